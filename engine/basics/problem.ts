@@ -1,0 +1,21 @@
+import type { CabinetId, MaterialId, OpeningId, PartId, WallId } from './id'
+
+/** What a problem points at, so that a view can jump there. */
+export type About =
+  | { readonly kind: 'cabinet'; readonly cabinet: CabinetId }
+  | { readonly kind: 'part'; readonly cabinet: CabinetId; readonly part: PartId }
+  | { readonly kind: 'wall'; readonly wall: WallId }
+  | { readonly kind: 'opening'; readonly wall: WallId; readonly opening: OpeningId }
+  | { readonly kind: 'material'; readonly material: MaterialId }
+  | { readonly kind: 'shop' }
+
+/**
+ * Something about the design that the maker should know. It stands beside a result and never replaces it.
+ * `message` names the thing, its value and the limit: "B2: the bottom would be 54 mm wide; 60 mm is the least that
+ * can be cut."
+ */
+export interface Problem {
+  readonly weight: 'know' | 'mind' | 'stop'
+  readonly about: About
+  readonly message: string
+}

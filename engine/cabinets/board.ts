@@ -1,0 +1,69 @@
+import type { MaterialId } from '../basics/id'
+import type { Placement } from '../geometry/placement'
+import type { Rect } from '../geometry/rect'
+import type { Vec3 } from '../geometry/vector'
+import type { Mm } from '../units/length'
+import type { Operation } from './operation'
+
+export type BoardRole =
+  | 'leftSide'
+  | 'rightSide'
+  | 'bottom'
+  | 'top'
+  | 'frontStretcher'
+  | 'backStretcher'
+  | 'back'
+  | 'topNailer'
+  | 'bottomNailer'
+  | 'fixedShelf'
+  | 'adjustableShelf'
+  | 'partition'
+  | 'kickBoard'
+  | 'plinthFront'
+  | 'plinthBack'
+  | 'plinthEnd'
+  | 'door'
+  | 'drawerFront'
+  | 'drawerSide'
+  | 'drawerBoxFront'
+  | 'drawerBoxBack'
+  | 'drawerBottom'
+
+/** The thickness of the banding on each edge; 0 where there is none. */
+export interface Banding {
+  /** The edge at y = 0, along the length. */
+  readonly low: Mm
+  /** The edge at y = width. */
+  readonly high: Mm
+  /** The end at x = 0. */
+  readonly start: Mm
+  /** The end at x = length. */
+  readonly end: Mm
+}
+
+export const NO_BANDING: Banding = { low: 0, high: 0, start: 0, end: 0 }
+
+/** A board of a cabinet at its finished size, where it lies, before it has a mark or a size to cut. */
+export interface Board {
+  readonly role: BoardRole
+  /** Tells boards of one role apart: 1, 2, 3 from the bottom up and from left to right. */
+  readonly number: number
+  readonly material: MaterialId
+  /** Finished, with its banding: along the grain, across it, and the measured thickness of the sheet. */
+  readonly length: Mm
+  readonly width: Mm
+  readonly thickness: Mm
+  readonly banding: Banding
+  /** In the cabinet's frame: origin at its back, bottom, left corner on the wall and the floor line of its box. */
+  readonly placement: Placement
+  readonly operations: readonly Operation[]
+  /** Where it goes when the carcass is taken fully apart, in the cabinet's frame. */
+  readonly explode: Vec3
+}
+
+/** A door or drawer front as seen from the room: in the cabinet's frame, x and y. */
+export interface FrontFace {
+  readonly kind: 'door' | 'drawer'
+  readonly hinge: 'left' | 'right' | null
+  readonly rect: Rect
+}

@@ -1,0 +1,40 @@
+import type { MaterialId, PartId, RowKey } from '../basics/id'
+import type { Mm } from '../units/length'
+
+/** Boards that are equal to the saw: one material, one size to cut, the same bands. */
+export interface CutRow {
+  readonly key: RowKey
+  /** `A3`: the third row of the first material. */
+  readonly mark: string
+  /** `base side`: what the boards are called; several names are joined by commas. */
+  readonly name: string
+  readonly material: MaterialId
+  /** To be cut. */
+  readonly length: Mm
+  readonly width: Mm
+  readonly thickness: Mm
+  readonly quantity: number
+  readonly isGrainBound: boolean
+  /** How many of the long edges and how many of the ends are banded. */
+  readonly bandedEdges: { readonly long: number; readonly ends: number; readonly thickness: Mm }
+  /** In the order of cabinets, then of boards in a cabinet. */
+  readonly parts: readonly PartId[]
+  /** Marks of the cabinets it goes into, each once: B1 B2 U1. */
+  readonly cabinets: readonly string[]
+}
+
+export interface MaterialTotal {
+  readonly material: MaterialId
+  readonly parts: number
+  /** In square metres, as cut. */
+  readonly area: number
+  /** In kg, as cut. */
+  readonly weight: number
+  /** In metres, without an allowance. */
+  readonly banding: number
+}
+
+export interface CutList {
+  readonly rows: readonly CutRow[]
+  readonly totals: readonly MaterialTotal[]
+}

@@ -1,0 +1,42 @@
+import { assert } from '../basics/assert'
+import type { Mm } from '../units/length'
+import { type Axis, cross, isSame, plus, times, unit, type Vec3 } from './vector'
+
+/**
+ * How a board lies in its cabinet. The board's own frame has x along its length (the grain), y across it, z through
+ * its thickness; the placement says where its corner (0, 0, 0) is and which way each of the three runs. The three are
+ * always right-handed, so a mirrored board is a different board and never a mirrored placement.
+ */
+export interface Placement {
+  readonly origin: Vec3
+  readonly length: Axis
+  readonly width: Axis
+  readonly thickness: Axis
+}
+
+/** A placement from two directions; the thickness runs wherever the right hand points. */
+export function placement(origin: Vec3, length: Axis, width: Axis): Placement {
+  return { origin, length, width, thickness: thirdAxis(length, width) }
+}
+
+/** The point (x, y, z) of the board's own frame, in the frame of the cabinet. */
+export function toCabinet(at: Placement, x: Mm, y: Mm, z: Mm): Vec3 {
+  return plus(
+    at.origin,
+    plus(times(unit(at.length), x), plus(times(unit(at.width), y), times(unit(at.thickness), z))),
+  )
+}
+
+const AXES: readonly Axis[] = ['+x', '-x', '+y', '-y', '+z', '-z']
+
+function thirdAxis(length: Axis, width: Axis): Axis {
+  const third = cross(unit(length), unit(width))
+  const axis = AXES.find((candidate) => isSame(unit(candidate), normal(third)))
+  assert(axis, `length ${length} and width ${width} of a board are not square to each other`)
+  return axis
+}
+
+/** Turns -0 into 0, which `===` calls equal and `Object.is` does not. */
+function normal(v: Vec3): Vec3 {
+  return { x: v.x + 0, y: v.y + 0, z: v.z + 0 }
+}

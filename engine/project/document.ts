@@ -1,0 +1,142 @@
+import type { ById, CabinetId, MaterialId, MethodId, OpeningId, ProjectId, StockId, WallId } from '../basics/id'
+import type { LengthDisplay, Mm } from '../units/length'
+import type { BuildMethod, MethodChoices } from './method'
+
+/** What is saved, and nothing else: everything that can be worked out from it is left out. */
+export interface Project {
+  readonly version: typeof VERSION
+  readonly id: ProjectId
+  readonly name: string
+  readonly display: LengthDisplay
+  /** New widths come in steps of this. */
+  readonly grid: Mm
+  readonly walls: ById<WallId, Wall>
+  readonly cabinets: ById<CabinetId, Cabinet>
+  /** The size and height that a new box starts with. */
+  readonly newCabinets: { readonly [kind in CabinetKind]: NewCabinet }
+  readonly methods: ById<MethodId, BuildMethod>
+  /** The method of every cabinet that names no other. */
+  readonly method: MethodId
+  readonly materials: ById<MaterialId, Material>
+  readonly stock: ById<StockId, Stock>
+  readonly shop: Shop
+}
+
+export const VERSION = 1
+
+/** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
+export interface Wall {
+  readonly id: WallId
+  readonly name: string
+  readonly order: number
+  readonly length: Mm
+  /** From the finished floor to the ceiling. */
+  readonly height: Mm
+  readonly openings: ById<OpeningId, Opening>
+}
+
+export interface Opening {
+  readonly id: OpeningId
+  readonly kind: 'window' | 'door'
+  readonly left: Mm
+  readonly bottom: Mm
+  readonly width: Mm
+  readonly height: Mm
+}
+
+export type CabinetKind = 'base' | 'upper' | 'tall'
+
+export interface NewCabinet {
+  readonly width: Mm
+  readonly height: Mm
+  readonly depth: Mm
+  readonly bottom: Mm
+}
+
+export interface Cabinet {
+  readonly id: CabinetId
+  readonly kind: CabinetKind
+  /** The 3 of `B3`. Given once, so that a cabinet keeps its mark when it is moved. */
+  readonly number: number
+  readonly wall: WallId
+  /** Left edge, measured along the wall from its left end. */
+  readonly left: Mm
+  /** Underside above the finished floor: 0 for what stands, the mounting height for what hangs. */
+  readonly bottom: Mm
+  readonly width: Mm
+  /** Of what stands, from the floor to the top of the carcass, so with its kick or plinth; of what hangs, of the box. */
+  readonly height: Mm
+  /** Of the carcass, from the wall to its front edge: with the back, without the fronts. */
+  readonly depth: Mm
+  readonly front: Front
+  readonly interior: Interior
+  readonly method: MethodId | null
+  readonly overrides: Partial<MethodChoices>
+}
+
+/** The front of a cabinet: one opening, or openings stacked from the top down. */
+export type Front =
+  | { readonly kind: 'open' }
+  | { readonly kind: 'door'; readonly hinge: 'left' | 'right' }
+  | { readonly kind: 'pair' }
+  | { readonly kind: 'drawer' }
+  | { readonly kind: 'rows'; readonly rows: readonly FrontRow[] }
+
+export interface FrontRow {
+  /** The height of the front itself, or a share of what the fixed ones leave. */
+  readonly size: { readonly kind: 'fixed'; readonly height: Mm } | { readonly kind: 'share'; readonly share: number }
+  readonly front: Front
+}
+
+export interface Interior {
+  readonly fixedShelves: number
+  readonly adjustableShelves: number
+  /** One upright; `at` is the share of the clear width to its left. */
+  readonly partition: { readonly at: number } | null
+}
+
+export interface Material {
+  readonly id: MaterialId
+  readonly name: string
+  /** What the yard calls it. Never used in a sum. */
+  readonly nominal: Mm
+  /** What the calliper says, and what every formula uses. */
+  readonly thickness: Mm
+  /** Whether boards may not be turned on the sheet. */
+  readonly hasGrain: boolean
+  /** In kg per cubic metre. */
+  readonly density: number
+}
+
+/** Sheets of one size that can be bought, or offcuts of one size that are there. */
+export interface Stock {
+  readonly id: StockId
+  readonly material: MaterialId
+  /** Along the grain. */
+  readonly length: Mm
+  readonly width: Mm
+  readonly price: number
+  /** How many there are; null when as many can be bought as are needed. */
+  readonly quantity: number | null
+  readonly isOffcut: boolean
+}
+
+export interface Shop {
+  readonly kerf: Mm
+  /** Taken off each of the four factory edges before anything is measured from it. */
+  readonly trim: Mm
+  readonly stages: 2 | 3 | null
+  readonly firstCut: 'rip' | 'crosscut' | 'any'
+  /** What is left over and at least this long and wide is kept as an offcut. */
+  readonly offcutLeast: { readonly length: Mm; readonly width: Mm }
+  readonly currency: string
+  /** The longest straight cut of the rail, rails joined. */
+  readonly railLength: Mm
+  /** The least and greatest rip that the parallel guides can be set to. */
+  readonly guides: { readonly least: Mm; readonly greatest: Mm }
+  /** The widest board that fits under the bench's crosscut rail. */
+  readonly benchCrosscut: Mm
+  /** In kg. */
+  readonly onePersonLift: number
+  readonly minutes: { readonly perSetting: number; readonly perCut: number; readonly perSheet: number }
+}

@@ -1,0 +1,41 @@
+import type { CabinetId, MaterialId, MethodId, OpeningId, StockId, WallId } from '../basics/id'
+import type { LengthDisplay, Mm } from '../units/length'
+import type { Cabinet, CabinetKind, Front, Interior, Material, NewCabinet, Opening, Shop, Stock, Wall } from './document'
+import type { BuildMethod, MethodChoices } from './method'
+
+/** Everything that can be done to a project. What an edit asks is what it gets: whether it fits is asked beforehand. */
+export type Edit =
+  | { readonly kind: 'addCabinet'; readonly cabinet: Cabinet }
+  | { readonly kind: 'removeCabinets'; readonly ids: readonly CabinetId[] }
+  /** Places or sizes of one cabinet or several; what is left out stays. */
+  | { readonly kind: 'shapeCabinets'; readonly shapes: readonly CabinetShape[] }
+  | { readonly kind: 'setFront'; readonly ids: readonly CabinetId[]; readonly front: Front }
+  | { readonly kind: 'setInterior'; readonly ids: readonly CabinetId[]; readonly interior: Interior }
+  | { readonly kind: 'setCabinetMethod'; readonly ids: readonly CabinetId[]; readonly method: MethodId | null }
+  /** A choice made differently from the method, or, with undefined, again as the method has it. */
+  | { readonly kind: 'override'; readonly ids: readonly CabinetId[]; readonly choices: Partial<MethodChoices> }
+  | {
+      readonly kind: 'editWall'
+      readonly id: WallId
+      readonly change: Partial<Pick<Wall, 'name' | 'length' | 'height'>>
+    }
+  | { readonly kind: 'putOpening'; readonly wall: WallId; readonly opening: Opening }
+  | { readonly kind: 'removeOpening'; readonly wall: WallId; readonly id: OpeningId }
+  | { readonly kind: 'editMethod'; readonly id: MethodId; readonly change: Partial<Omit<BuildMethod, 'id'>> }
+  | { readonly kind: 'editMaterial'; readonly id: MaterialId; readonly change: Partial<Omit<Material, 'id'>> }
+  | { readonly kind: 'putStock'; readonly stock: Stock }
+  | { readonly kind: 'removeStock'; readonly id: StockId }
+  | { readonly kind: 'editShop'; readonly change: Partial<Shop> }
+  | { readonly kind: 'editNewCabinet'; readonly cabinet: CabinetKind; readonly change: Partial<NewCabinet> }
+  | { readonly kind: 'setDisplay'; readonly display: LengthDisplay }
+  | { readonly kind: 'rename'; readonly name: string }
+  | { readonly kind: 'several'; readonly edits: readonly Edit[] }
+
+export interface CabinetShape {
+  readonly id: CabinetId
+  readonly left?: Mm
+  readonly bottom?: Mm
+  readonly width?: Mm
+  readonly height?: Mm
+  readonly depth?: Mm
+}

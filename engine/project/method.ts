@@ -1,0 +1,132 @@
+import type { MaterialId, MethodId } from '../basics/id'
+import type { Mm } from '../units/length'
+
+/**
+ * How a housed joint is measured. With `depth` the horizontal grows as the sheet gets thinner less than nominal; with
+ * `residual` the wood left outside the joint is fixed, so the horizontal keeps its length whatever the sheet measures.
+ */
+export type JointDepth =
+  | { readonly rule: 'depth'; /** How far the tongue sinks into the side. */ readonly depth: Mm }
+  | { readonly rule: 'residual'; /** What the side keeps outside the joint. */ readonly residual: Mm }
+
+/** How bottoms, full tops and housed shelves meet the sides. */
+export type CornerJoint =
+  | { readonly kind: 'butt' }
+  | { readonly kind: 'rabbet'; readonly depth: JointDepth }
+  | { readonly kind: 'dado'; readonly depth: JointDepth }
+
+export type BaseTop =
+  | { readonly kind: 'full' }
+  | { readonly kind: 'stretchersFlat'; readonly width: Mm }
+  | { readonly kind: 'stretchersOnEdge'; readonly width: Mm }
+
+export type Back =
+  | {
+      readonly kind: 'groove'
+      /** From the rear edge of the side to the rear face of the back. */
+      readonly inset: Mm
+      readonly depth: Mm
+      /** Play in all across the back, and again in all up it. */
+      readonly clearance: Mm
+    }
+  | { readonly kind: 'rabbet'; /** How far the rabbet reaches across the thickness of the side. */ readonly depth: Mm }
+  | { readonly kind: 'applied'; /** Kept back all round so that it never shows. */ readonly margin: Mm }
+  | { readonly kind: 'none' }
+
+export type Floor =
+  | { readonly kind: 'notched'; readonly height: Mm; readonly setback: Mm }
+  | { readonly kind: 'plinth'; readonly height: Mm; readonly setback: Mm }
+  | { readonly kind: 'legs'; readonly height: Mm; readonly setback: Mm }
+  | { readonly kind: 'none' }
+
+export type Nailers = {
+  /** Before the back and seen from inside, or between the back and the wall. */
+  readonly where: 'inside' | 'behind'
+  readonly top: boolean
+  readonly bottom: boolean
+  readonly width: Mm
+}
+
+/** How a drawer box fits between the boards beside it. Slides differ, so the deduction is data. */
+export type SlideFit =
+  | { readonly kind: 'side'; /** Between the box and the board, each side. */ readonly clearance: Mm }
+  | { readonly kind: 'undermount'; /** Opening width less the clear width inside the box. */ readonly insideDeduction: Mm }
+
+/** The choices that a cabinet may make differently from its method, one by one. */
+export interface MethodChoices {
+  readonly cornerJoint: CornerJoint
+  /** Between the sides, or under them and carrying them. */
+  readonly bottom: 'between' | 'under'
+  /** Of uppers and talls: between the sides, or over them. A full base top follows the same rule. */
+  readonly top: 'between' | 'over'
+  readonly baseTop: BaseTop
+  readonly back: Back
+  readonly floor: Floor
+  readonly nailers: Nailers
+  readonly fixedShelf: 'dado' | 'pinned'
+  readonly frontMount: 'fullOverlay' | 'halfOverlay' | 'inset'
+  readonly slide: SlideFit
+  readonly carcassMaterial: MaterialId
+  readonly backMaterial: MaterialId
+  readonly frontMaterial: MaterialId
+  readonly drawerMaterial: MaterialId
+  readonly drawerBottomMaterial: MaterialId
+}
+
+export interface ShelfRules {
+  /** Between the shelf and the boards beside it, in all. */
+  readonly sideClearance: Mm
+  /** From the front edge of the carcass to the front edge of the shelf. */
+  readonly setback: Mm
+  readonly pinDiameter: Mm
+  readonly pinDepth: Mm
+  readonly pitch: Mm
+  /** From the front edge of the side to the front row, and from the rear edge (or the back) to the rear row. */
+  readonly rowSetback: Mm
+  /** From the top face of the bottom to the first hole, and from the underside of the top to the last at least. */
+  readonly firstHole: Mm
+}
+
+export interface BandingRules {
+  /** Of the banding on front edges of the carcass; 0 for none. */
+  readonly carcass: Mm
+  /** Of the banding on all four edges of doors and drawer fronts; 0 for none. */
+  readonly fronts: Mm
+  /** Whether the finished size includes the banding, so that the board is cut smaller by it. */
+  readonly isInFinishedSize: boolean
+}
+
+export interface FrontRules {
+  /** Between two fronts that meet. */
+  readonly gap: Mm
+  /** Left showing of the side (overlay), or the play beside an inset front. */
+  readonly endReveal: Mm
+  readonly topReveal: Mm
+  readonly bottomReveal: Mm
+}
+
+export interface DrawerRules {
+  /** From the lower edge of the drawer's opening to the underside of the box. */
+  readonly bottomClearance: Mm
+  /** From the top of the box to the upper edge of the drawer's opening. */
+  readonly topClearance: Mm
+  /** Slides come in steps of this. */
+  readonly lengthStep: Mm
+  /** Free behind the box, at least. */
+  readonly rearClearance: Mm
+  readonly grooveDepth: Mm
+  /** From the lower edge of the drawer side to the underside of the drawer bottom. */
+  readonly grooveUp: Mm
+  /** Play of the drawer bottom in its grooves, in all, each way. */
+  readonly bottomPlay: Mm
+}
+
+/** A named set of rules that cabinets are built by. */
+export interface BuildMethod extends MethodChoices {
+  readonly id: MethodId
+  readonly name: string
+  readonly shelves: ShelfRules
+  readonly banding: BandingRules
+  readonly fronts: FrontRules
+  readonly drawers: DrawerRules
+}

@@ -1,0 +1,38 @@
+/** What the packer is asked. Lengths in mm; x and lengths run along the sheet's grain, y and widths across it. */
+export interface SheetJob {
+  readonly kerf: number
+  /** How many cut directions are taken in turn (3: rip, crosscut, re-rip); null for no limit. 3 when left out. */
+  readonly stages?: 2 | 3 | null
+  readonly firstCut?: 'rip' | 'crosscut' | 'any'
+  readonly effort?: 'quick' | 'thorough'
+  /** Ends the search early; the answer depends on the job and the seed only as long as time does not run out. */
+  readonly seconds?: number
+  readonly seed?: number
+  readonly stock: readonly JobStock[]
+  readonly parts: readonly JobPart[]
+  /** What is left over and at least this long and wide is an offcut; the rest is waste. */
+  readonly offcutLeast?: { readonly length: number; readonly width: number }
+}
+
+export interface JobStock {
+  readonly id: string
+  readonly material: string
+  readonly length: number
+  readonly width: number
+  /** Taken off each end of the length and off each edge of the width. */
+  readonly trim?: { readonly length: number; readonly width: number }
+  /** As many as are needed when left out. */
+  readonly quantity?: number
+  readonly price?: number
+  readonly offcut?: boolean
+}
+
+export interface JobPart {
+  readonly id: string
+  readonly material: string
+  readonly length: number
+  readonly width: number
+  readonly quantity: number
+  /** Whether it may be turned; not when left out. */
+  readonly rotate?: boolean
+}

@@ -1,0 +1,75 @@
+import type { CabinetId, Derived, Edit, History, LengthDisplay, PartId, Project, RowKey, SheetAnswer, SheetJob } from '../../engine/index'
+
+/** One selection everywhere: cabinets, or one part of a cabinet, or one row of the cut list (with all its parts). */
+export type Selection =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'cabinets'; readonly ids: readonly CabinetId[] }
+  | { readonly kind: 'part'; readonly cabinet: CabinetId; readonly part: PartId }
+  | { readonly kind: 'row'; readonly row: RowKey }
+
+/** The answer of the packer, and the job it answers. It is current when that job is the job of the shown project. */
+export interface Layout {
+  readonly job: SheetJob
+  readonly answer: SheetAnswer
+  /** Whether the search is over; a layout that is not settled may still get better. */
+  readonly isSettled: boolean
+}
+
+/** What a running gesture says about itself: 'fits, 20 left to the wall end'. */
+export interface GestureWords {
+  readonly fits: boolean
+  readonly text: string
+}
+
+export type StageName = 'site' | 'design' | 'show' | 'cut' | 'build'
+export type TableName = 'cutList' | 'sheets' | 'steps' | 'hardware' | 'schedule' | 'findings'
+
+export interface State {
+  readonly history: History
+  /** The edit that a running gesture would make; null when nothing is under the hand. */
+  readonly preview: Edit | null
+  /** The present project, or the present one with the preview applied. */
+  readonly shown: Project
+  readonly derived: Derived
+  /** Derived of the present project while a preview is shown: what the consequences compare with. */
+  readonly before: Derived | null
+  readonly gesture: GestureWords | null
+  readonly selection: Selection
+  /** The last answer there is. Ask `currentLayout` whether it belongs to what is shown. */
+  readonly layout: Layout | null
+  /** The layout of the present project when the gesture began. */
+  readonly layoutBefore: Layout | null
+  readonly packing: 'idle' | 'thinking' | 'failed'
+  readonly stage: StageName
+  readonly table: TableName
+  /** 0 closed to 1 fully apart. */
+  readonly explode: number
+  readonly areFrontsHidden: boolean
+  readonly saving: { readonly state: 'saved' | 'saving' | 'failed'; readonly at: string | null; readonly why: string | null }
+  /** One short message about something that just happened, such as a file that could not be opened. */
+  readonly notice: { readonly tone: 'know' | 'stop'; readonly text: string } | null
+  readonly actions: Actions
+}
+
+export interface Actions {
+  preview(edit: Edit | null, words?: GestureWords | null): void
+  /** Makes an edit as one named undo step, and ends any preview. */
+  commit(edit: Edit, label?: string): void
+  undo(): void
+  redo(): void
+  select(selection: Selection): void
+  toggleCabinet(id: CabinetId): void
+  setStage(stage: StageName): void
+  setTable(table: TableName): void
+  setExplode(explode: number): void
+  hideFronts(hidden: boolean): void
+  setDisplay(display: LengthDisplay): void
+  open(project: Project): void
+  say(tone: 'know' | 'stop', text: string): void
+  hush(): void
+}
+
+/** The layout if it answers the job of the shown project, and nothing otherwise: an old answer is never shown as current. */
+export function currentLayout(state: Pick<State, 'layout' | 'derived'>): Layout | null {
+  return state.layout && state.layout.job === state.derived.sheetJob ? state.layout : null
+}
