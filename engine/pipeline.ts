@@ -1,12 +1,21 @@
 import type { ById, CabinetId, PartId, RowKey } from './basics/id'
+import { valuesOf } from './basics/id'
 import type { Problem } from './basics/problem'
+import { remember } from './basics/remember'
 import type { FrontFace } from './cabinets/board'
-import type { CutList } from './cutlist/row'
+import { type Rules, withOverrides } from './cabinets/build'
+import { buildCabinet } from './cabinets/buildCabinet'
+import { cutListOf } from './cutlist/cutListOf'
+import type { CutList, CutRow } from './cutlist/row'
 import type { Part } from './parts/part'
-import type { Cabinet, Project } from './project/document'
-import type { SheetJob } from './sheets/job'
+import { partsOf } from './parts/partsOf'
+import type { Cabinet, CabinetKind, Project } from './project/document'
+import { fitOf } from './runs/fit'
+import type { JobPart, JobStock, SheetJob } from './sheets/job'
+import { formatWithUnit } from './units/format'
+import type { LengthDisplay, Mm } from './units/length'
 
-/** A cabinet with everything that was worked out for it alone. The same object as long as nothing it depends on changed. */
+/** A cabinet with all that was worked out for it alone: the same object until something it depends on changes. */
 export interface DerivedCabinet {
   readonly cabinet: Cabinet
   readonly mark: string
@@ -27,4 +36,120 @@ export interface Derived {
   /** The same object as before while equal boards are asked of equal stock. Its parts are rows: id is the row's key. */
   readonly sheetJob: SheetJob
   readonly problems: readonly Problem[]
+}
+
+/**
+ * The street in shop order. Every step remembers its answer by the identity of what went in, so after an edit only what
+ * the edit touched is worked out again; the answer is the same as from nothing.
+ */
+export const derive: (project: Project) => Derived = remember((project: Project): Derived => {
+  const cabinets = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project))
+  const cutList = cutListOf(cabinets, project.materials)
+  return {
+    project,
+    cabinets,
+    cabinetOf: Object.fromEntries(cabinets.map((one) => [one.cabinet.id, one])),
+    partOf: new Map(cabinets.flatMap(({ parts }) => parts.map((part) => [part.id, part] as const))),
+    rowOf: new Map(cutList.rows.flatMap((row) => row.parts.map((part) => [part, row.key] as const))),
+    cutList,
+    sheetJob: sheetJobOf(project, cutList.rows),
+    problems: [
+      ...cabinets.flatMap(({ problems }) => problems),
+      ...placeProblems(project),
+      ...stockProblems(project, cutList.rows),
+    ],
+  }
+})
+
+const SHOP_ORDER: readonly CabinetKind[] = ['base', 'upper', 'tall']
+
+function inShopOrder(project: Project): Cabinet[] {
+  return valuesOf<Cabinet>(project.cabinets).sort(
+    (a, b) => SHOP_ORDER.indexOf(a.kind) - SHOP_ORDER.indexOf(b.kind) || a.number - b.number || (a.id < b.id ? -1 : 1),
+  )
+}
+
+/** What was worked out for a cabinet last, and from which rules. */
+const known = new WeakMap<Cabinet, Rules & { readonly derived: DerivedCabinet }>()
+
+function derivedCabinet(cabinet: Cabinet, { methods, materials, method: usual }: Project): DerivedCabinet {
+  const method = methods[cabinet.method ?? usual]!
+  const before = known.get(cabinet)
+  if (before?.method === method && before.materials === materials) return before.derived
+  const rules: Rules = { method: withOverrides(method, cabinet.overrides), materials }
+  const build = buildCabinet(cabinet, rules)
+  const derived = {
+    cabinet,
+    mark: build.mark,
+    parts: partsOf(build, rules),
+    fronts: build.fronts,
+    problems: build.problems,
+  }
+  known.set(cabinet, { method, materials, derived })
+  return derived
+}
+
+/** What stands where it cannot stand. A drag never lands there, but a file or a changed wall may ask for it. */
+function placeProblems(project: Project): Problem[] {
+  return valuesOf<Cabinet>(project.cabinets).flatMap((cabinet): Problem[] => {
+    const fit = fitOf(project, cabinet)
+    return fit.fits ? [] : [{ weight: 'stop', about: { kind: 'cabinet', cabinet: cabinet.id }, message: fit.why }]
+  })
+}
+
+/** Rows that no sheet of their material can give, and materials of which there is no sheet at all. */
+function stockProblems(project: Project, rows: readonly CutRow[]): Problem[] {
+  return rows.flatMap((row): Problem[] => {
+    const material = project.materials[row.material]!
+    const about = { kind: 'material', material: row.material } as const
+    const sheets = valuesOf(project.stock).filter((stock) => stock.material === row.material)
+    if (sheets.length === 0) {
+      return [{ weight: 'stop', about, message: `${row.mark} (${row.name}): there is no sheet of ${material.name}.` }]
+    }
+    const { trim } = project.shop
+    const usable = sheets.map(({ length, width }) => ({ length: length - 2 * trim, width: width - 2 * trim }))
+    const fits = (length: Mm, width: Mm) => usable.some((sheet) => length <= sheet.length && width <= sheet.width)
+    if (fits(row.length, row.width) || (!row.isGrainBound && fits(row.width, row.length))) return []
+    const largest = usable.reduce((a, b) => (b.length * b.width > a.length * a.width ? b : a))
+    const size = (length: Mm, width: Mm) => sizeIn(project.display, length, width)
+    const message = `${row.mark} (${row.name}) is ${size(row.length, row.width)}; a sheet of ${material.name} less its trim gives ${size(largest.length, largest.width)} at most.`
+    return [{ weight: 'stop', about, message }]
+  })
+}
+
+function sizeIn(display: LengthDisplay, length: Mm, width: Mm): string {
+  return `${formatWithUnit(length, display)} x ${formatWithUnit(width, display)}`
+}
+
+/** The last few jobs by what they ask, so that going back and forth in a drag finds the same object again. */
+const jobs = new Map<string, SheetJob>()
+const JOBS_KEPT = 32
+
+function sheetJobOf(project: Project, rows: readonly CutRow[]): SheetJob {
+  const { shop } = project
+  const job: SheetJob = {
+    kerf: shop.kerf,
+    stages: shop.stages,
+    firstCut: shop.firstCut,
+    stock: valuesOf(project.stock)
+      .filter(({ material }) => rows.some((row) => row.material === material))
+      .map((stock): JobStock => {
+        const { id, material, length, width, price, quantity, isOffcut: offcut } = stock
+        const trim = offcut ? 0 : shop.trim
+        const enough = quantity === null ? {} : { quantity }
+        return { id, material, length, width, trim: { length: trim, width: trim }, price, offcut, ...enough }
+      }),
+    parts: rows
+      .filter(({ length, width }) => length > 0 && width > 0)
+      .map(({ key: id, material, length, width, quantity, isGrainBound }): JobPart => {
+        return { id, material, length, width, quantity, rotate: !isGrainBound }
+      }),
+    offcutLeast: shop.offcutLeast,
+  }
+  const asked = JSON.stringify(job)
+  const same = jobs.get(asked)
+  if (same) return same
+  if (jobs.size === JOBS_KEPT) jobs.delete(jobs.keys().next().value!)
+  jobs.set(asked, job)
+  return job
 }

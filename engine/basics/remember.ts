@@ -2,7 +2,9 @@
  * Remembers the answer for an object as long as that object lives. Documents share what did not change, so an
  * untouched cabinet is the same object as before and costs nothing.
  */
-export function remember<Subject extends object, Answer>(answer: (subject: Subject) => Answer): (subject: Subject) => Answer {
+export function remember<Subject extends object, Answer>(
+  answer: (subject: Subject) => Answer,
+): (subject: Subject) => Answer {
   const known = new WeakMap<Subject, { readonly answer: Answer }>()
   return (subject) => {
     const before = known.get(subject)

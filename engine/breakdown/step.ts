@@ -15,14 +15,17 @@ export interface Step {
   readonly takes: { readonly name: string; readonly length: Mm; readonly width: Mm }
   /** How many pieces are taken. */
   readonly count: number
+  /** How many cuts are made in all. */
+  readonly cuts: number
   readonly leaves: readonly StepPiece[]
-  /** What to write on the pieces: the part marks, each as often as it is there. */
+  /** What to write on the pieces: the marks of parts, and on what is cut further its name, such as `3a`. */
   readonly write: readonly string[]
   /** In plain words: what to do. */
   readonly text: string
   readonly cautions: readonly string[]
 }
 
+/** As it leaves the saw: with the factory edges that are still on it. */
 export interface StepPiece {
   readonly kind: 'strip' | 'part' | 'piece' | 'offcut' | 'waste'
   readonly name: string
@@ -31,11 +34,18 @@ export interface StepPiece {
   readonly count: number
 }
 
+export type CutOrder = 'sheet by sheet' | 'setting by setting'
+
 export interface Breakdown {
   readonly steps: readonly Step[]
   /** How often a guide or stop is set anew. */
   readonly settings: number
   /** Estimated from the shop's own minutes. */
   readonly minutes: number
+  /** How full sheets are cut: one after another, or all of them at one setting before the next. */
+  readonly order: CutOrder
+  /** What the other order would take. */
+  readonly minutesOtherwise: number
+  readonly bladeChanges: number
   readonly cautions: readonly string[]
 }

@@ -1,7 +1,7 @@
 import type { MaterialId } from '../basics/id'
 import type { Placement } from '../geometry/placement'
 import type { Rect } from '../geometry/rect'
-import type { Vec3 } from '../geometry/vector'
+import { times, type Vec3 } from '../geometry/vector'
 import type { Mm } from '../units/length'
 import type { Operation } from './operation'
 
@@ -57,8 +57,24 @@ export interface Board {
   /** In the cabinet's frame: origin at its back, bottom, left corner on the wall and the floor line of its box. */
   readonly placement: Placement
   readonly operations: readonly Operation[]
-  /** Where it goes when the carcass is taken fully apart, in the cabinet's frame. */
-  readonly explode: Vec3
+  /** Where it goes when the carcass is taken apart, in the cabinet's frame. */
+  readonly explode: Explode
+}
+
+/**
+ * A board's way out of the carcass: it moves by `by`, beginning when the carcass is `from` apart and ending when it is
+ * `to` apart, both between 0 and 1. Boards leave in the order they can: fronts, then sides, then what sat in the sides.
+ */
+export interface Explode {
+  readonly by: Vec3
+  readonly from: number
+  readonly to: number
+}
+
+/** How far a board has gone when the carcass is `apart` (0 together, 1 fully apart) taken apart. */
+export function explodedBy(explode: Explode, apart: number): Vec3 {
+  const share = explode.to > explode.from ? (apart - explode.from) / (explode.to - explode.from) : 1
+  return times(explode.by, Math.min(1, Math.max(0, share)))
 }
 
 /** A door or drawer front as seen from the room: in the cabinet's frame, x and y. */

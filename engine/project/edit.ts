@@ -1,6 +1,17 @@
 import type { CabinetId, MaterialId, MethodId, OpeningId, StockId, WallId } from '../basics/id'
 import type { LengthDisplay, Mm } from '../units/length'
-import type { Cabinet, CabinetKind, Front, Interior, Material, NewCabinet, Opening, Shop, Stock, Wall } from './document'
+import type {
+  Cabinet,
+  CabinetKind,
+  Front,
+  Interior,
+  Material,
+  NewCabinet,
+  Opening,
+  Shop,
+  Stock,
+  Wall,
+} from './document'
 import type { BuildMethod, MethodChoices } from './method'
 
 /** Everything that can be done to a project. What an edit asks is what it gets: whether it fits is asked beforehand. */

@@ -6,8 +6,8 @@ import type { Mm } from '../units/length'
  * `residual` the wood left outside the joint is fixed, so the horizontal keeps its length whatever the sheet measures.
  */
 export type JointDepth =
-  | { readonly rule: 'depth'; /** How far the tongue sinks into the side. */ readonly depth: Mm }
-  | { readonly rule: 'residual'; /** What the side keeps outside the joint. */ readonly residual: Mm }
+  | { readonly rule: 'depth' /** How far the tongue sinks into the side. */; readonly depth: Mm }
+  | { readonly rule: 'residual' /** What the side keeps outside the joint. */; readonly residual: Mm }
 
 /** How bottoms, full tops and housed shelves meet the sides. */
 export type CornerJoint =
@@ -29,8 +29,8 @@ export type Back =
       /** Play in all across the back, and again in all up it. */
       readonly clearance: Mm
     }
-  | { readonly kind: 'rabbet'; /** How far the rabbet reaches across the thickness of the side. */ readonly depth: Mm }
-  | { readonly kind: 'applied'; /** Kept back all round so that it never shows. */ readonly margin: Mm }
+  | { readonly kind: 'rabbet' /** How far the rabbet reaches across the thickness of the side. */; readonly depth: Mm }
+  | { readonly kind: 'applied' /** Kept back all round so that it never shows. */; readonly margin: Mm }
   | { readonly kind: 'none' }
 
 export type Floor =
@@ -49,8 +49,11 @@ export type Nailers = {
 
 /** How a drawer box fits between the boards beside it. Slides differ, so the deduction is data. */
 export type SlideFit =
-  | { readonly kind: 'side'; /** Between the box and the board, each side. */ readonly clearance: Mm }
-  | { readonly kind: 'undermount'; /** Opening width less the clear width inside the box. */ readonly insideDeduction: Mm }
+  | { readonly kind: 'side' /** Between the box and the board, each side. */; readonly clearance: Mm }
+  | {
+      readonly kind: 'undermount' /** Opening width less the clear width inside the box. */
+      readonly insideDeduction: Mm
+    }
 
 /** The choices that a cabinet may make differently from its method, one by one. */
 export interface MethodChoices {

@@ -9,9 +9,9 @@ export function inch(inches: number): Mm {
   return settle((inches * 254) / 10)
 }
 
-/** The nearest length on the 1/3200 mm grid, so that equal boards are equal to `===`. */
+/** The nearest length on the 1/3200 mm grid, so that equal boards are equal to `===`. Adding 0 makes -0 plain 0. */
 export function settle(length: Mm): Mm {
-  return Math.round(length * TICKS_PER_MM) / TICKS_PER_MM
+  return Math.round(length * TICKS_PER_MM) / TICKS_PER_MM + 0
 }
 
 export function ticks(length: Mm): number {
@@ -24,5 +24,5 @@ export function fromTicks(count: number): Mm {
 
 /** How lengths are shown and which unit a bare number in an entry field means. Never touches the geometry. */
 export type LengthDisplay =
-  | { readonly unit: 'mm'; /** Shown to whole, half or tenth millimetres. */ readonly step: 1 | 0.5 | 0.1 }
-  | { readonly unit: 'in'; /** Shown to 1/16, 1/32 or 1/64 of an inch. */ readonly step: 16 | 32 | 64 }
+  | { readonly unit: 'mm' /** Shown to whole, half or tenth millimetres. */; readonly step: 1 | 0.5 | 0.1 }
+  | { readonly unit: 'in' /** Shown to 1/16, 1/32 or 1/64 of an inch. */; readonly step: 16 | 32 | 64 }

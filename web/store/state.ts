@@ -1,4 +1,17 @@
-import type { CabinetId, Derived, Edit, History, LengthDisplay, PartId, Project, RowKey, SheetAnswer, SheetJob } from '../../engine/index'
+import type {
+  CabinetId,
+  CabinetKind,
+  Derived,
+  Edit,
+  Guide,
+  History,
+  LengthDisplay,
+  PartId,
+  Project,
+  RowKey,
+  SheetAnswer,
+  SheetJob,
+} from '../../engine/index'
 
 /** One selection everywhere: cabinets, or one part of a cabinet, or one row of the cut list (with all its parts). */
 export type Selection =
@@ -19,7 +32,16 @@ export interface Layout {
 export interface GestureWords {
   readonly fits: boolean
   readonly text: string
+  /** The lines that something was snapped to. */
+  readonly guides?: readonly Guide[]
+  /** What is under the hand. */
+  readonly about?: readonly CabinetId[]
 }
+
+/** What is about to be put down by a click on a free place: a new cabinet, or one that stands elsewhere now. */
+export type Placing =
+  | { readonly kind: 'new'; readonly cabinet: CabinetKind }
+  | { readonly kind: 'move'; readonly id: CabinetId }
 
 export type StageName = 'site' | 'design' | 'show' | 'cut' | 'build'
 export type TableName = 'cutList' | 'sheets' | 'steps' | 'hardware' | 'schedule' | 'findings'
@@ -45,9 +67,17 @@ export interface State {
   /** 0 closed to 1 fully apart. */
   readonly explode: number
   readonly areFrontsHidden: boolean
-  readonly saving: { readonly state: 'saved' | 'saving' | 'failed'; readonly at: string | null; readonly why: string | null }
+  readonly saving: {
+    readonly state: 'saved' | 'saving' | 'failed'
+    readonly at: string | null
+    readonly why: string | null
+  }
   /** One short message about something that just happened, such as a file that could not be opened. */
   readonly notice: { readonly tone: 'know' | 'stop'; readonly text: string } | null
+  /** Free places on the wall are offered for this; null when nothing is being placed. */
+  readonly placing: Placing | null
+  /** Another tab has this project open: nothing is changed or saved here. */
+  readonly isElsewhere: boolean
   readonly actions: Actions
 }
 
@@ -59,6 +89,7 @@ export interface Actions {
   redo(): void
   select(selection: Selection): void
   toggleCabinet(id: CabinetId): void
+  place(placing: Placing | null): void
   setStage(stage: StageName): void
   setTable(table: TableName): void
   setExplode(explode: number): void

@@ -1,0 +1,9 @@
+/** Installs what is missing, builds the app and serves it on this machine. Opens no window: it says where to look. */
+import { HOUSE, installPackages, run } from './install.mjs'
+
+installPackages()
+if (run('npx', ['vite', 'build', '--logLevel', 'warn']) !== 0) process.exit(1)
+const { preview } = await import('vite')
+const port = Number(process.env.PORT ?? 4173)
+const server = await preview({ root: `${HOUSE}/web`, configFile: `${HOUSE}/vite.config.ts`, preview: { port } })
+console.log(`\nCasewright is at ${server.resolvedUrls.local[0]} — Ctrl+C ends it.`)

@@ -1,0 +1,223 @@
+import type { CutPiece, PartPiece, Piece } from '../sheets/layout'
+import { type Mm, settle } from '../units/length'
+import type { StepPiece } from './step'
+
+/**
+ * All the cuts that one piece gets in one direction: a sheet into its strips, a strip into its parts.
+ *
+ *     before               prepare             at 580             at 330            rest
+ *     +-- factory edge -+  +-- factory ----+  +-- factory ---+  +-- factory --+
+ *     |                 |  |               |  |              |  |    rest     |
+ *     |                 |  |               |  |     rest     |  +-------------+
+ *     |                 |  |               |  +==============+  |     330     |
+ *     +-- factory edge -+  +=clean edge====+  |     580      |  +=============+
+ *
+ * Whatever is cut next is cut from the clean edge, so the settings may come in any order, and what is left over ends up
+ * at the far edge, whichever place the drawing gives it.
+ */
+export interface Task {
+  readonly name: string
+  readonly sheet: number
+  readonly material: string
+  readonly direction: 'rip' | 'crosscut'
+  readonly kind: 'rip' | 'crosscut' | 'rerip'
+  /** Whether the piece is a sheet, or still the whole length and nearly the whole width of one. */
+  readonly isSheet: boolean
+  /** Blades take turns: everything of phase 0 is cut before the first change of blade. */
+  readonly phase: number
+  /** In the direction in which the pieces lie side by side, before anything is cut. */
+  readonly span: Mm
+  /** The other way. */
+  readonly across: Mm
+  /** Taken off the low edge or the start, before anything is measured from it. */
+  readonly trim: Mm
+  /** One setting each, in any order. */
+  readonly groups: readonly Group[]
+  /** Offcuts that are freed from waste, after all groups. */
+  readonly tail: readonly Group[]
+  /** What the last cut leaves, where it is more than waste. */
+  readonly rest: Child | null
+  readonly restSize: Mm
+  /** Tasks of the pieces that this one leaves. */
+  readonly next: readonly Task[]
+}
+
+/** Pieces of one size. */
+export interface Group {
+  readonly size: Mm
+  readonly children: readonly Child[]
+}
+
+export type Child = Omit<StepPiece, 'count'> & { readonly mark: string | null }
+
+/** The factory edges that a piece still has, beyond what the tree counts as the piece. */
+export interface Rough {
+  readonly start: Mm
+  readonly end: Mm
+  readonly low: Mm
+  readonly high: Mm
+}
+
+/** A piece with its name, as it is carried from one task to the next. */
+interface Held {
+  readonly piece: Piece
+  readonly name: string
+  readonly rough: Rough
+  readonly hasBeenRipped: boolean
+  readonly phase: number
+  readonly isSheet: boolean
+}
+
+/** What a walk through one sheet needs to know. */
+export interface SheetWalk {
+  readonly sheet: number
+  readonly material: string
+  readonly kerf: Mm
+  readonly root: Piece
+  readonly rough: Rough
+  readonly firstBlade: 'rip' | 'crosscut'
+  readonly markOf: (piece: PartPiece) => string
+}
+
+/** The tasks of one sheet. A sheet that is crosscut first is straightened along its length all the same. */
+export function tasksOfSheet(walk: SheetWalk): Task[] {
+  const { root, rough, sheet } = walk
+  const held = { piece: root, name: `sheet ${sheet}`, rough, hasBeenRipped: false, phase: 0, isSheet: true }
+  if (root.kind !== 'cut' || root.direction === 'rip' || rough.low === 0) return tasksOf(held, walk)
+  const straightened = { ...held, rough: { ...rough, low: 0 } }
+  return [straighten(held, walk, tasksOf(straightened, walk))]
+}
+
+function straighten(held: Held, { sheet, material }: SheetWalk, next: Task[]): Task {
+  const { length, width } = sizeOf(held)
+  const restSize = settle(width - held.rough.low)
+  return {
+    ...{ name: held.name, sheet, material, direction: 'rip', kind: 'rip', isSheet: true, phase: 0 },
+    ...{ span: width, across: length, trim: held.rough.low, groups: [], tail: [] },
+    rest: { kind: 'piece', name: held.name, length, width: restSize, mark: null },
+    ...{ restSize, next },
+  }
+}
+
+function tasksOf(held: Held, walk: SheetWalk): Task[] {
+  const { piece, rough } = held
+  switch (piece.kind) {
+    case 'offcut':
+    case 'waste':
+      return []
+    case 'cut':
+      return [taskOf(held, piece, walk)]
+    case 'part':
+      if (rough.low > 0 || rough.high > 0) return [taskOf(held, alone(piece, 'rip'), walk)]
+      if (rough.start > 0 || rough.end > 0) return [taskOf(held, alone(piece, 'crosscut'), walk)]
+      return []
+  }
+}
+
+/** A part that fills a sheet or a strip still has factory edges to lose. */
+function alone(part: PartPiece, direction: 'rip' | 'crosscut'): CutPiece {
+  const { x, y, length, width } = part
+  return { kind: 'cut', direction, pieces: [part], x, y, length, width }
+}
+
+function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
+  const { direction } = cut
+  const size = sizeOf(held)
+  const isRip = direction === 'rip'
+  const span = isRip ? size.width : size.length
+  const trim = isRip ? held.rough.low : held.rough.start
+  const phase = phaseOf(direction, held.phase, walk.firstBlade)
+  const { cutOff, rest, restSize } = cutsOf(cut, settle(span - trim), walk.kerf)
+  const hasBeenRipped = held.hasBeenRipped || isRip
+  const carry = (at: number, roughEnd: Mm): Held => {
+    const rough = isRip ? { ...held.rough, low: 0, high: roughEnd } : { ...held.rough, start: 0, end: roughEnd }
+    const name = nameOf(held, at, walk.sheet)
+    return { piece: cut.pieces[at]!, name, rough, hasBeenRipped, phase, isSheet: false }
+  }
+  const helds = cutOff.map((at) => carry(at, 0))
+  const last = rest === null ? null : carry(rest, settle(restSize - extent(cut.pieces[rest]!, direction)))
+  const groups = new Map<Mm, Child[]>()
+  const tail: Group[] = []
+  for (const each of helds) {
+    const wide = settle(extent(each.piece, direction))
+    const child = childOf(each, direction, walk)
+    if (isLeft(each.piece)) tail.push({ size: wide, children: [child] })
+    else groups.set(wide, [...(groups.get(wide) ?? []), child])
+  }
+  return {
+    ...{ name: held.name, sheet: walk.sheet, material: walk.material, direction, phase, span, trim, tail, restSize },
+    kind: isRip ? (held.hasBeenRipped ? 'rerip' : 'rip') : 'crosscut',
+    isSheet: held.isSheet,
+    across: isRip ? size.length : size.width,
+    groups: [...groups].map(([wide, children]) => ({ size: wide, children })),
+    rest: last && childOf(last, direction, walk),
+    next: [...helds, ...(last ? [last] : [])].flatMap((each) => tasksOf(each, walk)),
+  }
+}
+
+/**
+ * Which pieces are cut off, and which one is simply what is left: what is left over if there is such, or the last piece
+ * when it needs no cut. The numbers are places in the tree.
+ */
+function cutsOf(
+  cut: CutPiece,
+  clean: Mm,
+  kerf: Mm,
+): { readonly cutOff: readonly number[]; readonly rest: number | null; readonly restSize: Mm } {
+  const wide = (at: number) => extent(cut.pieces[at]!, cut.direction)
+  const rank = (at: number) => ['cut', 'part', 'offcut', 'waste'].indexOf(cut.pieces[at]!.kind)
+  const all = cut.pieces.map((_, at) => at)
+  const used = all.filter((at) => !isLeft(cut.pieces[at]!)).sort((a, b) => wide(b) - wide(a) || a - b)
+  const order = [...used, ...all.filter((at) => isLeft(cut.pieces[at]!)).sort((a, b) => rank(a) - rank(b) || a - b)]
+  const leftAfter = (count: number) => settle(order.slice(0, count).reduce((sum, at) => sum - wide(at) - kerf, clean))
+  const before = leftAfter(order.length - 1)
+  const last = order.at(-1)!
+  if (isLeft(cut.pieces[last]!) || settle(before - wide(last)) <= 0) {
+    return { cutOff: order.slice(0, -1), rest: last, restSize: before }
+  }
+  return { cutOff: order, rest: null, restSize: Math.max(0, leftAfter(order.length)) }
+}
+
+function phaseOf(direction: 'rip' | 'crosscut', from: number, firstBlade: 'rip' | 'crosscut'): number {
+  const isFirst = from % 2 === 0
+  return isFirst === (direction === firstBlade) ? from : from + 1
+}
+
+function childOf(held: Held, direction: 'rip' | 'crosscut', walk: SheetWalk): Child {
+  const { piece, rough } = held
+  const size = sizeOf(held)
+  if (piece.kind === 'offcut' || piece.kind === 'waste')
+    return { kind: piece.kind, name: piece.kind, ...size, mark: null }
+  const isFinished = piece.kind === 'part' && rough.low + rough.high + rough.start + rough.end === 0
+  if (isFinished) {
+    const mark = walk.markOf(piece)
+    return { kind: 'part', name: mark, ...size, mark }
+  }
+  return { kind: direction === 'rip' ? 'strip' : 'piece', name: held.name, ...size, mark: held.name }
+}
+
+/** Strips of sheet 3 are 3a, 3b; what comes of 3a is 3a1, 3a2; and so on in turn, in the order of the drawing. */
+function nameOf(held: Held, at: number, sheet: number): string {
+  const stem = held.isSheet ? String(sheet) : held.name
+  return /\d$/.test(stem) ? `${stem}${letter(at)}` : `${stem}${at + 1}`
+}
+
+function letter(at: number): string {
+  const last = String.fromCharCode(97 + (at % 26))
+  return at < 26 ? last : letter(Math.floor(at / 26) - 1) + last
+}
+
+function isLeft(piece: Piece): boolean {
+  return piece.kind === 'offcut' || piece.kind === 'waste'
+}
+
+function extent(piece: Piece, direction: 'rip' | 'crosscut'): Mm {
+  return direction === 'rip' ? piece.width : piece.length
+}
+
+function sizeOf({ piece, rough }: Held): { readonly length: Mm; readonly width: Mm } {
+  return {
+    length: settle(piece.length + rough.start + rough.end),
+    width: settle(piece.width + rough.low + rough.high),
+  }
+}

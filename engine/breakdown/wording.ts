@@ -1,0 +1,68 @@
+import { unreachable } from '../basics/assert'
+import { formatWithUnit } from '../units/format'
+import type { LengthDisplay } from '../units/length'
+import type { Work } from './order'
+
+/** What is said of a step besides its first work: how many pieces, which, and whether the setting stands already. */
+export interface Said {
+  readonly names: readonly string[]
+  readonly isSet: boolean
+  readonly display: LengthDisplay
+}
+
+/** The step in plain words. */
+export function wordsOf(work: Work, { names, isSet, display }: Said): string {
+  const size = formatWithUnit(work.size, display)
+  const pieces = nameList(names)
+  const from = names.length === 1 ? pieces : `each of ${pieces}`
+  const times = work.cuts === 1 ? 'once' : `${work.cuts} times`
+  switch (work.kind) {
+    case 'trim':
+      return `Straighten one long edge of ${pieces} along the rail: take ${size} off. Measure from this edge only.`
+    case 'square':
+      return `Square one end of ${pieces}: take ${size} off. Measure from this end only.`
+    case 'rip':
+    case 'rerip':
+      if (work.setting === null)
+        return `Mark ${size} from the clean edge at both ends and rip ${from} along the rail, ${times}.`
+      return isSet
+        ? `Guides as they are, ${size}: rip ${from}, ${times}.`
+        : `Set both guides to ${size} and rip ${from}, ${times}.`
+    case 'crosscut':
+      if (work.setting === null)
+        return `Mark ${size} from the square end and crosscut ${from} along the rail, ${times}.`
+      return isSet
+        ? `Stop as it is, ${size}: crosscut ${from}, ${times}.`
+        : `Set the stop to ${size} and crosscut ${from}, ${times}.`
+    default:
+      return unreachable(work.kind)
+  }
+}
+
+/** `sheets 1 to 3 and 5`, `3a, 3b and 4a`, `rest of sheet 2`. */
+export function nameList(names: readonly string[]): string {
+  const sheets = names.map((name) => /^(rests? of )?sheet (\d+)$/.exec(name))
+  if (names.length > 1 && sheets.every((match) => match && match[1] === sheets[0]![1])) {
+    const prefix = sheets[0]![1] ? 'rests of ' : ''
+    return `${prefix}sheets ${numberList(sheets.map((match) => Number(match![2])))}`
+  }
+  const rests = names.every((name) => name.startsWith('rest of ')) && names.length > 1
+  return rests ? `rests of ${joined(names.map((name) => name.slice('rest of '.length)))}` : joined(names)
+}
+
+/** `1 to 3, 5 and 8`: three or more in a row are a stretch. */
+export function numberList(numbers: readonly number[]): string {
+  const stretches: number[][] = []
+  for (const number of [...new Set(numbers)].sort((a, b) => a - b)) {
+    const last = stretches.at(-1)
+    if (last && last.at(-1) === number - 1) last.push(number)
+    else stretches.push([number])
+  }
+  return joined(
+    stretches.flatMap((stretch) => (stretch.length > 2 ? [`${stretch[0]} to ${stretch.at(-1)}`] : stretch.map(String))),
+  )
+}
+
+function joined(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+}

@@ -1,0 +1,63 @@
+import type { Mm } from '../units/length'
+import type { Explode } from './board'
+
+/*
+ * How a carcass comes apart, so that nothing passes through anything at any moment:
+ *
+ *   0 .. 0.35     fronts, drawer boxes and kick board come forward
+ *   0.3 .. 0.6    sides go left and right, off every tongue; shelves of two bays follow them half way
+ *   0.55 .. 0.85  what lies level goes up or down, the outermost fastest
+ *   0.85 .. 1     the back, free of its grooves by now, goes to the rear
+ */
+
+/** Forward; what must stay ahead of something else gets the longer way. */
+export function forward(way: Mm): Explode {
+  return { by: { x: 0, y: 0, z: way }, from: 0, to: 0.35 }
+}
+
+/** To the left (-1) or to the right (1), with the sides. */
+export function sideways(direction: -1 | 1, way: Mm): Explode {
+  return { by: { x: direction * way, y: 0, z: 0 }, from: 0.3, to: 0.6 }
+}
+
+export function upward(way: Mm): Explode {
+  return { by: { x: 0, y: way, z: 0 }, from: 0.55, to: 0.85 }
+}
+
+export function downward(way: Mm): Explode {
+  return { by: { x: 0, y: -way, z: 0 }, from: 0.55, to: 0.85 }
+}
+
+/** A board of the plinth: down ahead of the bottom, and away from the other three. */
+export function plinthApart(x: Mm, z: Mm): Explode {
+  return { by: { x, y: -WAYS.plinth, z }, from: 0.55, to: 0.85 }
+}
+
+/** To the rear once the grooves above and below have gone. */
+export function rearward(way: Mm): Explode {
+  return { by: { x: 0, y: 0, z: -way }, from: 0.85, to: 1 }
+}
+
+/** Nailers behind the back have nothing behind them and go before it. */
+export function rearwardFirst(way: Mm): Explode {
+  return { by: { x: 0, y: 0, z: -way }, from: 0.3, to: 0.6 }
+}
+
+export const STAYS: Explode = { by: { x: 0, y: 0, z: 0 }, from: 0, to: 1 }
+
+/** How far each goes, in mm; of two that go the same way the outer one goes further. */
+export const WAYS = {
+  side: 300,
+  bayShelf: 120,
+  outermost: 300,
+  nailer: 200,
+  drawerLine: 100,
+  plinth: 450,
+  plinthSpread: 80,
+  back: 200,
+  nailerBehind: 350,
+  kick: 200,
+  front: 350,
+  /** Between a drawer front and its box. */
+  drawerFrontAhead: 120,
+} as const

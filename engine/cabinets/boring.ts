@@ -1,0 +1,77 @@
+import type { Interval } from '../geometry/interval'
+import { type Mm, settle } from '../units/length'
+import type { Bay } from './bay'
+import type { Board, BoardRole } from './board'
+import { backFront, type Carcass, insideFront } from './carcass'
+import type { Face, HoleRow } from './operation'
+
+/** Equal rows of pin holes up both uprights of a bay, in the cabinet's frame. */
+export interface PinRows {
+  readonly bay: Pick<Bay, 'left' | 'right'>
+  /** Height of the first hole's centre. */
+  readonly first: Mm
+  readonly count: number
+}
+
+/** Holes that overlap would tear out; rows closer than this are one row. */
+const LEAST_BETWEEN_ROWS = 32
+
+/** The holes in a height: the first at its distance from the floor, the last no nearer to the ceiling than that. */
+export function holeGrid({ from, to }: Interval, { method: { shelves } }: Carcass): { first: Mm; count: number } {
+  const first = settle(from + shelves.firstHole)
+  const count = Math.floor((to - shelves.firstHole - first) / shelves.pitch + 1e-6) + 1
+  return { first, count: shelves.pitch > 0 ? Math.max(0, count) : 0 }
+}
+
+/** Holes all the way up for adjustable shelves. */
+export function pinsUp(region: Interval, bay: Bay, carcass: Carcass): PinRows {
+  return { bay, ...holeGrid(region, carcass) }
+}
+
+/** One pin in each corner under a pinned shelf, which rests on them. */
+export function pinsUnder(underside: Mm, bay: PinRows['bay'], { method: { shelves } }: Carcass): PinRows {
+  return { bay, first: settle(underside - shelves.pinDiameter / 2), count: 1 }
+}
+
+/**
+ * How deep the pin holes are: as deep as the pins, but never through the board, and in a partition, which is bored from
+ * both faces, less than half of it.
+ */
+export function pinHoleDepth(upright: BoardRole, { thickness, method: { shelves } }: Carcass): Mm {
+  const most = upright === 'partition' ? thickness / 2 - 1 : thickness - 1
+  return settle(Math.min(shelves.pinDepth, most))
+}
+
+/** The distance of the rows from the wall: one behind the front edge (or inset front), one before the back. */
+export function rowsFromWall(carcass: Carcass): Mm[] {
+  const { rowSetback } = carcass.method.shelves
+  const front = settle(insideFront(carcass) - rowSetback)
+  const rear = settle(backFront(carcass) + rowSetback)
+  return front - rear >= LEAST_BETWEEN_ROWS ? [rear, front] : [settle((insideFront(carcass) + backFront(carcass)) / 2)]
+}
+
+/** The rows of holes of one upright, in its own frame. */
+export function holesIn(board: Board, pins: readonly PinRows[], carcass: Carcass): HoleRow[] {
+  const { shelves } = carcass.method
+  const diameter = shelves.pinDiameter
+  const depth = pinHoleDepth(board.role, carcass)
+  return pins.flatMap(({ bay, first, count }) => {
+    const face = faceOf(board.role, bay)
+    const x = settle(first - board.placement.origin.y)
+    if (!face || count === 0 || !(depth > 0) || !(diameter > 0) || x < diameter / 2) return []
+    return rowsFromWall(carcass).flatMap((z): HoleRow[] => {
+      const { origin, width } = board.placement
+      const y = settle(width === '+z' ? z - origin.z : origin.z - z)
+      if (y < diameter / 2 || y > board.width - diameter / 2) return []
+      const step = shelves.pitch
+      return [{ kind: 'holeRow', purpose: 'shelfPin', face, x, y, step, count, diameter, depth }]
+    })
+  })
+}
+
+/** The inside of a partition looks right, into the bay it is the left upright of. */
+function faceOf(role: BoardRole, bay: PinRows['bay']): Face | null {
+  if (role === bay.left) return 'inside'
+  if (role === bay.right) return role === 'partition' ? 'outside' : 'inside'
+  return null
+}

@@ -1,0 +1,122 @@
+import type { Cabinet } from '../project/document'
+import { markOf } from '../project/mark'
+import { backOf } from './back'
+import { rearAt } from './bay'
+import type { Board, BoardRole } from './board'
+import { holesIn, type PinRows } from './boring'
+import { bottomOf } from './bottom'
+import type { CabinetBuild, Rules } from './build'
+import { backFront, type Carcass, carcassOf, clearWidth, hasNailersBehind, insideFront } from './carcass'
+import { drawerBoxOf } from './drawerBox'
+import { facesOf, frontsOf } from './fronts'
+import { interiorOf } from './interior'
+import { joined } from './joinery'
+import { nailersOf } from './nailer'
+import { cellsOf } from './openings'
+import { boardOf, type Piece } from './piece'
+import { type Report, reportOn, spoken } from './report'
+import { ROLE_NAMES } from './role'
+import { kickNotch, sidesOf } from './side'
+import { stretchersOf } from './stretcher'
+import { toeKickOf } from './toeKick'
+import { topOf } from './top'
+
+/**
+ * A cabinet resolved against its rules: first the room of every board, then what the boards cut into each other, then
+ * the holes. A cabinet that cannot be built comes back with what can be, and with its problems; nothing is thrown.
+ */
+export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
+  const mark = markOf(cabinet)
+  const report = reportOn(cabinet.id, mark)
+  const carcass = carcassOf(cabinet, rules, report)
+  if (!carcass) return { cabinet, mark, boards: [], fronts: [], problems: report.problems }
+  tellTightness(carcass, report)
+  const shell = shellOf(carcass, report)
+  const cells = cellsOf(cabinet.front, carcass, report)
+  const obstacles = hasNailersBehind(carcass) ? shell.filter(isBackStretcher) : shell.filter(isInTheWay)
+  const interior = interiorOf(
+    cabinet,
+    cells,
+    obstacles.filter((piece) => isBefore(piece, carcass)),
+    carcass,
+    report,
+  )
+  const faces = facesOf(cells, carcass)
+  const drawers = interior.drawerOpenings.flatMap((opening, at) => {
+    return drawerBoxOf(at + 1, opening, rearAt(opening, obstacles, carcass), carcass, report)
+  })
+  const pieces = [...shell, ...interior.pieces, ...frontsOf(faces, carcass, report), ...drawers]
+  const boards = joined(pieces.filter((piece) => canBeCut(piece, report)))
+  return {
+    cabinet,
+    mark,
+    boards: boards.map((board) => worked(board, interior.pins, carcass)),
+    fronts: faces.filter(({ rect }) => rect.width > 0 && rect.height > 0),
+    problems: report.problems,
+  }
+}
+
+/** The carcass itself, from the floor up. */
+function shellOf(carcass: Carcass, report: Report): Piece[] {
+  const back = backOf(carcass)
+  return [
+    ...sidesOf(carcass),
+    bottomOf(carcass),
+    ...(carcass.top === 'full' ? [topOf(carcass)] : stretchersOf(carcass, report)),
+    ...(back ? [back] : []),
+    ...nailersOf(carcass),
+    ...toeKickOf(carcass),
+  ]
+}
+
+const isBackStretcher = ({ role }: Piece) => role === 'backStretcher'
+const isInTheWay = ({ role }: Piece) => role === 'topNailer' || role === 'bottomNailer' || role === 'backStretcher'
+
+/** A flat stretcher lies above every opening; only what stands before the back is in the way inside. */
+function isBefore({ role }: Piece, carcass: Carcass): boolean {
+  return role !== 'backStretcher' || carcass.top === 'onEdge'
+}
+
+function worked(board: Board, pins: readonly PinRows[], carcass: Carcass): Board {
+  if (board.role !== 'leftSide' && board.role !== 'rightSide' && board.role !== 'partition') return board
+  const notch = board.role === 'partition' ? null : kickNotch(carcass, board.role)
+  const holes = holesIn(board, pins, carcass)
+  return { ...board, operations: [...(notch ? [notch] : []), ...board.operations, ...holes] }
+}
+
+function tellTightness(carcass: Carcass, report: Report): void {
+  if (clearWidth(carcass) <= 0) {
+    report.stop(`two sides of ${spoken(carcass.thickness)} leave nothing clear in a width of ${spoken(carcass.width)}.`)
+  }
+  if (backFront(carcass) >= insideFront(carcass)) {
+    const front = spoken(insideFront(carcass))
+    report.stop(
+      `the front of the back would be ${spoken(backFront(carcass))} from the wall; the inside ends at ${front}.`,
+    )
+  }
+}
+
+/** The narrowest panel that is cut at a rail. Common practice, no source. */
+const LEAST_WIDTH = 60
+const PANELS: readonly BoardRole[] = ['leftSide', 'rightSide', 'bottom', 'top', 'fixedShelf', 'adjustableShelf', 'door']
+
+function canBeCut(piece: Piece, report: Report): boolean {
+  const { length, width, thickness } = boardOf(piece)
+  const name = `the ${ROLE_NAMES[piece.role]}`
+  const sizes = [
+    [length, 'long'],
+    [width, 'wide'],
+    [thickness, 'thick'],
+  ] as const
+  const missing = sizes.find(([size]) => !(size > 0))
+  if (missing) {
+    report.stop(`${name} would be ${spoken(missing[0])} ${missing[1]}; it is left out.`)
+    return false
+  }
+  if (thickness > width) {
+    report.stop(`${name} would be ${spoken(width)} wide; its sheet is ${spoken(thickness)} thick.`)
+  } else if (PANELS.includes(piece.role) && width < LEAST_WIDTH) {
+    report.stop(`${name} would be ${spoken(width)} wide; ${spoken(LEAST_WIDTH)} is the least that can be cut.`)
+  }
+  return true
+}

@@ -1,0 +1,184 @@
+import type { MaterialId } from '../basics/id'
+import type { Cabinet } from '../project/document'
+import type { BuildMethod, JointDepth } from '../project/method'
+import { type Mm, settle } from '../units/length'
+import type { Rules } from './build'
+import { type Report, spoken } from './report'
+
+/**
+ * The measures of a carcass that its boards are worked out from. x from its left, y from the floor line of its box,
+ * z from the wall.
+ */
+export interface Carcass {
+  readonly width: Mm
+  readonly height: Mm
+  readonly depth: Mm
+  readonly method: BuildMethod
+  readonly thickness: Mm
+  readonly backThickness: Mm
+  readonly frontThickness: Mm
+  readonly drawerThickness: Mm
+  readonly drawerBottomThickness: Mm
+  /** How far a bottom, a full top or an end of a side sinks into the board it meets; 0 for a butt joint. */
+  readonly jointDepth: Mm
+  /** How far the back sinks into the boards around it; 0 where it does not. */
+  readonly backDepth: Mm
+  /** The underside of the bottom. */
+  readonly floorHeight: Mm
+  /** Whether the sides run past the bottom to the floor, with a notch for the kick. */
+  readonly isNotched: boolean
+  readonly bottom: 'between' | 'under'
+  readonly top: 'full' | 'flat' | 'onEdge'
+  /** Of a full top. */
+  readonly topOver: boolean
+  /** Of a stretcher: across a flat one, up one on its edge; 0 with a full top. */
+  readonly stretcherWidth: Mm
+  readonly isInset: boolean
+}
+
+const KINDS_THAT_STAND = ['base', 'tall']
+
+/** The carcass of a cabinet, or null when there is nothing to work from; what is wrong is told to the report. */
+export function carcassOf(cabinet: Cabinet, { method, materials }: Rules, report: Report): Carcass | null {
+  const thicknessOf = (material: MaterialId, what: string) => thicknessIn(materials, material, what, report)
+  const thickness = thicknessOf(method.carcassMaterial, 'carcass')
+  const backThickness = method.back.kind === 'none' ? 0 : thicknessOf(method.backMaterial, 'back')
+  const frontThickness = cabinet.front.kind === 'open' ? 0 : thicknessOf(method.frontMaterial, 'fronts')
+  const hasDrawers = JSON.stringify(cabinet.front).includes('"drawer"')
+  const drawerThickness = hasDrawers ? thicknessOf(method.drawerMaterial, 'drawer boxes') : 0
+  const drawerBottomThickness = hasDrawers ? thicknessOf(method.drawerBottomMaterial, 'drawer bottoms') : 0
+  const areSizesGood = sizesAreGood(cabinet, report)
+  if (thickness === null || backThickness === null || frontThickness === null) return null
+  if (drawerThickness === null || drawerBottomThickness === null || !areSizesGood) return null
+  const stands = KINDS_THAT_STAND.includes(cabinet.kind)
+  const isNotched = stands && method.floor.kind === 'notched'
+  const baseTop = cabinet.kind === 'base' ? method.baseTop : ({ kind: 'full' } as const)
+  return {
+    width: settle(cabinet.width),
+    height: settle(cabinet.height),
+    depth: settle(cabinet.depth),
+    method,
+    thickness,
+    backThickness,
+    frontThickness,
+    drawerThickness,
+    drawerBottomThickness,
+    jointDepth: cornerJointDepth(method, thickness, report),
+    backDepth: backJointDepth(method, thickness, report),
+    floorHeight: stands && method.floor.kind !== 'none' ? Math.max(0, settle(method.floor.height)) : 0,
+    isNotched,
+    // Sides that stand on the floor cannot stand on the bottom, so a notched carcass has its bottom between them.
+    bottom: isNotched ? 'between' : method.bottom,
+    top: baseTop.kind === 'full' ? 'full' : baseTop.kind === 'stretchersFlat' ? 'flat' : 'onEdge',
+    topOver: baseTop.kind === 'full' && method.top === 'over',
+    stretcherWidth: baseTop.kind === 'full' ? 0 : settle(baseTop.width),
+    isInset: method.frontMount === 'inset',
+  }
+}
+
+function thicknessIn(materials: Rules['materials'], id: MaterialId, what: string, report: Report): Mm | null {
+  const material = materials[id]
+  if (!material) {
+    report.stop(`the material of its ${what} is not in the list of materials.`)
+    return null
+  }
+  if (Number.isFinite(material.thickness) && material.thickness > 0) return settle(material.thickness)
+  report.stop(`${material.name} is ${spoken(material.thickness)} thick; a board must be more than 0 mm.`)
+  return null
+}
+
+function sizesAreGood(cabinet: Cabinet, report: Report): boolean {
+  const measures = ['width', 'height', 'depth'] as const
+  const wrong = measures.filter((measure) => !(Number.isFinite(cabinet[measure]) && settle(cabinet[measure]) > 0))
+  for (const measure of wrong) {
+    report.stop(`its ${measure} is ${spoken(cabinet[measure])}; it must be more than 0 mm.`)
+  }
+  for (const measure of measures) {
+    if (cabinet[measure] > MOST[measure] && Number.isFinite(cabinet[measure])) {
+      report.stop(`its ${measure} is ${spoken(cabinet[measure])}; ${spoken(MOST[measure])} is the most that is built.`)
+    }
+  }
+  return wrong.length === 0
+}
+
+/** Nobody carries more in one box through a door. Common practice, no source. */
+const MOST = { width: 6000, height: 4000, depth: 2000 } as const
+
+/**
+ * How far a horizontal sinks into a side. With a depth it is that; with a residual it is what the residual leaves of
+ * the measured thickness.
+ */
+export function jointDepth(depth: JointDepth, sideThickness: Mm): Mm {
+  return settle(depth.rule === 'depth' ? depth.depth : sideThickness - depth.residual)
+}
+
+function cornerJointDepth({ cornerJoint }: BuildMethod, thickness: Mm, report: Report): Mm {
+  if (cornerJoint.kind === 'butt') return 0
+  const depth = jointDepth(cornerJoint.depth, thickness)
+  if (depth > 0 && depth < thickness) return depth
+  report.stop(
+    `the ${cornerJoint.kind} would be ${spoken(depth)} deep in ${spoken(thickness)} sides; the boards are butted instead.`,
+  )
+  return 0
+}
+
+function backJointDepth({ back }: BuildMethod, thickness: Mm, report: Report): Mm {
+  if (back.kind === 'applied' || back.kind === 'none') return 0
+  const depth = settle(back.depth)
+  if (depth > 0 && depth < thickness) return depth
+  report.stop(`the ${back.kind} for the back would be ${spoken(depth)} deep in ${spoken(thickness)} sides.`)
+  return 0
+}
+
+/** Nailers behind the back; without a back they are simply nailers between the sides. */
+export function hasNailersBehind({ method: { nailers, back } }: Carcass): boolean {
+  return nailers.where === 'behind' && back.kind !== 'none' && (nailers.top || nailers.bottom)
+}
+
+/**
+ * The rear edge of the sides, from the wall. What lies behind the sides takes its thickness: an applied back, and
+ * nailers behind the back. A back in a groove leaves its inset free, so nailers there take only what they need more.
+ */
+export function sideRear(carcass: Carcass): Mm {
+  const { back } = carcass.method
+  const nailer = hasNailersBehind(carcass) ? carcass.thickness : 0
+  if (back.kind === 'groove') return settle(Math.max(0, nailer - back.inset))
+  return settle(nailer + (back.kind === 'applied' ? carcass.backThickness : 0))
+}
+
+/** The rear face of the back, from the wall. */
+export function backRear(carcass: Carcass): Mm {
+  const { back } = carcass.method
+  if (back.kind === 'groove') return settle(sideRear(carcass) + back.inset)
+  return settle(sideRear(carcass) - (back.kind === 'applied' ? carcass.backThickness : 0))
+}
+
+/** The front face of the back, from the wall: what lies inside the carcass starts here. */
+export function backFront(carcass: Carcass): Mm {
+  return settle(backRear(carcass) + carcass.backThickness)
+}
+
+/** What lies inside the carcass ends here: at its front edge, or behind inset fronts. */
+export function insideFront(carcass: Carcass): Mm {
+  return settle(carcass.depth - (carcass.isInset ? carcass.frontThickness : 0))
+}
+
+/** Between the sides. */
+export function clearWidth(carcass: Carcass): Mm {
+  return settle(carcass.width - 2 * carcass.thickness)
+}
+
+/** The upper face of the bottom. */
+export function clearBottom(carcass: Carcass): Mm {
+  return settle(carcass.floorHeight + carcass.thickness)
+}
+
+/** The underside of the top or of the stretchers: the upper end of every opening. */
+export function clearTop(carcass: Carcass): Mm {
+  return settle(carcass.height - (carcass.top === 'onEdge' ? carcass.stretcherWidth : carcass.thickness))
+}
+
+/** The underside of what lies flat on top, or the very top where the stretchers stand on edge. */
+export function levelTop(carcass: Carcass): Mm {
+  return carcass.top === 'onEdge' ? carcass.height : settle(carcass.height - carcass.thickness)
+}

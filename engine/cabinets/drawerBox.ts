@@ -1,0 +1,132 @@
+import type { Interval } from '../geometry/interval'
+import { type Mm, settle } from '../units/length'
+import { forward } from './apart'
+import { type Carcass, clearWidth, insideFront } from './carcass'
+import { drawerWay } from './fronts'
+import { type Piece, room, UNBANDED } from './piece'
+import { type Report, spoken } from './report'
+
+/** Lower or shorter boxes are not worth their slides. Common practice, no source. */
+const LEAST_HEIGHT = 50
+const LEAST_LENGTH = 150
+
+/**
+ * Slides at the side need their clearance between the box and the board, on both sides. Slides under the box ask for a
+ * clear width inside it, so the box is wider by its own two sides.
+ */
+export function boxWidth(opening: Mm, { method: { slide }, drawerThickness }: Carcass): Mm {
+  if (slide.kind === 'side') return settle(opening - 2 * slide.clearance)
+  return settle(opening - slide.insideDeduction + 2 * drawerThickness)
+}
+
+/** A box is as high as its opening less what is kept free below and above it. */
+export function boxHeight(opening: Interval, { method: { drawers } }: Carcass): Mm {
+  return settle(opening.to - opening.from - drawers.bottomClearance - drawers.topClearance)
+}
+
+/** The longest slide, and so the longest box, that leaves the clearance behind it free. */
+export function boxLength(clearDepth: Mm, { method: { drawers } }: Carcass): Mm {
+  const most = clearDepth - drawers.rearClearance
+  if (!(drawers.lengthStep > 0)) return settle(most)
+  // Half a tick of grace, so that a depth of exactly twenty steps is not nineteen.
+  return settle(Math.floor((most + 1 / 6400) / drawers.lengthStep) * drawers.lengthStep)
+}
+
+/** The front and back of a box stand between its sides. */
+export function boxFrontLength(width: Mm, { drawerThickness }: Carcass): Mm {
+  return settle(width - 2 * drawerThickness)
+}
+
+/** The bottom spans the inside of the box and both grooves, less its play in all. */
+export function drawerBottomSize(outside: Mm, { drawerThickness, method: { drawers } }: Carcass): Mm {
+  return settle(outside - 2 * drawerThickness + 2 * drawers.grooveDepth - drawers.bottomPlay)
+}
+
+/** The five boards of a drawer box, or none where no box fits. `rear` is the front of what lies behind it. */
+export function drawerBoxOf(number: number, opening: Interval, rear: Mm, carcass: Carcass, report: Report): Piece[] {
+  const front = insideFront(carcass)
+  const width = boxWidth(clearWidth(carcass), carcass)
+  const height = boxHeight(opening, carcass)
+  const length = boxLength(settle(front - rear), carcass)
+  if (!isWorthIt(number, { width, height, length }, carcass, report)) return []
+  const { method, drawerThickness } = carcass
+  const left = settle((carcass.width - width) / 2)
+  const low = settle(opening.from + method.drawers.bottomClearance)
+  const box = { left, right: left + width, low, high: low + height, rear: front - length, front }
+  const common = { material: method.drawerMaterial, banded: UNBANDED, explode: forward(drawerWay(carcass)) } as const
+  const y = [box.low, box.high] as const
+  const z = [box.rear, box.front] as const
+  const inner = [left + drawerThickness, left + drawerThickness + boxFrontLength(width, carcass)] as const
+  const side = (x: readonly [Mm, Mm]) => room(x, y, z)
+  return [
+    {
+      ...common,
+      role: 'drawerSide',
+      number: 2 * number - 1,
+      box: side([left, inner[0]]),
+      lie: 'onEdgeLookingRight',
+    },
+    { ...common, role: 'drawerSide', number: 2 * number, box: side([inner[1], box.right]), lie: 'onEdgeLookingLeft' },
+    {
+      ...common,
+      role: 'drawerBoxFront',
+      number,
+      box: room(inner, y, [front - drawerThickness, front]),
+      lie: 'onEdgeLookingIn',
+    },
+    {
+      ...common,
+      role: 'drawerBoxBack',
+      number,
+      box: room(inner, y, [box.rear, box.rear + drawerThickness]),
+      lie: 'onEdgeLookingOut',
+    },
+    { ...common, ...drawerBottom(number, { width, length, left, low, rear: box.rear }, carcass) },
+  ]
+}
+
+function drawerBottom(
+  number: number,
+  box: { width: Mm; length: Mm; left: Mm; low: Mm; rear: Mm },
+  carcass: Carcass,
+): Pick<Piece, 'role' | 'number' | 'material' | 'box' | 'seat' | 'lie'> {
+  const { method, drawerThickness, drawerBottomThickness } = carcass
+  const { grooveDepth, grooveUp, bottomPlay } = method.drawers
+  const low = settle(box.low + grooveUp)
+  const place = (play: Mm) => {
+    const inset = drawerThickness - grooveDepth + play / 2
+    return room(
+      [box.left + inset, box.left + inset + drawerBottomSize(box.width, carcass) + bottomPlay - play],
+      [low, low + drawerBottomThickness],
+      [box.rear + inset, box.rear + inset + drawerBottomSize(box.length, carcass) + bottomPlay - play],
+    )
+  }
+  return {
+    role: 'drawerBottom',
+    number,
+    material: method.drawerBottomMaterial,
+    box: place(bottomPlay),
+    seat: place(0),
+    lie: 'levelLookingUp',
+  }
+}
+
+function isWorthIt(
+  number: number,
+  { width, height, length }: { width: Mm; height: Mm; length: Mm },
+  { drawerThickness, drawerBottomThickness, method: { drawers } }: Carcass,
+  report: Report,
+): boolean {
+  const leastHeight = Math.max(LEAST_HEIGHT, settle(drawers.grooveUp + drawerBottomThickness))
+  const leastWidth = settle(2 * drawerThickness + LEAST_HEIGHT)
+  const box = `the box of drawer ${number} would be`
+  if (height < leastHeight) report.stop(`${box} ${spoken(height)} high; ${spoken(leastHeight)} is the least.`)
+  if (length < LEAST_LENGTH) report.stop(`${box} ${spoken(length)} long; ${spoken(LEAST_LENGTH)} is the least.`)
+  if (width < leastWidth) report.stop(`${box} ${spoken(width)} wide; ${spoken(leastWidth)} is the least.`)
+  const isGrooveGood = drawers.grooveDepth > 0 && drawers.grooveDepth < drawerThickness
+  if (!isGrooveGood) {
+    const groove = `${spoken(drawers.grooveDepth)} deep in boards of ${spoken(drawerThickness)}`
+    report.stop(`the groove for the bottom of drawer ${number} would be ${groove}.`)
+  }
+  return height >= leastHeight && length >= LEAST_LENGTH && width >= leastWidth && isGrooveGood
+}

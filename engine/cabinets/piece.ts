@@ -1,0 +1,103 @@
+import type { MaterialId } from '../basics/id'
+import type { Box } from '../geometry/box'
+import { placement } from '../geometry/placement'
+import type { Axis, Vec3 } from '../geometry/vector'
+import { type Mm, settle } from '../units/length'
+import { type Banding, type Board, type BoardRole, type Explode, NO_BANDING } from './board'
+
+/** A board before anything is worked on it: the room it takes in the cabinet's frame, tongues included, and how it lies. */
+export interface Piece {
+  readonly role: BoardRole
+  readonly number: number
+  readonly material: MaterialId
+  readonly box: Box
+  /** What is cut for it in the boards around it, where that is more than it takes: a back with its play. */
+  readonly seat?: Box
+  readonly lie: Lie
+  /** The edge of the cabinet's frame that is banded, or all four edges of a front. */
+  readonly banded: { readonly edges: 'front' | 'all' | 'none'; readonly thickness: Mm }
+  readonly explode: Explode
+}
+
+/** How a board lies: which way its length and its width run. The thickness follows, and the inside face is at its end. */
+export type Lie = keyof typeof LIES
+
+const LIES = {
+  /** A left side or a partition: inside looks right. */
+  uprightLookingRight: { length: '+y', width: '+z' },
+  /** A right side: inside looks left. */
+  uprightLookingLeft: { length: '+y', width: '-z' },
+  /** A back: inside looks into the room. */
+  uprightLookingOut: { length: '+y', width: '-x' },
+  /** A door: inside looks at the wall. */
+  uprightLookingIn: { length: '+y', width: '+x' },
+  /** A bottom or a shelf: inside looks up. */
+  levelLookingUp: { length: '+x', width: '-z' },
+  /** A top or a flat stretcher: inside looks down. */
+  levelLookingDown: { length: '+x', width: '+z' },
+  /** A nailer: on its edge, inside looks into the room. */
+  onEdgeLookingOut: { length: '+x', width: '+y' },
+  /** A kick board: on its edge, inside looks at the wall. */
+  onEdgeLookingIn: { length: '-x', width: '+y' },
+  /** The left side of a drawer box: on its edge from front to rear. */
+  onEdgeLookingRight: { length: '-z', width: '+y' },
+  /** The right side of a drawer box. */
+  onEdgeLookingLeft: { length: '+z', width: '+y' },
+} as const satisfies Record<string, { length: Axis; width: Axis }>
+
+export const UNBANDED: Piece['banded'] = { edges: 'none', thickness: 0 }
+
+/** The room between two corners, settled, so that equal boards are equal to `===`. */
+export function room(x: readonly [Mm, Mm], y: readonly [Mm, Mm], z: readonly [Mm, Mm]): Box {
+  return {
+    min: { x: settle(x[0]), y: settle(y[0]), z: settle(z[0]) },
+    max: { x: settle(x[1]), y: settle(y[1]), z: settle(z[1]) },
+  }
+}
+
+/** The board that a piece is, with nothing worked on it yet. */
+export function boardOf(piece: Piece): Board {
+  const { length, width } = LIES[piece.lie]
+  const { thickness } = placement(piece.box.min, length, width)
+  return {
+    role: piece.role,
+    number: piece.number,
+    material: piece.material,
+    length: extent(piece.box, length),
+    width: extent(piece.box, width),
+    thickness: extent(piece.box, thickness),
+    banding: bandingOf(piece, width),
+    placement: placement(cornerOf(piece.box, [length, width, thickness]), length, width),
+    operations: [],
+    explode: piece.explode,
+  }
+}
+
+type Dimension = 'x' | 'y' | 'z'
+
+/** Where an axis starts and which way it runs: `-z` starts at the greatest z. */
+export function dimensionOf(axis: Axis): { readonly dimension: Dimension; readonly sign: 1 | -1 } {
+  return { dimension: axis[1] as Dimension, sign: axis[0] === '+' ? 1 : -1 }
+}
+
+function extent(box: Box, axis: Axis): Mm {
+  const { dimension } = dimensionOf(axis)
+  return settle(box.max[dimension] - box.min[dimension])
+}
+
+/** The corner of the box where all of the axes start. */
+function cornerOf(box: Box, axes: readonly Axis[]): Vec3 {
+  const corner = { ...box.min }
+  for (const axis of axes) {
+    const { dimension, sign } = dimensionOf(axis)
+    corner[dimension] = sign > 0 ? box.min[dimension] : box.max[dimension]
+  }
+  return corner
+}
+
+/** The front edge of a board is at the far end of its width where that runs to the room, else at the near end. */
+function bandingOf({ banded: { edges, thickness } }: Piece, width: Axis): Banding {
+  if (edges === 'all') return { low: thickness, high: thickness, start: thickness, end: thickness }
+  if (edges === 'none') return NO_BANDING
+  return width === '+z' ? { ...NO_BANDING, high: thickness } : { ...NO_BANDING, low: thickness }
+}

@@ -1,0 +1,163 @@
+import type { Interval } from '../geometry/interval'
+import { type Mm, settle } from '../units/length'
+import { downward, STAYS, sideways, upward, WAYS } from './apart'
+import { type Bay, rearAt } from './bay'
+import type { Explode } from './board'
+import { holeGrid, type PinRows, pinsUnder, pinsUp } from './boring'
+import { type Carcass, clearWidth, insideFront } from './carcass'
+import { type Piece, room } from './piece'
+import { type Report, spoken } from './report'
+
+export interface Shelving {
+  readonly pieces: readonly Piece[]
+  readonly pins: readonly PinRows[]
+}
+
+/**
+ * How far a housed shelf sinks into the upright beside it: as the corners do, or a third where those are butted (source:
+ * common forum advice, 1/4 in in 3/4). A partition may be housed from both faces, so it gives a quarter at most.
+ */
+export function shelfSink(upright: Bay['left' | 'right'], { method, jointDepth, thickness }: Carcass): Mm {
+  if (method.fixedShelf === 'pinned') return 0
+  const sink = jointDepth > 0 ? jointDepth : settle(thickness / 3)
+  return upright === 'partition' ? Math.min(sink, settle(thickness / 4)) : sink
+}
+
+/** A fixed shelf spans its bay and what it sinks into the uprights; a pinned one spans just the bay. */
+export function fixedShelfLength(bay: Bay, carcass: Carcass): Mm {
+  return settle(bay.to - bay.from + shelfSink(bay.left, carcass) + shelfSink(bay.right, carcass))
+}
+
+/** An adjustable shelf spans its bay less the clearance in all. */
+export function adjustableShelfLength(bay: Interval, { method: { shelves } }: Carcass): Mm {
+  return settle(bay.to - bay.from - shelves.sideClearance)
+}
+
+/** A shelf reaches from what lies behind it to its setback behind the front edge, or behind an inset front. */
+export function shelfWidth(rear: Mm, carcass: Carcass): Mm {
+  return settle(insideFront(carcass) - carcass.method.shelves.setback - rear)
+}
+
+/** The fixed board between drawers and what lies below or above them; it reaches to the front. */
+export function drawerLineOf(y: Interval, rear: Mm, direction: 'up' | 'down', carcass: Carcass): Piece {
+  const bay: Bay = {
+    from: carcass.thickness,
+    to: carcass.thickness + clearWidth(carcass),
+    left: 'leftSide',
+    right: 'rightSide',
+  }
+  const left = settle(bay.from - shelfSink('leftSide', carcass))
+  const explode = direction === 'up' ? upward(WAYS.drawerLine) : downward(WAYS.drawerLine)
+  const box = room([left, left + fixedShelfLength(bay, carcass)], [y.from, y.to], [rear, insideFront(carcass)])
+  return shelfPiece('fixedShelf', box, explode, carcass)
+}
+
+/** Fixed shelves share the height evenly; adjustable ones go where most room is left, on the nearest holes. */
+export function shelvesOf(
+  counts: { readonly fixed: number; readonly adjustable: number },
+  stretch: Interval,
+  bays: readonly Bay[],
+  obstacles: readonly Piece[],
+  carcass: Carcass,
+  report: Report,
+): Shelving {
+  const most = Math.floor((stretch.to - stretch.from) / (2 * carcass.thickness))
+  if (counts.fixed + counts.adjustable > most) {
+    const room = `${spoken(stretch.to - stretch.from)} of height`
+    report.stop(`${counts.fixed + counts.adjustable} shelves do not fit in ${room}; they are left out.`)
+    return { pieces: [], pins: [] }
+  }
+  const levels = evenLevels(counts.fixed, stretch, carcass.thickness)
+  const regions = between(levels, stretch, carcass.thickness)
+  const adjustable = adjustableLevels(counts.adjustable, regions, carcass, report)
+  const bored = regions.filter((_, at) => adjustable[at]!.length > 0)
+  const pieces: Piece[] = []
+  const pins: PinRows[] = []
+  bays.forEach((bay, at) => {
+    const explode = bays.length === 1 ? STAYS : sideways(at === 0 ? -1 : 1, WAYS.bayShelf)
+    for (const low of levels) pieces.push(fixedShelf(bay, low, explode, obstacles, carcass))
+    for (const low of adjustable.flat()) pieces.push(adjustableShelf(bay, low, explode, obstacles, carcass))
+    if (carcass.method.fixedShelf === 'pinned') for (const low of levels) pins.push(pinsUnder(low, bay, carcass))
+    for (const region of bored) pins.push(pinsUp(region, bay, carcass))
+  })
+  return { pieces, pins }
+}
+
+/** The undersides of shelves that part a height into equal clear rooms. */
+export function evenLevels(count: number, { from, to }: Interval, thickness: Mm): Mm[] {
+  const clear = (to - from - count * thickness) / (count + 1)
+  return Array.from({ length: count }, (_, at) => settle(from + (at + 1) * clear + at * thickness))
+}
+
+function between(levels: readonly Mm[], { from, to }: Interval, thickness: Mm): Interval[] {
+  const floors = [from, ...levels.map((low) => settle(low + thickness))]
+  return floors.map((floor, at) => ({ from: floor, to: levels[at] ?? to }))
+}
+
+/** The undersides of adjustable shelves, region by region. */
+function adjustableLevels(count: number, regions: readonly Interval[], carcass: Carcass, report: Report): Mm[][] {
+  const shares = regions.map(() => 0)
+  for (let shelf = 0; shelf < count; shelf++) {
+    const roomOf = (at: number) => (regions[at]!.to - regions[at]!.from) / (shares[at]! + 1)
+    const roomiest = regions.reduce((best, _, at) => (roomOf(at) > roomOf(best) ? at : best), 0)
+    shares[roomiest]!++
+  }
+  return regions.map((region, at) => levelsOnPins(shares[at]!, region, carcass, report))
+}
+
+function levelsOnPins(count: number, region: Interval, carcass: Carcass, report: Report): Mm[] {
+  if (count === 0) return []
+  const { thickness, method } = carcass
+  const { pinDiameter, pitch } = method.shelves
+  const grid = holeGrid(region, carcass)
+  const apart = Math.ceil((thickness + 1) / pitch)
+  const highest = Math.min(grid.count - 1, Math.floor((region.to - thickness - pinDiameter / 2 - grid.first) / pitch))
+  const levels: Mm[] = []
+  let least = 0
+  for (const [at, wish] of evenLevels(count, region, thickness).entries()) {
+    const nearest = Math.round((wish - pinDiameter / 2 - grid.first) / pitch)
+    const hole = Math.max(least, Math.min(nearest, highest - (count - 1 - at) * apart))
+    if (!(hole <= highest)) break
+    levels.push(settle(grid.first + hole * pitch + pinDiameter / 2))
+    least = hole + apart
+  }
+  if (levels.length < count) {
+    const height = spoken(region.to - region.from)
+    report.stop(`${levels.length} of ${count} adjustable shelves find pin holes in ${height} of height.`)
+  }
+  return levels
+}
+
+function fixedShelf(bay: Bay, low: Mm, explode: Explode, obstacles: readonly Piece[], carcass: Carcass): Piece {
+  const left = settle(bay.from - shelfSink(bay.left, carcass))
+  return shelfIn('fixedShelf', [left, left + fixedShelfLength(bay, carcass)], low, explode, obstacles, carcass)
+}
+
+function adjustableShelf(bay: Bay, low: Mm, explode: Explode, obstacles: readonly Piece[], carcass: Carcass): Piece {
+  const length = adjustableShelfLength(bay, carcass)
+  const left = settle((bay.from + bay.to - length) / 2)
+  return shelfIn('adjustableShelf', [left, left + length], low, explode, obstacles, carcass)
+}
+
+function shelfIn(
+  role: 'fixedShelf' | 'adjustableShelf',
+  x: readonly [Mm, Mm],
+  low: Mm,
+  explode: Explode,
+  obstacles: readonly Piece[],
+  carcass: Carcass,
+): Piece {
+  const y = { from: low, to: settle(low + carcass.thickness) }
+  const rear = rearAt(y, obstacles, carcass)
+  return shelfPiece(role, room(x, [y.from, y.to], [rear, rear + shelfWidth(rear, carcass)]), explode, carcass)
+}
+
+function shelfPiece(
+  role: 'fixedShelf' | 'adjustableShelf',
+  box: Piece['box'],
+  explode: Explode,
+  { method }: Carcass,
+): Piece {
+  const banded = { edges: 'front', thickness: method.banding.carcass } as const
+  return { role, number: 1, material: method.carcassMaterial, box, lie: 'levelLookingUp', banded, explode }
+}

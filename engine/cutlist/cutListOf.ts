@@ -1,0 +1,114 @@
+import { assert } from '../basics/assert'
+import type { MaterialId, RowKey } from '../basics/id'
+import type { Part } from '../parts/part'
+import type { Material } from '../project/document'
+import { type Group, groupsOf } from './groups'
+import type { CutList, CutRow, MaterialTotal } from './row'
+
+type Materials = Readonly<Record<MaterialId, Material>>
+
+/**
+ * Equal boards of all cabinets on one row. Rows come by material, in the order of the materials, and within it the
+ * longest and then the widest first, as they are cut.
+ */
+export function cutListOf(
+  cabinets: readonly { readonly mark: string; readonly parts: readonly Part[] }[],
+  materials: Materials,
+): CutList {
+  const merging = new Map<RowKey, Merging>()
+  for (const { mark, parts } of cabinets) {
+    for (const group of groupsOf(parts)) {
+      const before = merging.get(group.key)
+      if (before) mergeIn(before, group, mark)
+      else merging.set(group.key, begin(group, mark))
+    }
+  }
+  const order = materialOrder(materials)
+  const sorted = [...merging.values()].sort((a, b) => bySize(a.group, b.group, order))
+  return { rows: marked(sorted), totals: totalsOf(sorted, materials) }
+}
+
+/** A row while it grows. */
+interface Merging {
+  readonly group: Group
+  readonly names: string[]
+  readonly parts: CutRow['parts'][number][]
+  readonly cabinets: string[]
+  banding: number
+}
+
+function begin(group: Group, mark: string): Merging {
+  return { group, names: [...group.names], parts: [...group.parts], cabinets: [mark], banding: group.banding }
+}
+
+function mergeIn(row: Merging, group: Group, mark: string): void {
+  for (const name of group.names) if (!row.names.includes(name)) row.names.push(name)
+  row.parts.push(...group.parts)
+  if (row.cabinets.at(-1) !== mark) row.cabinets.push(mark)
+  row.banding += group.banding
+}
+
+function materialOrder(materials: Materials): ReadonlyMap<string, number> {
+  return new Map(Object.keys(materials).map((id, at) => [id, at]))
+}
+
+function bySize(a: Group, b: Group, order: ReadonlyMap<string, number>): number {
+  return (
+    order.get(a.material)! - order.get(b.material)! ||
+    b.length - a.length ||
+    b.width - a.width ||
+    (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
+  )
+}
+
+function marked(sorted: readonly Merging[]): CutRow[] {
+  let letter = -1
+  let number = 0
+  let material: MaterialId | null = null
+  return sorted.map(({ group, names, parts, cabinets }) => {
+    if (group.material !== material) {
+      material = group.material
+      letter++
+      number = 0
+    }
+    number++
+    return {
+      key: group.key,
+      mark: `${letters(letter)}${number}`,
+      name: names.join(', '),
+      material: group.material,
+      length: group.length,
+      width: group.width,
+      thickness: group.thickness,
+      quantity: parts.length,
+      isGrainBound: group.isGrainBound,
+      bandedEdges: group.bandedEdges,
+      parts,
+      cabinets,
+    }
+  })
+}
+
+/** A to Z, then AA, AB and on, as columns of a sheet are lettered. */
+export function letters(at: number): string {
+  const last = String.fromCharCode(65 + (at % 26))
+  return at < 26 ? last : `${letters(Math.floor(at / 26) - 1)}${last}`
+}
+
+function totalsOf(sorted: readonly Merging[], materials: Materials): MaterialTotal[] {
+  const totals = new Map<MaterialId, { parts: number; area: number; volume: number; banding: number }>()
+  for (const { group, parts, banding } of sorted) {
+    const total = totals.get(group.material) ?? { parts: 0, area: 0, volume: 0, banding: 0 }
+    const area = (group.length * group.width * parts.length) / 1e6
+    total.parts += parts.length
+    total.area += area
+    total.volume += (area * group.thickness) / 1000
+    total.banding += banding / 1000
+    totals.set(group.material, total)
+  }
+  return [...totals].map(([material, { parts, area, volume, banding }]) => {
+    const board = materials[material]
+    assert(board, `the cut list holds boards of ${material}, which is not among the materials`)
+    return { material, parts, area, weight: volume * board.density, banding }
+  })
+}

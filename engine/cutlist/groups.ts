@@ -1,0 +1,82 @@
+import type { MaterialId, PartId, RowKey } from '../basics/id'
+import { remember } from '../basics/remember'
+import type { BoardRole } from '../cabinets/board'
+import { ROLE_NAMES } from '../cabinets/role'
+import type { Part } from '../parts/part'
+import { type Mm, settle } from '../units/length'
+import type { CutRow } from './row'
+
+/** The equal boards of one cabinet. */
+export interface Group {
+  readonly key: RowKey
+  readonly names: readonly string[]
+  readonly material: MaterialId
+  readonly length: Mm
+  readonly width: Mm
+  readonly thickness: Mm
+  readonly isGrainBound: boolean
+  readonly bandedEdges: CutRow['bandedEdges']
+  readonly parts: readonly PartId[]
+  /** Along the banded edges of all of them. */
+  readonly banding: Mm
+}
+
+/** Worked out once as long as the cabinet's parts stay the same. */
+export const groupsOf: (parts: readonly Part[]) => readonly Group[] = remember((parts: readonly Part[]) => {
+  const groups = new Map<RowKey, Group>()
+  for (const part of parts) {
+    const bandedEdges = bandedEdgesOf(part)
+    const key = rowKey(part, bandedEdges)
+    const before = groups.get(key)
+    groups.set(key, before ? withPart(before, part) : groupOf(part, key, bandedEdges))
+  }
+  return [...groups.values()]
+})
+
+/** What makes boards equal to the saw. It names no cabinet and no mark, so it stays while those change. */
+export function rowKey(part: Part, { long, ends, thickness }: CutRow['bandedEdges']): RowKey {
+  const size = `${part.cutLength}x${part.cutWidth}x${part.thickness}`
+  return `${part.material} ${size} ${long}+${ends}x${thickness}${part.isGrainBound ? ' grain' : ''}` as RowKey
+}
+
+function bandedEdgesOf({ banding: { low, high, start, end } }: Part): CutRow['bandedEdges'] {
+  return {
+    long: Number(low > 0) + Number(high > 0),
+    ends: Number(start > 0) + Number(end > 0),
+    thickness: Math.max(low, high, start, end),
+  }
+}
+
+function groupOf(part: Part, key: RowKey, bandedEdges: CutRow['bandedEdges']): Group {
+  return {
+    key,
+    names: [sawName(part.role)],
+    material: part.material,
+    length: part.cutLength,
+    width: part.cutWidth,
+    thickness: part.thickness,
+    isGrainBound: part.isGrainBound,
+    bandedEdges,
+    parts: [part.id],
+    banding: bandLength(part),
+  }
+}
+
+function withPart(group: Group, part: Part): Group {
+  const name = sawName(part.role)
+  return {
+    ...group,
+    names: group.names.includes(name) ? group.names : [...group.names, name],
+    parts: [...group.parts, part.id],
+    banding: settle(group.banding + bandLength(part)),
+  }
+}
+
+/** To the saw a left side is a side. */
+function sawName(role: BoardRole): string {
+  return role === 'leftSide' || role === 'rightSide' ? 'side' : ROLE_NAMES[role]
+}
+
+function bandLength({ banding: { low, high, start, end }, length, width }: Part): Mm {
+  return settle((Number(low > 0) + Number(high > 0)) * length + (Number(start > 0) + Number(end > 0)) * width)
+}

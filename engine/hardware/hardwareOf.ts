@@ -1,0 +1,66 @@
+import type { CabinetBuild, Rules } from '../cabinets/build'
+import type { Part } from '../parts/part'
+import { inch, type Mm } from '../units/length'
+
+/** What is bought for a cabinet besides boards. */
+export interface HardwareRow {
+  readonly name: string
+  readonly quantity: number
+  /** Of what is sold by its length: slides. */
+  readonly length: Mm | null
+}
+
+/** Hinges, slides, shelf pins and legs of one cabinet. */
+export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: Rules): HardwareRow[] {
+  const rows: HardwareRow[] = [
+    { name: 'hinge', quantity: hingesOn(parts, rules), length: null },
+    ...slidesFor(parts, rules),
+    { name: 'shelf pin', quantity: pinsUnder(parts, rules), length: null },
+    { name: 'leg', quantity: legsUnder(build, rules), length: null },
+  ]
+  return rows.filter(({ quantity }) => quantity > 0)
+}
+
+/** In pounds and inches, as the chart is printed. Source: a hinge maker's chart of hinges by door height and weight. */
+const HINGES: readonly { readonly to: Mm; readonly kg: number; readonly hinges: number }[] = [
+  { to: inch(40), kg: 15 * 0.45359237, hinges: 2 },
+  { to: inch(60), kg: 30 * 0.45359237, hinges: 3 },
+  { to: inch(80), kg: 45 * 0.45359237, hinges: 4 },
+  { to: inch(100), kg: 60 * 0.45359237, hinges: 5 },
+]
+
+/** The height and the weight of a door each ask for a number of hinges, and the larger holds. */
+export function hingesFor(height: Mm, kg: number): number {
+  return HINGES.find((row) => height <= row.to && kg < row.kg)?.hinges ?? HINGES.at(-1)!.hinges + 1
+}
+
+function hingesOn(parts: readonly Part[], { materials }: Rules): number {
+  return parts
+    .filter(({ role }) => role === 'door')
+    .reduce((sum, { length, width, thickness, material }) => {
+      const kg = ((length * width * thickness) / 1e9) * (materials[material]?.density ?? 0)
+      return sum + hingesFor(length, kg)
+    }, 0)
+}
+
+/** A pair for every drawer box, as long as the box. */
+function slidesFor(parts: readonly Part[], { method }: Rules): HardwareRow[] {
+  const lengths = new Map<Mm, number>()
+  for (const { role, length } of parts) {
+    if (role === 'drawerSide') lengths.set(length, (lengths.get(length) ?? 0) + 1)
+  }
+  const name = method.slide.kind === 'side' ? 'pair of side slides' : 'pair of undermount slides'
+  return [...lengths].map(([length, sides]) => ({ name, quantity: sides / 2, length }))
+}
+
+/** Four under every shelf that rests on pins. */
+function pinsUnder(parts: readonly Part[], { method }: Rules): number {
+  const arePinned = method.fixedShelf === 'pinned'
+  return 4 * parts.filter(({ role }) => role === 'adjustableShelf' || (arePinned && role === 'fixedShelf')).length
+}
+
+/** A leg at each corner, and two more under a wide cabinet. Common practice, no source. */
+function legsUnder({ cabinet, boards }: CabinetBuild, { method }: Rules): number {
+  if (method.floor.kind !== 'legs' || cabinet.kind === 'upper' || boards.length === 0) return 0
+  return cabinet.width > 900 ? 6 : 4
+}

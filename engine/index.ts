@@ -1,0 +1,76 @@
+/** The front door: every public name of the engine, one by one. */
+
+export type {
+  CabinetId,
+  MaterialId,
+  MethodId,
+  OpeningId,
+  PartId,
+  ProjectId,
+  RowKey,
+  StockId,
+  WallId,
+} from './basics/id'
+export { entriesOf, freeId, valuesOf } from './basics/id'
+export type { About, Problem } from './basics/problem'
+export type { Result } from './basics/result'
+export { assignParts, type PlacedPart } from './breakdown/assign'
+export type { Breakdown, Step, StepPiece } from './breakdown/step'
+export { breakdownOf } from './breakdown/steps'
+export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace } from './cabinets/board'
+export type { Operation } from './cabinets/operation'
+export type { CutList, CutRow, MaterialTotal } from './cutlist/row'
+export { cutListCsv } from './export/csv'
+export { svgOf } from './export/svg'
+export { type Placement, toCabinet } from './geometry/placement'
+export type { Rect } from './geometry/rect'
+export { type Axis, unit, type Vec3 } from './geometry/vector'
+export type { Part } from './parts/part'
+export { type Derived, type DerivedCabinet, derive } from './pipeline'
+export { applyEdit } from './project/apply'
+export { newProject } from './project/defaults'
+export type {
+  Cabinet,
+  CabinetKind,
+  Front,
+  FrontRow,
+  Interior,
+  Material,
+  NewCabinet,
+  Opening,
+  Project,
+  Shop,
+  Stock,
+  Wall,
+} from './project/document'
+export type { CabinetShape, Edit } from './project/edit'
+export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
+export { labelOf } from './project/label'
+export { checkLength } from './project/limits'
+export { markOf } from './project/mark'
+export type {
+  Back,
+  BaseTop,
+  BuildMethod,
+  CornerJoint,
+  Floor,
+  JointDepth,
+  MethodChoices,
+  Nailers,
+  SlideFit,
+} from './project/method'
+export { readProject, writeProject } from './project/schema'
+export { type Fit, fitOf } from './runs/fit'
+export { freeStretches, gapsBeside } from './runs/neighbours'
+export { newCabinetAt, placesFor } from './runs/place'
+export { pushNeighbours } from './runs/push'
+export { type Guide, snapEdge, snapMove } from './runs/snap'
+export { demonstrationKitchen } from './samples/kitchen'
+export { fortyCabinets } from './samples/workshop'
+export type { JobPart, JobStock, SheetJob } from './sheets/job'
+export type { Piece, SheetAnswer, SheetLayout } from './sheets/layout'
+export { sheetCount, tallyOf } from './sheets/tally'
+export { meshOf, shapeKey } from './solids/mesh'
+export { formatLength, formatWithUnit } from './units/format'
+export { inch, type LengthDisplay, type Mm, settle } from './units/length'
+export { parseLength } from './units/parse'

@@ -1,0 +1,83 @@
+import { unreachable } from '../basics/assert'
+import type { CabinetId } from '../basics/id'
+import type { Project } from './document'
+import type { CabinetShape, Edit } from './edit'
+import { markOf } from './mark'
+import { find } from './references'
+
+/** What an edit does to a project, as the name of an undo step: `Widen B3`. */
+export function labelOf(project: Project, edit: Edit): string {
+  switch (edit.kind) {
+    case 'addCabinet':
+      return `Add ${markOf(edit.cabinet)}`
+    case 'removeCabinets':
+      return `Delete ${marksOf(project, edit.ids)}`
+    case 'shapeCabinets':
+      return `${shapeVerb(project, edit.shapes[0])} ${marksOf(project, shapedIds(edit.shapes))}`
+    case 'setFront':
+      return `Change front of ${marksOf(project, edit.ids)}`
+    case 'setInterior':
+      return `Change inside of ${marksOf(project, edit.ids)}`
+    case 'setCabinetMethod':
+      return `Change build method of ${marksOf(project, edit.ids)}`
+    case 'override':
+      return `Change build of ${marksOf(project, edit.ids)}`
+    case 'editWall':
+      return `Change ${project.walls[edit.id]?.name ?? 'wall'}`
+    case 'putOpening':
+      return `${project.walls[edit.wall]?.openings[edit.opening.id] ? 'Change' : 'Add'} ${edit.opening.kind}`
+    case 'removeOpening':
+      return `Delete ${project.walls[edit.wall]?.openings[edit.id]?.kind ?? 'opening'}`
+    case 'editMethod':
+      return `Change ${project.methods[edit.id]?.name ?? 'build method'}`
+    case 'editMaterial':
+      return `Change ${'thickness' in edit.change ? 'thickness of ' : ''}${project.materials[edit.id]?.name ?? 'material'}`
+    case 'putStock':
+      return project.stock[edit.stock.id] ? 'Change sheets' : 'Add sheets'
+    case 'removeStock':
+      return 'Remove sheets'
+    case 'editShop':
+      return 'Change shop'
+    case 'editNewCabinet':
+      return `Change new ${edit.cabinet}`
+    case 'setDisplay':
+      return `Show ${edit.display.unit === 'mm' ? 'millimetres' : 'inches'}`
+    case 'rename':
+      return 'Rename project'
+    case 'several':
+      return edit.edits[0] ? labelOf(project, edit.edits[0]) : 'Nothing'
+    default:
+      return unreachable(edit)
+  }
+}
+
+/** The one that was taken hold of comes first; the ones it pushes are not in its name. */
+function shapedIds(shapes: readonly CabinetShape[]): CabinetId[] {
+  const first = shapes[0]
+  if (!first) return []
+  const isMove = first.width === undefined && first.height === undefined && first.depth === undefined
+  return isMove ? shapes.map(({ id }) => id) : [first.id]
+}
+
+function shapeVerb(project: Project, shape: CabinetShape | undefined): string {
+  const before = shape && project.cabinets[shape.id]
+  if (!before) return 'Move'
+  const grows = (field: 'width' | 'height' | 'depth') => (shape[field] ?? before[field]) - before[field]
+  if (grows('width') !== 0) return grows('width') > 0 ? 'Widen' : 'Narrow'
+  if (grows('height') !== 0) return grows('height') > 0 ? 'Heighten' : 'Lower'
+  if (grows('depth') !== 0) return grows('depth') > 0 ? 'Deepen' : 'Make shallower'
+  if (shape.bottom !== undefined && shape.bottom !== before.bottom)
+    return shape.bottom > before.bottom ? 'Raise' : 'Lower'
+  return 'Move'
+}
+
+function marksOf(project: Project, ids: readonly CabinetId[]): string {
+  const marks = ids.flatMap((id) => {
+    const cabinet = find(project.cabinets, id)
+    return cabinet ? [markOf(cabinet)] : []
+  })
+  if (marks.length > 4) return `${marks.length} cabinets`
+  if (marks.length === 0) return 'nothing'
+  const last = marks.at(-1)!
+  return marks.length === 1 ? last : `${marks.slice(0, -1).join(', ')} and ${last}`
+}

@@ -1,0 +1,76 @@
+/** From the least to the most that a number of the document may be; lengths are in mm. */
+export interface Range {
+  readonly least: number
+  readonly most: number
+  readonly unit?: 'mm'
+  readonly isWhole?: true
+}
+
+const SIZE: Range = { least: 1, most: 20_000, unit: 'mm' }
+const PLACE: Range = { least: -100_000, most: 100_000, unit: 'mm' }
+const COUNT: Range = { least: 0, most: 20, isWhole: true }
+const MINUTES: Range = { least: 0, most: 600 }
+
+/** A measure inside a rule: the depth of a groove, the width of a stretcher, the height of a front. */
+export const MEASURE: Range = { least: 0, most: 20_000, unit: 'mm' }
+
+/**
+ * What the document may hold, by the name of the field. Wider than what an entry field takes: a limit there may be drawn
+ * tighter one day, and old files must still be read. What is not named here is a measure.
+ */
+export const RANGES = {
+  width: SIZE,
+  height: SIZE,
+  depth: SIZE,
+  thickness: SIZE,
+  nominal: SIZE,
+  length: { least: 1, most: 100_000, unit: 'mm' },
+  left: PLACE,
+  bottom: PLACE,
+  grid: { least: 1, most: 1000, unit: 'mm' },
+  pitch: { least: 1, most: 1000, unit: 'mm' },
+  lengthStep: { least: 1, most: 1000, unit: 'mm' },
+  order: { least: 0, most: 100_000, isWhole: true },
+  number: { least: 1, most: 99_999, isWhole: true },
+  fixedShelves: COUNT,
+  adjustableShelves: COUNT,
+  at: { least: 0.01, most: 0.99 },
+  share: { least: 0.001, most: 1000 },
+  density: { least: 1, most: 25_000 },
+  price: { least: 0, most: 1_000_000 },
+  quantity: { least: 0, most: 100_000, isWhole: true },
+  onePersonLift: { least: 0, most: 500 },
+  perSetting: MINUTES,
+  perCut: MINUTES,
+  perSheet: MINUTES,
+} as const satisfies Record<string, Range>
+
+export type RangedField = keyof typeof RANGES
+
+/** Inside a rule these are measures like any other; of a thing by itself they are sizes. */
+const SIZES = new Set(['width', 'height', 'depth', 'length'])
+
+export function isInRange(value: number, { least, most, isWhole }: Range): boolean {
+  return value >= least && value <= most && (!isWhole || Number.isInteger(value))
+}
+
+/**
+ * Whether a file could keep a value in a field, or a thing with all its fields: every number finite and in the range of
+ * its name.
+ */
+export function isSavable(value: unknown, field?: string): boolean {
+  if (typeof value === 'number') return isInRange(value, rangeOf(field, false))
+  return areNumbersSavable(value, field !== undefined)
+}
+
+function areNumbersSavable(value: unknown, isInside: boolean): boolean {
+  if (typeof value !== 'object' || value === null) return true
+  return Object.entries(value).every(([field, inner]) => {
+    return typeof inner === 'number' ? isInRange(inner, rangeOf(field, isInside)) : areNumbersSavable(inner, true)
+  })
+}
+
+function rangeOf(field: string | undefined, isInside: boolean): Range {
+  if (field === undefined || !Object.hasOwn(RANGES, field) || (isInside && SIZES.has(field))) return MEASURE
+  return RANGES[field as RangedField]
+}

@@ -1,0 +1,75 @@
+import { type ById, entriesOf } from '../basics/id'
+import type { Project } from './document'
+
+/** Whether something is filed under an id. Names that every object has, such as `constructor`, are not. */
+export function isThere(things: object, id: PropertyKey): boolean {
+  return Object.hasOwn(things, id)
+}
+
+/** What is filed under an id, if anything is. */
+export function find<Thing>(things: ById<string, Thing>, id: string): Thing | undefined {
+  return isThere(things, id) ? things[id] : undefined
+}
+
+/** Whether every material that some rules name is there. */
+export function hasEverything(rules: object, materials: Project['materials']): boolean {
+  return missingMaterial(rules, materials) === null
+}
+
+/** What refers to something that is not in the document, or is filed under another name than its own. */
+export function danglingIn(project: Project): string | null {
+  if (Object.keys(project.walls).length === 0) return 'walls is empty; a project has one wall at least.'
+  return misfiled(project) ?? lostFrom(project) ?? numberedTwice(project)
+}
+
+function misfiled(project: Project): string | null {
+  const { walls, cabinets, methods, materials, stock } = project
+  const rooms: [string, Record<string, { readonly id: string }>][] = [
+    ...Object.entries({ walls, cabinets, methods, materials, stock }),
+    ...entriesOf(walls).map(([id, wall]): [string, Project['walls'][keyof Project['walls']]['openings']] => {
+      return [`walls.${id}.openings`, wall.openings]
+    }),
+  ]
+  for (const [room, things] of rooms) {
+    const wrong = Object.entries(things).find(([key, { id }]) => id !== key)
+    if (wrong) return `${room}.${wrong[0]}.id is ${wrong[1].id}; it must be ${wrong[0]}.`
+  }
+  return null
+}
+
+function lostFrom({ walls, cabinets, methods, materials, stock, method }: Project): string | null {
+  if (!isThere(methods, method)) return `method is ${method}, which is not among methods.`
+  for (const [id, cabinet] of entriesOf(cabinets)) {
+    const path = `cabinets.${id}`
+    if (!isThere(walls, cabinet.wall)) return `${path}.wall is ${cabinet.wall}, which is not among walls.`
+    if (cabinet.method !== null && !isThere(methods, cabinet.method)) {
+      return `${path}.method is ${cabinet.method}, which is not among methods.`
+    }
+    const missing = missingMaterial(cabinet.overrides, materials)
+    if (missing) return `${path}.overrides.${missing}`
+  }
+  for (const [id, rules] of entriesOf(methods)) {
+    const missing = missingMaterial(rules, materials)
+    if (missing) return `methods.${id}.${missing}`
+  }
+  for (const [id, { material }] of entriesOf(stock)) {
+    if (!isThere(materials, material)) return `stock.${id}.material is ${material}, which is not among materials.`
+  }
+  return null
+}
+
+/** Two cabinets of one mark would be two boxes on one label. */
+function numberedTwice({ cabinets }: Project): string | null {
+  const marks = new Set<string>()
+  for (const [id, { kind, number }] of entriesOf(cabinets)) {
+    if (marks.has(`${kind} ${number}`)) return `cabinets.${id}.number is ${number}, which another ${kind} cabinet has.`
+    marks.add(`${kind} ${number}`)
+  }
+  return null
+}
+
+function missingMaterial(rules: object, materials: Project['materials']): string | null {
+  const named = Object.entries(rules).filter(([field, value]) => field.endsWith('Material') && value !== undefined)
+  const lost = named.find(([, material]) => !isThere(materials, material))
+  return lost ? `${lost[0]} is ${String(lost[1])}, which is not among materials.` : null
+}

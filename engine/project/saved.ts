@@ -1,0 +1,213 @@
+import { z } from 'zod'
+import { settle } from '../units/length'
+import { VERSION } from './document'
+import { cleanName, LONGEST_NAME } from './name'
+import { isInRange, MEASURE, RANGES, type Range, type RangedField } from './ranges'
+
+// Without compiling checks at run time, which a page with a strict content policy would not allow.
+z.config({ jitless: true })
+
+/** A number of the file in its range; lengths settle, and -0 is 0. */
+function within(range: Range) {
+  const { least, most, unit, isWhole } = range
+  const limit = `it must be ${isWhole ? 'a whole number ' : ''}between ${least} and ${most}${unit ? ` ${unit}` : ''}`
+  return z
+    .number({ error: limit })
+    .refine((value) => isInRange(value, range), { error: limit })
+    .transform((value) => (unit ? settle(value) : value + 0))
+}
+
+const field = (name: RangedField) => within(RANGES[name])
+const measure = within(MEASURE)
+const ID_FORM = 'it must be an id of small letters, figures and hyphens, 40 at most'
+const id = z.string({ error: ID_FORM }).regex(/^[a-z][a-z0-9-]{0,39}$/, { error: ID_FORM })
+const NAME_FORM = `it must be a text of ${LONGEST_NAME} signs at most`
+const name = z
+  .string({ error: NAME_FORM })
+  .transform(cleanName)
+  .pipe(z.string().max(LONGEST_NAME, { error: NAME_FORM }))
+
+/** An exact set of words, and what they are when a word is none of them. */
+function oneOf<const Words extends readonly [string, ...string[]]>(...words: Words) {
+  return z.enum(words, { error: `it must be ${words.join(' or ')}` })
+}
+
+const flag = z.boolean({ error: 'it must be true or false' })
+const rect = { left: field('left'), bottom: field('bottom'), width: field('width'), height: field('height') }
+const opening = z.strictObject({ id, kind: oneOf('window', 'door'), ...rect })
+
+const wall = z.strictObject({
+  id,
+  name,
+  order: field('order'),
+  length: field('length'),
+  height: field('height'),
+  openings: z.record(id, opening),
+})
+
+const jointDepth = z.discriminatedUnion('rule', [
+  z.strictObject({ rule: z.literal('depth'), depth: measure }),
+  z.strictObject({ rule: z.literal('residual'), residual: measure }),
+])
+
+/** A floor that stands on something of a height, set back from the front. */
+const stand = <Kind extends string>(kind: Kind) =>
+  z.strictObject({ kind: z.literal(kind), height: measure, setback: measure })
+
+const choices = {
+  cornerJoint: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('butt') }),
+    z.strictObject({ kind: z.literal('rabbet'), depth: jointDepth }),
+    z.strictObject({ kind: z.literal('dado'), depth: jointDepth }),
+  ]),
+  bottom: oneOf('between', 'under'),
+  top: oneOf('between', 'over'),
+  baseTop: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('full') }),
+    z.strictObject({ kind: z.literal('stretchersFlat'), width: measure }),
+    z.strictObject({ kind: z.literal('stretchersOnEdge'), width: measure }),
+  ]),
+  back: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('groove'), inset: measure, depth: measure, clearance: measure }),
+    z.strictObject({ kind: z.literal('rabbet'), depth: measure }),
+    z.strictObject({ kind: z.literal('applied'), margin: measure }),
+    z.strictObject({ kind: z.literal('none') }),
+  ]),
+  floor: z.discriminatedUnion('kind', [
+    stand('notched'),
+    stand('plinth'),
+    stand('legs'),
+    z.strictObject({ kind: z.literal('none') }),
+  ]),
+  nailers: z.strictObject({ where: oneOf('inside', 'behind'), top: flag, bottom: flag, width: measure }),
+  fixedShelf: oneOf('dado', 'pinned'),
+  frontMount: oneOf('fullOverlay', 'halfOverlay', 'inset'),
+  slide: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('side'), clearance: measure }),
+    z.strictObject({ kind: z.literal('undermount'), insideDeduction: measure }),
+  ]),
+  carcassMaterial: id,
+  backMaterial: id,
+  frontMaterial: id,
+  drawerMaterial: id,
+  drawerBottomMaterial: id,
+}
+
+const method = z.strictObject({
+  id,
+  name,
+  ...choices,
+  shelves: z.strictObject({
+    sideClearance: measure,
+    setback: measure,
+    pinDiameter: measure,
+    pinDepth: measure,
+    pitch: field('pitch'),
+    rowSetback: measure,
+    firstHole: measure,
+  }),
+  banding: z.strictObject({ carcass: measure, fronts: measure, isInFinishedSize: flag }),
+  fronts: z.strictObject({ gap: measure, endReveal: measure, topReveal: measure, bottomReveal: measure }),
+  drawers: z.strictObject({
+    bottomClearance: measure,
+    topClearance: measure,
+    lengthStep: field('lengthStep'),
+    rearClearance: measure,
+    grooveDepth: measure,
+    grooveUp: measure,
+    bottomPlay: measure,
+  }),
+})
+
+const front: z.ZodType = z.lazy(() =>
+  z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('open') }),
+    z.strictObject({ kind: z.literal('door'), hinge: oneOf('left', 'right') }),
+    z.strictObject({ kind: z.literal('pair') }),
+    z.strictObject({ kind: z.literal('drawer') }),
+    z.strictObject({ kind: z.literal('rows'), rows: z.array(z.strictObject({ size, front })).min(1).max(20) }),
+  ]),
+)
+const size = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('fixed'), height: measure }),
+  z.strictObject({ kind: z.literal('share'), share: field('share') }),
+])
+
+const cabinet = z.strictObject({
+  id,
+  kind: oneOf('base', 'upper', 'tall'),
+  number: field('number'),
+  wall: id,
+  ...rect,
+  depth: field('depth'),
+  front,
+  interior: z.strictObject({
+    fixedShelves: field('fixedShelves'),
+    adjustableShelves: field('adjustableShelves'),
+    partition: z.strictObject({ at: field('at') }).nullable(),
+  }),
+  method: id.nullable(),
+  overrides: z.strictObject(choices).partial(),
+})
+
+const newCabinet = z.strictObject({
+  width: field('width'),
+  height: field('height'),
+  depth: field('depth'),
+  bottom: field('bottom'),
+})
+
+const material = z.strictObject({
+  id,
+  name,
+  nominal: field('nominal'),
+  thickness: field('thickness'),
+  hasGrain: flag,
+  density: field('density'),
+})
+
+const stock = z.strictObject({
+  id,
+  material: id,
+  length: field('length'),
+  width: field('width'),
+  price: field('price'),
+  quantity: field('quantity').nullable(),
+  isOffcut: flag,
+})
+
+const shop = z.strictObject({
+  kerf: measure,
+  trim: measure,
+  stages: z.union([z.literal(2), z.literal(3), z.null()], { error: 'it must be 2, 3 or null' }),
+  firstCut: oneOf('rip', 'crosscut', 'any'),
+  offcutLeast: z.strictObject({ length: measure, width: measure }),
+  currency: name,
+  railLength: measure,
+  guides: z.strictObject({ least: measure, greatest: measure }),
+  benchCrosscut: measure,
+  onePersonLift: field('onePersonLift'),
+  minutes: z.strictObject({ perSetting: field('perSetting'), perCut: field('perCut'), perSheet: field('perSheet') }),
+})
+
+const display = z.discriminatedUnion('unit', [
+  z.strictObject({ unit: z.literal('mm'), step: z.literal([1, 0.5, 0.1], { error: 'it must be 1, 0.5 or 0.1' }) }),
+  z.strictObject({ unit: z.literal('in'), step: z.literal([16, 32, 64], { error: 'it must be 16, 32 or 64' }) }),
+])
+
+/** The document as a file has it, with nothing more and nothing less. */
+export const savedProject = z.strictObject({
+  version: z.literal(VERSION),
+  id,
+  name,
+  display,
+  grid: field('grid'),
+  walls: z.record(id, wall),
+  cabinets: z.record(id, cabinet),
+  newCabinets: z.strictObject({ base: newCabinet, upper: newCabinet, tall: newCabinet }),
+  methods: z.record(id, method),
+  method: id,
+  materials: z.record(id, material),
+  stock: z.record(id, stock),
+  shop,
+})

@@ -1,0 +1,108 @@
+import { valuesOf } from '../basics/id'
+import type { Rect } from '../geometry/rect'
+import type { Cabinet, Opening, Project, Wall } from '../project/document'
+import { markOf } from '../project/mark'
+import { find } from '../project/references'
+import { formatLength } from '../units/format'
+import { type Mm, settle } from '../units/length'
+import { doOverlap, faceOf, rightEdge, topEdge } from './lane'
+import { gapsBeside } from './neighbours'
+
+/** Whether a cabinet can be where it is asked to be, in words for the maker. */
+export type Fit = { readonly fits: true; readonly says: string } | { readonly fits: false; readonly why: string }
+
+/**
+ * Whether cabinets fit as proposed, each in the place of the cabinet of its own id: on the wall, under the ceiling, clear
+ * of doors, windows and every other cabinet. The words are of the first that does not fit, or of the first proposed:
+ * `B3 to 780: fits, 20 left to the wall end`, `B3 would overlap B4 by 35`.
+ */
+export function fitOf(project: Project, proposed: Cabinet | readonly Cabinet[]): Fit {
+  const list = isList(proposed) ? proposed : [proposed]
+  const replaced = new Set(list.map(({ id }) => id))
+  const standing = valuesOf<Cabinet>(project.cabinets).filter(({ id }) => !replaced.has(id))
+  for (const [at, cabinet] of list.entries()) {
+    const why = whyNot(project, cabinet, [...standing, ...list.slice(0, at)])
+    if (why) return { fits: false, why: `${markOf(cabinet)} ${why}` }
+  }
+  const first = list[0]
+  return { fits: true, says: first ? saysOf(project, first, list) : 'fits' }
+}
+
+function isList(proposed: Cabinet | readonly Cabinet[]): proposed is readonly Cabinet[] {
+  return Array.isArray(proposed)
+}
+
+/** The words behind the mark, or nothing when the cabinet fits. */
+function whyNot(project: Project, cabinet: Cabinet, others: readonly Cabinet[]): string | null {
+  const wall = find(project.walls, cabinet.wall)
+  if (!wall) return 'has no wall'
+  const face = faceOf(cabinet)
+  const show = (length: Mm) => formatLength(length, project.display)
+  if (![...Object.values(face), cabinet.depth].every(Number.isFinite)) return 'has a size or place that is not a number'
+  if (Math.min(face.width, face.height) <= 0) return `would be ${show(face.width)} x ${show(face.height)}`
+  return beyondTheWall(wall, face, show) ?? somethingInTheWay(wall, cabinet, others, show)
+}
+
+function beyondTheWall(wall: Wall, face: Rect, show: (length: Mm) => string): string | null {
+  const past = settle(rightEdge(face) - wall.length)
+  const above = settle(topEdge(face) - wall.height)
+  if (face.width > wall.length) return `is ${show(face.width)} wide; the wall is ${show(wall.length)} long`
+  if (face.left < 0) return `would stand ${show(-face.left)} past the left end of the wall`
+  if (past > 0) return `would stand ${show(past)} past the right end of the wall (${show(wall.length)})`
+  if (face.bottom < 0) return `would reach ${show(-face.bottom)} into the floor`
+  if (above > 0) return `would reach ${show(above)} above the ceiling (${show(wall.height)})`
+  return null
+}
+
+function somethingInTheWay(
+  wall: Wall,
+  cabinet: Cabinet,
+  others: readonly Cabinet[],
+  show: (length: Mm) => string,
+): string | null {
+  const face = faceOf(cabinet)
+  const blockers = others.filter((other) => other.wall === cabinet.wall && doOverlap(face, faceOf(other)))
+  if (blockers.length > 0) {
+    const worst = blockers.reduce((a, b) => (clearingWay(face, faceOf(b)) > clearingWay(face, faceOf(a)) ? b : a))
+    return `would overlap ${markOf(worst)} by ${show(clearingWay(face, faceOf(worst)))}`
+  }
+  const opening = valuesOf<Opening>(wall.openings).find((one) => doOverlap(face, one))
+  return opening ? `would cover the ${opening.kind} by ${show(clearingWay(face, opening))}` : null
+}
+
+/** How far one must go, the shortest way of four, to clear the other. */
+function clearingWay(a: Rect, b: Rect): Mm {
+  const ways = [rightEdge(a) - b.left, rightEdge(b) - a.left, topEdge(a) - b.bottom, topEdge(b) - a.bottom]
+  return settle(Math.min(...ways))
+}
+
+/** What has changed, and the room that is left: `B3 to 780: fits, 20 left to the wall end`. */
+function saysOf(project: Project, cabinet: Cabinet, proposed: readonly Cabinet[]): string {
+  const show = (length: Mm) => formatLength(length, project.display)
+  const after = {
+    ...project,
+    cabinets: { ...project.cabinets, ...Object.fromEntries(proposed.map((one) => [one.id, one])) },
+  }
+  const { left, right } = gapsBeside(after, cabinet)
+  return `${markOf(cabinet)}${changeIn(find(project.cabinets, cabinet.id), cabinet, show)}: ${roomIn(left, right, show)}`
+}
+
+function changeIn(before: Cabinet | undefined, after: Cabinet, show: (length: Mm) => string): string {
+  if (!before) return ` at ${show(after.left)}`
+  if (before.width !== after.width) return ` to ${show(after.width)}`
+  if (before.height !== after.height) return ` to ${show(after.height)} high`
+  if (before.depth !== after.depth) return ` to ${show(after.depth)} deep`
+  if (before.left !== after.left) return ` at ${show(after.left)}`
+  return before.bottom === after.bottom ? '' : ` at ${show(after.bottom)} above the floor`
+}
+
+function roomIn(
+  left: { readonly gap: Mm; readonly to: string },
+  right: { readonly gap: Mm; readonly to: string },
+  show: (length: Mm) => string,
+): string {
+  if (left.gap === 0 && right.gap === 0) return `fits exactly between ${left.to} and ${right.to}`
+  if (left.gap === 0) return `fits, ${show(right.gap)} left to ${right.to}`
+  if (right.gap === 0) return `fits, ${show(left.gap)} left to ${left.to}`
+  return `fits, ${show(left.gap)} left to ${left.to} and ${show(right.gap)} to ${right.to}`
+}

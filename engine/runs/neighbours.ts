@@ -1,0 +1,85 @@
+import { valuesOf } from '../basics/id'
+import { gapsIn, type Interval } from '../geometry/interval'
+import type { Cabinet, CabinetKind, Project, Wall } from '../project/document'
+import { markOf } from '../project/mark'
+import { find } from '../project/references'
+import { openingsAcross } from '../site/wall'
+import { type Mm, settle } from '../units/length'
+import { doLanesMeet, faceOf, type Lane, lanesOf, rightEdge, sharedBy, topEdge } from './lane'
+
+export interface Gap {
+  readonly gap: Mm
+  /** What is at the other side of it: `B2`, `the wall end`. */
+  readonly to: string
+}
+
+/** Cabinets that touch side by side in a lane, from left to right. A tall belongs to a run in either lane. */
+export interface Run {
+  readonly lane: Lane
+  readonly cabinets: readonly Cabinet[]
+}
+
+/**
+ * The free space beside a cabinet, up to the next cabinet at its height or the end of the wall; less than 0 is overlap.
+ * What hangs above or below it is not beside it.
+ */
+export function gapsBeside(project: Project, cabinet: Cabinet): { readonly left: Gap; readonly right: Gap } {
+  const face = faceOf(cabinet)
+  const middle = face.left + face.width / 2
+  const wallLength = find(project.walls, cabinet.wall)?.length ?? 0
+  let left: Gap = { gap: face.left, to: 'the wall end' }
+  let right: Gap = { gap: settle(wallLength - rightEdge(face)), to: 'the wall end' }
+  for (const other of inLanesOf(project, cabinet)) {
+    const there = faceOf(other)
+    if (sharedBy(face, there).y <= 0) continue
+    if (there.left + there.width / 2 < middle) {
+      const gap = settle(face.left - rightEdge(there))
+      if (gap < left.gap) left = { gap, to: markOf(other) }
+    } else {
+      const gap = settle(there.left - rightEdge(face))
+      if (gap < right.gap) right = { gap, to: markOf(other) }
+    }
+  }
+  return { left, right }
+}
+
+/** The other cabinets on its wall that share a lane with it, from left to right. */
+export function inLanesOf(project: Project, cabinet: Pick<Cabinet, 'id' | 'wall' | 'kind'>): Cabinet[] {
+  return valuesOf<Cabinet>(project.cabinets)
+    .filter(({ id, wall, kind }) => id !== cabinet.id && wall === cabinet.wall && doLanesMeet(kind, cabinet.kind))
+    .sort(fromLeftToRight)
+}
+
+function fromLeftToRight(a: Cabinet, b: Cabinet): number {
+  return a.left - b.left || (a.id < b.id ? -1 : 1)
+}
+
+/** The runs of a wall, those of the low lane first, each lane from left to right. */
+export function runsOf(project: Project, wall: Wall): Run[] {
+  const all = valuesOf<Cabinet>(project.cabinets)
+    .filter((cabinet) => cabinet.wall === wall.id)
+    .sort(fromLeftToRight)
+  return (['low', 'high'] as const).flatMap((lane) => {
+    const runs: Cabinet[][] = []
+    for (const cabinet of all.filter(({ kind }) => lanesOf(kind).includes(lane))) {
+      const touched = runs.find((run) =>
+        run.some((one) => rightEdge(one) === cabinet.left && sharedBy(one, cabinet).y > 0),
+      )
+      if (touched) touched.push(cabinet)
+      else runs.push([cabinet])
+    }
+    return runs.map((cabinets): Run => ({ lane, cabinets }))
+  })
+}
+
+/** Where along a wall a new cabinet of a kind, at its usual height, finds nothing in its way. */
+export function freeStretches(project: Project, wall: Wall, kind: CabinetKind): Interval[] {
+  const { bottom, height } = project.newCabinets[kind]
+  const band = { from: bottom, to: settle(bottom + height) }
+  if (band.to > wall.height) return []
+  const cabinets = valuesOf<Cabinet>(project.cabinets).filter(
+    (cabinet) => cabinet.wall === wall.id && cabinet.bottom < band.to && band.from < topEdge(cabinet),
+  )
+  const taken = [...cabinets, ...openingsAcross(wall, band)].map((one) => ({ from: one.left, to: rightEdge(one) }))
+  return gapsIn({ from: 0, to: wall.length }, taken)
+}

@@ -1,0 +1,151 @@
+import type { ProjectId } from '../basics/id'
+import { newProject } from '../project/defaults'
+import type { Cabinet, CabinetKind, Front, Interior, Project } from '../project/document'
+import type { MethodChoices } from '../project/method'
+import { firstWall } from '../site/wall'
+import type { Mm } from '../units/length'
+import { numbered, place, rows, share, shelves } from './kitchen'
+
+/** Between two talls stand so many bases and hang so many uppers. */
+const SECTIONS = [
+  { bases: 7, uppers: 6 },
+  { bases: 6, uppers: 6 },
+  { bases: 6, uppers: 5 },
+] as const
+
+const TALL_WIDTH: Mm = 600
+const BASE_WIDTHS: readonly Mm[] = [600, 400, 800, 450, 900, 500]
+const UPPER_WIDTHS: readonly Mm[] = [700, 450, 600, 800, 400, 550]
+
+/** By kind; a single door becomes a pair where it would be too wide to hang. */
+const FRONTS: Readonly<Record<CabinetKind, readonly Front[]>> = {
+  base: [
+    { kind: 'door', hinge: 'left' },
+    rows(share(1, { kind: 'drawer' }), share(1, { kind: 'drawer' }), share(2, { kind: 'drawer' })),
+    { kind: 'pair' },
+    rows(
+      { size: { kind: 'fixed', height: 180 }, front: { kind: 'drawer' } },
+      share(1, { kind: 'door', hinge: 'right' }),
+    ),
+    { kind: 'open' },
+    rows(share(1, { kind: 'drawer' }), share(1, { kind: 'drawer' })),
+  ],
+  upper: [
+    { kind: 'door', hinge: 'left' },
+    { kind: 'pair' },
+    { kind: 'open' },
+    rows(share(2, { kind: 'pair' }), share(1, { kind: 'open' })),
+    { kind: 'door', hinge: 'right' },
+  ],
+  tall: [
+    rows(share(2, { kind: 'door', hinge: 'left' }), share(3, { kind: 'door', hinge: 'left' })),
+    rows(share(3, { kind: 'pair' }), share(1, { kind: 'drawer' }), share(1, { kind: 'drawer' })),
+  ],
+}
+
+/** A wider door sags on its hinges (common practice, no source). */
+const WIDEST_DOOR: Mm = 600
+
+const INTERIORS: readonly Interior[] = [
+  shelves(1),
+  shelves(0),
+  { ...shelves(2), partition: { at: 0.5 } },
+  shelves(1),
+  shelves(2, 1),
+  shelves(2),
+  shelves(0),
+]
+
+/** Every option of every choice of a build method, once at least. */
+const CHOICES: { readonly [choice in keyof MethodChoices]?: readonly MethodChoices[choice][] } = {
+  cornerJoint: [
+    { kind: 'dado', depth: { rule: 'depth', depth: 6 } },
+    { kind: 'butt' },
+    { kind: 'rabbet', depth: { rule: 'depth', depth: 9 } },
+    { kind: 'dado', depth: { rule: 'residual', residual: 10 } },
+  ],
+  bottom: ['between', 'between', 'under'],
+  top: ['between', 'over'],
+  baseTop: [{ kind: 'stretchersFlat', width: 75 }, { kind: 'full' }, { kind: 'stretchersOnEdge', width: 75 }],
+  back: [
+    { kind: 'groove', inset: 10, depth: 6, clearance: 1.5 },
+    { kind: 'rabbet', depth: 9 },
+    { kind: 'applied', margin: 2 },
+    { kind: 'groove', inset: 20, depth: 6, clearance: 1.5 },
+    { kind: 'none' },
+  ],
+  floor: [
+    { kind: 'plinth', height: 100, setback: 60 },
+    { kind: 'notched', height: 100, setback: 75 },
+    { kind: 'legs', height: 100, setback: 60 },
+    { kind: 'none' },
+  ],
+  nailers: [
+    { where: 'inside', top: true, bottom: false, width: 90 },
+    { where: 'inside', top: true, bottom: true, width: 90 },
+    { where: 'behind', top: true, bottom: true, width: 75 },
+  ],
+  fixedShelf: ['dado', 'pinned'],
+  frontMount: ['fullOverlay', 'halfOverlay', 'inset'],
+  slide: [
+    { kind: 'side', clearance: 12.7 },
+    { kind: 'undermount', insideDeduction: 41.3 },
+  ],
+}
+
+/** Forty cabinets on one wall of 14 m, of every kind, front and way to build: what a long day in the shop looks like. */
+export function fortyCabinets(): Project {
+  const plain = newProject('mm', 'Forty cabinets')
+  const wall = firstWall(plain)!
+  const counts: Record<CabinetKind, number> = { base: 0, upper: 0, tall: 0 }
+  const cabinets: Cabinet[] = []
+  const put = (kind: CabinetKind, left: Mm, width: Mm): Mm => {
+    const at = cabinets.length
+    const front = frontOf(kind, counts[kind], width)
+    const interior = isAllDrawers(front) ? shelves(0) : turn(INTERIORS, at)
+    const made = place(plain, kind, ++counts[kind], left, width, front, interior)
+    cabinets.push({ ...made, overrides: choicesAt(at) })
+    return left + width
+  }
+  let left = put('tall', 0, TALL_WIDTH)
+  for (const section of SECTIONS) {
+    let above = left
+    for (let n = 0; n < section.uppers; n++) above = put('upper', above, turn(UPPER_WIDTHS, n))
+    for (let n = 0; n < section.bases; n++) left = put('base', left, turn(BASE_WIDTHS, counts.base))
+    left = put('tall', left, TALL_WIDTH)
+  }
+  return {
+    ...plain,
+    id: 'forty-cabinets' as ProjectId,
+    walls: { [wall.id]: { ...wall, name: 'Long wall', length: 14_000, height: 2600 } } as Project['walls'],
+    cabinets: numbered(cabinets),
+  }
+}
+
+/** Each choice goes round its options at its own pace, so that cabinets differ in more than one. */
+function choicesAt(at: number): Partial<MethodChoices> {
+  const entries = Object.entries(CHOICES).map(([choice, options], step) => [
+    choice,
+    turn<unknown>(options, at + step * (at % 3)),
+  ])
+  return Object.fromEntries(entries) as Partial<MethodChoices>
+}
+
+function frontOf(kind: CabinetKind, at: number, width: Mm): Front {
+  const front = turn(FRONTS[kind], at)
+  if (width <= WIDEST_DOOR) return front
+  if (front.kind === 'door') return { kind: 'pair' }
+  if (front.kind !== 'rows') return front
+  return rows(
+    ...front.rows.map((row) => (row.front.kind === 'door' ? { ...row, front: { kind: 'pair' } as const } : row)),
+  )
+}
+
+/** A bank of drawers leaves no room for shelves. */
+function isAllDrawers(front: Front): boolean {
+  return front.kind === 'rows' && front.rows.every((row) => row.front.kind === 'drawer')
+}
+
+function turn<Option>(options: readonly Option[], at: number): Option {
+  return options[at % options.length]!
+}

@@ -1,0 +1,96 @@
+import { ticks } from '../units/length'
+import type { JobPart, JobStock, SheetJob } from './job'
+
+/**
+ * One material's share of a job, in whole ticks. Every part and every sheet less its trim is grown by one kerf, so that
+ * grown parts may touch: a part and the kerf after it always travel together, and the last kerf falls off the sheet.
+ *
+ *     |part|k|part|k|part|k      the sheet grown by k holds three grown parts exactly
+ */
+export interface Lot {
+  readonly material: string
+  readonly kerf: number
+  /** How many directions may be taken in turn; Infinity for no limit. */
+  readonly depth: number
+  readonly first: 'rip' | 'crosscut' | 'any'
+  readonly kinds: readonly PartKind[]
+  readonly stocks: readonly StockKind[]
+  /** Of the largest sheet, grown: what areas are compared with. */
+  readonly sheetArea: number
+  /** Nothing shorter or narrower than this is of use to any part. */
+  readonly leastLength: number
+  readonly leastWidth: number
+}
+
+/** Parts of one size. `length` and `width` are grown by a kerf. */
+export interface PartKind {
+  readonly part: JobPart
+  readonly length: number
+  readonly width: number
+  readonly turns: boolean
+  readonly quantity: number
+  readonly area: number
+}
+
+/** Sheets of one size, less trim and grown by a kerf. */
+export interface StockKind {
+  readonly stock: JobStock
+  readonly length: number
+  readonly width: number
+  readonly quantity: number
+  /** What opening one costs; an offcut that is there already costs nothing. */
+  readonly price: number
+  readonly offcut: boolean
+}
+
+export function lotsOf(job: SheetJob): Lot[] {
+  const materials = [...new Set(job.parts.map(({ material }) => material))]
+  return materials.map((material) => lotOf(job, material))
+}
+
+function lotOf(job: SheetJob, material: string): Lot {
+  const kerf = ticks(job.kerf)
+  const stocks = job.stock.filter((stock) => stock.material === material).map((stock) => stockKind(stock, kerf))
+  const kinds = job.parts.filter((part) => part.material === material).map((part) => partKind(part, kerf))
+  const fitting = kinds.filter((kind) => kind.quantity > 0 && stocks.some((stock) => fits(kind, stock)))
+  const turned = fitting.filter(({ turns }) => turns)
+  return {
+    material,
+    kerf,
+    depth: job.stages === null ? Infinity : (job.stages ?? 3),
+    first: job.firstCut ?? 'rip',
+    kinds: fitting,
+    stocks: stocks.filter((stock) => stock.quantity > 0 && fitting.some((kind) => fits(kind, stock))),
+    sheetArea: Math.max(1, ...stocks.map(({ length, width }) => length * width)),
+    leastLength: least([...fitting.map(({ length }) => length), ...turned.map(({ width }) => width)]),
+    leastWidth: least([...fitting.map(({ width }) => width), ...turned.map(({ length }) => length)]),
+  }
+}
+
+function least(sizes: readonly number[]): number {
+  return sizes.reduce((a, b) => Math.min(a, b), Infinity)
+}
+
+export function partKind(part: JobPart, kerf: number): PartKind {
+  const length = ticks(part.length) + kerf
+  const width = ticks(part.width) + kerf
+  const turns = part.rotate === true && length !== width
+  return { part, length, width, turns, quantity: part.quantity, area: length * width }
+}
+
+export function stockKind(stock: JobStock, kerf: number): StockKind {
+  const offcut = stock.offcut === true
+  return {
+    stock,
+    length: ticks(stock.length) - 2 * ticks(stock.trim?.length ?? 0) + kerf,
+    width: ticks(stock.width) - 2 * ticks(stock.trim?.width ?? 0) + kerf,
+    quantity: stock.quantity ?? Infinity,
+    price: offcut ? 0 : (stock.price ?? 1),
+    offcut,
+  }
+}
+
+export function fits(kind: PartKind, stock: StockKind): boolean {
+  const lies = kind.length <= stock.length && kind.width <= stock.width
+  return lies || (kind.turns && kind.width <= stock.length && kind.length <= stock.width)
+}

@@ -1,0 +1,44 @@
+import { type Board, explodedBy } from '../cabinets/board'
+import { type Box, boxesOverlap, boxVolume } from '../geometry/box'
+import type { Mm } from '../units/length'
+import { blankInCabinet, boxesInCabinet, movedBox } from './solid'
+
+/** Two boards in one place, and how much of it, in mm3. */
+export interface Interference<Of extends Board> {
+  readonly a: Of
+  readonly b: Of
+  readonly volume: number
+}
+
+/** Coordinates are sums of settled lengths: less than this is the dust of adding them. */
+const DUST: Mm = 1e-6
+
+/** Every two boards of a cabinet that take the same room, together (0) or taken apart so far (up to 1). */
+export function interferences<Of extends Board>(boards: readonly Of[], apart = 0): Interference<Of>[] {
+  const places = boards.map((board) => {
+    const by = explodedBy(board.explode, apart)
+    return { board, by, blank: movedBox(blankInCabinet(board), by) }
+  })
+  return places.flatMap((one, at) =>
+    places.slice(at + 1).flatMap((other): Interference<Of>[] => {
+      if (!boxesOverlap(one.blank, other.blank, DUST)) return []
+      const theirs = boxesInCabinet(other.board).map((box) => movedBox(box, other.by))
+      const volume = boxesInCabinet(one.board).reduce(
+        (sum, box) => sum + sharedVolume(movedBox(box, one.by), theirs),
+        0,
+      )
+      return volume > 0 ? [{ a: one.board, b: other.board, volume }] : []
+    }),
+  )
+}
+
+function sharedVolume(box: Box, others: readonly Box[]): number {
+  return others.reduce((sum, other) => sum + (boxesOverlap(box, other, DUST) ? boxVolume(shared(box, other)) : 0), 0)
+}
+
+function shared(a: Box, b: Box): Box {
+  return {
+    min: { x: Math.max(a.min.x, b.min.x), y: Math.max(a.min.y, b.min.y), z: Math.max(a.min.z, b.min.z) },
+    max: { x: Math.min(a.max.x, b.max.x), y: Math.min(a.max.y, b.max.y), z: Math.min(a.max.z, b.max.z) },
+  }
+}

@@ -1,0 +1,50 @@
+import { remember } from '../basics/remember'
+import type { Board } from '../cabinets/board'
+import type { Face } from '../cabinets/operation'
+import type { Mm } from '../units/length'
+import { cellsOf } from './cells'
+import { sharpEdges } from './edges'
+import { facesOf } from './faces'
+
+/** A board to be drawn, in its own frame, in mm. */
+export interface Mesh {
+  /** Three numbers a corner; four corners a face. */
+  readonly positions: readonly number[]
+  readonly normals: readonly number[]
+  /** Two triangles a face, turning left seen from outside. */
+  readonly indices: readonly number[]
+  /** Six numbers a line: both ends of every sharp edge. */
+  readonly edges: readonly number[]
+  /** Holes are drawn as discs on the face they are bored into. */
+  readonly holes: readonly Hole[]
+}
+
+export interface Hole {
+  /** The centre, on the face. */
+  readonly x: Mm
+  readonly y: Mm
+  readonly z: Mm
+  readonly face: Face
+  readonly diameter: Mm
+  readonly depth: Mm
+}
+
+/** The skin of a board with everything that is worked on it. */
+export function meshOf(board: Board): Mesh {
+  const cells = cellsOf(board)
+  return { ...facesOf(cells), edges: sharpEdges(cells), holes: holesOf(board) }
+}
+
+/** Equal for boards that look alike wherever they lie, so that they can share one mesh. */
+export const shapeKey: (board: Board) => string = remember(({ length, width, thickness, operations }: Board) => {
+  return JSON.stringify([length, width, thickness, operations])
+})
+
+function holesOf({ operations, thickness }: Board): Hole[] {
+  return operations.flatMap((operation): Hole[] => {
+    if (operation.kind !== 'holeRow') return []
+    const { x, y, step, count, face, diameter, depth } = operation
+    const z = face === 'inside' ? thickness : 0
+    return Array.from({ length: count }, (_, at) => ({ x: x + at * step, y, z, face, diameter, depth }))
+  })
+}

@@ -1,0 +1,40 @@
+import type { LengthDisplay, Mm } from './length'
+
+/**
+ * A length as it is shown: `756.6` or `30 1/4`, fractions reduced, without its unit. Showing rounds to the display's
+ * step; the length itself stays what it is.
+ */
+export function formatLength(length: Mm, display: LengthDisplay): string {
+  return display.unit === 'mm' ? formatMm(length, display.step) : formatInches(length, display.step)
+}
+
+/** With its unit: `756.6 mm`, `30 1/4 in`. */
+export function formatWithUnit(length: Mm, display: LengthDisplay): string {
+  return `${formatLength(length, display)} ${unitName(display)}`
+}
+
+/** The unit of the display as it stands in headers and behind numbers: `mm` or `in`. */
+export function unitName(display: LengthDisplay): 'mm' | 'in' {
+  return display.unit
+}
+
+function formatMm(length: Mm, step: 1 | 0.5 | 0.1): string {
+  const perMm = Math.round(1 / step)
+  const shown = Math.round(length * perMm) / perMm
+  return String(shown === 0 ? 0 : Number(shown.toFixed(1)))
+}
+
+function formatInches(length: Mm, parts: 16 | 32 | 64): string {
+  const count = Math.round((length * 10 * parts) / 254)
+  const sign = count < 0 ? '-' : ''
+  const whole = Math.floor(Math.abs(count) / parts)
+  const rest = Math.abs(count) % parts
+  if (rest === 0) return `${sign}${whole}`
+  const common = greatestCommonDivisor(rest, parts)
+  const fraction = `${rest / common}/${parts / common}`
+  return whole === 0 ? `${sign}${fraction}` : `${sign}${whole} ${fraction}`
+}
+
+function greatestCommonDivisor(a: number, b: number): number {
+  return b === 0 ? a : greatestCommonDivisor(b, a % b)
+}

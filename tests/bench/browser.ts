@@ -1,0 +1,124 @@
+/** What a real pointer drag costs in headless Chromium, on the forty-cabinet sample. */
+import { type CDPSession, chromium, type Page } from '@playwright/test'
+import { preview } from 'vite'
+import { writeProject } from '../../engine/project/schema'
+import { fortyCabinets } from '../../engine/samples/workshop'
+import { QUIET } from '../browser/chromium'
+import { median, quantile } from './engine'
+
+const MOVES = 80
+const ENDINGS = 7
+
+export async function benchBrowser() {
+  const server = await preview({
+    root: 'web',
+    configFile: 'vite.config.ts',
+    logLevel: 'silent',
+    preview: { port: 4187 },
+  })
+  const browser = await chromium.launch({ executablePath: process.env.CASEWRIGHT_CHROMIUM, args: QUIET })
+  try {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
+    await page.goto(server.resolvedUrls!.local[0]!)
+    await openSample(page)
+    const cdp = await page.context().newCDPSession(page)
+    await cdp.send('Performance.enable')
+    const work = await workPerMove(page, cdp)
+    const waits = await waitsForSheets(page)
+    return {
+      moves: work.length,
+      workPerMoveMedianMs: median(work),
+      workPerMoveP95Ms: quantile(work, 0.95),
+      sheetsCurrentAfterLastMoveMs: median(waits),
+    }
+  } finally {
+    await browser.close()
+    await server.close()
+  }
+}
+
+async function openSample(page: Page) {
+  const chooser = page.waitForEvent('filechooser')
+  await page.keyboard.press('Control+o')
+  const file = await chooser
+  await file.setFiles({
+    name: 'forty.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(writeProject(fortyCabinets())),
+  })
+  await page.locator('[data-cabinet]').nth(30).waitFor()
+  await page.getByRole('tab', { name: /^Sheets/ }).click()
+  await page.locator('[data-layout="current"]').first().waitFor({ timeout: 30_000 })
+}
+
+/** Script, style and layout on the main thread for each move; painting and rasterising are not in it. */
+async function workPerMove(page: Page, cdp: CDPSession): Promise<number[]> {
+  const from = await press(page)
+  const work: number[] = []
+  for (let move = 1; move <= MOVES; move++) {
+    const before = await mainThread(cdp)
+    await page.mouse.move(from.x + ((move * 7) % 120), from.y)
+    await twoFrames(page)
+    work.push((await mainThread(cdp)) - before)
+  }
+  await page.keyboard.press('Escape')
+  await page.mouse.up()
+  return work
+}
+
+/** From the last move until the sheets shown are those of what is shown, as the page itself sees it. */
+async function waitsForSheets(page: Page): Promise<number[]> {
+  const waits: number[] = []
+  for (let ending = 0; ending < ENDINGS; ending++) {
+    const from = await press(page)
+    for (let move = 1; move <= 12; move++) await page.mouse.move(from.x + move * 5, from.y)
+    const wait = page.evaluate(watchLastMove)
+    await page.mouse.move(from.x + 63 + ending, from.y)
+    waits.push(await wait)
+    await page.keyboard.press('Escape')
+    await page.mouse.up()
+  }
+  return waits
+}
+
+/** In the page: waits for the next pointer move, then for the layout to go out of date and be current again. */
+function watchLastMove(): Promise<number> {
+  return new Promise((resolve) => {
+    addEventListener(
+      'pointermove',
+      () => {
+        const start = performance.now()
+        const isCurrent = () => document.querySelector('[data-layout="current"]') !== null
+        let frames = 0
+        const look = () => {
+          if (++frames > 2 && isCurrent()) resolve(performance.now() - start)
+          else requestAnimationFrame(look)
+        }
+        requestAnimationFrame(look)
+      },
+      { once: true, capture: true },
+    )
+  })
+}
+
+/** Presses on the right edge of a selected cabinet, so that the drag changes boards and sheets and not only places. */
+async function press(page: Page): Promise<{ x: number; y: number }> {
+  const cabinet = page.locator('[data-cabinet]').nth(17)
+  await cabinet.click()
+  const handle = page.locator('[data-handle="right"]')
+  const box = (await handle.boundingBox())!
+  const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+  await page.mouse.move(from.x, from.y)
+  await page.mouse.down()
+  return from
+}
+
+async function mainThread(cdp: CDPSession): Promise<number> {
+  const { metrics } = await cdp.send('Performance.getMetrics')
+  const seconds = (name: string) => metrics.find((metric) => metric.name === name)!.value
+  return 1000 * (seconds('ScriptDuration') + seconds('LayoutDuration') + seconds('RecalcStyleDuration'))
+}
+
+async function twoFrames(page: Page) {
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))))
+}

@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest'
+import type { MaterialId } from '../../../engine/basics/id'
+import { buyList, materialCosts, sheetCost, yieldOfSheet } from '../../../engine/estimate/price'
+import { weightOf } from '../../../engine/estimate/weight'
+import type { Material } from '../../../engine/project/document'
+import type { SheetJob } from '../../../engine/sheets/job'
+import type { SheetAnswer, SheetLayout } from '../../../engine/sheets/layout'
+
+const JOB: SheetJob = {
+  kerf: 3,
+  stock: [
+    { id: 's1', material: 'ply', length: 2440, width: 1220, price: 68.1 },
+    { id: 's2', material: 'ply', length: 900, width: 400, price: 0, offcut: true, quantity: 1 },
+    { id: 's3', material: 'back', length: 2440, width: 1220, price: 31 },
+    { id: 's4', material: 'front', length: 2440, width: 1220, price: 84 },
+  ],
+  parts: [],
+}
+
+function sheet(stock: string, copies: number): SheetLayout {
+  const root = { kind: 'part', part: 'A', rotated: false, x: 0, y: 0, length: 1220, width: 610 } as const
+  return { stock, copies, root, placements: [] }
+}
+
+const ANSWER: SheetAnswer = {
+  sheets: [sheet('s3', 1), sheet('s1', 2), sheet('s2', 1), sheet('s1', 1)],
+  unplaced: [],
+  bounds: {},
+  proved: false,
+}
+
+describe('what the sheets cost', () => {
+  it('counts copies and gathers equal sheets on one line', () => {
+    expect(buyList(JOB, ANSWER).map(({ stock, sheets, cost, isOffcut }) => [stock.id, sheets, cost, isOffcut])).toEqual(
+      [
+        ['s1', 2 + 1, 204.3, false],
+        ['s2', 1, 0, true],
+        ['s3', 1, 31, false],
+      ],
+    )
+  })
+
+  it('is the sum of its lines, without float dust', () => {
+    expect(sheetCost(JOB, ANSWER)).toBe(235.3)
+    expect(materialCosts(JOB, ANSWER)).toEqual({ ply: 204.3, back: 31 })
+  })
+})
+
+describe('the yield of a sheet', () => {
+  it('is the share that becomes parts: half the length and half the width make a quarter', () => {
+    expect(yieldOfSheet(sheet('s1', 2), JOB.stock[0]!)).toBe(0.25)
+  })
+})
+
+describe('the weight of boards', () => {
+  it('is 36.7 kg for a sheet of 18 mm birch ply', () => {
+    // Source: a birch plywood datasheet: 18 mm, 1220 x 2440, 36.7 kg.
+    const materials = { ply: { density: 685 } as Material } as Readonly<Record<MaterialId, Material>>
+    const board = { material: 'ply' as MaterialId, length: 2440, width: 1220, thickness: 18 }
+    expect(weightOf([board], materials)).toBeCloseTo(36.7, 1)
+    expect(weightOf([board, board], materials)).toBeCloseTo(2 * 36.7, 1)
+  })
+})

@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest'
+import { formatLength, formatWithUnit, unitName } from '../../../engine/units/format'
+import { inch, settle } from '../../../engine/units/length'
+
+describe('a length as it is shown', () => {
+  it('has no more decimals than it needs', () => {
+    const tenths = { unit: 'mm', step: 0.1 } as const
+    expect(formatLength(768, tenths)).toBe('768')
+    expect(formatLength(756.6, tenths)).toBe('756.6')
+    expect(formatLength(756.64, tenths)).toBe('756.6')
+    expect(formatLength(-0.01, tenths)).toBe('0')
+  })
+
+  it('rounds to whole or half millimetres when asked', () => {
+    expect(formatLength(756.6, { unit: 'mm', step: 1 })).toBe('757')
+    expect(formatLength(756.6, { unit: 'mm', step: 0.5 })).toBe('756.5')
+  })
+
+  it('has its fraction of an inch reduced', () => {
+    const fine = { unit: 'in', step: 64 } as const
+    expect(formatLength(768.35, fine)).toBe('30 1/4')
+    expect(formatLength(inch(23 / 32), fine)).toBe('23/32')
+    expect(formatLength(inch(12), fine)).toBe('12')
+    expect(formatLength(inch(-1.5), fine)).toBe('-1 1/2')
+    expect(formatLength(0, fine)).toBe('0')
+  })
+
+  it('carries over when the fraction rounds up to a whole inch', () => {
+    expect(formatLength(inch(11 + 63 / 64), { unit: 'in', step: 16 })).toBe('12')
+  })
+
+  it('carries its unit when asked', () => {
+    expect(formatWithUnit(768.35, { unit: 'in', step: 16 })).toBe('30 1/4 in')
+    expect(formatWithUnit(768.35, { unit: 'mm', step: 1 })).toBe('768 mm')
+    expect(unitName({ unit: 'in', step: 16 })).toBe('in')
+  })
+})
+
+describe('a settled length', () => {
+  it('of 30 1/4 in is 768.35 mm', () => {
+    expect(inch(30.25)).toBe(768.35)
+  })
+
+  it('is never minus zero', () => {
+    expect(Object.is(settle(-0.00001), 0)).toBe(true)
+  })
+
+  it('is the same whichever way a sum of eighths is taken', () => {
+    expect(settle(inch(0.125) + inch(0.25) + inch(0.375))).toBe(inch(0.75))
+  })
+})

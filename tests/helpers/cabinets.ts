@@ -1,0 +1,204 @@
+import type { CabinetId, MaterialId, MethodId, WallId } from '../../engine/basics/id'
+import type { Random } from '../../engine/basics/random'
+import type { Board, BoardRole } from '../../engine/cabinets/board'
+import { type Rules, withOverrides } from '../../engine/cabinets/build'
+import { buildCabinet } from '../../engine/cabinets/buildCabinet'
+import { type Carcass, carcassOf } from '../../engine/cabinets/carcass'
+import { reportOn } from '../../engine/cabinets/report'
+import type { Cabinet, CabinetKind, Front, Material } from '../../engine/project/document'
+import type { BuildMethod, MethodChoices } from '../../engine/project/method'
+
+/** Thicknesses by which a test names its boards; they differ from one another. */
+export const BOARDS = { carcass: 18, back: 6, front: 19, drawer: 12, drawerBottom: 5 }
+
+/** A plain method: butted boards, an applied back, no floor, nothing banded. A test says what it needs besides. */
+export const PLAIN: BuildMethod = {
+  id: 'm1' as MethodId,
+  name: 'Plain',
+  cornerJoint: { kind: 'butt' },
+  bottom: 'between',
+  top: 'between',
+  baseTop: { kind: 'full' },
+  back: { kind: 'none' },
+  floor: { kind: 'none' },
+  nailers: { where: 'inside', top: false, bottom: false, width: 80 },
+  fixedShelf: 'dado',
+  frontMount: 'fullOverlay',
+  slide: { kind: 'side', clearance: 12.7 },
+  carcassMaterial: 'carcass' as MaterialId,
+  backMaterial: 'back' as MaterialId,
+  frontMaterial: 'front' as MaterialId,
+  drawerMaterial: 'drawer' as MaterialId,
+  drawerBottomMaterial: 'drawerBottom' as MaterialId,
+  shelves: { sideClearance: 3, setback: 0, pinDiameter: 5, pinDepth: 11, pitch: 32, rowSetback: 37, firstHole: 96 },
+  banding: { carcass: 0, fronts: 0, isInFinishedSize: false },
+  fronts: { gap: 3, endReveal: 1.5, topReveal: 3, bottomReveal: 0 },
+  drawers: {
+    bottomClearance: 16,
+    topClearance: 14,
+    lengthStep: 50,
+    rearClearance: 10,
+    grooveDepth: 6,
+    grooveUp: 10,
+    bottomPlay: 1.6,
+  },
+}
+
+export type MethodChanges = Partial<Omit<BuildMethod, 'id' | 'name'>>
+
+export function rulesWith(changes: MethodChanges = {}, thicknesses: Partial<typeof BOARDS> = {}): Rules {
+  const materials = Object.entries({ ...BOARDS, ...thicknesses }).map(([id, thickness]): Material => {
+    return {
+      id: id as MaterialId,
+      name: `${thickness} mm board`,
+      nominal: thickness,
+      thickness,
+      hasGrain: true,
+      density: 685,
+    }
+  })
+  return { method: { ...PLAIN, ...changes }, materials: Object.fromEntries(materials.map((one) => [one.id, one])) }
+}
+
+export function aCabinet(kind: CabinetKind, changes: Partial<Omit<Cabinet, 'kind'>> = {}): Cabinet {
+  return {
+    id: 'k1' as CabinetId,
+    kind,
+    number: 1,
+    wall: 'w1' as WallId,
+    left: 0,
+    bottom: kind === 'upper' ? 1400 : 0,
+    width: 600,
+    height: kind === 'tall' ? 2100 : 720,
+    depth: kind === 'upper' ? 330 : 580,
+    front: { kind: 'open' },
+    interior: { fixedShelves: 0, adjustableShelves: 0, partition: null },
+    method: null,
+    overrides: {},
+    ...changes,
+  }
+}
+
+/** The carcass of a cabinet that has nothing wrong with it. */
+export function carcassFrom(cabinet: Cabinet, rules: Rules): Carcass {
+  const report = reportOn(cabinet.id, 'B1')
+  const carcass = carcassOf(cabinet, rules, report)
+  if (!carcass || report.problems.length > 0) throw new Error(JSON.stringify(report.problems))
+  return carcass
+}
+
+export function boardsOf(cabinet: Cabinet, rules: Rules): readonly Board[] {
+  return buildCabinet(cabinet, rules).boards
+}
+
+/** The only board of a role, or the one with a number. */
+export function boardIn(boards: readonly Board[], role: BoardRole, number = 1): Board {
+  const board = boards.find((one) => one.role === role && one.number === number)
+  if (!board) throw new Error(`no ${role} ${number} among ${boards.map((one) => one.role).join(', ')}`)
+  return board
+}
+
+/** Length by width, as a cut list says it. */
+export function sizeOf({ length, width }: Board): string {
+  return `${length} x ${width}`
+}
+
+/** A cabinet of any kind, by any choice of method, within sizes a shop builds. The same dice, the same cabinet. */
+export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly rules: Rules } {
+  const oneOf = <Value>(...values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
+  const between = (least: number, most: number) => Math.round((least + dice() * (most - least)) * 8) / 8
+  const kind = oneOf<CabinetKind>('base', 'upper', 'tall')
+  const choices = anyChoices(dice)
+  const thicknesses = {
+    carcass: oneOf(16, 18, 18.25625, 19),
+    back: oneOf(4, 6, 12.5),
+    front: oneOf(18, 19, 22),
+    drawer: oneOf(12, 15),
+    drawerBottom: oneOf(5, 6),
+  }
+  const cabinet = aCabinet(kind, {
+    width: between(320, 1100),
+    height: kind === 'tall' ? between(1500, 2300) : between(560, 940),
+    depth: kind === 'upper' ? between(280, 400) : between(450, 650),
+    front: anyFront(dice),
+    interior: {
+      fixedShelves: oneOf(0, 0, 1, 2),
+      adjustableShelves: oneOf(0, 1, 2),
+      partition: oneOf(null, { at: 0.5 }, { at: 0.37 }),
+    },
+    overrides: {},
+  })
+  const setback = oneOf(0, 10)
+  const rules = rulesWith(
+    {
+      shelves: { ...PLAIN.shelves, setback, firstHole: 64 },
+      fronts: { gap: oneOf(2, 3), endReveal: 1.5, topReveal: oneOf(0, 3), bottomReveal: oneOf(0, 2) },
+      banding: { carcass: oneOf(0, 1), fronts: 1, isInFinishedSize: oneOf(true, false) },
+    },
+    thicknesses,
+  )
+  return { cabinet, rules: { ...rules, method: withOverrides(rules.method, choices) } }
+}
+
+function anyChoices(dice: Random): Partial<MethodChoices> {
+  const oneOf = <Value>(...values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
+  const depth = oneOf({ rule: 'depth', depth: 6 } as const, { rule: 'residual', residual: 10 } as const)
+  return {
+    cornerJoint: oneOf<MethodChoices['cornerJoint']>(
+      { kind: 'butt' },
+      { kind: 'rabbet', depth },
+      { kind: 'dado', depth },
+    ),
+    bottom: oneOf('between', 'under'),
+    top: oneOf('between', 'over'),
+    baseTop: oneOf<MethodChoices['baseTop']>(
+      { kind: 'full' },
+      { kind: 'stretchersFlat', width: 75 },
+      { kind: 'stretchersOnEdge', width: 90 },
+    ),
+    back: oneOf<MethodChoices['back']>(
+      { kind: 'groove', inset: 12, depth: 7, clearance: 2 },
+      { kind: 'groove', inset: 20, depth: 5, clearance: 0 },
+      { kind: 'rabbet', depth: 9 },
+      { kind: 'applied', margin: 2 },
+      { kind: 'none' },
+    ),
+    floor: oneOf<MethodChoices['floor']>(
+      { kind: 'notched', height: 100, setback: 75 },
+      { kind: 'plinth', height: 90, setback: 60 },
+      { kind: 'legs', height: 110, setback: 50 },
+      { kind: 'none' },
+    ),
+    nailers: { where: oneOf('inside', 'behind'), top: oneOf(true, false), bottom: oneOf(true, false), width: 80 },
+    fixedShelf: oneOf('dado', 'pinned'),
+    frontMount: oneOf('fullOverlay', 'halfOverlay', 'inset'),
+    slide: oneOf<MethodChoices['slide']>(
+      { kind: 'side', clearance: 12.7 },
+      { kind: 'undermount', insideDeduction: 41.3 },
+    ),
+  }
+}
+
+function anyFront(dice: Random): Front {
+  const oneOf = <Value>(...values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
+  const door = { kind: 'door', hinge: 'left' } as const
+  const share = (front: Front, part = 1) => ({ size: { kind: 'share', share: part }, front }) as const
+  const fixed = (front: Front, height: number) => ({ size: { kind: 'fixed', height }, front }) as const
+  return oneOf<Front>(
+    { kind: 'open' },
+    door,
+    { kind: 'pair' },
+    { kind: 'drawer' },
+    { kind: 'rows', rows: [fixed({ kind: 'drawer' }, 150), share({ kind: 'pair' })] },
+    { kind: 'rows', rows: [share(door, 2), share({ kind: 'drawer' })] },
+    { kind: 'rows', rows: [share({ kind: 'drawer' }), share({ kind: 'drawer' }, 1.5), share({ kind: 'drawer' }, 1.5)] },
+    { kind: 'rows', rows: [fixed({ kind: 'drawer' }, 140), share({ kind: 'open' }), fixed({ kind: 'drawer' }, 190)] },
+    {
+      kind: 'rows',
+      rows: [
+        share({ kind: 'rows', rows: [fixed({ kind: 'drawer' }, 130), share(door)] }, 2),
+        share({ kind: 'drawer' }),
+      ],
+    },
+  )
+}

@@ -1,0 +1,169 @@
+import {
+  type CabinetId,
+  type MaterialId,
+  type MethodId,
+  type OpeningId,
+  type StockId,
+  valuesOf,
+} from '../../engine/basics/id'
+import type { Random } from '../../engine/basics/random'
+import type { Cabinet, CabinetKind, Front, Project, Stock, Wall } from '../../engine/project/document'
+import type { Edit } from '../../engine/project/edit'
+import type { MethodChoices } from '../../engine/project/method'
+import { newCabinetAt } from '../../engine/runs/place'
+
+/**
+ * Some edit of a project: mostly of what is there, now and then of nothing, or one that changes nothing. Cabinets may
+ * come to overlap; an edit does what it is asked.
+ */
+export function randomEdit(project: Project, random: Random): Edit {
+  return pick(MAKERS, random)(project, random)
+}
+
+type Maker = (project: Project, random: Random) => Edit
+
+const KINDS: readonly CabinetKind[] = ['base', 'upper', 'tall']
+const FRONTS: readonly Front[] = [
+  { kind: 'open' },
+  { kind: 'door', hinge: 'left' },
+  { kind: 'pair' },
+  {
+    kind: 'rows',
+    rows: [
+      { size: { kind: 'fixed', height: 140 }, front: { kind: 'drawer' } },
+      { size: { kind: 'share', share: 0.7 }, front: { kind: 'pair' } },
+    ],
+  },
+]
+const CHOICES: readonly Partial<MethodChoices>[] = [
+  { bottom: 'under' },
+  { bottom: undefined, top: undefined },
+  { top: 'over', back: { kind: 'rabbet', depth: 9.1 } },
+  { cornerJoint: { kind: 'butt' }, baseTop: { kind: 'full' } },
+  { frontMount: 'inset', floor: { kind: 'legs', height: 101.3, setback: 50 } },
+  { carcassMaterial: 'front' as MaterialId },
+]
+
+const MAKERS: readonly Maker[] = [
+  add,
+  add,
+  reshape,
+  reshape,
+  reshape,
+  (project, random) => ({ kind: 'removeCabinets', ids: [anyId(project, random)] }),
+  (project, random) => ({ kind: 'setFront', ids: [anyId(project, random)], front: pick(FRONTS, random) }),
+  (project, random) => ({ kind: 'override', ids: [anyId(project, random)], choices: pick(CHOICES, random) }),
+  (project, random) => ({
+    kind: 'setInterior',
+    ids: [anyId(project, random)],
+    interior: {
+      fixedShelves: whole(0, 2, random),
+      adjustableShelves: whole(0, 4, random),
+      partition: random() < 0.3 ? { at: 0.25 + random() / 2 } : null,
+    },
+  }),
+  (project, random) => ({
+    kind: 'setCabinetMethod',
+    ids: [anyId(project, random)],
+    method: pick([null, 'm1', 'm2', 'gone'], random) as MethodId | null,
+  }),
+  (project, random) => ({ kind: 'editWall', id: wallIn(project).id, change: { length: length(2000, 6000, random) } }),
+  putOpening,
+  (project, random) => ({ kind: 'removeOpening', wall: wallIn(project).id, id: openingId(random) }),
+  (_, random) => ({
+    kind: 'editMaterial',
+    id: pick(['carcass', 'back', 'front', 'drawer'], random) as MaterialId,
+    change: { thickness: length(5, 20, random) },
+  }),
+  (_, random) => ({
+    kind: 'editMethod',
+    id: pick(['m1', 'm2'], random) as MethodId,
+    change: {
+      bottom: pick(['between', 'under'], random),
+      fronts: { gap: 3, endReveal: 1.5, topReveal: 3, bottomReveal: 0 },
+    },
+  }),
+  putStock,
+  (_, random) => ({ kind: 'removeStock', id: `s${whole(4, 8, random)}` as StockId }),
+  (_, random) => ({ kind: 'editShop', change: { kerf: length(1, 4, random) } }),
+  (_, random) => ({
+    kind: 'editNewCabinet',
+    cabinet: pick(KINDS, random),
+    change: { width: length(300, 900, random) },
+  }),
+  (_, random) => ({
+    kind: 'setDisplay',
+    display: random() < 0.5 ? { unit: 'mm', step: 0.1 } : { unit: 'in', step: 32 },
+  }),
+  (_, random) => ({
+    kind: 'rename',
+    name: pick(['Ferry Cottage', 'A \u202Eturned\u0007 name', 'x'.repeat(100)], random),
+  }),
+  (project, random) => ({ kind: 'several', edits: [reshape(project, random), reshape(project, random)] }),
+]
+
+function add(project: Project, random: Random): Edit {
+  const cabinet = newCabinetAt(project, pick(KINDS, random), length(0, 3000, random), length(150, 900, random))!
+  return { kind: 'addCabinet', cabinet: { ...cabinet, front: pick(FRONTS, random) } }
+}
+
+function reshape(project: Project, random: Random): Edit {
+  const left = length(0, 3000, random)
+  const change = pick(
+    [
+      { left },
+      { left, width: length(150, 900, random) },
+      { height: length(300, 2000, random) },
+      { depth: length(200, 600, random), bottom: undefined },
+      { bottom: length(0, 1500, random) },
+      {},
+    ],
+    random,
+  )
+  return { kind: 'shapeCabinets', shapes: [{ id: anyId(project, random), ...change }] }
+}
+
+function putOpening(project: Project, random: Random): Edit {
+  const place = { left: length(0, 2000, random), bottom: 900, width: 700, height: length(600, 1200, random) }
+  return { kind: 'putOpening', wall: wallIn(project).id, opening: { id: openingId(random), kind: 'window', ...place } }
+}
+
+function putStock(_: Project, random: Random): Edit {
+  const stock: Stock = {
+    id: `s${whole(4, 8, random)}` as StockId,
+    material: pick(['carcass', 'back'], random) as MaterialId,
+    length: length(300, 2440, random),
+    width: length(150, 1220, random),
+    price: whole(0, 9000, random) / 100,
+    quantity: whole(1, 3, random),
+    isOffcut: true,
+  }
+  return { kind: 'putStock', stock }
+}
+
+/** One of the cabinets, or sometimes one that is not there. */
+function anyId(project: Project, random: Random): CabinetId {
+  const ids = valuesOf<Cabinet>(project.cabinets).map(({ id }) => id)
+  return ids.length === 0 || random() < 0.05 ? ('gone' as CabinetId) : pick(ids, random)
+}
+
+function openingId(random: Random): OpeningId {
+  return `o${whole(1, 3, random)}` as OpeningId
+}
+
+function wallIn(project: Project): Wall {
+  return valuesOf<Wall>(project.walls)[0]!
+}
+
+function pick<Option>(options: readonly Option[], random: Random): Option {
+  return options[Math.floor(random() * options.length)]!
+}
+
+function whole(from: number, to: number, random: Random): number {
+  return from + Math.floor(random() * (to - from + 1))
+}
+
+/** Not on the grid, so that lengths have something to settle. */
+function length(from: number, to: number, random: Random): number {
+  return from + random() * (to - from)
+}

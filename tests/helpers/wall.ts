@@ -1,0 +1,52 @@
+import type { CabinetId, OpeningId, WallId } from '../../engine/basics/id'
+import { newProject } from '../../engine/project/defaults'
+import type { Cabinet, CabinetKind, Opening, Project } from '../../engine/project/document'
+
+export type Said = Partial<Omit<Cabinet, 'id' | 'kind' | 'number'>>
+
+const WALL = 'w1' as WallId
+const KINDS: Readonly<Record<string, CabinetKind>> = { B: 'base', U: 'upper', T: 'tall' }
+
+/** A cabinet by its mark, `B1`, with the usual sizes of its kind and what the test says. Its id is the mark, small. */
+export function cabinet(mark: string, said: Said = {}): Cabinet {
+  const kind = KINDS[mark.charAt(0)]!
+  return {
+    id: idOf(mark),
+    kind,
+    number: Number(mark.slice(1)),
+    wall: WALL,
+    left: 0,
+    ...newProject('mm').newCabinets[kind],
+    front: { kind: 'open' },
+    interior: { fixedShelves: 0, adjustableShelves: 0, partition: null },
+    method: null,
+    overrides: {},
+    ...said,
+  }
+}
+
+/** A metric project with one wall of 3600 by 2400 and the cabinets on it. */
+export function aWall(...cabinets: readonly Cabinet[]): Project {
+  const plain = newProject('mm')
+  return { ...plain, cabinets: Object.fromEntries(cabinets.map((one) => [one.id, one])) as Project['cabinets'] }
+}
+
+/** The same project with other measures of its wall, and openings in it. */
+export function withWall(
+  project: Project,
+  said: { readonly length?: number; readonly height?: number },
+  ...openings: readonly Omit<Opening, 'id'>[]
+): Project {
+  const named = openings.map((opening, at) => ({ ...opening, id: `o${at + 1}` as OpeningId }))
+  const wall = { ...project.walls[WALL]!, ...said, openings: Object.fromEntries(named.map((one) => [one.id, one])) }
+  return { ...project, walls: { [WALL]: wall } as Project['walls'] }
+}
+
+export function idOf(mark: string): CabinetId {
+  return mark.toLowerCase() as CabinetId
+}
+
+/** A cabinet of the project by its mark. */
+export function the(project: Project, mark: string): Cabinet {
+  return project.cabinets[idOf(mark)]!
+}

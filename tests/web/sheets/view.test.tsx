@@ -1,0 +1,153 @@
+import { renderToStaticMarkup } from 'react-dom/server'
+import { beforeEach, describe, expect, it, vi } from 'vitest'
+import type { Derived, SheetJob, SheetLayout } from '../../../engine/index'
+import type { Layout, State } from '../../../web/store/state'
+
+let state: Partial<State> = {}
+vi.mock('../../../web/store/store', () => ({ useStore: (read: (from: Partial<State>) => unknown) => read(state) }))
+
+const { countWords, SheetsView } = await import('../../../web/sheets/SheetsView')
+const { StepsView } = await import('../../../web/sheets/StepsView')
+const { CutListTable } = await import('../../../web/tables/CutListTable')
+
+const MATERIAL = { id: 'm1', name: '18 mm ply', nominal: 18, thickness: 18, hasGrain: true, density: 685 }
+const STOCK = { id: 's1', material: 'm1', length: 1000, width: 500, trim: { length: 10, width: 10 }, price: 40 }
+const JOB: SheetJob = { kerf: 4, stock: [STOCK], parts: [] }
+
+/** Two alike sheets with one side on each: 980 x 480 inside the trim. */
+const SHEET: SheetLayout = {
+  stock: 's1',
+  copies: 2,
+  placements: [{ part: 'r1', x: 10, y: 10, length: 400, width: 200, rotated: false }],
+  root: {
+    ...{ kind: 'cut', direction: 'rip', x: 10, y: 10, length: 980, width: 480 },
+    pieces: [
+      {
+        ...{ kind: 'cut', direction: 'crosscut', x: 10, y: 10, length: 980, width: 200 },
+        pieces: [
+          { kind: 'part', part: 'r1', rotated: false, x: 10, y: 10, length: 400, width: 200 },
+          { kind: 'waste', x: 414, y: 10, length: 576, width: 200 },
+        ],
+      },
+      { kind: 'offcut', x: 10, y: 214, length: 980, width: 276 },
+    ],
+  },
+}
+
+const LAYOUT: Layout = {
+  job: JOB,
+  answer: { sheets: [SHEET], unplaced: [], bounds: { m1: 1 }, proved: false },
+  isSettled: true,
+}
+
+const ROW = {
+  ...{ key: 'r1', mark: 'A1', name: 'side', material: 'm1', length: 400, width: 200, thickness: 18, quantity: 2 },
+  ...{
+    isGrainBound: true,
+    bandedEdges: { long: 1, ends: 0, thickness: 1 },
+    parts: ['k1/left', 'k1/right'],
+    cabinets: ['B1'],
+  },
+}
+
+const DERIVED = {
+  project: {
+    display: { unit: 'mm', step: 1 },
+    materials: { m1: MATERIAL },
+    shop: {
+      ...{
+        kerf: 4,
+        trim: 10,
+        currency: '€',
+        railLength: 2700,
+        guides: { least: 190, greatest: 650 },
+        benchCrosscut: 650,
+      },
+      ...{ onePersonLift: 25, minutes: { perSetting: 2, perCut: 1, perSheet: 5 } },
+    },
+  },
+  cabinetOf: {},
+  partOf: new Map([
+    ['k1/left', { id: 'k1/left', cabinet: 'k1', mark: 'B1-LS', cutLength: 400, cutWidth: 200 }],
+    ['k1/right', { id: 'k1/right', cabinet: 'k1', mark: 'B1-RS', cutLength: 400, cutWidth: 200 }],
+  ]),
+  cutList: { rows: [ROW], totals: [{ material: 'm1', parts: 2, area: 0.16, weight: 1.97, banding: 0.8 }] },
+  sheetJob: JOB,
+  problems: [],
+} as unknown as Derived
+
+beforeEach(() => {
+  state = {
+    derived: DERIVED,
+    before: null,
+    layout: LAYOUT,
+    packing: 'idle',
+    selection: { kind: 'nothing' },
+    actions: {} as State['actions'],
+  }
+})
+
+describe('the sheets on screen', () => {
+  it('draw alike sheets once, with their parts, yield and price', () => {
+    const page = renderToStaticMarkup(<SheetsView />)
+    expect(page.match(/<svg/g)).toHaveLength(1)
+    expect(page).toContain('Sheets 1 and 2')
+    // 400 x 200 of 1000 x 500 is 16 %
+    expect(page).toContain('2 alike, 16 % used')
+    expect(page).toContain('A1 400 × 200: B1-LS, B1-RS')
+    // 2 x 40
+    expect(page).toContain('80.00')
+  })
+
+  it('light up what is selected', () => {
+    expect(renderToStaticMarkup(<SheetsView />)).toContain('aria-pressed="false"')
+    state = { ...state, selection: { kind: 'part', cabinet: 'k1', part: 'k1/right' } as never }
+    expect(renderToStaticMarkup(<SheetsView />)).toContain('aria-pressed="true"')
+  })
+
+  it('never show an old layout as the current one', () => {
+    state = { ...state, layout: { ...LAYOUT, job: { ...JOB } }, packing: 'thinking' }
+    const page = renderToStaticMarkup(<SheetsView />)
+    expect(page).toContain('Laying the boards out on sheets')
+    expect(page).not.toContain('Sheets 1 and 2')
+    expect(renderToStaticMarkup(<StepsView />)).not.toContain('<ol')
+  })
+
+  it('say in words whether fewer sheets are possible', () => {
+    expect(countWords({ ...LAYOUT, answer: { ...LAYOUT.answer, proved: true } })).toBe(
+      '2 sheets, and no layout of these parts needs fewer.',
+    )
+    expect(countWords(LAYOUT)).toBe('2 sheets; any layout of these parts needs at least 1. None with fewer was found.')
+  })
+})
+
+describe('the steps on screen', () => {
+  it('stand under the cautions, one after another', () => {
+    const page = renderToStaticMarkup(<StepsView />)
+    expect(page.indexOf('The instructions of the makers')).toBeLessThan(page.indexOf('<ol'))
+    // straighten and rip at 200, square, crosscut at 400, on two alike sheets; the sheets one after another
+    expect(page).toContain('Set both guides to 200 mm')
+    expect(page).toContain('Set the stop to 400 mm and crosscut each of 1a and 2a, once.')
+    expect(page).toContain('B1-LS B1-RS')
+  })
+
+  it('mark those that free a selected part', () => {
+    state = { ...state, selection: { kind: 'row', row: 'r1' } as never }
+    expect(renderToStaticMarkup(<StepsView />).match(/data-chosen="true"/g)).toHaveLength(1)
+  })
+})
+
+describe('the cut list on screen', () => {
+  it('names the sheets of a row and totals its material', () => {
+    const page = renderToStaticMarkup(<CutListTable />)
+    expect(page).toMatch(/1, 2<\/td><\/tr>/)
+    expect(page).toContain('Length (mm)')
+    expect(page).toContain('0.16')
+  })
+
+  it('shows in words what a drag changed', () => {
+    const was = new Map([['k1/left', { cutLength: 380, cutWidth: 200 }]])
+    state = { ...state, before: { ...DERIVED, partOf: was, cutList: { rows: [], totals: [] } } as unknown as Derived }
+    expect(renderToStaticMarkup(<CutListTable />)).toContain(', was 380')
+  })
+})

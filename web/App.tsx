@@ -1,0 +1,42 @@
+import styles from './App.module.css'
+import { BuildStage } from './stages/BuildStage'
+import { Consequences } from './stages/Consequences'
+import { CutStage } from './stages/CutStage'
+import { DesignStage } from './stages/DesignStage'
+import { Header } from './stages/Header'
+import { Notice } from './stages/Notice'
+import { ShowStage } from './stages/ShowStage'
+import { SiteStage } from './stages/SiteStage'
+import type { StageName } from './store/state'
+import { useStore } from './store/store'
+
+export function App() {
+  const stage = useStore((state) => state.stage)
+  const unit = useStore((state) => state.shown.display.unit)
+  const id = useStore((state) => state.history.present.id)
+  return (
+    <div className={styles.app} data-unit={unit}>
+      <Header />
+      <Consequences />
+      <Notice />
+      <main className={styles.main} key={id}>
+        <StageOf stage={stage} />
+      </main>
+    </div>
+  )
+}
+
+function StageOf({ stage }: { readonly stage: StageName }) {
+  switch (stage) {
+    case 'site':
+      return <SiteStage />
+    case 'design':
+      return <DesignStage />
+    case 'show':
+      return <ShowStage />
+    case 'cut':
+      return <CutStage />
+    case 'build':
+      return <BuildStage />
+  }
+}

@@ -1,0 +1,88 @@
+import { memo } from 'react'
+import type { DerivedCabinet, FrontFace, Mm } from '../../engine/index'
+import styles from './Elevation.module.css'
+
+interface CabinetDrawingProps {
+  readonly built: DerivedCabinet
+  /** How high the kick or plinth is under the box. */
+  readonly kick: Mm
+  /** Millimetres for a pixel: letters and strokes keep their size at any zoom. */
+  readonly mmPerPx: number
+  readonly look: 'plain' | 'chosen' | 'lit' | 'wrong'
+  /** `B2 base, 600 wide, 2 of 5`. */
+  readonly label: string
+}
+
+/** A cabinet seen from the room. It is drawn again only when it, the zoom or its look has changed. */
+export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawingProps) {
+  const { built, kick, mmPerPx, look, label } = props
+  const { id, left, bottom, width, height } = built.cabinet
+  const isNamed = width / mmPerPx > 20
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand in a drawing.
+    <g
+      role="button"
+      tabIndex={0}
+      aria-label={label}
+      aria-pressed={look === 'chosen'}
+      data-cabinet={id}
+      className={`${styles.cabinet} ${styles[look]}`}
+      transform={`translate(${left} ${-bottom})`}
+    >
+      {kick > 0 && <rect className={styles.kick} x={0} y={-kick} width={width} height={kick} />}
+      <rect className={styles.carcass} x={0} y={-height} width={width} height={Math.max(0, height - kick)} />
+      {built.fronts.map((front, at) => (
+        <FrontDrawing key={at} front={front} mmPerPx={mmPerPx} />
+      ))}
+      {built.fronts.length === 0 && <Shelves built={built} />}
+      {isNamed && (
+        <text className={styles.mark} x={6 * mmPerPx} y={-kick - 7 * mmPerPx} fontSize={12.5 * mmPerPx}>
+          {built.mark}
+        </text>
+      )}
+    </g>
+  )
+})
+
+const PULL_PX = 22
+
+function FrontDrawing({ front, mmPerPx }: { readonly front: FrontFace; readonly mmPerPx: number }) {
+  const { left, bottom, width, height } = front.rect
+  const [top, low, right] = [-(bottom + height), -bottom, left + width]
+  return (
+    <>
+      <rect className={styles.front} x={left} y={top} width={width} height={height} />
+      {front.hinge && <path className={styles.hinge} d={hingePath(front, top, low, right)} />}
+      {front.kind === 'drawer' && (
+        <line
+          className={styles.pull}
+          x1={left + width / 2 - Math.min(width / 4, (PULL_PX / 2) * mmPerPx)}
+          x2={left + width / 2 + Math.min(width / 4, (PULL_PX / 2) * mmPerPx)}
+          y1={top + Math.min(height / 2, 9 * mmPerPx)}
+          y2={top + Math.min(height / 2, 9 * mmPerPx)}
+        />
+      )}
+    </>
+  )
+}
+
+/** Dashes that meet at the hinges, as shop drawings have them. */
+function hingePath({ hinge, rect }: FrontFace, top: Mm, low: Mm, right: Mm): string {
+  const [hung, free] = hinge === 'left' ? [rect.left, right] : [right, rect.left]
+  return `M${free} ${top}L${hung} ${(top + low) / 2}L${free} ${low}`
+}
+
+/** What is seen of an open cabinet. */
+function Shelves({ built }: { readonly built: DerivedCabinet }) {
+  const shelves = built.parts.filter(({ role }) => role === 'fixedShelf' || role === 'adjustableShelf')
+  return shelves.map(({ id, placement, length }) => (
+    <line
+      key={id}
+      className={styles.front}
+      x1={placement.origin.x}
+      x2={placement.origin.x + length}
+      y1={-placement.origin.y}
+      y2={-placement.origin.y}
+    />
+  ))
+}

@@ -1,0 +1,68 @@
+import { memo } from 'react'
+import type { Cabinet, Derived, DerivedCabinet, Mm, Project } from '../../engine/index'
+import { formatLength } from '../../engine/index'
+import type { Selection } from '../store/state'
+import { useStore } from '../store/store'
+import { CabinetDrawing } from './CabinetDrawing'
+import { PartOutline, Wrong } from './Overlay'
+
+/** All cabinets of the wall, from left to right, and the parts that are selected in another view. */
+export const Cabinets = memo(function Cabinets({ mmPerPx }: { readonly mmPerPx: number }) {
+  const derived = useStore((state) => state.derived)
+  const selection = useStore((state) => state.selection)
+  const gesture = useStore((state) => state.gesture)
+  const { project } = derived
+  const inOrder = [...derived.cabinets].sort((a, b) => a.cabinet.left - b.cabinet.left)
+  const lit = litParts(derived, selection)
+  return (
+    <>
+      {inOrder.map((built, at) => {
+        const { cabinet } = built
+        const isHeld = gesture?.about?.includes(cabinet.id) ?? false
+        return (
+          <CabinetDrawing
+            key={cabinet.id}
+            built={built}
+            kick={kickOf(project, cabinet)}
+            mmPerPx={mmPerPx}
+            look={lookOf(built, selection, isHeld, gesture?.fits ?? true, lit)}
+            label={`${built.mark} ${cabinet.kind}, ${formatLength(cabinet.width, project.display)} wide, ${at + 1} of ${inOrder.length}`}
+          />
+        )
+      })}
+      {gesture && !gesture.fits && gesture.about?.map((id) => <Wrong key={id} cabinet={project.cabinets[id]} />)}
+      {lit.map((part) => (
+        <PartOutline key={part.id} part={part} cabinet={project.cabinets[part.cabinet]!} />
+      ))}
+    </>
+  )
+})
+
+type Lit = ReturnType<typeof litParts>
+
+function litParts({ partOf, cutList }: Derived, selection: Selection) {
+  if (selection.kind === 'part') {
+    const part = partOf.get(selection.part)
+    return part ? [part] : []
+  }
+  if (selection.kind !== 'row') return []
+  const ids = cutList.rows.find(({ key }) => key === selection.row)?.parts ?? []
+  return ids.flatMap((id) => {
+    const part = partOf.get(id)
+    return part ? [part] : []
+  })
+}
+
+function lookOf(built: DerivedCabinet, selection: Selection, isHeld: boolean, fits: boolean, lit: Lit) {
+  const { id } = built.cabinet
+  if (isHeld) return fits ? 'chosen' : 'wrong'
+  if (selection.kind === 'cabinets' && selection.ids.includes(id)) return 'chosen'
+  return lit.some(({ cabinet }) => cabinet === id) ? 'lit' : 'plain'
+}
+
+/** The height of what is under the box; uppers have nothing. */
+function kickOf({ methods, method }: Project, cabinet: Cabinet): Mm {
+  if (cabinet.kind === 'upper') return 0
+  const { floor } = { ...methods[cabinet.method ?? method]!, ...cabinet.overrides }
+  return floor.kind === 'none' ? 0 : floor.height
+}

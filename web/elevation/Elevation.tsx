@@ -1,0 +1,173 @@
+import { type FocusEvent, type ReactNode, useCallback, useMemo, useRef, useState } from 'react'
+import { type CabinetId, formatLength, newCabinetAt, type Project, placesFor, type Rect } from '../../engine/index'
+import { placesToMove } from '../input/commands'
+import { added, wallOf } from '../input/create'
+import { movedBy } from '../input/move'
+import { chosenCabinets } from '../store/selection'
+import type { Placing } from '../store/state'
+import { useStore } from '../store/store'
+import { Beside } from './Beside'
+import { Cabinets } from './Cabinets'
+import { Dimensions } from './Dimensions'
+import styles from './Elevation.module.css'
+import { Guides, Handles, Slots, WrongHatch } from './Overlay'
+import { Tray } from './Tray'
+import { Typing } from './Typing'
+import { useHand } from './useHand'
+import { focusCabinet, useKeys } from './useKeys'
+import { useView } from './useView'
+import { WallDrawing } from './WallDrawing'
+
+interface ElevationProps {
+  /** What stands beside the selected cabinet: its properties. */
+  readonly beside?: ReactNode
+}
+
+const NO_GUIDES = [] as const
+
+/** The wall seen from the room, to scale: cabinets are pulled onto it, moved, stretched and measured here. */
+export function Elevation({ beside }: ElevationProps) {
+  const shown = useStore((state) => state.shown)
+  const selection = useStore((state) => state.selection)
+  const gesture = useStore((state) => state.gesture)
+  const placing = useStore((state) => state.placing)
+  const actions = useStore((state) => state.actions)
+  const wall = wallOf(shown)!
+  const host = useRef<HTMLElement>(null)
+  const isSpaceDown = useRef(false)
+  const [said, announce] = useState('')
+  const [typing, setTyping] = useState<string | null>(null)
+  const views = useView(host, wall)
+  const { view } = views
+  const mmPerPx = 1 / view.zoom
+  const chosen = chosenCabinets(selection)
+  const typeWidth = useCallback((id: CabinetId) => setTyping(`width ${id}`), [])
+  const hand = useHand(host, views, isSpaceDown, announce)
+  const keys = useKeys(host, views, isSpaceDown, announce, typeWidth)
+  const slots = useMemo(() => (placing ? slotsFor(shown, placing) : []), [shown, placing])
+  const single = chosen.length === 1 ? shown.cabinets[chosen[0]!] : undefined
+
+  const onFocus = useCallback(
+    (event: FocusEvent) => {
+      const drawn = event.target instanceof SVGElement && event.target.closest<SVGElement>('[data-cabinet]')
+      const id = drawn && (drawn.dataset.cabinet as CabinetId)
+      const { selection: before } = useStore.getState()
+      if (!id || !drawn.matches(':focus-visible') || chosenCabinets(before).includes(id)) return
+      actions.select({ kind: 'cabinets', ids: [id] })
+    },
+    [actions],
+  )
+
+  const typeNext = useCallback((key: string | null) => {
+    setTyping(key)
+    if (key === null) host.current?.focus({ preventScroll: true })
+  }, [])
+
+  function place(slot: Rect) {
+    if (!placing) return
+    const outcome = placedAt(shown, placing, slot)
+    if (!outcome?.edit || !outcome.words?.fits) return actions.say('stop', `${outcome?.words?.text ?? 'No place'}.`)
+    actions.commit(outcome.edit)
+    actions.select({ kind: 'cabinets', ids: outcome.about })
+    actions.place(null)
+    announce(outcome.words.text)
+    requestAnimationFrame(() => focusCabinet(host.current, outcome.about[0] ?? null))
+  }
+
+  return (
+    <section
+      ref={host}
+      className={styles.host}
+      aria-label={`Elevation of ${wall.name}`}
+      tabIndex={-1}
+      data-gesture={gesture ? (gesture.fits ? 'fits' : 'wrong') : undefined}
+      onFocus={onFocus}
+      {...hand}
+      {...keys}
+    >
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be a drawing. */}
+      <svg className={styles.drawing} aria-label={`${wall.name} seen from the room`} role="group">
+        <g transform={`translate(${view.x} ${view.y}) scale(${view.zoom})`}>
+          <WrongHatch mmPerPx={mmPerPx} />
+          <WallDrawing wall={wall} display={shown.display} mmPerPx={mmPerPx} />
+          <Cabinets mmPerPx={mmPerPx} />
+          {gesture?.guides && <Guides guides={gesture.guides ?? NO_GUIDES} wall={wall} mmPerPx={mmPerPx} />}
+          <Dimensions project={shown} wall={wall} chosen={chosen} mmPerPx={mmPerPx} onType={setTyping} />
+          {single && <Handles cabinet={single} mmPerPx={mmPerPx} />}
+          {placing && (
+            <Slots
+              slots={slots}
+              verb={placing.kind === 'new' ? `Put a new ${placing.cabinet}` : 'Move it'}
+              show={(length) => formatLength(length, shown.display)}
+              mmPerPx={mmPerPx}
+              onPlace={place}
+            />
+          )}
+        </g>
+      </svg>
+      <Tray placing={placing} onPlace={(cabinet) => actions.place({ kind: 'new', cabinet })} />
+      {placing && <PlacingWords placing={placing} count={slots.length} onStop={() => actions.place(null)} />}
+      {typing !== null && (
+        <Typing key={typing} dimension={typing} view={view} onDimension={typeNext} announce={announce} />
+      )}
+      {beside && (
+        <Beside view={view} pane={views.pane}>
+          {beside}
+        </Beside>
+      )}
+      <ViewButtons views={views} />
+      <p className="unseen" aria-live="polite">
+        {said}
+      </p>
+    </section>
+  )
+}
+
+function slotsFor(project: Project, placing: Placing): Rect[] {
+  if (placing.kind === 'move') return placesToMove(project, placing.id)
+  return placesFor(project, placing.cabinet, project.newCabinets[placing.cabinet].width)
+}
+
+function placedAt(project: Project, placing: Placing, slot: Rect) {
+  if (placing.kind === 'move') {
+    const cabinet = project.cabinets[placing.id]
+    return cabinet ? movedBy(project, [placing.id], slot.left - cabinet.left, 0, false) : null
+  }
+  const cabinet = newCabinetAt(project, placing.cabinet, slot.left, slot.width)
+  return cabinet && added(project, cabinet)
+}
+
+interface PlacingWordsProps {
+  readonly placing: Placing
+  readonly count: number
+  readonly onStop: () => void
+}
+
+function PlacingWords({ placing, count, onStop }: PlacingWordsProps) {
+  const what = placing.kind === 'new' ? `a ${placing.cabinet}` : 'it'
+  const words = count > 0 ? `Pick a place for ${what}` : `There is no free place for ${what}`
+  return (
+    <div className={styles.placing} role="status" data-nohand>
+      {words}
+      <button type="button" onClick={onStop}>
+        Leave it
+      </button>
+    </div>
+  )
+}
+
+function ViewButtons({ views }: { readonly views: ReturnType<typeof useView> }) {
+  return (
+    <div className={styles.views} role="toolbar" aria-label="View of the wall" data-nohand>
+      <button type="button" aria-label="Farther" onClick={() => views.zoomMiddle(0.8)}>
+        −
+      </button>
+      <button type="button" onClick={views.fit}>
+        Fit
+      </button>
+      <button type="button" aria-label="Nearer" onClick={() => views.zoomMiddle(1.25)}>
+        +
+      </button>
+    </div>
+  )
+}

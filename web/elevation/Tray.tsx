@@ -1,0 +1,40 @@
+import type { CabinetKind } from '../../engine/index'
+import type { Placing } from '../store/state'
+import styles from './Elevation.module.css'
+
+const THINGS: readonly { readonly kind: CabinetKind; readonly name: string; readonly outline: string }[] = [
+  { kind: 'base', name: 'Base', outline: 'M4 10h26v16H4z' },
+  { kind: 'upper', name: 'Upper', outline: 'M4 3h26v12H4z' },
+  { kind: 'tall', name: 'Tall', outline: 'M10 2h14v25H10z' },
+]
+
+interface TrayProps {
+  readonly placing: Placing | null
+  readonly onPlace: (kind: CabinetKind) => void
+}
+
+/** Pull a box out of it onto the wall, or press it and pick a free place. */
+export function Tray({ placing, onPlace }: TrayProps) {
+  return (
+    <div className={styles.tray} role="toolbar" aria-label="New cabinets">
+      {THINGS.map(({ kind, name, outline }) => (
+        <button
+          key={kind}
+          type="button"
+          data-tray={kind}
+          aria-pressed={placing?.kind === 'new' && placing.cabinet === kind}
+          title={`Pull onto the wall, or press and pick a free place (${name[0]} puts one in the first free place)`}
+          // A press with the mouse is a gesture of the hand; this is a press of a key.
+          onClick={(event) => {
+            if (event.detail === 0) onPlace(kind)
+          }}
+        >
+          <svg viewBox="0 0 34 28" aria-hidden="true">
+            <path d={outline} />
+          </svg>
+          {name}
+        </button>
+      ))}
+    </div>
+  )
+}

@@ -1,0 +1,53 @@
+import { wallOf } from '../input/create'
+import type { View } from '../input/view'
+import { chosenCabinets } from '../store/selection'
+import { useStore } from '../store/store'
+import { DimensionEntry } from './DimensionEntry'
+import { dimensionsOf } from './Dimensions'
+import { fieldOf, typedOver } from './typed'
+
+interface TypingProps {
+  /** The key of the dimension that is typed over. */
+  readonly dimension: string
+  readonly view: View
+  readonly onDimension: (key: string | null) => void
+  readonly announce: (text: string) => void
+}
+
+/** The field over one of the dimensions; Tab goes to the next one along the chains. */
+export function Typing({ dimension: key, view, onDimension, announce }: TypingProps) {
+  const project = useStore((state) => state.history.present)
+  const selection = useStore((state) => state.selection)
+  const actions = useStore((state) => state.actions)
+  const wall = wallOf(project)
+  if (!wall) return null
+  const all = dimensionsOf(project, wall, chosenCabinets(selection), 1 / view.zoom).filter(
+    ({ measures }) => measures.kind !== 'nothing',
+  )
+  const at = all.findIndex((one) => one.key === key)
+  const dimension = all[at]
+  if (!dimension) return null
+  const middle = (dimension.from + dimension.to) / 2
+  const [x, y] = dimension.way === 'along' ? [middle, dimension.at] : [dimension.at, -middle]
+
+  function onLength(length: number): string | null {
+    const { edit, words } = typedOver(project, dimension!, length)
+    if (!edit || !words?.fits) return words?.text ?? 'This is not measured.'
+    actions.commit(edit)
+    announce(words.text)
+    return null
+  }
+
+  return (
+    <DimensionEntry
+      name={dimension.name}
+      length={dimension.to - dimension.from}
+      field={fieldOf(dimension)}
+      display={project.display}
+      x={view.x + x * view.zoom}
+      y={view.y + y * view.zoom}
+      onLength={onLength}
+      onDone={(step) => onDimension(step === 0 ? null : (all[at + step]?.key ?? null))}
+    />
+  )
+}

@@ -1,0 +1,65 @@
+import { type Cabinet, fitOf, type Mm, type Project, settle } from '../../engine/index'
+import { wallOf } from '../input/create'
+import { NO_OUTCOME, type Outcome } from '../input/hand'
+import { movedBy } from '../input/move'
+import { reshaped } from '../input/stretch'
+import type { LimitedField } from '../ui/LengthField'
+import type { Dimension } from './chains'
+
+/** Which limits a measured length has. */
+export function fieldOf({ measures }: Dimension): LimitedField {
+  switch (measures.kind) {
+    case 'width':
+      return 'width'
+    case 'height':
+      return 'height'
+    case 'wallLength':
+    case 'wallHeight':
+      return measures.kind
+    case 'gap':
+      return 'left'
+    case 'bottom':
+    case 'nothing':
+      return 'bottom'
+  }
+}
+
+/** What a length typed over a dimension comes to. */
+export function typedOver(project: Project, dimension: Dimension, length: Mm): Outcome {
+  const { measures, from } = dimension
+  const wall = wallOf(project)
+  if (!wall) return NO_OUTCOME
+  switch (measures.kind) {
+    case 'nothing':
+      return NO_OUTCOME
+    case 'width': {
+      const cabinet = project.cabinets[measures.id]
+      return cabinet ? reshaped(project, cabinet, { ...cabinet, width: length }) : NO_OUTCOME
+    }
+    case 'gap': {
+      const { before, after } = measures
+      if (after) return movedBy(project, [after], settle(from + length - project.cabinets[after]!.left), 0, true)
+      const last = before && project.cabinets[before]
+      if (!last) return NO_OUTCOME
+      return movedBy(project, [last.id], settle(wall.length - length - last.width - last.left), 0, true)
+    }
+    case 'height':
+      return shapedAlike(project, measures.ids, (cabinet) => ({ ...cabinet, height: length }))
+    case 'bottom':
+      return shapedAlike(project, measures.ids, (cabinet) => ({ ...cabinet, bottom: settle(from + length) }))
+    case 'wallLength':
+    case 'wallHeight': {
+      const field = measures.kind === 'wallLength' ? 'length' : 'height'
+      const edit = { kind: 'editWall', id: wall.id, change: { [field]: length } } as const
+      return { edit, guides: [], about: [], words: { fits: true, text: `${wall.name} changed` } }
+    }
+  }
+}
+
+function shapedAlike(project: Project, ids: readonly Cabinet['id'][], change: (cabinet: Cabinet) => Cabinet): Outcome {
+  const proposed = ids.flatMap((id) => (project.cabinets[id] ? [change(project.cabinets[id])] : []))
+  const fit = fitOf(project, proposed)
+  const shapes = proposed.map(({ id, bottom, height }) => ({ id, bottom, height }))
+  const words = { fits: fit.fits, text: fit.fits ? fit.says : fit.why }
+  return { edit: { kind: 'shapeCabinets', shapes }, guides: [], about: ids, words }
+}

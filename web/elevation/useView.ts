@@ -1,0 +1,101 @@
+import { type RefObject, useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react'
+import type { Rect, Wall } from '../../engine/index'
+import { fitView, type Margins, type PaneSize, panBy, type View, zoomAt } from '../input/view'
+
+const WIDE_MARGINS: Margins = { left: 104, right: 84, top: 64, bottom: 84 }
+const NARROW_MARGINS: Margins = { left: 22, right: 74, top: 64, bottom: 146 }
+const NARROW_PX = 560
+/** Of a notch of the wheel; trackpads send many small ones. */
+const ZOOM_PER_PX = 0.0016
+
+export interface ViewHands {
+  readonly view: View
+  /** The view as it is now, for events that come between two drawings. */
+  readonly now: RefObject<View>
+  readonly pane: PaneSize
+  pan(dx: number, dy: number): void
+  zoom(px: number, py: number, by: number): void
+  zoomMiddle(by: number): void
+  fit(): void
+}
+
+/** The view of the wall: it fits the pane until it is moved by hand, and again after Fit. */
+export function useView(host: RefObject<HTMLElement | null>, wall: Wall): ViewHands {
+  const [pane, setPane] = useState<PaneSize>({ width: 0, height: 0 })
+  const [view, setView] = useState<View>({ zoom: 0.2, x: 100, y: 400 })
+  const now = useRef(view)
+  const isFitted = useRef(true)
+  const show = useCallback((next: View) => {
+    now.current = next
+    setView(next)
+  }, [])
+
+  const fit = useCallback(() => {
+    isFitted.current = true
+    const frame = host.current
+    if (frame) show(fitted(wall, { width: frame.clientWidth, height: frame.clientHeight }))
+  }, [host, show, wall])
+
+  useLayoutEffect(() => {
+    const frame = host.current
+    if (!frame) return
+    const measure = () => {
+      const size = { width: frame.clientWidth, height: frame.clientHeight }
+      setPane(size)
+      if (isFitted.current && size.width > 0) show(fitted(wall, size))
+    }
+    measure()
+    const observer = new ResizeObserver(measure)
+    observer.observe(frame)
+    return () => observer.disconnect()
+  }, [host, show, wall])
+
+  const adjust = useCallback(
+    (next: View) => {
+      isFitted.current = false
+      show(next)
+    },
+    [show],
+  )
+  const zoom = useCallback((px: number, py: number, by: number) => adjust(zoomAt(now.current, px, py, by)), [adjust])
+  const pan = useCallback((dx: number, dy: number) => adjust(panBy(now.current, dx, dy)), [adjust])
+  useWheel(host, zoom, pan)
+  const zoomMiddle = useCallback(
+    (by: number) => {
+      const frame = host.current
+      if (frame) zoom(frame.clientWidth / 2, frame.clientHeight / 2, by)
+    },
+    [host, zoom],
+  )
+  return { view, now, pane, pan, zoom, zoomMiddle, fit }
+}
+
+/** The wheel is listened to here and not by React, because only so can the page be kept from scrolling. */
+function useWheel(
+  host: RefObject<HTMLElement | null>,
+  zoom: (px: number, py: number, by: number) => void,
+  pan: (dx: number, dy: number) => void,
+) {
+  useEffect(() => {
+    const frame = host.current
+    if (!frame) return
+    const onWheel = (event: WheelEvent) => {
+      if (event.target instanceof Element && event.target.closest('[data-nowheel]')) return
+      event.preventDefault()
+      const box = frame.getBoundingClientRect()
+      if (event.shiftKey && !event.ctrlKey) pan(-(event.deltaX || event.deltaY), 0)
+      else {
+        const pixels = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? event.deltaY * 16 : event.deltaY
+        const by = Math.exp(-pixels * ZOOM_PER_PX * (event.ctrlKey ? 4 : 1))
+        zoom(event.clientX - box.left, event.clientY - box.top, by)
+      }
+    }
+    frame.addEventListener('wheel', onWheel, { passive: false })
+    return () => frame.removeEventListener('wheel', onWheel)
+  }, [host, zoom, pan])
+}
+
+function fitted(wall: Wall, pane: PaneSize): View {
+  const whole: Rect = { left: 0, bottom: 0, width: wall.length, height: wall.height }
+  return fitView(whole, pane, pane.width < NARROW_PX ? NARROW_MARGINS : WIDE_MARGINS)
+}

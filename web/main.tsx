@@ -1,0 +1,14 @@
+import { createRoot } from 'react-dom/client'
+import { App } from './App'
+import { listenToPageKeys } from './stages/pageKeys'
+import { startKeeping } from './store/keeping'
+import { connectPacker } from './store/layouts'
+import './ui/tokens.css'
+import { chosenTheme, showTheme } from './ui/theme'
+import { hirePacker } from './workers/hire'
+
+showTheme(chosenTheme())
+listenToPageKeys()
+await startKeeping()
+connectPacker(hirePacker)
+createRoot(document.getElementById('root')!).render(<App />)

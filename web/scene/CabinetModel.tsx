@@ -1,0 +1,98 @@
+import { useThree } from '@react-three/fiber'
+import { memo, useEffect, useLayoutEffect, useMemo } from 'react'
+import { BufferAttribute, BufferGeometry } from 'three'
+import { type DerivedCabinet, meshOf, shapeKey } from '../../engine/index'
+import { chalkOn, type Lit, sameLit } from './lit'
+import { type MergedCabinet, mergeParts } from './merge'
+import { meshKeeper } from './meshes'
+import type { Shading } from './shading'
+
+interface Props {
+  readonly built: DerivedCabinet
+  /** Where the cabinet's frame is, in mm. */
+  readonly x: number
+  readonly y: number
+  readonly z: number
+  readonly lit: Lit
+  readonly areFrontsHidden: boolean
+  readonly shading: Shading
+}
+
+const meshFor = meshKeeper(shapeKey, meshOf)
+
+/** One cabinet in two draws: all its boards, and all their edges. A third shows lit parts through what hides them. */
+export const CabinetModel = memo(function CabinetModel(props: Props) {
+  const { built, x, y, z, lit, areFrontsHidden, shading } = props
+  // A cabinet that was only moved keeps its parts, and so its body.
+  const { parts } = built
+  const merged = useMemo(() => mergeParts(parts, meshFor), [parts])
+  const body = useMemo(() => bodyOf(merged), [merged])
+  const invalidate = useThree((state) => state.invalidate)
+  useEffect(() => () => disposeBody(body), [body])
+  useLayoutEffect(() => {
+    chalk(body, merged, lit)
+    body.boards.setDrawRange(0, areFrontsHidden ? merged.withoutFronts.indices : Infinity)
+    body.lines.setDrawRange(0, areFrontsHidden ? merged.withoutFronts.edges : Infinity)
+    invalidate()
+  }, [body, merged, lit, areFrontsHidden, invalidate])
+  return (
+    <group position={[x, y, z]} dispose={null}>
+      <mesh geometry={body.boards} material={shading.boards} frustumCulled={false} />
+      <lineSegments geometry={body.lines} material={shading.lines} frustumCulled={false} renderOrder={1} />
+      {lit.kind === 'parts' && (
+        <lineSegments geometry={body.lines} material={shading.through} frustumCulled={false} renderOrder={2} />
+      )}
+    </group>
+  )
+}, isSame)
+
+function isSame(a: Props, b: Props): boolean {
+  return (
+    a.built.parts === b.built.parts &&
+    a.x === b.x &&
+    a.y === b.y &&
+    a.z === b.z &&
+    a.areFrontsHidden === b.areFrontsHidden &&
+    a.shading === b.shading &&
+    sameLit(a.lit, b.lit)
+  )
+}
+
+interface Body {
+  readonly boards: BufferGeometry
+  readonly lines: BufferGeometry
+}
+
+function bodyOf(merged: MergedCabinet): Body {
+  const boards = new BufferGeometry()
+  boards.setAttribute('position', new BufferAttribute(merged.positions, 3))
+  boards.setAttribute('normal', new BufferAttribute(merged.normals, 3))
+  boards.setAttribute('away', new BufferAttribute(merged.away, 3))
+  boards.setAttribute('stage', new BufferAttribute(merged.stages, 2))
+  boards.setAttribute('tone', new BufferAttribute(merged.tones, 1))
+  boards.setAttribute('lit', new BufferAttribute(new Uint8Array(merged.tones.length), 1, true))
+  boards.setIndex(new BufferAttribute(merged.indices, 1))
+  const lines = new BufferGeometry()
+  lines.setAttribute('position', new BufferAttribute(merged.edges, 3))
+  lines.setAttribute('away', new BufferAttribute(merged.edgesAway, 3))
+  lines.setAttribute('stage', new BufferAttribute(merged.edgesStages, 2))
+  lines.setAttribute('lit', new BufferAttribute(new Uint8Array(merged.edges.length / 3), 1, true))
+  return { boards, lines }
+}
+
+function disposeBody({ boards, lines }: Body): void {
+  boards.dispose()
+  lines.dispose()
+}
+
+function chalk({ boards, lines }: Body, merged: MergedCabinet, lit: Lit): void {
+  const corners = boards.getAttribute('lit')
+  const edges = lines.getAttribute('lit')
+  for (const span of merged.spans) {
+    const strength = chalkOn(lit, span.part)
+    corners.array.fill(strength, span.corners.from, span.corners.to)
+    edges.array.fill(strength, span.edges.from, span.edges.to)
+  }
+  corners.needsUpdate = true
+  edges.needsUpdate = true
+}

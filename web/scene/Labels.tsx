@@ -1,0 +1,103 @@
+import { useFrame, useThree } from '@react-three/fiber'
+import { type RefObject, useEffect, useMemo } from 'react'
+import { Vector3 } from 'three'
+import { type Derived, explodedBy, type Vec3 } from '../../engine/index'
+import type { Selection } from '../store/state'
+import { useStore } from '../store/store'
+import { arrange, boxOfPart, standAt } from './arrange'
+import { METRES } from './Camera'
+import { isFront } from './merge'
+import { middleOf, plus, shifted } from './space'
+
+export interface Label {
+  readonly key: string
+  readonly text: string
+  readonly isLive: boolean
+  readonly at: Vec3
+}
+
+/** Marks are written once boards stand far enough apart for a mark to name one board. */
+const READABLE_APART = 0.3
+
+/**
+ * Closed, every cabinet has its mark at its lower front edge; apart, the boards of the cabinet that is selected have
+ * theirs in their middle.
+ */
+export function labelsOf(derived: Derived, selection: Selection, explode: number, areFrontsHidden: boolean): Label[] {
+  const chosen = chosenCabinets(selection)
+  return arrange(derived).flatMap((stand): Label[] => {
+    const { built } = stand
+    const isChosen = chosen.includes(built.cabinet.id)
+    const base = standAt(stand, explode)
+    if (isChosen && explode >= READABLE_APART) {
+      return built.parts
+        .filter((part) => !areFrontsHidden || !isFront(part.role))
+        .map((part) => ({
+          key: part.id,
+          text: part.mark,
+          isLive: selection.kind === 'part' && selection.part === part.id,
+          at: middleOf(shifted(boxOfPart(part), plus(base, explodedBy(part.explode, explode)))),
+        }))
+    }
+    const { width, depth, height } = built.cabinet
+    const at = plus(base, { x: width / 2, y: height - 70, z: depth + 25 })
+    return explode === 0 ? [{ key: built.cabinet.id, text: built.mark, isLive: isChosen, at }] : []
+  })
+}
+
+function chosenCabinets(selection: Selection): readonly string[] {
+  if (selection.kind === 'cabinets') return selection.ids
+  return selection.kind === 'part' ? [selection.cabinet] : []
+}
+
+/** Writes the marks into a layer of the page over the picture, and moves them with every frame that is drawn. */
+export function Labels({
+  layer,
+  className,
+  liveClass,
+}: {
+  layer: RefObject<HTMLDivElement | null>
+  className: string
+  liveClass: string
+}) {
+  const derived = useStore((state) => state.derived)
+  const selection = useStore((state) => state.selection)
+  const explode = useStore((state) => state.explode)
+  const areFrontsHidden = useStore((state) => state.areFrontsHidden)
+  const invalidate = useThree((state) => state.invalidate)
+  const labels = useMemo(
+    () => labelsOf(derived, selection, explode, areFrontsHidden),
+    [derived, selection, explode, areFrontsHidden],
+  )
+  useEffect(() => {
+    const host = layer.current
+    if (!host) return
+    fillLayer(host, labels, className, liveClass)
+    invalidate()
+  }, [labels, layer, className, liveClass, invalidate])
+  const seen = useMemo(() => new Vector3(), [])
+  useFrame(({ camera, size }) => {
+    const marks = layer.current?.children
+    for (const [index, label] of labels.entries()) {
+      const mark = marks?.[index]
+      if (!(mark instanceof HTMLElement)) continue
+      seen.set(label.at.x, label.at.y, label.at.z).multiplyScalar(METRES).project(camera)
+      const x = ((seen.x + 1) / 2) * size.width
+      const y = ((1 - seen.y) / 2) * size.height
+      mark.style.transform = `translate(-50%, -50%) translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`
+      mark.style.visibility = seen.z < 1 ? 'visible' : 'hidden'
+    }
+  })
+  return null
+}
+
+/** Keeps the marks that are there and writes only what differs. */
+function fillLayer(host: HTMLElement, labels: readonly Label[], className: string, liveClass: string): void {
+  while (host.children.length > labels.length) host.lastChild?.remove()
+  while (host.children.length < labels.length) host.append(document.createElement('span'))
+  for (const [index, label] of labels.entries()) {
+    const mark = host.children[index]!
+    if (mark.textContent !== label.text) mark.textContent = label.text
+    mark.className = label.isLive ? `${className} ${liveClass}` : className
+  }
+}

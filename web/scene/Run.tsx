@@ -1,0 +1,59 @@
+import { useThree } from '@react-three/fiber'
+import { useEffect, useLayoutEffect, useMemo } from 'react'
+import { useStore } from '../store/store'
+import { arrange, standAt, wallLefts } from './arrange'
+import { CabinetModel } from './CabinetModel'
+import { METRES } from './Camera'
+import { litOf } from './lit'
+import { paletteOf, watchTheme } from './palette'
+import { makeShading, type Shading } from './shading'
+import { WallModel } from './WallModel'
+
+/** The walls and all cabinets on them, as they are now. */
+export function Run() {
+  const derived = useStore((state) => state.derived)
+  const selection = useStore((state) => state.selection)
+  const explode = useStore((state) => state.explode)
+  const areFrontsHidden = useStore((state) => state.areFrontsHidden)
+  const shading = useShading(explode)
+  const stands = useMemo(() => arrange(derived), [derived])
+  const { project } = derived
+  const lefts = useMemo(() => wallLefts(project), [project])
+  return (
+    <group scale={METRES}>
+      {Object.values(project.walls).map((wall) => (
+        <WallModel key={wall.id} wall={wall} left={lefts.get(wall.id) ?? 0} shading={shading} />
+      ))}
+      {stands.map((stand) => (
+        <CabinetModel
+          key={stand.built.cabinet.id}
+          built={stand.built}
+          {...standAt(stand, explode)}
+          lit={litOf(selection, derived, stand.built)}
+          areFrontsHidden={areFrontsHidden}
+          shading={shading}
+        />
+      ))}
+    </group>
+  )
+}
+
+function useShading(explode: number): Shading {
+  const canvas = useThree((state) => state.gl.domElement)
+  const invalidate = useThree((state) => state.invalidate)
+  const shading = useMemo(makeShading, [])
+  useEffect(() => () => shading.dispose(), [shading])
+  useLayoutEffect(() => {
+    const colour = () => {
+      shading.setPalette(paletteOf(canvas.parentElement ?? document.body))
+      invalidate()
+    }
+    colour()
+    return watchTheme(colour)
+  }, [shading, canvas, invalidate])
+  useLayoutEffect(() => {
+    shading.setApart(explode)
+    invalidate()
+  }, [shading, explode, invalidate])
+  return shading
+}

@@ -1,0 +1,56 @@
+import { type RefObject, useCallback, useEffect, useRef } from 'react'
+import type { CabinetId } from '../../engine/index'
+import { useStore } from '../store/store'
+import type { CameraHands } from './Camera'
+import { boxToShow, cabinetsOf } from './showing'
+
+export interface Fitting {
+  /** Shows the whole run. */
+  all(): void
+  /** Shows the cabinets that the selection is in. */
+  chosen(): void
+  /** The picture has a new size. */
+  sized(): void
+}
+
+/** Keeps the run in view: at first, in a pane of a new size, and as it is taken apart, until the maker goes nearer. */
+export function useFitting(hands: RefObject<CameraHands | null>): Fitting {
+  const fitted = useRef<readonly CabinetId[] | null>(null)
+  const isPlaced = useRef(false)
+  const explode = useStore((state) => state.explode)
+  const project = useStore((state) => state.shown.id)
+
+  const fit = useCallback(
+    (cabinets: readonly CabinetId[] | null, isGliding: boolean) => {
+      const { derived, explode: now } = useStore.getState()
+      fitted.current = cabinets
+      isPlaced.current = hands.current !== null
+      hands.current?.fit(boxToShow(derived, now, cabinets), isGliding && !prefersStill())
+    },
+    [hands],
+  )
+
+  // Taken further apart, the run is another size.
+  useEffect(() => {
+    if (isPlaced.current && hands.current?.isFitted()) fit(fitted.current, false)
+  }, [explode, hands, fit])
+
+  useEffect(() => {
+    if (isPlaced.current) fit(null, false)
+  }, [project, fit])
+
+  return {
+    all: useCallback(() => fit(null, true), [fit]),
+    chosen: useCallback(() => {
+      const { derived, selection } = useStore.getState()
+      fit(cabinetsOf(derived, selection), true)
+    }, [fit]),
+    sized: useCallback(() => {
+      if (hands.current?.isFitted()) fit(fitted.current, false)
+    }, [fit, hands]),
+  }
+}
+
+function prefersStill(): boolean {
+  return window.matchMedia('(prefers-reduced-motion: reduce)').matches
+}

@@ -1,0 +1,41 @@
+import type { CabinetId, Derived } from '../../engine/index'
+import type { Selection } from '../store/state'
+import { arrange, boxOfCabinet, standAt, wallLefts } from './arrange'
+import { type Box, boxAround, boxOfBoxes, shifted } from './space'
+
+/** The cabinets that a selection is in; null when it is in none. */
+export function cabinetsOf(derived: Derived, selection: Selection): readonly CabinetId[] | null {
+  switch (selection.kind) {
+    case 'nothing':
+      return null
+    case 'cabinets':
+      return selection.ids.length === 0 ? null : selection.ids
+    case 'part':
+      return [selection.cabinet]
+    case 'row': {
+      const holds = (id: CabinetId) =>
+        derived.cabinetOf[id]?.parts.some((part) => derived.rowOf.get(part.id) === selection.row)
+      const ids = derived.cabinets.map((built) => built.cabinet.id).filter(holds)
+      return ids.length === 0 ? null : ids
+    }
+  }
+}
+
+/** The cabinets as far apart as they are, or the bare wall when there are none to show. */
+export function boxToShow(derived: Derived, explode: number, only: readonly CabinetId[] | null): Box {
+  const stands = arrange(derived)
+  const chosen = only ? stands.filter((stand) => only.includes(stand.built.cabinet.id)) : stands
+  const shown = chosen.length > 0 ? chosen : stands
+  if (shown.length > 0) {
+    return boxOfBoxes(shown.map((stand) => shifted(boxOfCabinet(stand.built, explode), standAt(stand, explode))))
+  }
+  const lefts = wallLefts(derived.project)
+  const walls = Object.values(derived.project.walls)
+  if (walls.length === 0) return boxAround({ x: 0, y: 0, z: 0 }, { x: 3000, y: 2400, z: 600 })
+  return boxOfBoxes(
+    walls.map((wall) => {
+      const left = lefts.get(wall.id) ?? 0
+      return boxAround({ x: left, y: 0, z: 0 }, { x: left + wall.length, y: wall.height, z: 600 })
+    }),
+  )
+}

@@ -1,0 +1,174 @@
+import { memo, useDeferredValue, useMemo, useState } from 'react'
+import {
+  type Breakdown,
+  breakdownOf,
+  type Derived,
+  formatLength,
+  type LengthDisplay,
+  type Step,
+} from '../../engine/index'
+import { currentLayout, type Layout } from '../store/state'
+import { useStore } from '../store/store'
+import { chosenParts } from '../tables/chosen'
+import styles from './Sheets.module.css'
+
+/** The breakdown of the shown design: one thing to do after another. An old layout is never broken down. */
+export function StepsView() {
+  const derived = useDeferredValue(useStore((state) => state.derived))
+  const layout = useStore((state) => state.layout)
+  const packing = useStore((state) => state.packing)
+  const current = currentLayout({ layout, derived })
+  const breakdown = useMemo(() => (current ? breakdownFor(current, derived) : null), [current, derived])
+  if (!breakdown || breakdown.steps.length === 0) {
+    const isThinking = packing === 'thinking' && derived.cutList.rows.length > 0
+    return isThinking ? (
+      <p className={styles.thinking}>The steps follow when the boards are laid out on sheets…</p>
+    ) : (
+      <div className={styles.empty}>
+        <strong>No steps yet.</strong>
+        <p>
+          Put a cabinet on the wall: once its boards lie on sheets, the cuts are listed here in the order to make them,
+          each with what to set and what to write.
+        </p>
+      </div>
+    )
+  }
+  return <StepList breakdown={breakdown} derived={derived} />
+}
+
+function breakdownFor({ job, answer }: Layout, { project, cutList, partOf }: Derived): Breakdown {
+  const { shop, materials, display } = project
+  const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
+  return breakdownOf({ job, answer, shop, cutList, marks, materials, display })
+}
+
+function StepList({ breakdown, derived }: { readonly breakdown: Breakdown; readonly derived: Derived }) {
+  const selection = useStore((state) => state.selection)
+  const [material, setMaterial] = useState('all')
+  const { steps, cautions } = breakdown
+  const names = new Map<string, string>(Object.values(derived.project.materials).map(({ id, name }) => [id, name]))
+  const used = [...new Set(steps.map((step) => step.material))]
+  const shown = used.includes(material) ? material : 'all'
+  const marks = useMemo(() => {
+    return new Set([...chosenParts(selection, derived)].map((part) => derived.partOf.get(part)?.mark))
+  }, [selection, derived])
+  return (
+    <div className={styles.view}>
+      <ul className={styles.cautions} aria-label="Before you cut">
+        {cautions.map((caution) => (
+          <li key={caution}>
+            <span aria-hidden="true">▲</span> {caution}
+          </li>
+        ))}
+      </ul>
+      <p className={styles.words}>{effortWords(breakdown)}</p>
+      <label className={styles.filter}>
+        Material
+        <select value={shown} onChange={(event) => setMaterial(event.currentTarget.value)}>
+          <option value="all">all</option>
+          {used.map((id) => (
+            <option key={id} value={id}>
+              {names.get(id) ?? id}
+            </option>
+          ))}
+        </select>
+      </label>
+      <ol className={styles.steps}>
+        {steps.map((step, at) => {
+          if (shown !== 'all' && step.material !== shown) return null
+          const before = steps.slice(0, at).findLast((each) => shown === 'all' || each.material === shown)
+          return (
+            <StepLine
+              key={step.id}
+              step={step}
+              number={at + 1}
+              isNewBlade={before?.blade !== step.blade}
+              material={names.get(step.material) ?? step.material}
+              display={derived.project.display}
+              isChosen={step.write.some((mark) => marks.has(mark))}
+            />
+          )
+        })}
+      </ol>
+    </div>
+  )
+}
+
+function effortWords({ steps, settings, bladeChanges, minutes, minutesOtherwise, order }: Breakdown): string {
+  const other = order === 'sheet by sheet' ? 'setting by setting' : 'sheet by sheet'
+  const blades = bladeChanges === 1 ? 'one blade change' : `${bladeChanges} blade changes`
+  return `${steps.length} steps, ${settings} settings, ${blades}. Full sheets ${order}: about ${timeWords(minutes)} by the shop’s own minutes; ${other} ${timeWords(minutesOtherwise)}.`
+}
+
+/** `1 h 25 min`. */
+function timeWords(minutes: number): string {
+  const whole = Math.round(minutes)
+  return whole < 60 ? `${whole} min` : `${Math.floor(whole / 60)} h ${whole % 60} min`
+}
+
+interface StepLineProps {
+  readonly step: Step
+  readonly number: number
+  readonly isNewBlade: boolean
+  readonly material: string
+  readonly display: LengthDisplay
+  readonly isChosen: boolean
+}
+
+const StepLine = memo(function StepLine({ step, number, isNewBlade, material, display, isChosen }: StepLineProps) {
+  const size = (length: number, width: number) => `${formatLength(length, display)} × ${formatLength(width, display)}`
+  return (
+    <li value={number} data-step={step.id} data-chosen={isChosen} className={isChosen ? styles.chosenStep : undefined}>
+      {isNewBlade && <h3 className={styles.blade}>{step.blade === 'rip' ? 'Rip blade in' : 'Crosscut blade in'}</h3>}
+      <div className={styles.step}>
+        <span className={styles.number}>{number}</span>
+        <div className={styles.setting}>
+          {step.setting === null ? (
+            <span className={styles.line}>{step.kind === 'trim' || step.kind === 'square' ? step.kind : 'line'}</span>
+          ) : (
+            <>
+              <span className="frac">{formatLength(step.setting, display)}</span> <small>{display.unit}</small>
+            </>
+          )}
+          <small>{TOOLS[step.tool]}</small>
+        </div>
+        <div>
+          <p className={styles.say}>
+            {isChosen && <span className={styles.unseen}>Selected: </span>}
+            {step.text}
+          </p>
+          <p className={styles.facts}>
+            {material}, {step.count} {step.count === 1 ? 'piece' : 'pieces'} of{' '}
+            <span className="frac">{size(step.takes.length, step.takes.width)}</span>; leaves{' '}
+            {step.leaves.map(({ kind, length, width, count }, at) => (
+              <span key={at}>
+                {at > 0 && ', '}
+                {count} {KINDS[kind]} <span className="frac">{size(length, width)}</span>
+              </span>
+            ))}
+          </p>
+          {step.write.length > 0 && (
+            <p className={styles.facts}>
+              Write <strong>{step.write.join(' ')}</strong>
+            </p>
+          )}
+          {step.cautions.map((caution) => (
+            <p key={caution} className={styles.caution}>
+              <span aria-hidden="true">▲</span> {caution}
+            </p>
+          ))}
+        </div>
+      </div>
+    </li>
+  )
+})
+
+const TOOLS: Record<Step['tool'], string> = { guides: 'guides', bench: 'bench', rail: 'rail' }
+
+const KINDS: Record<Step['leaves'][number]['kind'], string> = {
+  strip: 'strip',
+  part: 'part',
+  piece: 'to cut',
+  offcut: 'offcut to keep',
+  waste: 'waste',
+}

@@ -1,0 +1,84 @@
+import { useMemo } from 'react'
+import type { BoardRole, DerivedCabinet } from '../../engine/index'
+import { formatLength } from '../../engine/index'
+import { useStore } from '../store/store'
+import styles from './Stages.module.css'
+
+/** Cabinet by cabinet, the boards that go into it. */
+export function BuildStage() {
+  const cabinets = useStore((state) => state.derived.cabinets)
+  return (
+    <div className={styles.stage}>
+      <div className={styles.column}>
+        <h1 className="unseen">Build</h1>
+        <p>
+          The boards of each cabinet in the order in which they are taken up. Drawings of the assembly and the order of
+          installation will stand here; they are not made yet.
+        </p>
+        {cabinets.length === 0 && <p>There is nothing to build yet: draw a cabinet in Design.</p>}
+        {cabinets.map((built) => (
+          <BoardList key={built.cabinet.id} built={built} />
+        ))}
+      </div>
+    </div>
+  )
+}
+
+/** From the carcass outwards, as it is put together. */
+const ORDER: readonly BoardRole[] = [
+  'leftSide',
+  'bottom',
+  'fixedShelf',
+  'partition',
+  'frontStretcher',
+  'backStretcher',
+  'top',
+  'topNailer',
+  'bottomNailer',
+  'back',
+  'rightSide',
+]
+
+function BoardList({ built }: { readonly built: DerivedCabinet }) {
+  const display = useStore((state) => state.shown.display)
+  const materials = useStore((state) => state.shown.materials)
+  const parts = useMemo(() => [...built.parts].sort((a, b) => rank(a.role) - rank(b.role)), [built])
+  return (
+    <section aria-label={built.mark}>
+      <h2>{built.mark}</h2>
+      <div className={styles.tableFrame}>
+        <table className={styles.table} aria-label={`Boards of ${built.mark}`}>
+          <thead>
+            <tr>
+              <th scope="col">Mark</th>
+              <th scope="col">Board</th>
+              <th scope="col" className={styles.figure}>
+                Length, {display.unit}
+              </th>
+              <th scope="col" className={styles.figure}>
+                Width, {display.unit}
+              </th>
+              <th scope="col">Material</th>
+            </tr>
+          </thead>
+          <tbody>
+            {parts.map(({ id, mark, name, length, width, material }) => (
+              <tr key={id} data-part={id}>
+                <th scope="row">{mark}</th>
+                <td>{name}</td>
+                <td className={styles.figure}>{formatLength(length, display)}</td>
+                <td className={styles.figure}>{formatLength(width, display)}</td>
+                <td>{materials[material]?.name}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  )
+}
+
+function rank(role: BoardRole): number {
+  const at = ORDER.indexOf(role)
+  return at < 0 ? ORDER.length : at
+}

@@ -1,0 +1,108 @@
+import { useMemo } from 'react'
+import { currentLayout } from '../store/state'
+import { useStore } from '../store/store'
+import styles from './Consequences.module.css'
+import { figuresOf, proofOf } from './figures'
+
+/** What the design comes to, live, each figure with its change since the drag began. */
+export function Consequences() {
+  const derived = useStore((state) => state.derived)
+  const before = useStore((state) => state.before)
+  const layout = useStore(currentLayout)
+  const latest = useStore((state) => state.layout)
+  const layoutBefore = useStore((state) => state.layoutBefore)
+  const packing = useStore((state) => state.packing)
+  const currency = useStore((state) => state.shown.shop.currency)
+  const now = useMemo(() => figuresOf(derived, layout), [derived, layout])
+  // Until the sheets are laid out anew the last figures stay, greyed and with a mark that they are being worked out.
+  const last = useMemo(() => figuresOf(derived, latest), [derived, latest])
+  const then = useMemo(() => (before ? figuresOf(before, layoutBefore) : null), [before, layoutBefore])
+  const isThinking = layout === null
+  const shown = isThinking ? last : now
+  const proof = proofOf(layout)
+  const since = (value: number | null, past: number | null | undefined) =>
+    isThinking || value === null || past === null || past === undefined ? null : value - past
+  return (
+    <section className={styles.strip} aria-label="Consequences" aria-busy={isThinking}>
+      <Figure
+        words="sheets"
+        value={shown.sheets}
+        change={since(now.sheets, then?.sheets)}
+        isThinking={isThinking}
+        isLessBetter
+      />
+      <Figure
+        words="yield"
+        value={shown.yield}
+        unit="%"
+        change={since(now.yield, then?.yield)}
+        isThinking={isThinking}
+      />
+      <Figure words="parts" value={now.parts} change={then ? now.parts - then.parts : null} isLessBetter />
+      <Figure
+        words={`material, ${currency}`}
+        value={shown.cost}
+        change={since(now.cost, then?.cost)}
+        isThinking={isThinking}
+        isLessBetter
+      />
+      {packing === 'failed' && isThinking ? (
+        <span className={styles.wrong}>✕ the sheets could not be laid out</span>
+      ) : (
+        proof && <span className={`${styles.proof} ${proof.isProved ? styles.proved : ''}`}>{proof.text}</span>
+      )}
+      <GestureLine />
+    </section>
+  )
+}
+
+interface FigureProps {
+  readonly words: string
+  readonly value: number | null
+  readonly unit?: string
+  readonly change: number | null
+  readonly isThinking?: boolean
+  readonly isLessBetter?: boolean
+}
+
+function Figure({ words, value, unit = '', change, isThinking, isLessBetter }: FigureProps) {
+  const look = isThinking ? `${styles.cell} ${styles.thinking}` : styles.cell
+  return (
+    <p className={look} data-figure={words.split(',')[0]}>
+      <b>
+        {value === null ? '–' : `${round(value)}${unit}`}
+        {isThinking && <span aria-hidden="true">…</span>}
+      </b>
+      <span>{words}</span>
+      {change !== null && <em className={lookOf(change, isLessBetter ?? false)}>{changeWords(change)}</em>}
+    </p>
+  )
+}
+
+function lookOf(change: number, isLessBetter: boolean): string | undefined {
+  if (change === 0) return styles.same
+  return change > 0 === isLessBetter ? styles.worse : styles.better
+}
+
+function changeWords(change: number): string {
+  if (change === 0) return 'no change'
+  return change > 0 ? `+${round(change)}` : `−${round(-change)}`
+}
+
+function round(value: number): string {
+  return String(Math.round(value * 100) / 100)
+}
+
+/** What the hand is told: chalk when it fits, crayon when it does not, and a mark with either. */
+function GestureLine() {
+  const gesture = useStore((state) => state.gesture)
+  if (!gesture) return null
+  return (
+    <span
+      className={`${styles.say} ${gesture.fits ? styles.fits : styles.wrong}`}
+      data-words={gesture.fits ? 'fits' : 'wrong'}
+    >
+      {gesture.fits ? '✓' : '✕'} {gesture.text}
+    </span>
+  )
+}

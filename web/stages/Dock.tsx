@@ -1,0 +1,100 @@
+import { type ReactNode, useDeferredValue, useMemo } from 'react'
+import { breakdownOf, type Derived, sheetCount } from '../../engine/index'
+import { SheetsView } from '../sheets/SheetsView'
+import { StepsView } from '../sheets/StepsView'
+import { currentLayout, type Layout, type TableName } from '../store/state'
+import { useStore } from '../store/store'
+import { CutListTable } from '../tables/CutListTable'
+import { FindingsTable } from '../tables/FindingsTable'
+import { HardwareTable } from '../tables/HardwareTable'
+import { Tabs } from '../ui/Tabs'
+import styles from './Dock.module.css'
+import { Schedule } from './Schedule'
+
+const TABS: readonly (readonly [TableName, string])[] = [
+  ['cutList', 'Cut list'],
+  ['sheets', 'Sheets'],
+  ['steps', 'Steps'],
+  ['hardware', 'Hardware'],
+  ['schedule', 'Schedule'],
+  ['findings', 'Findings'],
+]
+
+/** The live tables, one at a time, each with how much is in it. */
+export function Dock({ tools }: { readonly tools?: ReactNode }) {
+  const table = useStore((state) => state.table)
+  const actions = useStore((state) => state.actions)
+  return (
+    <Tabs label="Lists" tabs={LABELS} chosen={table} onChosen={actions.setTable} tools={tools}>
+      <TableOf table={table} />
+    </Tabs>
+  )
+}
+
+const LABELS = TABS.map(
+  ([name, words]) =>
+    [
+      name,
+      <span key={name}>
+        {words} <Count table={name} />
+      </span>,
+    ] as const,
+)
+
+function TableOf({ table }: { readonly table: TableName }) {
+  switch (table) {
+    case 'cutList':
+      return <CutListTable />
+    case 'sheets':
+      return <SheetsView />
+    case 'steps':
+      return <StepsView />
+    case 'hardware':
+      return <HardwareTable />
+    case 'schedule':
+      return <Schedule />
+    case 'findings':
+      return <FindingsTable />
+  }
+}
+
+/** How much is in a table. It may lag behind a drag. */
+function Count({ table }: { readonly table: TableName }) {
+  const derived = useDeferredValue(useStore((state) => state.derived))
+  const layout = useDeferredValue(useStore(currentLayout))
+  const isIdle = useStore((state) => state.preview === null)
+  const count = useMemo(() => countOf(table, derived, layout, isIdle), [table, derived, layout, isIdle])
+  if (count === null) return null
+  const isWarning = table === 'findings' && derived.problems.some(({ weight }) => weight !== 'know')
+  return <span className={isWarning ? styles.warning : styles.count}>{count}</span>
+}
+
+function countOf(table: TableName, derived: Derived, layout: Layout | null, isIdle: boolean): string | null {
+  switch (table) {
+    case 'cutList':
+      return String(derived.cutList.rows.length)
+    case 'sheets':
+      return layout ? String(sheetCount(layout.answer)) : null
+    case 'steps':
+      return layout?.isSettled && isIdle ? String(stepsOf(derived, layout)) : null
+    case 'hardware':
+      return null
+    case 'schedule':
+      return String(derived.cabinets.length)
+    case 'findings':
+      return findingsWords(derived)
+  }
+}
+
+function stepsOf({ project, cutList, partOf }: Derived, { job, answer }: Layout): number {
+  const { shop, materials, display } = project
+  const marks = new Map([...partOf.values()].map(({ id, mark }) => [id, mark]))
+  return breakdownOf({ job, answer, shop, cutList, marks, materials, display }).steps.length
+}
+
+function findingsWords({ problems }: Derived): string {
+  const stops = problems.filter(({ weight }) => weight === 'stop').length
+  const minds = problems.filter(({ weight }) => weight === 'mind').length
+  if (stops + minds === 0) return String(problems.length)
+  return [stops > 0 ? `${stops} to stop for` : '', minds > 0 ? `${minds} to mind` : ''].filter(Boolean).join(', ')
+}

@@ -1,0 +1,141 @@
+import type { Cabinet, Interior, LengthDisplay } from '../../engine/index'
+import { useStore } from '../store/store'
+import { Choice } from '../ui/Choice'
+import { LengthField } from '../ui/LengthField'
+import { NumberField } from '../ui/NumberField'
+import {
+  bankOf,
+  DRAWER_OVER,
+  FEWEST_DRAWERS,
+  FRONT_WORDS,
+  type FrontName,
+  frontName,
+  frontOf,
+  MOST_DRAWERS,
+  overDoor,
+} from './fronts'
+import { common } from './shaping'
+
+interface FrontRowsProps {
+  readonly cabinets: readonly Cabinet[]
+  readonly display: LengthDisplay
+}
+
+const MOST_SHELVES = 20
+const OTHER = ['other', 'divided otherwise'] as const
+
+/** What closes the cabinets, and what is inside. */
+export function FrontRows({ cabinets, display }: FrontRowsProps) {
+  const actions = useStore((state) => state.actions)
+  const name = common(cabinets, ({ front }) => frontName(front))
+  function choose(next: FrontName) {
+    const edits = cabinets.map(
+      ({ id, width }) => ({ kind: 'setFront', ids: [id], front: frontOf(next, width) }) as const,
+    )
+    actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
+  }
+  return (
+    <>
+      <Choice
+        label="Front"
+        value={name}
+        options={name === 'other' ? [...FRONT_WORDS, OTHER] : FRONT_WORDS}
+        onChoice={choose}
+      />
+      {name === 'bank' && <Bank cabinets={cabinets} />}
+      {name === 'overDoor' && <OverDoor cabinets={cabinets} display={display} />}
+      <Inside cabinets={cabinets} />
+    </>
+  )
+}
+
+function Bank({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
+  const actions = useStore((state) => state.actions)
+  return (
+    <NumberField
+      label="Drawers"
+      value={common(cabinets, ({ front }) => (front.kind === 'rows' ? front.rows.length : 0))}
+      least={FEWEST_DRAWERS}
+      most={MOST_DRAWERS}
+      isWhole
+      onNumber={(count) =>
+        actions.commit({ kind: 'setFront', ids: cabinets.map(({ id }) => id), front: bankOf(count) })
+      }
+    />
+  )
+}
+
+/** How high the drawer front over the doors is. */
+function OverDoor({ cabinets, display }: FrontRowsProps) {
+  const actions = useStore((state) => state.actions)
+  const heightOf = ({ front }: Cabinet) => {
+    const size = front.kind === 'rows' ? front.rows[0]?.size : null
+    return size?.kind === 'fixed' ? size.height : DRAWER_OVER
+  }
+  return (
+    <LengthField
+      label="Drawer front"
+      value={common(cabinets, heightOf)}
+      display={display}
+      field="height"
+      onLength={(height) => {
+        const edits = cabinets.flatMap(({ id, front }) =>
+          front.kind === 'rows'
+            ? [{ kind: 'setFront', ids: [id], front: overDoor(height, front.rows[1]!.front) } as const]
+            : [],
+        )
+        actions.commit({ kind: 'several', edits })
+        return null
+      }}
+    />
+  )
+}
+
+function Inside({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
+  const actions = useStore((state) => state.actions)
+  function change(part: Partial<Interior>) {
+    const edits = cabinets.map(
+      ({ id, interior }) => ({ kind: 'setInterior', ids: [id], interior: { ...interior, ...part } }) as const,
+    )
+    actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
+  }
+  const partition = common(cabinets, ({ interior }) => interior.partition?.at ?? 0)
+  return (
+    <>
+      <NumberField
+        label="Fixed shelves"
+        value={common(cabinets, ({ interior }) => interior.fixedShelves)}
+        least={0}
+        most={MOST_SHELVES}
+        isWhole
+        onNumber={(fixedShelves) => change({ fixedShelves })}
+      />
+      <NumberField
+        label="Loose shelves"
+        value={common(cabinets, ({ interior }) => interior.adjustableShelves)}
+        least={0}
+        most={MOST_SHELVES}
+        isWhole
+        onNumber={(adjustableShelves) => change({ adjustableShelves })}
+      />
+      <Choice
+        label="Partition"
+        value={partition === null ? null : partition === 0 ? 'none' : 'one'}
+        options={[
+          ['none', 'none'],
+          ['one', 'one upright'],
+        ]}
+        onChoice={(choice) => change({ partition: choice === 'none' ? null : { at: 0.5 } })}
+      />
+      {partition !== null && partition > 0 && (
+        <NumberField
+          label="· At % of width"
+          value={Math.round(partition * 1000) / 10}
+          least={5}
+          most={95}
+          onNumber={(percent) => change({ partition: { at: percent / 100 } })}
+        />
+      )}
+    </>
+  )
+}

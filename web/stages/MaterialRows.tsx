@@ -1,0 +1,127 @@
+import { freeId, type Material, type Stock, type StockId, valuesOf } from '../../engine/index'
+import { useStore } from '../store/store'
+import { Button } from '../ui/Button'
+import fields from '../ui/Fields.module.css'
+import { LengthField } from '../ui/LengthField'
+import { NumberField } from '../ui/NumberField'
+import { TextField } from '../ui/TextField'
+import styles from './Panels.module.css'
+
+/** Boards as they measure, and the sheets of each that can be bought or are there. */
+export function MaterialRows() {
+  const materials = useStore((state) => state.shown.materials)
+  return valuesOf<Material>(materials).map((material) => <MaterialRow key={material.id} material={material} />)
+}
+
+function MaterialRow({ material }: { readonly material: Material }) {
+  const { stock, display } = useStore((state) => state.shown)
+  const actions = useStore((state) => state.actions)
+  const change = (what: Partial<Omit<Material, 'id'>>) => {
+    actions.commit({ kind: 'editMaterial', id: material.id, change: what })
+    return null
+  }
+  const sheets = valuesOf<Stock>(stock).filter((one) => one.material === material.id)
+  return (
+    <fieldset className={styles.set} data-material={material.id}>
+      <legend>{material.name}</legend>
+      <TextField label="Name" value={material.name} onText={(name) => change({ name })} />
+      <LengthField
+        label="Measures"
+        value={material.thickness}
+        display={display}
+        field="thickness"
+        onLength={(thickness) => change({ thickness })}
+      />
+      <NumberField
+        label="Density, kg/m³"
+        value={material.density}
+        least={10}
+        most={10_000}
+        onNumber={(density) => change({ density })}
+      />
+      <label className={fields.check}>
+        <input
+          type="checkbox"
+          checked={material.hasGrain}
+          onChange={(event) => change({ hasGrain: event.currentTarget.checked })}
+        />
+        Has grain: parts are not turned
+      </label>
+      {sheets.map((sheet) => (
+        <StockRow key={sheet.id} sheet={sheet} of={material.name} />
+      ))}
+      <p className={styles.actions}>
+        <Button onClick={() => actions.commit({ kind: 'putStock', stock: freshStock(stock, material, sheets, false) })}>
+          Add a sheet size
+        </Button>
+        <Button onClick={() => actions.commit({ kind: 'putStock', stock: freshStock(stock, material, sheets, true) })}>
+          Add an offcut
+        </Button>
+      </p>
+    </fieldset>
+  )
+}
+
+function freshStock(
+  all: Readonly<Record<StockId, Stock>>,
+  { id: material }: Material,
+  [like]: readonly Stock[],
+  isOffcut: boolean,
+): Stock {
+  const size = { length: like?.length ?? 2440, width: like?.width ?? 1220 }
+  const id = freeId<StockId>('s', all)
+  if (!isOffcut) return { id, material, ...size, price: like?.price ?? 0, quantity: null, isOffcut }
+  return { id, material, length: size.length / 2, width: size.width / 2, price: 0, quantity: 1, isOffcut }
+}
+
+function StockRow({ sheet, of }: { readonly sheet: Stock; readonly of: string }) {
+  const { display, shop } = useStore((state) => state.shown)
+  const actions = useStore((state) => state.actions)
+  const put = (change: Partial<Stock>) => {
+    actions.commit({ kind: 'putStock', stock: { ...sheet, ...change } })
+    return null
+  }
+  const what = sheet.isOffcut ? 'Offcut' : 'Sheet'
+  return (
+    <div className={styles.stock}>
+      <LengthField
+        label={`${what} length`}
+        value={sheet.length}
+        display={display}
+        field="sheetLength"
+        onLength={(length) => put({ length })}
+      />
+      <LengthField
+        label={`${what} width`}
+        value={sheet.width}
+        display={display}
+        field="sheetWidth"
+        onLength={(width) => put({ width })}
+      />
+      <NumberField
+        label={`Price, ${shop.currency}`}
+        value={sheet.price}
+        least={0}
+        most={1_000_000}
+        onNumber={(price) => put({ price })}
+      />
+      <NumberField
+        label="On hand"
+        value={sheet.quantity}
+        least={0}
+        most={10_000}
+        isWhole
+        placeholder="as many as needed"
+        onNumber={(quantity) => put({ quantity })}
+        onEmpty={() => put({ quantity: null })}
+      />
+      <Button
+        look="plain"
+        aria-label={`Remove this ${what.toLowerCase()} of ${of}`}
+        onClick={() => actions.commit({ kind: 'removeStock', id: sheet.id })}
+      >
+        Remove
+      </Button>
+    </div>
+  )
+}

@@ -1,0 +1,96 @@
+import type { BuildMethod, LengthDisplay } from '../../engine/index'
+import fields from '../ui/Fields.module.css'
+import { LengthField } from '../ui/LengthField'
+import styles from './Panels.module.css'
+
+interface MethodRulesProps {
+  readonly method: BuildMethod
+  readonly display: LengthDisplay
+  readonly onChange: (change: Partial<Omit<BuildMethod, 'id'>>) => void
+}
+
+const RULES = {
+  fronts: {
+    title: 'Gaps of fronts',
+    rows: [
+      ['gap', 'Between fronts'],
+      ['endReveal', 'At the ends'],
+      ['topReveal', 'At the top'],
+      ['bottomReveal', 'At the bottom'],
+    ],
+  },
+  banding: {
+    title: 'Banding',
+    rows: [
+      ['carcass', 'Carcass edges'],
+      ['fronts', 'Fronts'],
+    ],
+  },
+  shelves: {
+    title: 'Loose shelves',
+    rows: [
+      ['sideClearance', 'Play in all'],
+      ['setback', 'Setback'],
+      ['pinDiameter', 'Pin diameter'],
+      ['pinDepth', 'Pin depth'],
+      ['pitch', 'Pitch of holes'],
+      ['rowSetback', 'Rows from edges'],
+      ['firstHole', 'First hole'],
+    ],
+  },
+  drawers: {
+    title: 'Drawers',
+    rows: [
+      ['bottomClearance', 'Free below'],
+      ['topClearance', 'Free above'],
+      ['lengthStep', 'Slides in steps of'],
+      ['rearClearance', 'Free behind'],
+      ['grooveDepth', 'Groove depth'],
+      ['grooveUp', 'Groove up'],
+      ['bottomPlay', 'Play of the bottom'],
+    ],
+  },
+} as const
+
+type RuleSet = keyof typeof RULES
+
+/** The measures of a build method that hold for all its cabinets. */
+export function MethodRules({ method, display, onChange }: MethodRulesProps) {
+  return (
+    <>
+      {(Object.keys(RULES) as RuleSet[]).map((set) => {
+        const values = method[set] as unknown as Readonly<Record<string, number>>
+        return (
+          <fieldset key={set} className={styles.set}>
+            <legend>{RULES[set].title}</legend>
+            {RULES[set].rows.map(([name, label]) => (
+              <LengthField
+                key={name}
+                label={label}
+                value={values[name]!}
+                display={display}
+                field="small"
+                onLength={(length) => {
+                  onChange({ [set]: { ...method[set], [name]: length } })
+                  return null
+                }}
+              />
+            ))}
+            {set === 'banding' && (
+              <label className={fields.check}>
+                <input
+                  type="checkbox"
+                  checked={method.banding.isInFinishedSize}
+                  onChange={(event) =>
+                    onChange({ banding: { ...method.banding, isInFinishedSize: event.currentTarget.checked } })
+                  }
+                />
+                Boards are cut smaller by it
+              </label>
+            )}
+          </fieldset>
+        )
+      })}
+    </>
+  )
+}

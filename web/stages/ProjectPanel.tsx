@@ -1,0 +1,129 @@
+import { useId, useState } from 'react'
+import { type BuildMethod, type MethodId, valuesOf } from '../../engine/index'
+import { useStore } from '../store/store'
+import { Button } from '../ui/Button'
+import { Choice } from '../ui/Choice'
+import { LengthField } from '../ui/LengthField'
+import { TextField } from '../ui/TextField'
+import { ChoiceRows } from './ChoiceRows'
+import { MaterialRows } from './MaterialRows'
+import { MethodRules } from './MethodRules'
+import styles from './Panels.module.css'
+import { ShopRows } from './ShopRows'
+
+const PAGES = [
+  ['method', 'Build method'],
+  ['boards', 'Boards and sheets'],
+  ['shop', 'Shop'],
+  ['sizes', 'New cabinets'],
+] as const
+type PageName = (typeof PAGES)[number][0]
+
+/** What holds for the whole project: how it is built, from what, and in which shop. */
+export function ProjectPanel() {
+  const [page, setPage] = useState<PageName>('method')
+  return (
+    <section className={styles.panel} aria-label="Project">
+      <div className={styles.pages}>
+        {PAGES.map(([name, words]) => (
+          <Button key={name} aria-pressed={name === page} onClick={() => setPage(name)}>
+            {words}
+          </Button>
+        ))}
+      </div>
+      {page === 'method' && <MethodPage />}
+      {page === 'boards' && <MaterialRows />}
+      {page === 'shop' && <ShopRows />}
+      {page === 'sizes' && <NewSizes />}
+    </section>
+  )
+}
+
+/** Folded until it is asked for: it floats over the wall while nothing is selected. */
+export function FoldedProjectPanel() {
+  const [isOpen, setOpen] = useState(false)
+  const id = useId()
+  return (
+    <div className={styles.folded} data-open={isOpen || undefined}>
+      <Button look="plain" aria-expanded={isOpen} aria-controls={id} onClick={() => setOpen(!isOpen)}>
+        {isOpen ? '▾' : '▸'} Build and boards
+      </Button>
+      <div id={id}>{isOpen && <ProjectPanel />}</div>
+    </div>
+  )
+}
+
+function MethodPage() {
+  const project = useStore((state) => state.shown)
+  const actions = useStore((state) => state.actions)
+  const [chosen, setChosen] = useState<MethodId>(project.method)
+  const method = project.methods[chosen] ?? project.methods[project.method]!
+  const change = (what: Partial<Omit<BuildMethod, 'id'>>) =>
+    actions.commit({ kind: 'editMethod', id: method.id, change: what })
+  return (
+    <>
+      <Choice
+        label="Method"
+        value={method.id}
+        options={valuesOf<BuildMethod>(project.methods).map((one) => [
+          one.id,
+          one.id === project.method ? `${one.name} (used)` : one.name,
+        ])}
+        onChoice={setChosen}
+      />
+      <TextField label="Name" value={method.name} onText={(name) => change({ name })} />
+      <ChoiceRows
+        choices={[method]}
+        own={[]}
+        materials={project.materials}
+        display={project.display}
+        onChoice={change}
+      />
+      <MethodRules method={method} display={project.display} onChange={change} />
+    </>
+  )
+}
+
+const KINDS = ['base', 'upper', 'tall'] as const
+const FIELDS = [
+  ['width', 'Width'],
+  ['height', 'Height'],
+  ['depth', 'Depth'],
+] as const
+
+/** The sizes that a new box starts with. */
+function NewSizes() {
+  const { newCabinets, display, grid } = useStore((state) => state.shown)
+  const actions = useStore((state) => state.actions)
+  return KINDS.map((kind) => (
+    <fieldset key={kind} className={styles.set}>
+      <legend>New {kind}</legend>
+      {FIELDS.map(([field, label]) => (
+        <LengthField
+          key={field}
+          label={label}
+          value={newCabinets[kind][field]}
+          display={display}
+          field={field}
+          onLength={(length) => {
+            actions.commit({ kind: 'editNewCabinet', cabinet: kind, change: { [field]: length } })
+            return null
+          }}
+        />
+      ))}
+      {kind === 'upper' && (
+        <LengthField
+          label="Above floor"
+          value={newCabinets.upper.bottom}
+          display={display}
+          field="bottom"
+          names={{ grid }}
+          onLength={(bottom) => {
+            actions.commit({ kind: 'editNewCabinet', cabinet: 'upper', change: { bottom } })
+            return null
+          }}
+        />
+      )}
+    </fieldset>
+  ))
+}

@@ -1,0 +1,142 @@
+import { Copy, Move, Trash2 } from 'lucide-react'
+import { useMemo, useState } from 'react'
+import { type Cabinet, gapsBeside, markOf, type Project } from '../../engine/index'
+import { duplicated, removed } from '../input/commands'
+import { chosenCabinets } from '../store/selection'
+import { useStore } from '../store/store'
+import { Button } from '../ui/Button'
+import { LengthField } from '../ui/LengthField'
+import { BuildRows } from './BuildRows'
+import { doDeed } from './deeds'
+import { FrontRows } from './FrontRows'
+import styles from './Properties.module.css'
+import { common, type ShapeField, setGap, shapeCabinets } from './shaping'
+
+const SIZES: readonly (readonly [ShapeField, string])[] = [
+  ['width', 'Width'],
+  ['height', 'Height'],
+  ['depth', 'Depth'],
+]
+
+/** Everything about what is selected, to be typed. */
+export function Properties() {
+  const project = useStore((state) => state.history.present)
+  const selection = useStore((state) => state.selection)
+  const [isFolded, setFolded] = useState(false)
+  const cabinets = useMemo(
+    () => chosenCabinets(selection).flatMap((id): Cabinet[] => (project.cabinets[id] ? [project.cabinets[id]] : [])),
+    [selection, project],
+  )
+  const [first] = cabinets
+  if (!first) return null
+  return (
+    <section className={styles.card} aria-label="Properties">
+      <h3>
+        <span>
+          {cabinets.length === 1 ? markOf(first) : `${cabinets.length} cabinets`}{' '}
+          <small>{common(cabinets, ({ kind }) => kind) ?? 'mixed'}</small>
+        </span>
+        <Tools project={project} cabinets={cabinets} isFolded={isFolded} onFold={() => setFolded(!isFolded)} />
+      </h3>
+      {!isFolded && (
+        <>
+          <Sizes project={project} cabinets={cabinets} />
+          <FrontRows cabinets={cabinets} display={project.display} />
+          <BuildRows project={project} cabinets={cabinets} />
+        </>
+      )}
+    </section>
+  )
+}
+
+interface ToolsProps {
+  readonly project: Project
+  readonly cabinets: readonly Cabinet[]
+  readonly isFolded: boolean
+  readonly onFold: () => void
+}
+
+function Tools({ project, cabinets, isFolded, onFold }: ToolsProps) {
+  const actions = useStore((state) => state.actions)
+  const ids = cabinets.map(({ id }) => id)
+  const name = cabinets.length === 1 ? markOf(cabinets[0]!) : 'them'
+  return (
+    <span className={styles.tools}>
+      <Button look="plainSquare" aria-label={`Duplicate ${name}`} onClick={() => doDeed(duplicated(project, ids))}>
+        <Copy size={14} aria-hidden />
+      </Button>
+      {cabinets.length === 1 && (
+        <Button
+          look="plainSquare"
+          aria-label={`Move ${name} to another place`}
+          title="Move to…"
+          onClick={() => actions.place({ kind: 'move', id: ids[0]! })}
+        >
+          <Move size={14} aria-hidden />
+        </Button>
+      )}
+      <Button look="plainSquare" aria-label={`Delete ${name}`} onClick={() => doDeed(removed(project, ids))}>
+        <Trash2 size={14} aria-hidden />
+      </Button>
+      <Button look="plainSquare" aria-expanded={!isFolded} aria-label={isFolded ? 'Unfold' : 'Fold'} onClick={onFold}>
+        {isFolded ? '+' : '−'}
+      </Button>
+    </span>
+  )
+}
+
+function Sizes({ project, cabinets }: { readonly project: Project; readonly cabinets: readonly Cabinet[] }) {
+  const { display } = project
+  const [first] = cabinets
+  const single = cabinets.length === 1 ? first! : null
+  const gaps = single && gapsBeside(project, single)
+  const doAllHang = cabinets.every(({ kind }) => kind === 'upper')
+  const names = single ? { W: single.width, H: single.height, D: single.depth } : undefined
+  return (
+    <>
+      {SIZES.map(([field, label]) => (
+        <LengthField
+          key={field}
+          label={label}
+          value={common(cabinets, (cabinet) => cabinet[field])}
+          display={display}
+          field={field as 'width' | 'height' | 'depth'}
+          names={names}
+          onLength={(length) => shapeCabinets(cabinets, field, length)}
+        />
+      ))}
+      {single && gaps && (
+        <>
+          <LengthField
+            label="From left"
+            value={single.left}
+            display={display}
+            field="left"
+            names={names}
+            onLength={(length) => shapeCabinets(cabinets, 'left', length)}
+          />
+          {(['left', 'right'] as const).map((side) => (
+            <LengthField
+              key={side}
+              label={`Gap ${side}`}
+              value={gaps[side].gap}
+              display={display}
+              field="left"
+              names={names}
+              onLength={(length) => setGap(project, single, side, length)}
+            />
+          ))}
+        </>
+      )}
+      {doAllHang && (
+        <LengthField
+          label="Above floor"
+          value={common(cabinets, ({ bottom }) => bottom)}
+          display={display}
+          field="bottom"
+          onLength={(length) => shapeCabinets(cabinets, 'bottom', length)}
+        />
+      )}
+    </>
+  )
+}

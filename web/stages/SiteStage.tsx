@@ -1,0 +1,188 @@
+import { freeId, type Opening, type OpeningId, type Project, settle, valuesOf, type Wall } from '../../engine/index'
+import { wallOf } from '../input/create'
+import { useStore } from '../store/store'
+import { Button } from '../ui/Button'
+import { Choice } from '../ui/Choice'
+import { LengthField } from '../ui/LengthField'
+import { TextField } from '../ui/TextField'
+import styles from './Stages.module.css'
+
+/** The wall as it was measured, with its doors and windows. */
+export function SiteStage() {
+  const project = useStore((state) => state.shown)
+  const wall = wallOf(project)
+  return (
+    <div className={styles.stage}>
+      <div className={styles.column}>
+        <h1 className="unseen">Site</h1>
+        {wall && <WallFields project={project} wall={wall} />}
+        {wall && <Openings project={project} wall={wall} />}
+      </div>
+    </div>
+  )
+}
+
+interface WallProps {
+  readonly project: Project
+  readonly wall: Wall
+}
+
+function WallFields({ project, wall }: WallProps) {
+  const actions = useStore((state) => state.actions)
+  const change = (what: Partial<Pick<Wall, 'name' | 'length' | 'height'>>) => {
+    actions.commit({ kind: 'editWall', id: wall.id, change: what })
+    return null
+  }
+  return (
+    <section aria-label="Wall">
+      <h2>Wall</h2>
+      <p>Measured from its left end and from the finished floor, seen from the room.</p>
+      <div className={styles.fields}>
+        <TextField label="Name" value={wall.name} onText={(name) => change({ name })} />
+        <LengthField
+          label="Length"
+          value={wall.length}
+          display={project.display}
+          field="wallLength"
+          onLength={(length) => change({ length })}
+        />
+        <LengthField
+          label="Height"
+          value={wall.height}
+          display={project.display}
+          field="wallHeight"
+          onLength={(height) => change({ height })}
+        />
+      </div>
+    </section>
+  )
+}
+
+const KINDS: readonly (readonly [Opening['kind'], string])[] = [
+  ['window', 'window'],
+  ['door', 'door'],
+]
+const FIELDS = [
+  ['left', 'From left'],
+  ['bottom', 'Above floor'],
+  ['width', 'Width'],
+  ['height', 'Height'],
+] as const
+
+function Openings({ project, wall }: WallProps) {
+  const actions = useStore((state) => state.actions)
+  const { unit } = project.display
+  const openings = valuesOf<Opening>(wall.openings).sort((a, b) => a.left - b.left)
+  const put = (opening: Opening) => actions.commit({ kind: 'putOpening', wall: wall.id, opening })
+  return (
+    <section aria-label="Openings">
+      <h2>Doors and windows</h2>
+      {openings.length === 0 && <p>None yet. Cabinets keep clear of every opening that is listed here.</p>}
+      {openings.length > 0 && (
+        <div className={styles.tableFrame}>
+          <table className={styles.table} aria-label="Openings">
+            <thead>
+              <tr>
+                <th scope="col">Kind</th>
+                {FIELDS.map(([field, words]) => (
+                  <th key={field} scope="col" className={styles.figure}>
+                    {words}, {unit}
+                  </th>
+                ))}
+                <th scope="col">
+                  <span className="unseen">Delete</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {openings.map((opening, at) => (
+                <OpeningRow
+                  key={opening.id}
+                  opening={opening}
+                  name={`${opening.kind} ${at + 1}`}
+                  project={project}
+                  wall={wall}
+                  onPut={put}
+                  onDelete={() => actions.commit({ kind: 'removeOpening', wall: wall.id, id: opening.id })}
+                />
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      <p className={styles.actions}>
+        {KINDS.map(([kind, words]) => (
+          <Button key={kind} onClick={() => put(freshOpening(wall, kind))}>
+            Add {words}
+          </Button>
+        ))}
+      </p>
+    </section>
+  )
+}
+
+interface OpeningRowProps extends WallProps {
+  readonly opening: Opening
+  readonly name: string
+  readonly onPut: (opening: Opening) => void
+  readonly onDelete: () => void
+}
+
+function OpeningRow({ opening, name, project, wall, onPut, onDelete }: OpeningRowProps) {
+  return (
+    <tr data-row={opening.id}>
+      <td>
+        <Choice
+          label={`Kind of ${name}`}
+          value={opening.kind}
+          options={KINDS}
+          onChoice={(kind) => onPut({ ...opening, kind })}
+          isBare
+        />
+      </td>
+      {FIELDS.map(([field, words]) => (
+        <td key={field} className={styles.figure}>
+          <LengthField
+            label={`${words} of ${name}`}
+            value={opening[field]}
+            display={project.display}
+            field={field}
+            isBare
+            onLength={(length) => {
+              const after = { ...opening, [field]: settle(length) }
+              const why = outside(after, wall)
+              if (!why) onPut(after)
+              return why
+            }}
+          />
+        </td>
+      ))}
+      <td className={styles.rowTools}>
+        <Button look="plain" aria-label={`Delete ${name}`} onClick={onDelete}>
+          Delete
+        </Button>
+      </td>
+    </tr>
+  )
+}
+
+function outside({ left, bottom, width, height }: Opening, wall: Wall): string | null {
+  if (left + width > wall.length) return 'It would reach past the right end of the wall.'
+  return bottom + height > wall.height ? 'It would reach above the ceiling.' : null
+}
+
+/** A window over a counter, or a door, in the middle of the wall (common practice, no source). */
+function freshOpening(wall: Wall, kind: Opening['kind']): Opening {
+  const id = freeId<OpeningId>('o', wall.openings)
+  const width = Math.min(900, wall.length)
+  const [bottom, height] = kind === 'window' ? [1100, 950] : [0, 2040]
+  const left = settle((wall.length - width) / 2)
+  return {
+    id,
+    kind,
+    left,
+    bottom: Math.min(bottom, wall.height),
+    width,
+    height: Math.min(height, wall.height - bottom),
+  }
+}

@@ -1,0 +1,53 @@
+import { type Derived, type SheetAnswer, type SheetJob, sheetCount, tallyOf } from '../../engine/index'
+import type { Layout } from '../store/state'
+
+/** What a design comes to, as far as it is known. */
+export interface Figures {
+  readonly parts: number
+  readonly sheets: number | null
+  /** In whole percent of the sheets bought. */
+  readonly yield: number | null
+  readonly cost: number | null
+}
+
+export function figuresOf(derived: Derived, layout: Layout | null): Figures {
+  const parts = derived.partOf.size
+  if (!layout) return { parts, sheets: null, yield: null, cost: null }
+  const { job, answer } = layout
+  return { parts, sheets: sheetCount(answer), yield: yieldOf(job, answer), cost: costOf(job, answer) }
+}
+
+/** The share of all sheets that becomes parts, in percent; nothing where there is no sheet. */
+function yieldOf(job: SheetJob, answer: SheetAnswer): number | null {
+  let [parts, all] = [0, 0]
+  for (const layout of answer.sheets) {
+    const tally = tallyOf(job, layout)
+    parts += tally.parts * layout.copies
+    all += (tally.parts + tally.kerf + tally.trim + tally.offcuts + tally.waste) * layout.copies
+  }
+  return all > 0 ? Math.round((100 * parts) / all) : null
+}
+
+/** Prices add up in cents, so that ten times 0.1 is 1. */
+function costOf({ stock }: SheetJob, { sheets }: SheetAnswer): number {
+  const priceOf = new Map(stock.map(({ id, price }) => [id, price ?? 0]))
+  const cents = sheets.reduce(
+    (sum, { stock: id, copies }) => sum + copies * Math.round(100 * (priceOf.get(id) ?? 0)),
+    0,
+  )
+  return cents / 100
+}
+
+/** What is said about the number of sheets. */
+export function proofOf(layout: Layout | null): { readonly text: string; readonly isProved: boolean } | null {
+  if (!layout) return null
+  const { answer } = layout
+  if (answer.unplaced.length > 0) {
+    const count = answer.unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
+    return { text: `${count} parts are on no sheet`, isProved: false }
+  }
+  if (answer.sheets.length === 0) return null
+  const least = Object.values(answer.bounds).reduce((sum, bound) => sum + bound, 0)
+  if (answer.proved) return { text: `no layout of these parts needs fewer than ${least}`, isProved: true }
+  return { text: `at least ${least} needed${layout.isSettled ? '' : ', still looking'}`, isProved: false }
+}

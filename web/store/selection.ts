@@ -1,0 +1,39 @@
+import type { CabinetId, Derived } from '../../engine/index'
+import type { Selection } from './state'
+
+const NOTHING: Selection = { kind: 'nothing' }
+
+/** The selection without what is no longer there; the same object when all of it is. */
+export function prunedSelection(selection: Selection, derived: Derived): Selection {
+  switch (selection.kind) {
+    case 'nothing':
+      return selection
+    case 'cabinets': {
+      const ids = selection.ids.filter((id) => Object.hasOwn(derived.cabinetOf, id))
+      if (ids.length === selection.ids.length) return selection
+      return ids.length > 0 ? { kind: 'cabinets', ids } : NOTHING
+    }
+    case 'part':
+      if (derived.partOf.has(selection.part)) return selection
+      return Object.hasOwn(derived.cabinetOf, selection.cabinet)
+        ? { kind: 'cabinets', ids: [selection.cabinet] }
+        : NOTHING
+    case 'row':
+      return derived.cutList.rows.some(({ key }) => key === selection.row) ? selection : NOTHING
+  }
+}
+
+/** The selection with a cabinet added to it, or taken out of it. */
+export function toggled(selection: Selection, id: CabinetId): Selection {
+  const ids = chosenCabinets(selection)
+  const after = ids.includes(id) ? ids.filter((other) => other !== id) : [...ids, id]
+  return after.length > 0 ? { kind: 'cabinets', ids: after } : NOTHING
+}
+
+const NONE: readonly CabinetId[] = []
+
+/** The cabinets that are worked on: those selected, or the one whose part is. */
+export function chosenCabinets(selection: Selection): readonly CabinetId[] {
+  if (selection.kind === 'cabinets') return selection.ids
+  return selection.kind === 'part' ? [selection.cabinet] : NONE
+}

@@ -1,0 +1,102 @@
+import { useDeferredValue } from 'react'
+import type { About, Derived, Problem } from '../../engine/index'
+import type { Actions } from '../store/state'
+import { useStore } from '../store/store'
+import styles from './Tables.module.css'
+
+const WEIGHTS = {
+  stop: { word: 'Stop', mark: '■', order: 0 },
+  mind: { word: 'Mind this', mark: '▲', order: 1 },
+  know: { word: 'Good to know', mark: '●', order: 2 },
+} as const satisfies Record<Problem['weight'], object>
+
+/** What the maker should know about the design, the gravest first. */
+export function FindingsTable() {
+  const derived = useDeferredValue(useStore((state) => state.derived))
+  const actions = useStore((state) => state.actions)
+  const problems = [...derived.problems].sort((a, b) => WEIGHTS[a.weight].order - WEIGHTS[b.weight].order)
+  if (problems.length === 0) {
+    return (
+      <div className={styles.empty}>
+        <strong>Nothing to mind.</strong>
+        <p>Boxes that overlap, boards too small to cut and parts too large for a sheet are listed here as you draw.</p>
+      </div>
+    )
+  }
+  return (
+    <div className={styles.table}>
+      <table aria-label="Findings">
+        <thead>
+          <tr>
+            <th scope="col">Weight</th>
+            <th scope="col">About</th>
+            <th scope="col">Finding</th>
+            <th scope="col">
+              <span className={styles.unseen}>Show it</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {problems.map(({ weight, about, message }, at) => (
+            <tr key={`${at} ${message}`} data-weight={weight}>
+              <td className={styles[weight]}>
+                <span aria-hidden="true">{WEIGHTS[weight].mark}</span> {WEIGHTS[weight].word}
+              </td>
+              <td>{nameOf(about, derived)}</td>
+              <td className={styles.wide}>{message}</td>
+              <td>
+                <button
+                  type="button"
+                  className={styles.tool}
+                  aria-label={`Show ${nameOf(about, derived)}`}
+                  onClick={() => show(about, actions)}
+                >
+                  Show
+                </button>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
+
+function nameOf(about: About, { cabinetOf, partOf, project }: Derived): string {
+  switch (about.kind) {
+    case 'cabinet':
+      return cabinetOf[about.cabinet]?.mark ?? about.cabinet
+    case 'part':
+      return partOf.get(about.part)?.mark ?? about.part
+    case 'wall':
+      return project.walls[about.wall]?.name ?? about.wall
+    case 'opening':
+      return project.walls[about.wall]?.openings[about.opening]?.kind ?? 'opening'
+    case 'material':
+      return project.materials[about.material]?.name ?? about.material
+    case 'shop':
+      return 'the shop'
+  }
+}
+
+/** Selects what can be selected, and goes where the rest is set. */
+function show(about: About, actions: Actions): void {
+  switch (about.kind) {
+    case 'cabinet':
+      actions.select({ kind: 'cabinets', ids: [about.cabinet] })
+      break
+    case 'part':
+      actions.select({ kind: 'part', cabinet: about.cabinet, part: about.part })
+      break
+    case 'wall':
+    case 'opening':
+      actions.setStage('site')
+      break
+    case 'material':
+      actions.setTable('sheets')
+      break
+    case 'shop':
+      actions.setStage('cut')
+      break
+  }
+}

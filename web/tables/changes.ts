@@ -1,0 +1,48 @@
+import type { CutRow, Derived, Mm } from '../../engine/index'
+
+/** What a row was before the drag began; null where a value is what it was. */
+export interface RowChange {
+  readonly isNew: boolean
+  readonly quantity: number | null
+  readonly length: Mm | null
+  readonly width: Mm | null
+}
+
+export const UNCHANGED: RowChange = { isNew: false, quantity: null, length: null, width: null }
+
+/**
+ * Compares by parts, because the row of a board changes with its size: what the boards of this row measured before, and
+ * how many of these there were.
+ */
+export function changeOf(row: CutRow, before: Pick<Derived, 'partOf' | 'cutList'> | null): RowChange {
+  if (!before) return UNCHANGED
+  const same = before.cutList.rows.find(({ key }) => key === row.key)
+  if (same) return same.quantity === row.quantity ? UNCHANGED : { ...UNCHANGED, quantity: same.quantity }
+  const was = row.parts.map((part) => before.partOf.get(part)).find((part) => part !== undefined)
+  if (!was) return { ...UNCHANGED, isNew: true }
+  return {
+    ...UNCHANGED,
+    length: was.cutLength === row.length ? null : was.cutLength,
+    width: was.cutWidth === row.width ? null : was.cutWidth,
+  }
+}
+
+/** `B1 to B5, U2`: three or more marks in a row are a stretch. */
+export function markStretches(marks: readonly string[]): string {
+  const stretches: { readonly first: string; last: string; count: number }[] = []
+  for (const mark of marks) {
+    const open = stretches.at(-1)
+    if (open && follows(open.last, mark)) {
+      open.last = mark
+      open.count++
+    } else stretches.push({ first: mark, last: mark, count: 1 })
+  }
+  return stretches
+    .map(({ first, last, count }) => (count === 1 ? first : `${first}${count === 2 ? ' ' : ' to '}${last}`))
+    .join(' ')
+}
+
+function follows(a: string, b: string): boolean {
+  const [, kind, number] = /^(\D*)(\d+)$/.exec(a) ?? []
+  return kind !== undefined && b === `${kind}${Number(number) + 1}`
+}

@@ -1,0 +1,94 @@
+import { type KeyboardEvent, useEffect, useId, useState } from 'react'
+import { checkLength, formatLength, type LengthDisplay, type Mm, parseLength, type Result } from '../../engine/index'
+import styles from './Fields.module.css'
+
+export type LimitedField = Parameters<typeof checkLength>[0]
+
+export interface LengthFieldProps {
+  readonly label: string
+  /** Null where several things have different lengths. */
+  readonly value: Mm | null
+  readonly display: LengthDisplay
+  readonly field: LimitedField
+  /** Answers why a length cannot be, or nothing. */
+  readonly onLength: (length: Mm) => string | null
+  /** Names that may be used in sums, such as W for the width. */
+  readonly names?: Readonly<Record<string, Mm>>
+  /** Whether the label is only for those who cannot see the table head above. */
+  readonly isBare?: boolean
+}
+
+/** Reads a length that a person typed and checks it against what the field can take. */
+export function readLength(
+  text: string,
+  display: LengthDisplay,
+  field: LimitedField,
+  names: Readonly<Record<string, Mm>> = {},
+): Result<Mm> {
+  const read = parseLength(text, display, names)
+  return read.ok ? checkLength(field, read.value, display) : read
+}
+
+/**
+ * Takes what people write: `30 1/4`, `600/2 + 18`, `76.8cm`. What is not understood stays in the field with the reason
+ * under it.
+ */
+export function LengthField({ label, value, display, field, onLength, names, isBare }: LengthFieldProps) {
+  const id = useId()
+  const shown = value === null ? '' : formatLength(value, display)
+  const [typed, setTyped] = useState<string | null>(null)
+  const [why, setWhy] = useState<string | null>(null)
+  useEffect(() => {
+    setTyped(null)
+    setWhy(null)
+  }, [value, display])
+
+  function settleText() {
+    if (typed === null || typed === shown || typed.trim() === '') return forget()
+    const read = readLength(typed, display, field, names)
+    const refusal = read.ok ? onLength(read.value) : read.message
+    if (refusal === null) forget()
+    else setWhy(refusal)
+  }
+
+  function forget() {
+    setTyped(null)
+    setWhy(null)
+  }
+
+  function onKeyDown(event: KeyboardEvent<HTMLInputElement>) {
+    if (event.key === 'Enter') settleText()
+    if (event.key === 'Escape' && typed !== null) {
+      event.stopPropagation()
+      forget()
+    }
+  }
+
+  return (
+    <div className={isBare ? styles.bare : styles.row}>
+      <label htmlFor={id} className={isBare ? 'unseen' : undefined}>
+        {label}
+      </label>
+      <input
+        id={id}
+        className={styles.field}
+        value={typed ?? shown}
+        placeholder={value === null ? 'mixed' : undefined}
+        inputMode="text"
+        autoComplete="off"
+        spellCheck={false}
+        aria-invalid={why !== null}
+        aria-describedby={why === null ? undefined : `${id}-why`}
+        onFocus={(event) => event.currentTarget.select()}
+        onChange={(event) => setTyped(event.currentTarget.value)}
+        onBlur={settleText}
+        onKeyDown={onKeyDown}
+      />
+      {why !== null && (
+        <p id={`${id}-why`} className={styles.why} role="alert">
+          {why}
+        </p>
+      )}
+    </div>
+  )
+}

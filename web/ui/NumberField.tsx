@@ -1,0 +1,79 @@
+import { useEffect, useId, useState } from 'react'
+import styles from './Fields.module.css'
+
+interface NumberFieldProps {
+  readonly label: string
+  /** Null where several things differ, or where there is no number. */
+  readonly value: number | null
+  readonly least: number
+  readonly most: number
+  readonly isWhole?: boolean
+  readonly placeholder?: string
+  /** Told null only where an empty field means something. */
+  readonly onNumber: (value: number) => void
+  readonly onEmpty?: () => void
+  readonly isBare?: boolean
+}
+
+/** A plain number between two limits. What is not one stays in the field with the reason under it. */
+export function NumberField(props: NumberFieldProps) {
+  const { label, value, least, most, isWhole, placeholder = 'mixed', onNumber, onEmpty, isBare } = props
+  const id = useId()
+  const shown = value === null ? '' : String(value)
+  const [typed, setTyped] = useState<string | null>(null)
+  const [why, setWhy] = useState<string | null>(null)
+  useEffect(() => {
+    setTyped(null)
+    setWhy(null)
+  }, [value])
+
+  function settleText() {
+    if (typed === null || typed === shown) return setTyped(null)
+    const number = Number(typed.trim().replace(',', '.'))
+    if (typed.trim() === '') {
+      onEmpty?.()
+      return setTyped(null)
+    }
+    const refusal = refusalOf(number, props)
+    if (refusal) return setWhy(refusal)
+    setTyped(null)
+    setWhy(null)
+    onNumber(number)
+  }
+
+  return (
+    <div className={isBare ? styles.bare : styles.row}>
+      <label htmlFor={id} className={isBare ? 'unseen' : undefined}>
+        {label}
+      </label>
+      <input
+        id={id}
+        className={styles.field}
+        value={typed ?? shown}
+        placeholder={value === null ? placeholder : undefined}
+        inputMode={isWhole ? 'numeric' : 'decimal'}
+        autoComplete="off"
+        aria-invalid={why !== null}
+        aria-describedby={why === null ? undefined : `${id}-why`}
+        onFocus={(event) => event.currentTarget.select()}
+        onChange={(event) => setTyped(event.currentTarget.value)}
+        onBlur={settleText}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') settleText()
+        }}
+      />
+      {why !== null && (
+        <p id={`${id}-why`} className={styles.why} role="alert">
+          {why}
+        </p>
+      )}
+    </div>
+  )
+
+  function refusalOf(number: number, { isWhole: whole }: NumberFieldProps): string | null {
+    if (!Number.isFinite(number)) return `"${typed}" is not a number.`
+    if (whole && !Number.isInteger(number)) return `${label} is ${number}; it must be a whole number.`
+    if (number < least) return `${label} is ${number}; it must be at least ${least}.`
+    return number > most ? `${label} is ${number}; it can be at most ${most}.` : null
+  }
+}

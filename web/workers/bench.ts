@@ -1,0 +1,56 @@
+import type { SheetAnswer, SheetJob } from '../../engine/index'
+import type { AnswerLetter, JobLetter } from './letters'
+
+/** What the bench needs from the world around it. */
+export interface Surroundings {
+  readonly search: (job: SheetJob) => Generator<SheetAnswer | null, SheetAnswer>
+  readonly post: (letter: AnswerLetter) => void
+  readonly now: () => number
+  /** Lets letters come in. */
+  readonly breathe: () => Promise<void>
+}
+
+/** So long the search goes on before letters are looked at. */
+const CHUNK_MS = 8
+/** Better answers of one job come no closer together than this. */
+const BETTER_MS = 120
+const AT_WORK_MS = 1000
+/** A search that has not settled by then ends with the best answer it has. */
+const LONGEST_MS = 12_000
+
+/** Works on the newest job only, in chunks: between two of them a newer job may come and take its place. */
+export function createBench({ search, post, now, breathe }: Surroundings): (letter: JobLetter) => Promise<void> {
+  let newest = -1
+  return async ({ number, job }) => {
+    if (number <= newest) return
+    newest = number
+    const began = now()
+    const longest = job.seconds === undefined ? LONGEST_MS : job.seconds * 1000
+    const running = search(job)
+    let best: SheetAnswer | null = null
+    let isNews = false
+    let posted = Number.NEGATIVE_INFINITY
+    await breathe()
+    while (newest === number) {
+      const until = now() + CHUNK_MS
+      do {
+        const next = running.next()
+        if (next.done) return post({ kind: 'answer', number, answer: next.value, isSettled: true })
+        if (next.value) {
+          isNews = next.value !== best || isNews
+          best = next.value
+        }
+      } while (now() < until && !(isNews && posted === Number.NEGATIVE_INFINITY))
+      if (best && now() - began > longest) return post({ kind: 'answer', number, answer: best, isSettled: true })
+      if (best && isNews && now() - posted >= BETTER_MS) {
+        post({ kind: 'answer', number, answer: best, isSettled: false })
+        posted = now()
+        isNews = false
+      } else if (now() - Math.max(posted, began) > AT_WORK_MS) {
+        post({ kind: 'atWork', number })
+        posted = Math.max(posted, now())
+      }
+      await breathe()
+    }
+  }
+}

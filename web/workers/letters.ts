@@ -1,0 +1,13 @@
+import type { SheetAnswer, SheetJob } from '../../engine/index'
+
+/** What the page writes to the packer. A job with a higher number takes the place of every job before it. */
+export interface JobLetter {
+  readonly number: number
+  readonly job: SheetJob
+}
+
+/** What the packer writes back: answers get better until one is settled. */
+export type AnswerLetter =
+  | { readonly kind: 'answer'; readonly number: number; readonly answer: SheetAnswer; readonly isSettled: boolean }
+  /** Still at work: sent so that a packer that hangs can be told from one that thinks. */
+  | { readonly kind: 'atWork'; readonly number: number }
