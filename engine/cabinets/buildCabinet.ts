@@ -6,7 +6,16 @@ import type { Board, BoardRole } from './board'
 import { holesIn, type PinRows } from './boring'
 import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
-import { backFront, type Carcass, carcassOf, clearWidth, hasNailersBehind, insideFront } from './carcass'
+import {
+  backFront,
+  type Carcass,
+  carcassOf,
+  clearBottom,
+  clearTop,
+  clearWidth,
+  hasNailersBehind,
+  insideFront,
+} from './carcass'
 import { drawerBoxOf } from './drawerBox'
 import { facesOf, frontsOf } from './fronts'
 import { interiorOf } from './interior'
@@ -16,7 +25,7 @@ import { cellsOf } from './openings'
 import { boardOf, type Piece } from './piece'
 import { type Report, reportOn, spoken } from './report'
 import { ROLE_NAMES } from './role'
-import { kickNotch, sidesOf } from './side'
+import { kickNotch, sidesOf, sideWidth } from './side'
 import { stretchersOf } from './stretcher'
 import { toeKickOf } from './toeKick'
 import { topOf } from './top'
@@ -88,6 +97,16 @@ function tellTightness(carcass: Carcass, report: Report): void {
   if (clearWidth(carcass) <= 0) {
     report.stop(`two sides of ${spoken(carcass.thickness)} leave nothing clear in a width of ${spoken(carcass.width)}.`)
   }
+  if (clearTop(carcass) <= clearBottom(carcass)) {
+    const clear = spoken(clearTop(carcass) - clearBottom(carcass))
+    report.stop(
+      `between its bottom and its top there would be ${clear} clear in a height of ${spoken(carcass.height)}.`,
+    )
+  }
+  const { floor } = carcass.method
+  if (carcass.floorHeight > 0 && floor.kind !== 'none' && floor.setback >= sideWidth(carcass)) {
+    report.stop(`its kick is set back ${spoken(floor.setback)}; its sides are ${spoken(sideWidth(carcass))} wide.`)
+  }
   if (backFront(carcass) >= insideFront(carcass)) {
     const front = spoken(insideFront(carcass))
     report.stop(
@@ -108,7 +127,7 @@ function canBeCut(piece: Piece, report: Report): boolean {
     [width, 'wide'],
     [thickness, 'thick'],
   ] as const
-  const missing = sizes.find(([size]) => !(size > 0))
+  const missing = sizes.find(([size]) => !(size > 0 && Number.isFinite(size)))
   if (missing) {
     report.stop(`${name} would be ${spoken(missing[0])} ${missing[1]}; it is left out.`)
     return false

@@ -65,7 +65,7 @@ function sharedRoom(a: Box, b: Box): Box | null {
 function inBoard({ placement: { origin, length, width, thickness } }: Board, box: Box): Box {
   const along = (axis: typeof length): readonly [Mm, Mm] => {
     const { dimension, sign } = dimensionOf(axis)
-    const ends = [box.min, box.max].map((corner: Vec3) => settle(sign * (corner[dimension] - origin[dimension])))
+    const ends = [box.min, box.max].map((corner: Vec3) => settle(sign * (corner[dimension] - origin[dimension])) + 0)
     return [Math.min(...ends), Math.max(...ends)]
   }
   const [x, y, z] = [along(length), along(width), along(thickness)]

@@ -55,7 +55,8 @@ export function kickNotch(carcass: Carcass, side: 'leftSide' | 'rightSide'): Not
   const { floor } = carcass.method
   if (!carcass.isNotched || floor.kind !== 'notched') return null
   const width = settle(Math.min(floor.setback, sideWidth(carcass)))
-  if (!(width > 0 && carcass.floorHeight > 0)) return null
+  const length = Math.min(carcass.floorHeight, sideLength(carcass))
+  if (!(width > 0 && length > 0)) return null
   const y = side === 'leftSide' ? settle(sideWidth(carcass) - width) : 0
-  return { kind: 'notch', x: 0, y, length: carcass.floorHeight, width }
+  return { kind: 'notch', x: 0, y, length, width }
 }

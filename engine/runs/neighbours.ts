@@ -45,8 +45,13 @@ export function gapsBeside(project: Project, cabinet: Cabinet): { readonly left:
 
 /** The other cabinets on its wall that share a lane with it, from left to right. */
 export function inLanesOf(project: Project, cabinet: Pick<Cabinet, 'id' | 'wall' | 'kind'>): Cabinet[] {
+  return othersBeside(project, cabinet).filter(({ kind }) => doLanesMeet(kind, cabinet.kind))
+}
+
+/** The other cabinets on its wall in any lane, from left to right. */
+export function othersBeside(project: Project, cabinet: Pick<Cabinet, 'id' | 'wall'>): Cabinet[] {
   return valuesOf<Cabinet>(project.cabinets)
-    .filter(({ id, wall, kind }) => id !== cabinet.id && wall === cabinet.wall && doLanesMeet(kind, cabinet.kind))
+    .filter(({ id, wall }) => id !== cabinet.id && wall === cabinet.wall)
     .sort(fromLeftToRight)
 }
 

@@ -4,18 +4,18 @@ import { find } from '../project/references'
 import { type Mm, settle } from '../units/length'
 import { fitOf } from './fit'
 import { rightEdge, sharedBy } from './lane'
-import { inLanesOf } from './neighbours'
+import { othersBeside } from './neighbours'
 
 /**
- * Makes room for a cabinet as proposed: neighbours in its lane that it would overlap are pushed along, and push their
- * own. The places of those that must move, none when nothing must, or null when there is no room.
+ * Makes room for a cabinet as proposed: neighbours that it would overlap are pushed along, and push their own; a tall
+ * that a base pushes pushes uppers. The places of those that must move, none when nothing must, or null when there is no room.
  *
  *     | B1 | B2 |   | B3 |       B1 wider:      | B1     | B2 | B3 |
  */
 export function pushNeighbours(project: Project, proposed: Cabinet): CabinetShape[] | null {
   if (fitOf(project, proposed).fits) return []
   const middle = middleOf(project, proposed)
-  const others = inLanesOf(project, proposed)
+  const others = othersBeside(project, proposed)
   const toTheRight = others.filter(({ left, width }) => left + width / 2 >= middle)
   const toTheLeft = others.filter(({ left, width }) => left + width / 2 < middle)
   const moved = [...pushedRight(proposed, toTheRight), ...pushedLeft(proposed, toTheLeft.sort(fromTheRight))]

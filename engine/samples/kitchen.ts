@@ -22,7 +22,14 @@ const TOP_DRAWER: FrontRow = { size: { kind: 'fixed', height: 140 }, front: { ki
 export function demonstrationKitchen(): Project {
   const plain = newProject('mm', 'Ferry Cottage kitchen')
   const wall = firstWall(plain)!
-  const window = { id: 'o1' as OpeningId, kind: 'window', left: 1300, bottom: 1000, width: 1200, height: 1100 } as const
+  const overTheSink = {
+    id: 'o1' as OpeningId,
+    kind: 'window',
+    left: 1300,
+    bottom: 1000,
+    width: 1200,
+    height: 1100,
+  } as const
   const cabinets = [
     place(plain, 'tall', 1, 0, 600, rows(share(2, DOOR_LEFT), share(3, DOOR_LEFT)), shelves(4, 1)),
     place(plain, 'base', 1, 600, 500, rows(TOP_DRAWER, share(1, { kind: 'drawer' }), share(1, { kind: 'drawer' }))),
@@ -38,7 +45,9 @@ export function demonstrationKitchen(): Project {
   return {
     ...plain,
     id: 'ferry-cottage' as ProjectId,
-    walls: { [wall.id]: { ...wall, name: 'Window wall', openings: { [window.id]: window } } } as Project['walls'],
+    walls: {
+      [wall.id]: { ...wall, name: 'Window wall', openings: { [overTheSink.id]: overTheSink } },
+    } as Project['walls'],
     cabinets: numbered(cabinets),
   }
 }

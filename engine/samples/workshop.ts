@@ -122,11 +122,11 @@ export function fortyCabinets(): Project {
   }
 }
 
-/** Each choice goes round its options at its own pace, so that cabinets differ in more than one. */
+/** Each choice goes round its options, and every seven cabinets skips on by its own step, so that pairings vary. */
 function choicesAt(at: number): Partial<MethodChoices> {
   const entries = Object.entries(CHOICES).map(([choice, options], step) => [
     choice,
-    turn<unknown>(options, at + step * (at % 3)),
+    turn<unknown>(options, at + step * Math.floor(at / 7)),
   ])
   return Object.fromEntries(entries) as Partial<MethodChoices>
 }

@@ -1,3 +1,5 @@
+const AFTER_PRESS_MS = 40
+
 /** Lets the person choose a file of a kind; null when none is chosen. */
 export function chooseFile(accept: string): Promise<File | null> {
   return new Promise((resolve) => {
@@ -6,7 +8,8 @@ export function chooseFile(accept: string): Promise<File | null> {
     input.accept = accept
     input.addEventListener('change', () => resolve(input.files?.[0] ?? null))
     input.addEventListener('cancel', () => resolve(null))
-    input.click()
+    // The key that asked for it is dealt with first; a dialog that opens in the midst of a press is lost by some browsers.
+    setTimeout(() => input.click(), AFTER_PRESS_MS)
   })
 }
 

@@ -5,7 +5,6 @@ import {
   formatLength,
   freeStretches,
   type Mm,
-  markOf,
   newCabinetAt,
   type Project,
   snapEdge,
@@ -63,8 +62,7 @@ export function drawn(from: Spot, at: Spot, held: Held, { project, reach }: Desk
 /** A new cabinet: the edit, and whether it fits. */
 export function added(project: Project, cabinet: Cabinet): Outcome {
   const fit = fitOf(project, cabinet)
-  const what = `${markOf(cabinet)}, ${formatLength(cabinet.width, project.display)} wide`
-  const words = fit.fits ? { fits: true, text: `${what}: ${fit.says}` } : { fits: false, text: fit.why }
+  const words = { fits: fit.fits, text: fit.fits ? fit.says : fit.why }
   return { edit: { kind: 'addCabinet', cabinet }, words, guides: [], about: [cabinet.id] }
 }
 

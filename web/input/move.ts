@@ -47,26 +47,15 @@ export function movedBy(project: Project, ids: readonly CabinetId[], dx: Mm, dy:
   const pushed = isPushing && proposed.length === 1 ? pushNeighbours(project, first) : []
   const isPushed = pushed !== null && pushed.length > 0
   const edit = { kind: 'shapeCabinets', shapes: [...shapes, ...(pushed ?? [])] } as const
-  const where = whereWords(project, proposed, dx, dy)
-  if (isPushed) {
-    return { edit, guides: [], about: ids, words: { fits: true, text: `${where}: ${pushWords(project, pushed)}` } }
-  }
-  const fit = fitOf(project, proposed)
-  const text = fit.fits ? `${where}: ${fit.says}` : fit.why
-  return { edit, guides: [], about: ids, words: { fits: fit.fits, text } }
-}
-
-/** `B3 to 1420`, or `3 cabinets by 20`. */
-function whereWords(project: Project, proposed: readonly Cabinet[], dx: Mm, dy: Mm): string {
+  const fit = isPushed ? null : fitOf(project, proposed)
+  if (fit?.fits === false) return { edit, guides: [], about: ids, words: { fits: false, text: fit.why } }
   const show = (length: Mm) => formatLength(length, project.display)
-  const [first] = proposed
-  if (proposed.length > 1) {
-    const by = dy === 0 ? show(dx) : `${show(dx)} along and ${show(dy)} up`
-    return `${proposed.length} cabinets by ${by}`
-  }
-  const before = project.cabinets[first!.id]!
-  const up = first!.bottom === before.bottom ? '' : `, ${show(first!.bottom)} up`
-  return `${markOf(first!)} to ${show(first!.left)}${up}`
+  const text = isPushed
+    ? `${markOf(first)} at ${show(first.left)}: ${pushWords(project, pushed)}`
+    : proposed.length === 1 && fit
+      ? fit.says
+      : `${proposed.length} cabinets by ${show(dx)}${dy === 0 ? '' : ` along and ${show(dy)} up`}: all fit`
+  return { edit, guides: [], about: ids, words: { fits: true, text } }
 }
 
 /** `fits, pushes B4 and B5`. */

@@ -34,17 +34,19 @@ export function reshaped(project: Project, before: Cabinet, proposed: Cabinet): 
     if (!checked.ok)
       return { ...NO_OUTCOME, about, words: { fits: false, text: `${markOf(before)}: ${checked.message}` } }
   }
-  const size = sizeWords(project, before, proposed)
   const fit = fitOf(project, proposed)
   const edit = { kind: 'shapeCabinets', shapes: [own] } as const
-  if (fit.fits) return { edit, guides: [], about, words: { fits: true, text: `${size}: ${fit.says}` } }
+  if (fit.fits) return { edit, guides: [], about, words: { fits: true, text: fit.says } }
   const pushed = before.width === proposed.width ? null : pushNeighbours(project, proposed)
   if (!pushed || pushed.length === 0) return { edit, guides: [], about, words: { fits: false, text: fit.why } }
   return {
     edit: { kind: 'shapeCabinets', shapes: [own, ...pushed] },
     guides: [],
     about,
-    words: { fits: true, text: `${size}: ${pushWords(project, pushed)}` },
+    words: {
+      fits: true,
+      text: `${markOf(proposed)} to ${formatLength(proposed.width, project.display)}: ${pushWords(project, pushed)}`,
+    },
   }
 }
 
@@ -82,16 +84,4 @@ function shapeFrom(before: Cabinet, after: Cabinet): CabinetShape {
     (field) => before[field] !== after[field],
   )
   return { id: before.id, ...Object.fromEntries(fields.map((field) => [field, after[field]])) }
-}
-
-/** `B3 to 780`, or `U1 to 720 high`. */
-function sizeWords({ display }: Project, before: Cabinet, after: Cabinet): string {
-  const show = (length: Mm) => formatLength(length, display)
-  const mark = markOf(after)
-  if (after.width !== before.width) return `${mark} to ${show(after.width)}`
-  if (after.height !== before.height) return `${mark} to ${show(after.height)} high`
-  if (after.depth !== before.depth) return `${mark} to ${show(after.depth)} deep`
-  return after.bottom === before.bottom
-    ? `${mark} at ${show(after.left)}`
-    : `${mark} at ${show(after.bottom)} above the floor`
 }

@@ -8,9 +8,9 @@ import styles from './Stages.module.css'
 export function BuildStage() {
   const cabinets = useStore((state) => state.derived.cabinets)
   return (
-    <div className={styles.stage}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and there is nothing else in it that takes the keys.
+    <div className={styles.stage} tabIndex={0}>
       <div className={styles.column}>
-        <h1 className="unseen">Build</h1>
         <p>
           The boards of each cabinet in the order in which they are taken up. Drawings of the assembly and the order of
           installation will stand here; they are not made yet.

@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { currentLayout } from '../store/state'
+import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
 import styles from './Consequences.module.css'
 import { figuresOf, proofOf } from './figures'
@@ -15,8 +15,12 @@ export function Consequences() {
   const currency = useStore((state) => state.shown.shop.currency)
   const now = useMemo(() => figuresOf(derived, layout), [derived, layout])
   // Until the sheets are laid out anew the last figures stay, greyed and with a mark that they are being worked out.
-  const last = useMemo(() => figuresOf(derived, latest), [derived, latest])
-  const then = useMemo(() => (before ? figuresOf(before, layoutBefore) : null), [before, layoutBefore])
+  const last = useMemo(() => (layout ? now : figuresOf(derived, latest)), [layout, now, derived, latest])
+  const isSettled = layout?.isSettled ?? false
+  const then = useMemo(
+    () => (before ? figuresOf(before, comparable(layoutBefore, isSettled)) : null),
+    [before, layoutBefore, isSettled],
+  )
   const isThinking = layout === null
   const shown = isThinking ? last : now
   const proof = proofOf(layout)
@@ -54,6 +58,12 @@ export function Consequences() {
       <GestureLine />
     </section>
   )
+}
+
+/** Like is compared with like: settled layouts with settled ones, first answers with first answers. */
+function comparable(before: Layout | null, isSettled: boolean): Layout | null {
+  if (!before || (isSettled && before.isSettled)) return before
+  return isSettled || !before.first ? null : { ...before, answer: before.first }
 }
 
 interface FigureProps {

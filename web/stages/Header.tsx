@@ -33,7 +33,7 @@ export function Header() {
           <svg viewBox="0 0 24 24" aria-hidden="true">
             <path d="M3 3h7v7h4V3h7v18h-7v-6h-4v6H3z" />
           </svg>
-          <span>Casewright</span>
+          <h1>Casewright</h1>
         </div>
         <ProjectName />
         <ProjectMenu />

@@ -31,13 +31,13 @@ export function Properties() {
   if (!first) return null
   return (
     <section className={styles.card} aria-label="Properties">
-      <h3>
+      <h2>
         <span>
           {cabinets.length === 1 ? markOf(first) : `${cabinets.length} cabinets`}{' '}
           <small>{common(cabinets, ({ kind }) => kind) ?? 'mixed'}</small>
         </span>
         <Tools project={project} cabinets={cabinets} isFolded={isFolded} onFold={() => setFolded(!isFolded)} />
-      </h3>
+      </h2>
       {!isFolded && (
         <>
           <Sizes project={project} cabinets={cabinets} />

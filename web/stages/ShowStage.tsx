@@ -18,7 +18,7 @@ export function ShowStage() {
         </Suspense>
       </section>
       <div className={styles.showWords}>
-        <h1>{name}</h1>
+        <h2>{name}</h2>
         <p>
           {cabinets.length} {cabinets.length === 1 ? 'cabinet' : 'cabinets'} on {wall?.name ?? 'the wall'}.
         </p>

@@ -14,7 +14,6 @@ export function SiteStage() {
   return (
     <div className={styles.stage}>
       <div className={styles.column}>
-        <h1 className="unseen">Site</h1>
         {wall && <WallFields project={project} wall={wall} />}
         {wall && <Openings project={project} wall={wall} />}
       </div>

@@ -11,7 +11,8 @@ export function connectPacker(hire: () => Hand): () => void {
   const answers = new WeakMap<SheetJob, Layout>()
   const packer: Packer = createPacker(hire, {
     onAnswer(job, answer, isSettled) {
-      const layout = { job, answer, isSettled }
+      const first = answers.get(job)?.first ?? answer
+      const layout = { job, answer, isSettled, first }
       answers.set(job, layout)
       if (job === useStore.getState().derived.sheetJob) show(layout)
     },

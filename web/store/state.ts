@@ -26,6 +26,8 @@ export interface Layout {
   readonly answer: SheetAnswer
   /** Whether the search is over; a layout that is not settled may still get better. */
   readonly isSettled: boolean
+  /** The first answer to the job, so that a first answer can be compared with a first answer. */
+  readonly first?: SheetAnswer
 }
 
 /** What a running gesture says about itself: 'fits, 20 left to the wall end'. */

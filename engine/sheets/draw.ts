@@ -1,0 +1,68 @@
+import { fromTicks, ticks } from '../units/length'
+import { type Board, RIP, type Twig } from './cutTree'
+import type { SheetJob } from './job'
+import type { LeftPiece, Piece, Place, Placement2D, SheetLayout } from './layout'
+import type { Lot } from './lot'
+
+const LEAST_OFFCUT = { length: 300, width: 150 }
+
+/** A planned board as a layout: grown ticks become places in mm, with a kerf between pieces. */
+export function layoutOf(board: Board, lot: Lot, job: SheetJob): SheetLayout {
+  const trim = board.stock.stock.trim
+  const x = ticks(trim?.length ?? 0)
+  const y = ticks(trim?.width ?? 0)
+  const least = job.offcutLeast ?? LEAST_OFFCUT
+  const root = pieceOf(board.root, x, y, lot, least)
+  return { stock: board.stock.stock.id, copies: 1, root, placements: placementsIn(root, lot) }
+}
+
+function pieceOf(twig: Twig, x: number, y: number, lot: Lot, least: typeof LEAST_OFFCUT): Piece {
+  const { kerf } = lot
+  const place = placed(x, y, twig.length - kerf, twig.width - kerf)
+  if (twig.kind >= 0) return { kind: 'part', part: lot.kinds[twig.kind]!.part.id, rotated: twig.turned, ...place }
+  if (twig.pieces.length === 0) return leftPiece(place, least)
+  if (twig.pieces.length === 1 && twig.rest === 0) return pieceOf(twig.pieces[0]!, x, y, lot, least)
+  const isRip = twig.way === RIP
+  const pieces: Piece[] = []
+  let at = isRip ? y : x
+  for (const piece of twig.pieces) {
+    pieces.push(isRip ? pieceOf(piece, x, at, lot, least) : pieceOf(piece, at, y, lot, least))
+    at += isRip ? piece.width : piece.length
+  }
+  const rest = twig.rest - kerf
+  if (rest > 0) {
+    const length = twig.length - kerf
+    const width = twig.width - kerf
+    pieces.push(leftPiece(isRip ? placed(x, at, length, rest) : placed(at, y, rest, width), least))
+  }
+  return { kind: 'cut', direction: isRip ? 'rip' : 'crosscut', pieces, ...place }
+}
+
+function leftPiece(place: Place, least: typeof LEAST_OFFCUT): LeftPiece {
+  const isKept = place.length >= least.length && place.width >= least.width
+  return { kind: isKept ? 'offcut' : 'waste', ...place }
+}
+
+function placed(x: number, y: number, length: number, width: number): Place {
+  return { x: fromTicks(x), y: fromTicks(y), length: fromTicks(length), width: fromTicks(width) }
+}
+
+function placementsIn(piece: Piece, lot: Lot): Placement2D[] {
+  if (piece.kind === 'cut') return piece.pieces.flatMap((inner) => placementsIn(inner, lot))
+  if (piece.kind !== 'part') return []
+  const { part, x, y, rotated } = piece
+  const length = rotated ? piece.width : piece.length
+  const width = rotated ? piece.length : piece.width
+  return [{ part, x, y, length, width, rotated }]
+}
+
+/** Sheets that are cut alike are one with copies, in the order in which they first come. */
+export function folded(layouts: readonly SheetLayout[]): SheetLayout[] {
+  const alike = new Map<string, SheetLayout>()
+  for (const layout of layouts) {
+    const key = JSON.stringify([layout.stock, layout.root])
+    const known = alike.get(key)
+    alike.set(key, known ? { ...known, copies: known.copies + layout.copies } : layout)
+  }
+  return [...alike.values()]
+}

@@ -1,0 +1,40 @@
+import type { Piece, SheetAnswer, SheetLayout } from './layout'
+import type { SheetJob } from './job'
+import { ticks } from '../units/length'
+
+/** Areas of one sheet in square ticks of the length grid, so that they add up exactly. */
+export interface Tally {
+  readonly parts: number
+  readonly kerf: number
+  readonly trim: number
+  readonly offcuts: number
+  readonly waste: number
+}
+
+/** Where the area of a sheet goes. The kerf is what no piece of the tree accounts for inside the trim. */
+export function tallyOf(job: SheetJob, layout: SheetLayout): Tally {
+  const stock = job.stock.find(({ id }) => id === layout.stock)!
+  const root = area(layout.root)
+  const sums = { part: 0, offcut: 0, waste: 0 }
+  addUp(layout.root, sums)
+  return {
+    parts: sums.part,
+    offcuts: sums.offcut,
+    waste: sums.waste,
+    kerf: root - sums.part - sums.offcut - sums.waste,
+    trim: ticks(stock.length) * ticks(stock.width) - root,
+  }
+}
+
+function addUp(piece: Piece, sums: { part: number; offcut: number; waste: number }): void {
+  if (piece.kind !== 'cut') sums[piece.kind] += area(piece)
+  else for (const inner of piece.pieces) addUp(inner, sums)
+}
+
+function area({ length, width }: Piece): number {
+  return ticks(length) * ticks(width)
+}
+
+export function sheetCount({ sheets }: SheetAnswer): number {
+  return sheets.reduce((sum, { copies }) => sum + copies, 0)
+}

@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest'
+import { randomFrom } from '../../../engine/basics/random'
+import type { Board } from '../../../engine/cabinets/board'
+import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
+import type { Operation } from '../../../engine/cabinets/operation'
+import { settle } from '../../../engine/units/length'
+import { aCabinet, anyCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
+
+const DADO_6 = { kind: 'dado', depth: { rule: 'depth', depth: 6 } } as const
+
+/** `dado inside 102,0 18x580 6 deep`. */
+function told(operation: Operation): string {
+  const { kind, x, y } = operation
+  if (operation.kind === 'holeRow') {
+    const { face, count, step, diameter, depth } = operation
+    return `${count} holes ${diameter} ${face} from ${x},${y} every ${step}, ${depth} deep`
+  }
+  const size = `${operation.length}x${operation.width}`
+  if (operation.kind === 'notch') return `notch ${x},${y} ${size}`
+  return `${kind} ${operation.face} ${x},${y} ${size} ${operation.depth} deep`
+}
+
+const work = (board: Board) => board.operations.map(told)
+
+describe('what is worked on a side', () => {
+  it('is a dado for the bottom of a notched base, as deep as its tongue', () => {
+    const boards = boardsOf(
+      aCabinet('base', { depth: 580 }),
+      rulesWith({ cornerJoint: DADO_6, floor: { kind: 'notched', height: 102, setback: 75 } }),
+    )
+    expect(work(boardIn(boards, 'leftSide'))).toEqual([
+      `notch 0,${580 - 75} 102x75`,
+      'dado inside 102,0 18x580 6 deep',
+      `rabbet inside ${720 - 18},0 18x580 6 deep`,
+    ])
+    expect(work(boardIn(boards, 'rightSide'))).toEqual([
+      'notch 0,0 102x75',
+      'dado inside 102,0 18x580 6 deep',
+      `rabbet inside ${720 - 18},0 18x580 6 deep`,
+    ])
+  })
+  it('is a rabbet for a bottom at its very end, by either joint', () => {
+    const rabbet = { kind: 'rabbet', depth: { rule: 'residual', residual: 11 } } as const
+    const boards = boardsOf(aCabinet('upper', { depth: 330 }), rulesWith({ cornerJoint: rabbet }))
+    expect(work(boardIn(boards, 'leftSide'))[0]).toBe(`rabbet inside 0,0 18x330 ${18 - 11} deep`)
+  })
+  it('is a groove for the back, from the groove of the bottom to the groove of the top', () => {
+    const back = { kind: 'groove', inset: 12, depth: 7, clearance: 2 } as const
+    const boards = boardsOf(aCabinet('upper', { height: 720, depth: 330 }), rulesWith({ back }))
+    const length = 720 - 2 * 18 + 2 * 7
+    expect(work(boardIn(boards, 'leftSide'))).toEqual([`groove inside ${18 - 7},12 ${length}x6 7 deep`])
+    expect(work(boardIn(boards, 'rightSide'))).toEqual([`groove inside ${18 - 7},${330 - 12 - 6} ${length}x6 7 deep`])
+    expect(work(boardIn(boards, 'bottom'))).toEqual([`groove inside 0,${330 - 12 - 6} ${600 - 2 * 18}x6 7 deep`])
+  })
+  it('is a rabbet along the rear edge for a back in rabbets', () => {
+    const boards = boardsOf(aCabinet('upper', { height: 720 }), rulesWith({ back: { kind: 'rabbet', depth: 9 } }))
+    expect(work(boardIn(boards, 'leftSide'))).toEqual(['rabbet inside 0,0 720x6 9 deep'])
+  })
+  it('is two rows of pin holes for adjustable shelves, 32 apart, 37 from the front edge and from the back', () => {
+    const cabinet = aCabinet('upper', {
+      height: 720,
+      depth: 330,
+      interior: { fixedShelves: 0, adjustableShelves: 1, partition: null },
+    })
+    const boards = boardsOf(cabinet, rulesWith({ back: { kind: 'applied', margin: 0 } }))
+    // The side is 324 deep; the clear height is 720 - 2 x 18 = 684, and (684 - 2 x 96) / 32 = 15.4: 16 holes.
+    expect(work(boardIn(boards, 'leftSide'))).toEqual([
+      `16 holes 5 inside from ${18 + 96},37 every 32, 11 deep`,
+      `16 holes 5 inside from ${18 + 96},${324 - 37} every 32, 11 deep`,
+    ])
+  })
+  it('is no deeper than half of a partition less a millimetre where it is bored from both faces', () => {
+    const interior = { fixedShelves: 0, adjustableShelves: 1, partition: { at: 0.5 } }
+    const partition = boardIn(boardsOf(aCabinet('upper', { interior }), rulesWith()), 'partition')
+    const holes = partition.operations.filter((operation) => operation.kind === 'holeRow')
+    expect(holes.map(({ face, depth }) => `${face} ${depth}`)).toEqual([
+      'outside 8',
+      'outside 8',
+      'inside 8',
+      'inside 8',
+    ])
+  })
+})
+
+describe('a partition', () => {
+  const interior = { fixedShelves: 1, adjustableShelves: 0, partition: { at: 0.5 } }
+  it('is housed for shelves by no more than a quarter from each face', () => {
+    const boards = boardsOf(aCabinet('upper', { interior }), rulesWith({ cornerJoint: DADO_6 }))
+    const dados = boardIn(boards, 'partition').operations.map((operation) =>
+      operation.kind === 'dado' ? operation : null,
+    )
+    expect(dados.map((dado) => `${dado?.face} ${dado?.depth}`)).toEqual(['outside 4.5', 'inside 4.5'])
+  })
+  it('is notched round stretchers on edge', () => {
+    const rules = rulesWith({ baseTop: { kind: 'stretchersOnEdge', width: 90 } })
+    const boards = boardsOf(aCabinet('base', { height: 720, depth: 580, interior }), rules)
+    const partition = boardIn(boards, 'partition')
+    expect(partition.length).toBe(720 - 18)
+    expect(work(partition).filter((text) => text.startsWith('notch'))).toEqual([
+      `notch ${720 - 18 - 90},${580 - 18} 90x18`,
+      `notch ${720 - 18 - 90},0 90x18`,
+    ])
+  })
+  it('stands under a drawer line when there is a drawer above', () => {
+    const front = {
+      kind: 'rows',
+      rows: [
+        { size: { kind: 'fixed', height: 140 }, front: { kind: 'drawer' } },
+        { size: { kind: 'share', share: 1 }, front: { kind: 'pair' } },
+      ],
+    } as const
+    const boards = boardsOf(aCabinet('base', { height: 720, front, interior }), rulesWith())
+    // The gap of 3 is below a front of 140 and a reveal of 3; the line, 18 thick, has its middle there.
+    const line = boardIn(boards, 'fixedShelf', 3)
+    expect(line.placement.origin.y).toBe(720 - 3 - 140 - 1.5 - 9)
+    expect(boardIn(boards, 'partition').length).toBe(720 - 3 - 140 - 1.5 - 9 - 18)
+  })
+})
+
+describe('left and right', () => {
+  /** What is worked on a side, seen in a mirror: the same lengths, the widths from the other edge. */
+  function mirrored(board: Board): string[] {
+    return board.operations.map((operation) => {
+      if (operation.kind === 'holeRow') return told({ ...operation, y: settle(board.width - operation.y) })
+      return told({ ...operation, y: settle(board.width - operation.y - operation.width) })
+    })
+  }
+  it('are different boards that mirror each other exactly', () => {
+    for (let seed = 0; seed < 300; seed++) {
+      const { cabinet, rules } = anyCabinet(randomFrom(seed))
+      const interior = { ...cabinet.interior, partition: null }
+      const { boards } = buildCabinet({ ...cabinet, interior }, rules)
+      const left = boardIn(boards, 'leftSide')
+      const right = boardIn(boards, 'rightSide')
+      expect(mirrored(left), `seed ${seed}`).toEqual(work(right))
+      expect([left.length, left.width, left.banding.high]).toEqual([right.length, right.width, right.banding.low])
+    }
+  })
+  it('both look into the cabinet with their inside faces', () => {
+    const boards = boardsOf(aCabinet('base'), rulesWith({ nailers: { ...PLAIN.nailers, top: true } }))
+    expect(boardIn(boards, 'leftSide').placement.thickness).toBe('+x')
+    expect(boardIn(boards, 'rightSide').placement.thickness).toBe('-x')
+    expect(boardIn(boards, 'bottom').placement.thickness).toBe('+y')
+    expect(boardIn(boards, 'top').placement.thickness).toBe('-y')
+    expect(boardIn(boards, 'topNailer').placement.thickness).toBe('+z')
+  })
+})

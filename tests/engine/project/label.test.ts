@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest'
+import type { MaterialId } from '../../../engine/basics/id'
+import type { Edit } from '../../../engine/project/edit'
+import { labelOf } from '../../../engine/project/label'
+import { freeNumber, markOf } from '../../../engine/project/mark'
+import { aWall, cabinet, idOf } from '../../helpers/wall'
+
+const project = aWall(cabinet('B1'), cabinet('B3', { left: 700 }), cabinet('U2'), cabinet('T1', { left: 3000 }))
+const [b1, b3, u2, t1] = ['B1', 'B3', 'U2', 'T1'].map(idOf) as [never, never, never, never]
+
+describe('the name of a step', () => {
+  it.each<[string, Edit]>([
+    ['Widen B3', { kind: 'shapeCabinets', shapes: [{ id: b3, width: 780 }] }],
+    ['Narrow B3', { kind: 'shapeCabinets', shapes: [{ id: b3, left: 800, width: 500 }] }],
+    [
+      'Widen B1',
+      {
+        kind: 'shapeCabinets',
+        shapes: [
+          { id: b1, width: 780 },
+          { id: b3, left: 780 },
+        ],
+      },
+    ],
+    ['Move B3', { kind: 'shapeCabinets', shapes: [{ id: b3, left: 900 }] }],
+    [
+      'Move B1 and B3',
+      {
+        kind: 'shapeCabinets',
+        shapes: [
+          { id: b1, left: 9 },
+          { id: b3, left: 900 },
+        ],
+      },
+    ],
+    ['Raise U2', { kind: 'shapeCabinets', shapes: [{ id: u2, bottom: 1500 }] }],
+    ['Heighten T1', { kind: 'shapeCabinets', shapes: [{ id: t1, height: 2300 }] }],
+    ['Delete B1', { kind: 'removeCabinets', ids: [b1] }],
+    ['Delete B1 and U2', { kind: 'removeCabinets', ids: [b1, u2] }],
+    ['Delete B1, B3 and U2', { kind: 'removeCabinets', ids: [b1, b3, u2] }],
+    ['Add U4', { kind: 'addCabinet', cabinet: cabinet('U4') }],
+    ['Change front of B1', { kind: 'setFront', ids: [b1], front: { kind: 'pair' } }],
+    [
+      'Change thickness of 18 mm birch ply',
+      { kind: 'editMaterial', id: 'carcass' as MaterialId, change: { thickness: 17.7 } },
+    ],
+    ['Show inches', { kind: 'setDisplay', display: { unit: 'in', step: 32 } }],
+  ])('is "%s"', (label, edit) => {
+    expect(labelOf(project, edit)).toBe(label)
+  })
+
+  it('is that of its first edit when it is made of several', () => {
+    expect(labelOf(project, { kind: 'several', edits: [{ kind: 'removeCabinets', ids: [t1] }] })).toBe('Delete T1')
+  })
+})
+
+describe('the mark of a cabinet', () => {
+  it('is a letter for its kind and its number', () => {
+    expect(['B3', 'U2', 'T1'].map((mark) => markOf(cabinet(mark)))).toEqual(['B3', 'U2', 'T1'])
+  })
+
+  it('fills the first free number of its kind', () => {
+    expect(freeNumber(project, 'base')).toBe(2)
+    expect(freeNumber(project, 'upper')).toBe(1)
+    expect(freeNumber(project, 'tall')).toBe(2)
+  })
+})

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest'
+import { checkLength } from '../../../engine/project/limits'
+
+const MM = { unit: 'mm', step: 0.1 } as const
+
+describe('a length for a field', () => {
+  it('is taken when it is within the limits', () => {
+    expect(checkLength('width', 600, MM)).toEqual({ ok: true, value: 600 })
+    expect(checkLength('width', 50, MM)).toEqual({ ok: true, value: 50 })
+    expect(checkLength('left', 0, MM)).toEqual({ ok: true, value: 0 })
+  })
+
+  it.each([
+    ['width', -20, 'The width is -20 mm; it must be at least 50 mm.'],
+    ['width', 6001, 'The width is 6001 mm; it can be at most 6000 mm.'],
+    ['thickness', 0, 'The thickness is 0 mm; it must be at least 1 mm.'],
+    ['depth', Number.NaN, 'The depth is not a number.'],
+    ['kerf', 25, 'The kerf is 25 mm; it can be at most 20 mm.'],
+  ] as const)('is refused as a %s of %d with the value and the limit', (field, value, message) => {
+    expect(checkLength(field, value, MM)).toEqual({ ok: false, message })
+  })
+
+  it('is not said to be the very limit it breaks', () => {
+    expect(checkLength('width', 49.97, MM)).toEqual({
+      ok: false,
+      message: 'The width is 49.97 mm; it must be at least 50 mm.',
+    })
+  })
+
+  it('is spoken of in the unit that is shown', () => {
+    expect(checkLength('width', 25.4, { unit: 'in', step: 16 })).toMatchObject({
+      message: 'The width is 1 in; it must be at least 1 15/16 in.',
+    })
+  })
+})

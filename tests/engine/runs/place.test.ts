@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest'
+import { applyEdit } from '../../../engine/project/apply'
+import { fitOf } from '../../../engine/runs/fit'
+import { newCabinetAt, placesFor } from '../../../engine/runs/place'
+import { aWall, cabinet } from '../../helpers/wall'
+
+describe('a new cabinet', () => {
+  it('has the usual size of its kind, and the first id and number that are free', () => {
+    const made = newCabinetAt(aWall(cabinet('B1'), cabinet('B3', { left: 2000 })), 'base', 900)
+    expect(made).toMatchObject({ id: 'k1', number: 2, left: 900, bottom: 0, width: 600, height: 868, depth: 580 })
+  })
+
+  it('goes to the first free place when none is named', () => {
+    expect(newCabinetAt(aWall(cabinet('B1', { left: 0 })), 'base', null)).toMatchObject({ left: 600, width: 600 })
+    expect(newCabinetAt(aWall(cabinet('B1', { left: 300 })), 'base', null)).toMatchObject({ left: 900 })
+  })
+
+  it('is narrowed to the only gap there is, down to 150', () => {
+    const gapOf = (gap: number) => aWall(cabinet('B1', { left: 0, width: 3600 - gap }))
+    expect(newCabinetAt(gapOf(400), 'base', null)).toMatchObject({ left: 3200, width: 400 })
+    expect(newCabinetAt(gapOf(150), 'base', null)).toMatchObject({ left: 3450, width: 150 })
+    expect(newCabinetAt(gapOf(149), 'base', null)).toBeNull()
+  })
+
+  it('has a pair of doors when it is wider than 600', () => {
+    expect(newCabinetAt(aWall(), 'base', 0, 600)?.front.kind).toBe('door')
+    expect(newCabinetAt(aWall(), 'base', 0, 800)?.front.kind).toBe('pair')
+  })
+
+  it('can be added again and again until the wall is full, and always fits', () => {
+    let project = aWall()
+    for (const kind of ['tall', 'base', 'upper'] as const) {
+      for (let made = newCabinetAt(project, kind, null); made; made = newCabinetAt(project, kind, null)) {
+        expect(fitOf(project, made).fits).toBe(true)
+        project = applyEdit(project, { kind: 'addCabinet', cabinet: made })
+        if (kind === 'tall') break
+      }
+    }
+    // One tall of 600, then 3000 / 600 bases and as many uppers.
+    expect(Object.keys(project.cabinets)).toHaveLength(1 + 5 + 5)
+  })
+})
+
+describe('the places for a click', () => {
+  it('are both ends of every free stretch that has room for two', () => {
+    const places = placesFor(aWall(cabinet('B1', { left: 1000 })), 'base', 500)
+    expect(places.map(({ left, width }) => `${left}+${width}`)).toEqual(['0+500', '500+500', '1600+500', '3100+500'])
+  })
+
+  it('are narrowed to a stretch that is a little short', () => {
+    const places = placesFor(aWall(cabinet('B1', { left: 0, width: 3200 })), 'base', 600)
+    expect(places).toEqual([{ left: 3200, bottom: 0, width: 400, height: 868 }])
+  })
+
+  it('are none on a full wall', () => {
+    expect(placesFor(aWall(cabinet('B1', { left: 0, width: 3600 })), 'base', 600)).toEqual([])
+  })
+})

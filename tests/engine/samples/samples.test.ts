@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest'
+import { valuesOf } from '../../../engine/basics/id'
+import type { Cabinet, Front, Project } from '../../../engine/project/document'
+import { markOf } from '../../../engine/project/mark'
+import type { MethodChoices } from '../../../engine/project/method'
+import { readProject, writeProject } from '../../../engine/project/schema'
+import { fitOf } from '../../../engine/runs/fit'
+import { demonstrationKitchen } from '../../../engine/samples/kitchen'
+import { fortyCabinets } from '../../../engine/samples/workshop'
+
+function cabinetsOf(project: Project): Cabinet[] {
+  return valuesOf<Cabinet>(project.cabinets)
+}
+
+function marksOf(project: Project): string {
+  return cabinetsOf(project).map(markOf).sort().join(' ')
+}
+
+describe.each([
+  ['the demonstration kitchen', demonstrationKitchen],
+  ['the forty cabinets', fortyCabinets],
+])('%s', (_, sample) => {
+  it('fits its wall, cabinet by cabinet', () => {
+    const project = sample()
+    const wrong = cabinetsOf(project).flatMap((cabinet) => {
+      const fit = fitOf(project, cabinet)
+      return fit.fits ? [] : [fit.why]
+    })
+    expect(wrong).toEqual([])
+  })
+
+  it('is the same file every time, and can be read back', () => {
+    expect(writeProject(sample())).toBe(writeProject(sample()))
+    expect(readProject(writeProject(sample()))).toEqual({ ok: true, value: sample() })
+  })
+})
+
+describe('the demonstration kitchen', () => {
+  it('has a tall, five bases and four uppers', () => {
+    expect(marksOf(demonstrationKitchen())).toBe('B1 B2 B3 B4 B5 T1 U1 U2 U3 U4')
+  })
+
+  it('leaves 50 at the right end of the wall to pull at', () => {
+    const b5 = cabinetsOf(demonstrationKitchen()).find((one) => markOf(one) === 'B5')!
+    expect(3600 - (b5.left + b5.width)).toBe(50)
+  })
+})
+
+describe('the forty cabinets', () => {
+  it('are four talls, nineteen bases and seventeen uppers', () => {
+    const kinds = cabinetsOf(fortyCabinets()).map(({ kind }) => kind)
+    const count = (kind: string) => kinds.filter((one) => one === kind).length
+    expect([count('tall'), count('base'), count('upper')]).toEqual([4, 19, 17])
+  })
+
+  it('show every kind of front', () => {
+    const kindsIn = (front: Front): string[] =>
+      front.kind === 'rows' ? ['rows', ...front.rows.flatMap((row) => kindsIn(row.front))] : [front.kind]
+    const kinds = new Set(cabinetsOf(fortyCabinets()).flatMap(({ front }) => kindsIn(front)))
+    expect([...kinds].sort()).toEqual(['door', 'drawer', 'open', 'pair', 'rows'])
+  })
+
+  it('use every option of every choice of a build method', () => {
+    const used = (choice: keyof MethodChoices) => {
+      const options = cabinetsOf(fortyCabinets()).map(({ overrides }) => overrides[choice])
+      const words = options.map((one) => {
+        if (typeof one !== 'object') return String(one)
+        return 'kind' in one ? one.kind : one.where
+      })
+      return [...new Set(words)].sort().join(' ')
+    }
+    expect(used('cornerJoint')).toBe('butt dado rabbet')
+    expect(used('bottom')).toBe('between under')
+    expect(used('top')).toBe('between over')
+    expect(used('baseTop')).toBe('full stretchersFlat stretchersOnEdge')
+    expect(used('back')).toBe('applied groove none rabbet')
+    expect(used('floor')).toBe('legs none notched plinth')
+    expect(used('nailers')).toBe('behind inside')
+    expect(used('fixedShelf')).toBe('dado pinned')
+    expect(used('frontMount')).toBe('fullOverlay halfOverlay inset')
+    expect(used('slide')).toBe('side undermount')
+  })
+})

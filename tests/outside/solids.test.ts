@@ -1,0 +1,143 @@
+import Module, { type Manifold } from 'manifold-3d'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { randomFrom } from '../../engine/basics/random'
+import type { Board } from '../../engine/cabinets/board'
+import { buildCabinet } from '../../engine/cabinets/buildCabinet'
+import type { HoleRow, Operation } from '../../engine/cabinets/operation'
+import { type Axis, unit, type Vec3 } from '../../engine/geometry/vector'
+import { meshOf } from '../../engine/solids/mesh'
+import { volumeOf } from '../../engine/solids/solid'
+import { anyCabinet } from '../helpers/cabinets'
+
+/**
+ * The boards worked a second time by manifold-3d, a library for exact solids: a blank, less a block or a drill for all
+ * that is worked on it, laid where the board lies.
+ */
+const CABINETS = 400
+const SEGMENTS = 96
+/** What a drill with flat sides leaves of a round hole. */
+const ROUND = ((SEGMENTS / 2) * Math.sin((2 * Math.PI) / SEGMENTS)) / Math.PI
+
+let solids: Awaited<ReturnType<typeof Module>>
+beforeAll(async () => {
+  solids = await Module()
+  solids.setup()
+})
+
+/** Everything made while `work` runs is given back, for its memory is not the garbage collector's. */
+function withCare<Answer>(work: (keep: (solid: Manifold) => Manifold) => Answer): Answer {
+  const kept: Manifold[] = []
+  try {
+    return work((solid) => {
+      kept.push(solid)
+      return solid
+    })
+  } finally {
+    for (const solid of kept) solid.delete()
+  }
+}
+
+function blockFor(operation: Exclude<Operation, HoleRow>, { thickness }: Board, keep: (solid: Manifold) => Manifold) {
+  const depth = operation.kind === 'notch' ? thickness : operation.depth
+  const low = operation.kind !== 'notch' && operation.face === 'inside' ? thickness - depth : 0
+  const block = keep(solids.Manifold.cube([operation.length, operation.width, depth]))
+  return keep(block.translate([operation.x, operation.y, low]))
+}
+
+function drillsFor(row: HoleRow, { thickness }: Board, keep: (solid: Manifold) => Manifold) {
+  const low = row.face === 'inside' ? thickness - row.depth : 0
+  return Array.from({ length: row.count }, (_, at) => {
+    const drill = keep(solids.Manifold.cylinder(row.depth, row.diameter / 2, row.diameter / 2, SEGMENTS))
+    return keep(drill.translate([row.x + at * row.step, row.y, low]))
+  })
+}
+
+function worked(board: Board, keep: (solid: Manifold) => Manifold, isDrilled = true): Manifold {
+  const tools = board.operations.flatMap((operation) => {
+    if (operation.kind !== 'holeRow') return [blockFor(operation, board, keep)]
+    return isDrilled ? drillsFor(operation, board, keep) : []
+  })
+  const blank = keep(solids.Manifold.cube([board.length, board.width, board.thickness]))
+  return tools.length === 0 ? blank : keep(solids.Manifold.difference([blank, ...tools]))
+}
+
+function laid(board: Board, solid: Manifold, keep: (solid: Manifold) => Manifold): Manifold {
+  const { origin, length, width, thickness } = board.placement
+  const column = (axis: Axis) => numbers(unit(axis))
+  return keep(
+    solid.transform([
+      ...[...column(length), 0],
+      ...[...column(width), 0],
+      ...[...column(thickness), 0],
+      ...[...numbers(origin), 1],
+    ] as Parameters<Manifold['transform']>[0]),
+  )
+}
+
+function numbers({ x, y, z }: Vec3): [number, number, number] {
+  return [x, y, z]
+}
+
+function builtBy(seed: number) {
+  const { cabinet, rules } = anyCabinet(randomFrom(seed))
+  return buildCabinet(cabinet, rules).boards
+}
+
+function boxesTouch(a: Manifold, b: Manifold): boolean {
+  const [one, other] = [a.boundingBox(), b.boundingBox()]
+  return [0, 1, 2].every((axis) => one.min[axis]! < other.max[axis]! && other.min[axis]! < one.max[axis]!)
+}
+
+describe('the boards of cabinets built by any method', () => {
+  it('have the volume that the blocks and drills of another library leave of them', () => {
+    for (let seed = 0; seed < CABINETS; seed++) {
+      for (const board of builtBy(seed)) {
+        const theirs = withCare((keep) => worked(board, keep).volume())
+        const holes = board.operations.reduce((sum, operation) => {
+          if (operation.kind !== 'holeRow') return sum
+          return sum + operation.count * operation.depth * Math.PI * (operation.diameter / 2) ** 2
+        }, 0)
+        // Their drills are polygons, so that their holes are smaller by a known share.
+        const expected = theirs - holes * (1 - ROUND)
+        expect(Math.abs(volumeOf(board) - expected) / expected, `seed ${seed}, ${board.role}`).toBeLessThan(1e-5)
+      }
+    }
+  })
+
+  it('share no room with one another when they are laid together', () => {
+    const found: string[] = []
+    for (let seed = 0; seed < CABINETS; seed++) {
+      const boards = builtBy(seed)
+      withCare((keep) => {
+        const places = boards.map((board) => laid(board, worked(board, keep, false), keep))
+        for (const [at, one] of places.entries()) {
+          for (const [other, two] of places.entries()) {
+            if (other <= at || !boxesTouch(one, two)) continue
+            const volume = keep(one.intersect(two)).volume()
+            // They reckon in floats of 32 bits: a skin of a few thousandths of a mm over a panel.
+            if (volume > 50) found.push(`${seed}: ${boards[at]!.role} in ${boards[other]!.role}: ${volume}`)
+          }
+        }
+      })
+    }
+    expect(found).toEqual([])
+  })
+
+  it('have a skin that is closed and holds their volume', () => {
+    for (let seed = 0; seed < 60; seed++) {
+      for (const board of builtBy(seed)) {
+        const theirs = withCare((keep) => worked(board, keep, false).volume())
+        const { positions, indices } = meshOf(board)
+        const point = (at: number) =>
+          positions.slice(3 * indices[at]!, 3 * indices[at]! + 3) as [number, number, number]
+        let six = 0
+        for (let at = 0; at < indices.length; at += 3) {
+          const [a, b, c] = [point(at), point(at + 1), point(at + 2)]
+          six +=
+            a[0] * (b[1] * c[2] - b[2] * c[1]) - a[1] * (b[0] * c[2] - b[2] * c[0]) + a[2] * (b[0] * c[1] - b[1] * c[0])
+        }
+        expect(Math.abs(six / 6 - theirs) / theirs, `seed ${seed}, ${board.role}`).toBeLessThan(1e-5)
+      }
+    }
+  })
+})

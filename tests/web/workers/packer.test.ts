@@ -1,0 +1,132 @@
+import { describe, expect, it, vi } from 'vitest'
+import type { SheetAnswer, SheetJob } from '../../../engine/index'
+import { createBench } from '../../../web/workers/bench'
+import type { AnswerLetter, JobLetter } from '../../../web/workers/letters'
+import { createPacker, type Hand } from '../../../web/workers/packer'
+
+function aJob(kerf: number): SheetJob {
+  return { kerf, stock: [], parts: [] }
+}
+
+function anAnswer(bound: number): SheetAnswer {
+  return { sheets: [], unplaced: [], bounds: { ply: bound }, proved: true }
+}
+
+class FakeHand implements Hand {
+  readonly letters: JobLetter[] = []
+  isGone = false
+  onmessage: Hand['onmessage'] = null
+  onerror: Hand['onerror'] = null
+  postMessage(letter: JobLetter) {
+    this.letters.push(letter)
+  }
+  terminate() {
+    this.isGone = true
+  }
+  answers(at: number, answer: SheetAnswer) {
+    this.onmessage?.({ data: { kind: 'answer', number: this.letters[at]!.number, answer, isSettled: true } })
+  }
+}
+
+function aShop() {
+  const hands: FakeHand[] = []
+  const heard: { kerf: number; bound: number }[] = []
+  const failed: string[] = []
+  const packer = createPacker(
+    () => {
+      hands.push(new FakeHand())
+      return hands.at(-1)!
+    },
+    {
+      onAnswer: (job, answer) => heard.push({ kerf: job.kerf, bound: answer.bounds.ply! }),
+      onFailed: (_job, why) => failed.push(why),
+    },
+    50,
+  )
+  return { hands, heard, failed, packer }
+}
+
+describe('the packer', () => {
+  it('gives the answer of the newest job only', () => {
+    const { hands, heard, packer } = aShop()
+    packer.ask(aJob(1))
+    packer.ask(aJob(2))
+    hands[0]!.answers(0, anAnswer(11))
+    hands[0]!.answers(1, anAnswer(22))
+    packer.stop()
+    expect(heard).toEqual([{ kerf: 2, bound: 22 }])
+  })
+
+  it('replaces a worker that fails and asks again', () => {
+    const { hands, heard, failed, packer } = aShop()
+    packer.ask(aJob(1))
+    hands[0]!.onerror?.({ message: 'out of memory' })
+    expect(hands[0]!.isGone).toBe(true)
+    hands[1]!.answers(0, anAnswer(11))
+    packer.stop()
+    expect(heard).toEqual([{ kerf: 1, bound: 11 }])
+    expect(failed).toEqual([])
+  })
+
+  it('gives a job up when the second worker fails at it too, and tries the next job afresh', () => {
+    const { hands, heard, failed, packer } = aShop()
+    packer.ask(aJob(1))
+    hands[0]!.onerror?.({ message: 'out of memory' })
+    hands[1]!.onerror?.({ message: 'out of memory' })
+    expect(failed).toEqual(['out of memory'])
+    packer.ask(aJob(2))
+    hands[2]!.answers(0, anAnswer(22))
+    packer.stop()
+    expect(heard).toEqual([{ kerf: 2, bound: 22 }])
+  })
+
+  it('replaces a worker that says nothing', () => {
+    vi.useFakeTimers()
+    const { hands, packer } = aShop()
+    packer.ask(aJob(1))
+    vi.advanceTimersByTime(51)
+    expect(hands.map(({ isGone }) => isGone)).toEqual([true, false])
+    packer.stop()
+    vi.useRealTimers()
+  })
+})
+
+describe('the bench of the worker', () => {
+  it('drops a job for a newer one between two chunks', async () => {
+    const posted: AnswerLetter[] = []
+    let clock = 0
+    function* search(job: SheetJob): Generator<SheetAnswer | null, SheetAnswer> {
+      for (let at = 0; at < 100; at++) yield null
+      return anAnswer(job.kerf * 11)
+    }
+    const work = createBench({
+      search,
+      post: (letter) => posted.push(letter),
+      now: () => clock++,
+      breathe: () => Promise.resolve(),
+    })
+    await Promise.all([work({ number: 1, job: aJob(1) }), work({ number: 2, job: aJob(2) })])
+    expect(posted).toEqual([{ kind: 'answer', number: 2, answer: anAnswer(22), isSettled: true }])
+  })
+
+  it('posts a first answer at once and a better one later', async () => {
+    const posted: AnswerLetter[] = []
+    let clock = 0
+    function* search(): Generator<SheetAnswer | null, SheetAnswer> {
+      yield anAnswer(1)
+      for (let at = 0; at < 200; at++) yield anAnswer(2)
+      return anAnswer(3)
+    }
+    const work = createBench({
+      search,
+      post: (letter) => posted.push(letter),
+      now: () => clock++,
+      breathe: () => Promise.resolve(),
+    })
+    await work({ number: 1, job: aJob(1) })
+    const bounds = posted.map((letter) => (letter.kind === 'answer' ? letter.answer.bounds.ply : 0))
+    expect(bounds[0]).toBe(1)
+    expect(bounds).toContain(2)
+    expect(bounds.at(-1)).toBe(3)
+  })
+})
