@@ -21,10 +21,7 @@ export function placement(origin: Vec3, length: Axis, width: Axis): Placement {
 
 /** The point (x, y, z) of the board's own frame, in the frame of the cabinet. */
 export function toCabinet(at: Placement, x: Mm, y: Mm, z: Mm): Vec3 {
-  return plus(
-    at.origin,
-    plus(times(unit(at.length), x), plus(times(unit(at.width), y), times(unit(at.thickness), z))),
-  )
+  return plus(at.origin, plus(times(unit(at.length), x), plus(times(unit(at.width), y), times(unit(at.thickness), z))))
 }
 
 const AXES: readonly Axis[] = ['+x', '-x', '+y', '-y', '+z', '-z']

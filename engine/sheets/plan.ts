@@ -1,5 +1,5 @@
 import { type Random, randomFrom } from '../basics/random'
-import { type Board, CROSSCUT, copyOf, freshBoard, RIP, tidy, type Twig } from './cutTree'
+import { type Board, CROSSCUT, copyOf, freshBoard, RIP, type Twig, tidy } from './cutTree'
 import { fits, type Lot, type StockKind } from './lot'
 import { findSpot, type Look, putAt, type Spot } from './spot'
 
@@ -22,7 +22,12 @@ export function firstPlan(lot: Lot): Plan {
     (kind: number) => kinds[kind]!.area,
     (kind: number) => kinds[kind]!.length * 1e12 + kinds[kind]!.width,
   ]
-  const plans = measures.map((measure) => fill(lot, [...everyPart(lot)].sort((a, b) => measure(b) - measure(a) || a - b)))
+  const plans = measures.map((measure) =>
+    fill(
+      lot,
+      [...everyPart(lot)].sort((a, b) => measure(b) - measure(a) || a - b),
+    ),
+  )
   return plans.reduce((a, b) => (isBetter(b, a) ? b : a))
 }
 

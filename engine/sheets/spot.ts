@@ -115,4 +115,3 @@ function slice(twig: Twig, leaf: Twig): void {
 function otherWay(way: Way): Way {
   return way === RIP ? CROSSCUT : RIP
 }
-

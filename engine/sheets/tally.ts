@@ -1,6 +1,6 @@
-import type { Piece, SheetAnswer, SheetLayout } from './layout'
-import type { SheetJob } from './job'
 import { ticks } from '../units/length'
+import type { SheetJob } from './job'
+import type { Piece, SheetAnswer, SheetLayout } from './layout'
 
 /** Areas of one sheet in square ticks of the length grid, so that they add up exactly. */
 export interface Tally {

@@ -1,7 +1,7 @@
+import { ticks } from '../units/length'
 import type { JobPart, SheetJob } from './job'
 import type { SheetAnswer } from './layout'
 import { fits, type Lot, partKind, stockKind } from './lot'
-import { ticks } from '../units/length'
 
 type Unplaced = SheetAnswer['unplaced'][number]
 

@@ -14,7 +14,9 @@ import { anyCabinet } from '../helpers/cabinets'
  * that is worked on it, laid where the board lies.
  */
 const CABINETS = 400
-const SEGMENTS = 96
+/** Drilling is slow there, so fewer cabinets are bored. */
+const DRILLED = 40
+const SEGMENTS = 48
 /** What a drill with flat sides leaves of a round hole. */
 const ROUND = ((SEGMENTS / 2) * Math.sin((2 * Math.PI) / SEGMENTS)) / Math.PI
 
@@ -78,6 +80,13 @@ function numbers({ x, y, z }: Vec3): [number, number, number] {
   return [x, y, z]
 }
 
+function holesIn(board: Board): number {
+  return board.operations.reduce((sum, operation) => {
+    if (operation.kind !== 'holeRow') return sum
+    return sum + operation.count * operation.depth * Math.PI * (operation.diameter / 2) ** 2
+  }, 0)
+}
+
 function builtBy(seed: number) {
   const { cabinet, rules } = anyCabinet(randomFrom(seed))
   return buildCabinet(cabinet, rules).boards
@@ -89,19 +98,30 @@ function boxesTouch(a: Manifold, b: Manifold): boolean {
 }
 
 describe('the boards of cabinets built by any method', () => {
-  it('have the volume that the blocks and drills of another library leave of them', () => {
+  it('have the volume that the blocks of another library leave of them', () => {
     for (let seed = 0; seed < CABINETS; seed++) {
       for (const board of builtBy(seed)) {
-        const theirs = withCare((keep) => worked(board, keep).volume())
-        const holes = board.operations.reduce((sum, operation) => {
-          if (operation.kind !== 'holeRow') return sum
-          return sum + operation.count * operation.depth * Math.PI * (operation.diameter / 2) ** 2
-        }, 0)
-        // Their drills are polygons, so that their holes are smaller by a known share.
-        const expected = theirs - holes * (1 - ROUND)
-        expect(Math.abs(volumeOf(board) - expected) / expected, `seed ${seed}, ${board.role}`).toBeLessThan(1e-5)
+        const theirs = withCare((keep) => worked(board, keep, false).volume())
+        const unbored = { ...board, operations: board.operations.filter(({ kind }) => kind !== 'holeRow') }
+        expect(Math.abs(volumeOf(unbored) - theirs) / theirs, `seed ${seed}, ${board.role}`).toBeLessThan(1e-5)
       }
     }
+  })
+
+  it('have the volume that its drills leave of them, but for the roundness of the holes', () => {
+    let bored = 0
+    for (let seed = 0; seed < DRILLED; seed++) {
+      for (const board of builtBy(seed)) {
+        const holes = holesIn(board)
+        if (holes === 0) continue
+        bored++
+        const theirs = withCare((keep) => worked(board, keep).volume())
+        // Their drills are polygons, so that their holes are smaller by a known share.
+        const expected = theirs - holes * (1 - ROUND)
+        expect(Math.abs(volumeOf(board) - expected) / expected, `seed ${seed}, ${board.role}`).toBeLessThan(1e-6)
+      }
+    }
+    expect(bored).toBeGreaterThan(20)
   })
 
   it('share no room with one another when they are laid together', () => {
@@ -123,7 +143,7 @@ describe('the boards of cabinets built by any method', () => {
     expect(found).toEqual([])
   })
 
-  it('have a skin that is closed and holds their volume', () => {
+  it('have a skin that holds just their volume', () => {
     for (let seed = 0; seed < 60; seed++) {
       for (const board of builtBy(seed)) {
         const theirs = withCare((keep) => worked(board, keep, false).volume())

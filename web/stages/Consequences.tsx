@@ -21,6 +21,11 @@ export function Consequences() {
     () => (before ? figuresOf(before, comparable(layoutBefore, isSettled)) : null),
     [before, layoutBefore, isSettled],
   )
+  // A change is told between layouts that were looked for equally long.
+  const fair = useMemo(
+    () => (before && !isSettled ? figuresOf(derived, asFirst(layout)) : now),
+    [before, isSettled, derived, layout, now],
+  )
   const isThinking = layout === null
   const shown = isThinking ? last : now
   const proof = proofOf(layout)
@@ -31,7 +36,7 @@ export function Consequences() {
       <Figure
         words="sheets"
         value={shown.sheets}
-        change={since(now.sheets, then?.sheets)}
+        change={since(fair.sheets, then?.sheets)}
         isThinking={isThinking}
         isLessBetter
       />
@@ -39,14 +44,14 @@ export function Consequences() {
         words="yield"
         value={shown.yield}
         unit="%"
-        change={since(now.yield, then?.yield)}
+        change={since(fair.yield, then?.yield)}
         isThinking={isThinking}
       />
       <Figure words="parts" value={now.parts} change={then ? now.parts - then.parts : null} isLessBetter />
       <Figure
         words={`material, ${currency}`}
         value={shown.cost}
-        change={since(now.cost, then?.cost)}
+        change={since(fair.cost, then?.cost)}
         isThinking={isThinking}
         isLessBetter
       />
@@ -63,7 +68,12 @@ export function Consequences() {
 /** Like is compared with like: settled layouts with settled ones, first answers with first answers. */
 function comparable(before: Layout | null, isSettled: boolean): Layout | null {
   if (!before || (isSettled && before.isSettled)) return before
-  return isSettled || !before.first ? null : { ...before, answer: before.first }
+  return isSettled ? null : asFirst(before)
+}
+
+/** The layout as it was first answered; nothing where that is not known. */
+function asFirst(layout: Layout | null): Layout | null {
+  return layout?.first ? { ...layout, answer: layout.first } : null
 }
 
 interface FigureProps {

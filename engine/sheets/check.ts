@@ -1,0 +1,89 @@
+import { bad, good, type Result } from '../basics/result'
+import type { SheetJob } from './job'
+
+const LONGEST = 100_000
+const MOST_KINDS = 10_000
+const MOST_PARTS = 50_000
+
+type Fields = Readonly<Record<string, unknown>>
+
+/** A job from outside: the job itself, or the field and the value that make it none. */
+export function checkJob(job: unknown): Result<SheetJob> {
+  if (!isFields(job)) return bad('the job is not an object')
+  const wrong = wrongIn(job)
+  return wrong ? bad(wrong) : good(job as unknown as SheetJob)
+}
+
+function wrongIn(job: Fields): string | null {
+  if (!Array.isArray(job.stock)) return `stock is ${shown(job.stock)}; it must be a list of sheets`
+  if (!Array.isArray(job.parts)) return `parts is ${shown(job.parts)}; it must be a list of parts`
+  if (job.parts.length > MOST_KINDS) return `parts has ${job.parts.length} entries; ${MOST_KINDS} is the most`
+  const stages = [2, 3, null, undefined]
+  if (!stages.includes(job.stages as null)) return `stages is ${shown(job.stages)}; it must be 2, 3 or null`
+  const ways = ['rip', 'crosscut', 'any', undefined]
+  if (!ways.includes(job.firstCut as string))
+    return `firstCut is ${shown(job.firstCut)}; it must be rip, crosscut or any`
+  const found =
+    notSize('kerf', job.kerf, 0) ??
+    (job.seconds === undefined ? null : notSize('seconds', job.seconds, 0)) ??
+    firstWrong('stock', job.stock, wrongStock) ??
+    firstWrong('parts', job.parts, wrongPart)
+  if (found) return found
+  const count = job.parts.reduce((sum: number, part: { quantity: number }) => sum + part.quantity, 0)
+  return count > MOST_PARTS ? `parts asks for ${count} boards in all; ${MOST_PARTS} is the most` : null
+}
+
+function firstWrong(list: string, things: readonly unknown[], wrong: (thing: Fields, path: string) => string | null) {
+  const ids = new Set<unknown>()
+  for (const [at, thing] of things.entries()) {
+    const path = `${list}[${at}]`
+    if (!isFields(thing)) return `${path} is ${shown(thing)}; it must be an object`
+    if (typeof thing.id !== 'string') return `${path}.id is ${shown(thing.id)}; it must be a text`
+    if (typeof thing.material !== 'string') return `${path}.material is ${shown(thing.material)}; it must be a text`
+    if (ids.has(thing.id)) return `${path}.id is ${shown(thing.id)}, which another has`
+    ids.add(thing.id)
+    const found =
+      notLength(`${path}.length`, thing.length) ?? notLength(`${path}.width`, thing.width) ?? wrong(thing, path)
+    if (found) return found
+  }
+  return null
+}
+
+function wrongStock(stock: Fields, path: string): string | null {
+  const trim = stock.trim
+  if (trim !== undefined && !isFields(trim)) return `${path}.trim is ${shown(trim)}; it must have a length and a width`
+  return (
+    (trim ? (notSize(`${path}.trim.length`, trim.length, 0) ?? notSize(`${path}.trim.width`, trim.width, 0)) : null) ??
+    (stock.quantity === undefined ? null : notCount(`${path}.quantity`, stock.quantity)) ??
+    (stock.price === undefined ? null : notSize(`${path}.price`, stock.price, 0))
+  )
+}
+
+function wrongPart(part: Fields, path: string): string | null {
+  if (part.rotate !== undefined && typeof part.rotate !== 'boolean') {
+    return `${path}.rotate is ${shown(part.rotate)}; it must be true or false`
+  }
+  return notCount(`${path}.quantity`, part.quantity)
+}
+
+function notLength(path: string, value: unknown): string | null {
+  return value === 0 ? `${path} is 0; it must be more than 0` : notSize(path, value, 0)
+}
+
+function notSize(path: string, value: unknown, least: number): string | null {
+  const isSize = typeof value === 'number' && Number.isFinite(value) && value >= least && value <= LONGEST
+  return isSize ? null : `${path} is ${shown(value)}; it must be a number from ${least} to ${LONGEST}`
+}
+
+function notCount(path: string, value: unknown): string | null {
+  const isCount = typeof value === 'number' && Number.isInteger(value) && value >= 0
+  return isCount ? null : `${path} is ${shown(value)}; it must be a whole number from 0 on`
+}
+
+function isFields(value: unknown): value is Fields {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+}
+
+function shown(value: unknown): string {
+  return value === undefined ? 'missing' : (JSON.stringify(value)?.slice(0, 40) ?? String(value))
+}

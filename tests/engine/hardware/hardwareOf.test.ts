@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest'
+import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
+import { hardwareOf, hingesFor } from '../../../engine/hardware/hardwareOf'
+import { partsOf } from '../../../engine/parts/partsOf'
+import type { Cabinet } from '../../../engine/project/document'
+import { inch } from '../../../engine/units/length'
+import { aCabinet, type MethodChanges, rulesWith } from '../../helpers/cabinets'
+
+function told(cabinet: Cabinet, changes: MethodChanges = {}): string[] {
+  const rules = rulesWith(changes)
+  const build = buildCabinet(cabinet, rules)
+  return hardwareOf(build, partsOf(build, rules), rules).map(({ name, quantity, length }) => {
+    return `${quantity} ${name}${length === null ? '' : ` ${length}`}`
+  })
+}
+
+describe('the hinges of a door', () => {
+  // Source: a hinge maker's chart: to 40 in or under 15 lb two, 60 in or 30 lb three, 80 in or 45 lb four, 100 in or 60 lb five.
+  it('are counted by its height or its weight, whichever asks for more', () => {
+    expect([39, 41, 79, 99].map((height) => hingesFor(inch(height), 3))).toEqual([2, 3, 4, 5])
+    expect([6, 7, 14, 21].map((kg) => hingesFor(inch(30), kg))).toEqual([2, 3, 4, 5])
+  })
+})
+
+describe('the hardware of a cabinet', () => {
+  it('is hinges, pins for adjustable shelves and legs', () => {
+    const interior = { fixedShelves: 0, adjustableShelves: 2, partition: null }
+    const cabinet = aCabinet('base', { front: { kind: 'pair' }, interior })
+    expect(told(cabinet, { floor: { kind: 'legs', height: 100, setback: 50 } })).toEqual([
+      `${2 * 2} hinge`,
+      `${2 * 4} shelf pin`,
+      '4 leg',
+    ])
+  })
+  it('is a pair of slides for every drawer, as long as its box', () => {
+    const share = { size: { kind: 'share', share: 1 }, front: { kind: 'drawer' } } as const
+    expect(told(aCabinet('base', { front: { kind: 'rows', rows: [share, share, share] } }))).toEqual([
+      '3 pair of side slides 550',
+    ])
+  })
+})
