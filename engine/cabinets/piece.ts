@@ -1,4 +1,5 @@
 import type { MaterialId } from '../basics/id'
+import { remember } from '../basics/remember'
 import type { Box } from '../geometry/box'
 import { placement } from '../geometry/placement'
 import type { Axis, Vec3 } from '../geometry/vector'
@@ -55,10 +56,18 @@ export function room(x: readonly [Mm, Mm], y: readonly [Mm, Mm], z: readonly [Mm
   }
 }
 
+/** The third direction of every lie, worked out once. */
+const THICKNESS = Object.fromEntries(
+  Object.entries(LIES).map(([lie, { length, width }]) => [
+    lie,
+    placement({ x: 0, y: 0, z: 0 }, length, width).thickness,
+  ]),
+) as Readonly<Record<Lie, Axis>>
+
 /** The board that a piece is, with nothing worked on it yet. */
-export function boardOf(piece: Piece): Board {
+export const boardOf: (piece: Piece) => Board = remember((piece: Piece) => {
   const { length, width } = LIES[piece.lie]
-  const { thickness } = placement(piece.box.min, length, width)
+  const thickness = THICKNESS[piece.lie]
   return {
     role: piece.role,
     number: piece.number,
@@ -67,11 +76,11 @@ export function boardOf(piece: Piece): Board {
     width: extent(piece.box, width),
     thickness: extent(piece.box, thickness),
     banding: bandingOf(piece, width),
-    placement: placement(cornerOf(piece.box, [length, width, thickness]), length, width),
+    placement: { origin: cornerOf(piece.box, [length, width, thickness]), length, width, thickness },
     operations: [],
     explode: piece.explode,
   }
-}
+})
 
 type Dimension = 'x' | 'y' | 'z'
 
