@@ -7,6 +7,7 @@ import { type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
 import { cutListOf } from './cutlist/cutListOf'
 import type { CutList, CutRow } from './cutlist/row'
+import { type HardwareRow, hardwareOf } from './hardware/hardwareOf'
 import type { Part } from './parts/part'
 import { partsOf } from './parts/partsOf'
 import type { Cabinet, CabinetKind, Project } from './project/document'
@@ -21,6 +22,8 @@ export interface DerivedCabinet {
   readonly mark: string
   readonly parts: readonly Part[]
   readonly fronts: readonly FrontFace[]
+  /** What is bought for it besides boards. */
+  readonly hardware: readonly HardwareRow[]
   readonly problems: readonly Problem[]
 }
 
@@ -78,10 +81,12 @@ function derivedCabinet(cabinet: Cabinet, { methods, materials, method: usual }:
   if (before?.method === method && before.materials === materials) return before.derived
   const rules: Rules = { method: withOverrides(method, cabinet.overrides), materials }
   const build = buildCabinet(cabinet, rules)
+  const parts = partsOf(build, rules)
   const derived = {
     cabinet,
     mark: build.mark,
-    parts: partsOf(build, rules),
+    parts,
+    hardware: hardwareOf(build, parts, rules),
     fronts: build.fronts,
     problems: build.problems,
   }

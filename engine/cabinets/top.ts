@@ -6,7 +6,7 @@ import { type Piece, room } from './piece'
 /** A full top between the sides is as long as a bottom there; over them it is as long as the carcass is wide. */
 export function topLength(carcass: Carcass): Mm {
   if (carcass.topOver) return carcass.width
-  return settle(carcass.width - 2 * carcass.thickness - 2 * carcass.jointDepth)
+  return settle(carcass.width - 2 * carcass.thickness + 2 * carcass.jointDepth)
 }
 
 /** A full top is as deep as the side; between the sides it makes room for a back that sits in their rabbets. */

@@ -1,0 +1,91 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { breakdownOf } from '../breakdown/steps'
+import { sheetDrawing } from '../drawings/sheet'
+import { buyList, sheetCost } from '../estimate/price'
+import { cutListCsv } from '../export/csv'
+import { svgOf } from '../export/svg'
+import type { Part } from '../parts/part'
+import { type Derived, type DerivedCabinet, derive } from '../pipeline'
+import { readProject } from '../project/schema'
+import type { SheetAnswer } from '../sheets/layout'
+import { packSheets } from '../sheets/pack'
+
+/** `plan PROJECT.json [--out DIR]`: everything that follows from a project file, as one JSON object. */
+export function planCommand(args: readonly string[]): number {
+  const [file, option, folder] = args
+  if (!file || (option && (option !== '--out' || !folder))) {
+    return refuse('usage: npm run --silent plan -- PROJECT.json [--out DIR]')
+  }
+  const text = readText(file)
+  if (text === null) return refuse(`${file} cannot be read`)
+  const project = readProject(text)
+  if (!project.ok) return refuse(project.message)
+  const derived = derive(project.value)
+  const answer = packSheets(derived.sheetJob)
+  const plan = JSON.stringify(planOf(derived, answer))
+  if (folder) writeAll(folder, derived, answer, plan)
+  console.log(plan)
+  return 0
+}
+
+function planOf(derived: Derived, answer: SheetAnswer) {
+  const { project, cutList, sheetJob: job, partOf } = derived
+  const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
+  const { shop, materials, display } = project
+  const breakdown = breakdownOf({ job, answer, shop, cutList, marks, materials, display })
+  return {
+    cabinets: derived.cabinets.map(printedCabinet),
+    cutList,
+    sheets: answer,
+    steps: breakdown.steps,
+    hardware: derived.cabinets.flatMap(({ mark, hardware }) => hardware.map((row) => ({ cabinet: mark, ...row }))),
+    cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
+    warnings: [...derived.problems.map(({ message }) => message), ...breakdown.cautions],
+  }
+}
+
+function printedCabinet({ cabinet, mark, parts }: DerivedCabinet) {
+  const { id, kind, left, bottom, width, height, depth } = cabinet
+  return { id, mark, kind, left, bottom, width, height, depth, parts: parts.map(printedPart) }
+}
+
+/** Sizes are finished; the size to cut stands beside them. */
+function printedPart(part: Part) {
+  const { id, mark, role, material, length, width, thickness, cutLength, cutWidth, banding, operations, placement } =
+    part
+  const { origin, ...axes } = placement
+  const grain = part.isGrainBound ? 'length' : 'any'
+  const size = { length, width, thickness, cutLength, cutWidth }
+  return { id, mark, role, material, ...size, quantity: 1, grain, banding, operations, origin, axes }
+}
+
+/** The cut list as CSV, each distinct sheet as SVG, and the plan as JSON. */
+function writeAll(folder: string, { project, cutList, sheetJob }: Derived, answer: SheetAnswer, plan: string): void {
+  mkdirSync(folder, { recursive: true })
+  writeFileSync(join(folder, 'plan.json'), `${plan}\n`)
+  writeFileSync(join(folder, 'cut-list.csv'), cutListCsv(cutList, project.materials, project.display))
+  const marks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
+  for (const [at, layout] of answer.sheets.entries()) {
+    const stock = sheetJob.stock.find(({ id }) => id === layout.stock)!
+    const hasGrain = Object.values(project.materials).some((one) => one.id === stock.material && one.hasGrain)
+    const markOf = (row: string) => marks.get(row) ?? row
+    const drawing = sheetDrawing({ layout, stock, kerf: sheetJob.kerf, markOf, display: project.display, hasGrain })
+    writeFileSync(join(folder, `sheet-${at + 1}.svg`), svgOf(drawing, `Sheet ${at + 1}, ${layout.copies} alike`))
+  }
+}
+
+function readText(file: string): string | null {
+  try {
+    return readFileSync(file, 'utf8')
+  } catch {
+    return null
+  }
+}
+
+function refuse(message: string): number {
+  console.error(message)
+  return 2
+}
+
+process.exitCode = planCommand(process.argv.slice(2))
