@@ -20,7 +20,7 @@ export interface Shelving {
 export function shelfSink(upright: Bay['left' | 'right'], { method, jointDepth, thickness }: Carcass): Mm {
   if (method.fixedShelf === 'pinned') return 0
   const sink = jointDepth > 0 ? jointDepth : settle(thickness / 3)
-  return upright === 'partition' ? Math.min(sink, settle(thickness / 2)) : sink
+  return upright === 'partition' ? Math.min(sink, settle(thickness / 4)) : sink
 }
 
 /** A fixed shelf spans its bay and what it sinks into the uprights; a pinned one spans just the bay. */

@@ -98,16 +98,18 @@ export function useHand(
     (event: PointerEvent<HTMLElement>) => {
       const me = doing.current
       const target = targetOf(event.target)
-      if (!target) return
+      // A finger on a figure of the drawing is a press of that figure, but it may also be one of the two that zoom.
+      const isFigure = !target && event.pointerType === 'touch' && isDrawn(event.target)
+      if (!target && !isFigure) return
       me.pointers.set(event.pointerId, { x: event.clientX, y: event.clientY })
-      host.current?.setPointerCapture(event.pointerId)
+      if (target || me.pointers.size > 1) host.current?.setPointerCapture(event.pointerId)
       me.isTouch = event.pointerType === 'touch'
       if (me.pointers.size === 2) {
         drop()
         me.mode = 'pinch'
         return
       }
-      if (me.pointers.size > 2 || me.mode !== 'rest') return
+      if (!target || me.pointers.size > 2 || me.mode !== 'rest') return
       if (event.button === 1 || isSpaceDown.current) {
         event.preventDefault()
         me.mode = 'pan'
@@ -218,6 +220,10 @@ function choose(pick: Pick, before: Hand, host: HTMLElement | null) {
       return
   }
   if (placing && before.kind === 'pressed') actions.place(null)
+}
+
+function isDrawn(element: EventTarget): boolean {
+  return element instanceof SVGElement
 }
 
 /** A finger on the bare wall, or on a box that is not selected, moves the view. */
