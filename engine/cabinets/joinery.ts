@@ -84,7 +84,7 @@ function recessOf(board: Board, { min, max }: Box): Recess {
   const isAtEdge = runsAcross ? min.x === 0 || max.x === board.length : min.y === 0 || max.y === board.width
   return {
     kind: isAtEdge ? 'rabbet' : runsAcross ? 'dado' : 'groove',
-    face: 'inside',
+    face: max.z === board.thickness ? 'inside' : 'outside',
     x: min.x,
     y: min.y,
     length,

@@ -4,6 +4,7 @@ import { boxFrontLength, boxHeight, boxLength, boxWidth, drawerBottomSize } from
 import { frontArea, frontInset, pairDoorWidth, rowHeights } from '../../../engine/cabinets/openings'
 import { reportOn } from '../../../engine/cabinets/report'
 import type { Front } from '../../../engine/project/document'
+import { inch, settle } from '../../../engine/units/length'
 import {
   aCabinet,
   boardIn,
@@ -79,6 +80,12 @@ describe('a drawer box', () => {
     expect(boxLength(580 - 18, base())).toBe(550)
     expect(boxLength(560, base())).toBe(550)
     expect(boxLength(559, base())).toBe(500)
+  })
+  it('is a whole number of steps long where the depth is exactly that, in inches too', () => {
+    const drawers = { ...PLAIN.drawers, lengthStep: inch(2), rearClearance: inch(0.375) }
+    for (let steps = 1; steps <= 40; steps++) {
+      expect(boxLength(settle(inch(2 * steps) + inch(0.375)), base({ drawers }))).toBe(inch(2 * steps))
+    }
   })
   it('has its front and back between its sides', () => {
     expect(boxFrontLength(578.6, base())).toBe(578.6 - 2 * 12)

@@ -3,6 +3,7 @@ import { randomFrom } from '../../../engine/basics/random'
 import type { Board } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import type { Operation } from '../../../engine/cabinets/operation'
+import { toCabinet } from '../../../engine/geometry/placement'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
 
@@ -143,5 +144,22 @@ describe('left and right', () => {
     expect(boardIn(boards, 'bottom').placement.thickness).toBe('+y')
     expect(boardIn(boards, 'top').placement.thickness).toBe('-y')
     expect(boardIn(boards, 'topNailer').placement.thickness).toBe('+z')
+  })
+})
+
+describe('the banding of a carcass', () => {
+  it('lies on the edge that looks into the room', () => {
+    const nailers = { ...PLAIN.nailers, top: true }
+    const interior = { fixedShelves: 1, adjustableShelves: 1, partition: { at: 0.5 } }
+    const banding = { carcass: 1, fronts: 2, isInFinishedSize: true }
+    const boards = boardsOf(aCabinet('base', { interior }), rulesWith({ banding, nailers }))
+    const banded = boards.filter((board) => board.banding.low + board.banding.high > 0)
+    expect(new Set(banded.map(({ role }) => role))).toEqual(
+      new Set(['leftSide', 'rightSide', 'bottom', 'top', 'partition', 'fixedShelf', 'adjustableShelf']),
+    )
+    for (const { role, banding: bands, placement, width } of banded) {
+      const edge = toCabinet(placement, 0, bands.high > 0 ? width : 0, 0)
+      expect(`${role} ${edge.z}`).toBe(`${role} 580`)
+    }
   })
 })
