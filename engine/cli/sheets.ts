@@ -1,19 +1,27 @@
 import { readFileSync } from 'node:fs'
-import { checkJob } from '../sheets/check'
 import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
-import { packSheets } from '../sheets/pack'
+import { checkJob, packing } from '../sheets/pack'
+import { runBatch } from './batch'
 
-/** `sheets JOB.json`: prints the answer to a sheet job. A bad job ends with 2 and one line that says what is wrong. */
-export function sheetsCommand(args: readonly string[]): number {
+const USAGE =
+  'usage: sheets JOB.json, or sheets --batch JOBS.jsonl --seconds S [--stages 2|3|any] [--first rip|crosscut|any] [--turn] --out ANSWERS.jsonl'
+
+/**
+ * `sheets JOB.json` prints the answer to a sheet job; `--batch` answers a file of them. What is bad ends with 2 and one
+ * line that says which field and which value.
+ */
+export async function sheetsCommand(args: readonly string[]): Promise<number> {
   const [file] = args
-  if (!file) return refuse('usage: npm run --silent sheets -- JOB.json')
+  if (!file) return refuse(USAGE)
+  if (args.includes('--batch')) {
+    const wrong = runBatch(args, USAGE)
+    return wrong === null ? 0 : refuse(wrong)
+  }
+  if (args.length > 1 || file.startsWith('--')) return refuse(USAGE)
   const job = readJob(file)
   if (typeof job === 'string') return refuse(job)
-  const start = performance.now()
-  const isOver = () => job.seconds !== undefined && performance.now() - start > job.seconds * 1000
-  const answer = packSheets(job, isOver)
-  console.log(JSON.stringify(printed(answer, performance.now() - start)))
+  console.log(JSON.stringify(answerInTime(job)))
   return 0
 }
 
@@ -26,14 +34,26 @@ function readJob(file: string): SheetJob | string {
   }
 }
 
+function answerInTime(job: SheetJob) {
+  const start = performance.now()
+  let best: SheetAnswer | null = null
+  for (const search = packing(job); ; ) {
+    const { done, value } = search.next()
+    if (value) best = value
+    const elapsed = performance.now() - start
+    if (best && (done || (job.seconds !== undefined && elapsed > job.seconds * 1000))) return printed(best, elapsed)
+  }
+}
+
+/** The answer as the contract has it: no trees, and how long it took. */
 function printed({ sheets, unplaced, bounds, proved }: SheetAnswer, elapsedMs: number) {
   const plain = sheets.map(({ stock, copies, placements }) => ({ stock, copies, placements }))
   return { sheets: plain, unplaced, bounds, proved, elapsedMs: Math.round(elapsedMs) }
 }
 
 function refuse(message: string): number {
-  console.error(message)
+  console.error(message.replace(/\s+/g, ' '))
   return 2
 }
 
-process.exitCode = sheetsCommand(process.argv.slice(2))
+process.exitCode = await sheetsCommand(process.argv.slice(2))

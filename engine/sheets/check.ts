@@ -2,6 +2,7 @@ import { bad, good, type Result } from '../basics/result'
 import type { SheetJob } from './job'
 
 const LONGEST = 100_000
+const LEAST = 0.01
 const MOST_KINDS = 10_000
 const MOST_PARTS = 50_000
 
@@ -23,9 +24,13 @@ function wrongIn(job: Fields): string | null {
   const ways = ['rip', 'crosscut', 'any', undefined]
   if (!ways.includes(job.firstCut as string))
     return `firstCut is ${shown(job.firstCut)}; it must be rip, crosscut or any`
+  const efforts = ['quick', 'thorough', undefined]
+  if (!efforts.includes(job.effort as string)) return `effort is ${shown(job.effort)}; it must be quick or thorough`
   const found =
     notSize('kerf', job.kerf, 0) ??
     (job.seconds === undefined ? null : notSize('seconds', job.seconds, 0)) ??
+    (job.seed === undefined ? null : notCount('seed', job.seed)) ??
+    (job.offcutLeast === undefined ? null : wrongLeast(job.offcutLeast)) ??
     firstWrong('stock', job.stock, wrongStock) ??
     firstWrong('parts', job.parts, wrongPart)
   if (found) return found
@@ -55,19 +60,29 @@ function wrongStock(stock: Fields, path: string): string | null {
   return (
     (trim ? (notSize(`${path}.trim.length`, trim.length, 0) ?? notSize(`${path}.trim.width`, trim.width, 0)) : null) ??
     (stock.quantity === undefined ? null : notCount(`${path}.quantity`, stock.quantity)) ??
-    (stock.price === undefined ? null : notSize(`${path}.price`, stock.price, 0))
+    (stock.price === undefined ? null : notSize(`${path}.price`, stock.price, 0)) ??
+    (stock.offcut === undefined || typeof stock.offcut === 'boolean'
+      ? null
+      : `${path}.offcut is ${shown(stock.offcut)}; it must be true or false`)
   )
+}
+
+function wrongLeast(least: unknown): string | null {
+  if (!isFields(least)) return `offcutLeast is ${shown(least)}; it must have a length and a width`
+  return notSize('offcutLeast.length', least.length, 0) ?? notSize('offcutLeast.width', least.width, 0)
 }
 
 function wrongPart(part: Fields, path: string): string | null {
   if (part.rotate !== undefined && typeof part.rotate !== 'boolean') {
     return `${path}.rotate is ${shown(part.rotate)}; it must be true or false`
   }
-  return notCount(`${path}.quantity`, part.quantity)
+  return notCount(`${path}.quantity`, part.quantity, 1, MOST_PARTS)
 }
 
 function notLength(path: string, value: unknown): string | null {
-  return value === 0 ? `${path} is 0; it must be more than 0` : notSize(path, value, 0)
+  const found = notSize(path, value, 0)
+  // Less than half a tick of the length grid is nothing to the saw.
+  return found ?? ((value as number) >= LEAST ? null : `${path} is ${shown(value)}; it must be ${LEAST} or more`)
 }
 
 function notSize(path: string, value: unknown, least: number): string | null {
@@ -75,9 +90,9 @@ function notSize(path: string, value: unknown, least: number): string | null {
   return isSize ? null : `${path} is ${shown(value)}; it must be a number from ${least} to ${LONGEST}`
 }
 
-function notCount(path: string, value: unknown): string | null {
-  const isCount = typeof value === 'number' && Number.isInteger(value) && value >= 0
-  return isCount ? null : `${path} is ${shown(value)}; it must be a whole number from 0 on`
+function notCount(path: string, value: unknown, least = 0, most = Number.MAX_SAFE_INTEGER): string | null {
+  const isCount = typeof value === 'number' && Number.isInteger(value) && value >= least && value <= most
+  return isCount ? null : `${path} is ${shown(value)}; it must be a whole number from ${least} to ${most}`
 }
 
 function isFields(value: unknown): value is Fields {
@@ -85,5 +100,9 @@ function isFields(value: unknown): value is Fields {
 }
 
 function shown(value: unknown): string {
-  return value === undefined ? 'missing' : (JSON.stringify(value)?.slice(0, 40) ?? String(value))
+  return value === undefined
+    ? 'missing'
+    : typeof value === 'number'
+      ? String(value)
+      : (JSON.stringify(value)?.slice(0, 40) ?? String(value))
 }

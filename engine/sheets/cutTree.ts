@@ -20,6 +20,10 @@ export class Twig {
   level = 1
   /** Where it stands in its board's list of rests, -1 when it is not there. */
   restAt = -1
+  /** Of its rest, as it was when that was listed. */
+  roomLength = 0
+  roomWidth = 0
+  worth = 0
   gone = false
   constructor(
     public length: number,
@@ -37,7 +41,7 @@ export class Board {
   /** The largest length and width among the rests: a part that is larger need not look here. */
   roomLength = 0
   roomWidth = 0
-  /** Sum of the squares of the rests, in sheets: large rests in one piece are worth more than crumbs. */
+  /** Sum of the worths of the rests: large rests in one piece are worth more than crumbs. */
   worth = 0
   /** Of the parts on it, grown. */
   used = 0
@@ -45,6 +49,8 @@ export class Board {
   constructor(
     readonly stock: StockKind,
     public root: Twig,
+    /** Whether the root is for now less than the sheet, so that its parts draw together. */
+    public isHeld = false,
   ) {}
 }
 
@@ -65,16 +71,19 @@ export function restWidth(twig: Twig): number {
   return twig.way === RIP ? twig.rest : twig.width
 }
 
-export function freshBoard(stock: StockKind, way: Way, yard: Yard, width = stock.width, length = stock.length): Board {
+/** An empty sheet. `most`: how much of it, along its first cut's way, may be used at most. */
+export function freshBoard(stock: StockKind, way: Way, yard: Yard, most = Infinity): Board {
+  const length = way === CROSSCUT ? Math.min(most, stock.length) : stock.length
+  const width = way === RIP ? Math.min(most, stock.width) : stock.width
   const root = new Twig(length, width, way, -1, false)
   root.rest = way === RIP ? width : length
-  const board = new Board(stock, root)
+  const board = new Board(stock, root, most < Infinity)
   listRests(board, yard)
   return board
 }
 
 export function copyOf(board: Board): Board {
-  const copy = new Board(board.stock, board.root)
+  const copy = new Board(board.stock, board.root, board.isHeld)
   copy.rests = new Array<Twig>(board.rests.length)
   copy.root = copyTwig(board.root, copy.rests)
   copy.roomLength = board.roomLength
@@ -89,6 +98,9 @@ function copyTwig(twig: Twig, rests: Twig[]): Twig {
   copy.rest = twig.rest
   copy.level = twig.level
   copy.restAt = twig.restAt
+  copy.roomLength = twig.roomLength
+  copy.roomWidth = twig.roomWidth
+  copy.worth = twig.worth
   if (twig.restAt >= 0) rests[twig.restAt] = copy
   const { pieces } = twig
   for (let at = 0; at < pieces.length; at++) copy.pieces.push(copyTwig(pieces[at]!, rests))
@@ -170,18 +182,66 @@ export function noteRest(twig: Twig, board: Board, yard: Yard): void {
   const length = restLength(twig)
   const width = restWidth(twig)
   if (length < yard.leastLength || width < yard.leastWidth) return
-  board.worth += restWorth(length, width, twig.level, yard)
+  twig.roomLength = length
+  twig.roomWidth = width
+  twig.worth = restWorth(length, width, twig.level, yard)
+  board.worth += twig.worth
   twig.restAt = board.rests.length
   board.rests.push(twig)
   if (length > board.roomLength) board.roomLength = length
   if (width > board.roomWidth) board.roomWidth = width
 }
 
+/**
+ * Takes a rest off the list before it is cut. The room stays as it was noted: it may promise too much until the board is
+ * tidied, never too little.
+ */
+export function forgetRest(twig: Twig, board: Board): void {
+  if (twig.restAt < 0) return
+  board.worth -= twig.worth
+  const last = board.rests.pop()!
+  if (last !== twig) {
+    board.rests[twig.restAt] = last
+    last.restAt = twig.restAt
+  }
+  twig.restAt = -1
+}
+
 /** A rest at the last direction takes only parts that are exactly as large across it. */
 const LAST_DIRECTION_WORTH = 0.2
 
+/** The third power: one large rest is worth far more than its halves. */
 export function restWorth(length: number, width: number, level: number, yard: Yard): number {
   if (length < yard.leastLength || width < yard.leastWidth) return 0
   const share = (length * width) / yard.sheetArea
-  return level >= yard.depth ? LAST_DIRECTION_WORTH * share * share : share * share
+  const worth = share * share * share
+  return level >= yard.depth ? LAST_DIRECTION_WORTH * worth : worth
+}
+
+/** The share of a sheet that is as good as waste: too small for any part, or open to exact parts only. */
+export function deadShare(length: number, width: number, level: number, yard: Yard): number {
+  const isDead = level >= yard.depth || length < yard.leastLength || width < yard.leastWidth
+  return isDead ? (length * width) / yard.sheetArea : 0
+}
+
+/** Gives a sheet that was held narrow its whole size back. */
+export function release(board: Board, yard: Yard): void {
+  const { root, stock } = board
+  const whole = root.way === RIP ? stock.width : stock.length
+  root.rest += whole - (root.way === RIP ? root.width : root.length)
+  if (root.way === RIP) root.width = whole
+  else root.length = whole
+  board.isHeld = false
+  listRests(board, yard)
+}
+
+/** Parts on a piece, by kind, added to a list. */
+export function listParts(twig: Twig, list: number[]): void {
+  if (twig.kind >= 0) list.push(twig.kind)
+  else for (const piece of twig.pieces) listParts(piece, list)
+}
+
+/** How much of a sheet its parts take up along its first cut's way; all behind that is left in one piece. */
+export function depthUsed({ root }: Board): number {
+  return (root.way === RIP ? root.width : root.length) - root.rest
 }

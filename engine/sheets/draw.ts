@@ -1,3 +1,4 @@
+import { remember } from '../basics/remember'
 import { fromTicks, ticks } from '../units/length'
 import { type Board, RIP, type Twig } from './cutTree'
 import type { SheetJob } from './job'
@@ -7,7 +8,7 @@ import type { Lot } from './lot'
 const LEAST_OFFCUT = { length: 300, width: 150 }
 
 /** A planned board as a layout: grown ticks become places in mm, with a kerf between pieces. */
-export function layoutOf(board: Board, lot: Lot, job: SheetJob): SheetLayout {
+function layoutOf(board: Board, lot: Lot, job: SheetJob): SheetLayout {
   const trim = board.stock.stock.trim
   const x = ticks(trim?.length ?? 0)
   const y = ticks(trim?.width ?? 0)
@@ -25,7 +26,7 @@ function pieceOf(twig: Twig, x: number, y: number, lot: Lot, least: typeof LEAST
   const isRip = twig.way === RIP
   const pieces: Piece[] = []
   let at = isRip ? y : x
-  for (const piece of twig.pieces) {
+  for (const piece of inCuttingOrder(twig)) {
     pieces.push(isRip ? pieceOf(piece, x, at, lot, least) : pieceOf(piece, at, y, lot, least))
     at += isRip ? piece.width : piece.length
   }
@@ -36,6 +37,17 @@ function pieceOf(twig: Twig, x: number, y: number, lot: Lot, least: typeof LEAST
     pieces.push(leftPiece(isRip ? placed(x, at, length, rest) : placed(at, y, rest, width), least))
   }
   return { kind: 'cut', direction: isRip ? 'rip' : 'crosscut', pieces, ...place }
+}
+
+/** The largest first, so that equal settings follow each other and equal sheets look alike. */
+function inCuttingOrder({ pieces, way }: Twig): Twig[] {
+  const along = (twig: Twig) => (way === RIP ? twig.width : twig.length)
+  const parts = new Map(pieces.map((piece) => [piece, firstKind(piece)]))
+  return [...pieces].sort((a, b) => along(b) - along(a) || parts.get(a)! - parts.get(b)!)
+}
+
+function firstKind(twig: Twig): number {
+  return twig.kind >= 0 ? twig.kind : twig.pieces.reduce((least, piece) => Math.min(least, firstKind(piece)), Infinity)
 }
 
 function leftPiece(place: Place, least: typeof LEAST_OFFCUT): LeftPiece {
@@ -56,13 +68,21 @@ function placementsIn(piece: Piece, lot: Lot): Placement2D[] {
   return [{ part, x, y, length, width, rotated }]
 }
 
-/** Sheets that are cut alike are one with copies, in the order in which they first come. */
-export function folded(layouts: readonly SheetLayout[]): SheetLayout[] {
-  const alike = new Map<string, SheetLayout>()
-  for (const layout of layouts) {
-    const key = JSON.stringify([layout.stock, layout.root])
-    const known = alike.get(key)
-    alike.set(key, known ? { ...known, copies: known.copies + layout.copies } : layout)
+/**
+ * Draws the boards of one lot; sheets that are cut alike are one with copies, in the order in which they first come. A
+ * plan shares most boards with the plan before it, and those are not drawn again.
+ */
+export function drawerFor(lot: Lot, job: SheetJob): (boards: readonly Board[]) => SheetLayout[] {
+  const drawn = remember((board: Board) => {
+    const layout = layoutOf(board, lot, job)
+    return { layout, key: JSON.stringify([layout.stock, layout.root]) }
+  })
+  return (boards) => {
+    const alike = new Map<string, SheetLayout>()
+    for (const { layout, key } of boards.map(drawn)) {
+      const known = alike.get(key)
+      alike.set(key, known ? { ...known, copies: known.copies + 1 } : layout)
+    }
+    return [...alike.values()]
   }
-  return [...alike.values()]
 }

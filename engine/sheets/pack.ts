@@ -1,36 +1,62 @@
-import { boundOf } from './bound'
-import { folded, layoutOf } from './draw'
+import { areaBound, boundOf } from './bound'
+import { checkJob } from './check'
+import type { Board } from './cutTree'
+import { drawerFor } from './draw'
+import { isBest } from './goal'
+import { improve, improvedBriefly } from './improve'
 import type { SheetJob } from './job'
-import type { SheetAnswer } from './layout'
+import type { SheetAnswer, SheetLayout } from './layout'
 import { type Lot, lotsOf } from './lot'
-import { firstPlan, improve, type Plan } from './plan'
+import { firstPlan, type Plan } from './plan'
 import { unfitting, unplacedOf } from './unplaced'
 
+export { checkJob }
+
 /** Rests looked at in all, over the materials of a job: about a second and a half's worth, and a quarter of it. */
-const WORK = { thorough: 45_000_000, quick: 11_000_000 }
+const WORK = { thorough: 40_000_000, quick: 10_000_000 }
+/** Rests looked at before the first answer: about ten milliseconds' worth. */
+const FIRST_WORK = 350_000
+/** More than any machine looks at in a second, so that a search with a time of its own ends by the clock. */
+const WORK_A_SECOND = 150_000_000
+
+/** One material on its way: its best plan so far, and that as layouts. */
+interface Bay {
+  readonly lot: Lot
+  readonly draw: (boards: readonly Board[]) => SheetLayout[]
+  bound: number
+  plan: Plan
+  layouts: readonly SheetLayout[]
+}
 
 /**
- * Packs a job: a first answer at once, then null every few milliseconds, so that the caller can look up, and every
- * better answer as it comes; the last and best is returned. Each material is packed by itself. The answer depends on the
- * job and its seed only.
+ * Packs a job: a first answer at once, then null every ten milliseconds or so, that the caller can look up, and every
+ * better answer as it comes; the last and best is returned. Each material is packed by itself, and they take turns. The
+ * answer depends on the job and its seed only.
  */
 export function* packing(job: SheetJob): Generator<SheetAnswer | null, SheetAnswer, void> {
   const lots = lotsOf(job)
-  const bounds = lots.map(boundOf)
-  const plans = lots.map(firstPlan)
-  let answer = answerOf(job, lots, bounds, plans)
+  const bays = lots.map((lot, at) => bayOf(lot, job, seedOf(job) + at, FIRST_WORK / lots.length))
+  yield answerOf(job, bays)
+  for (const bay of bays) bay.bound = boundOf(bay.lot)
+  let answer = answerOf(job, bays)
   yield answer
-  const open = lots.filter((_, at) => isOpen(plans[at]!, bounds[at]!)).length
-  for (const [at, lot] of lots.entries()) {
-    if (!isOpen(plans[at]!, bounds[at]!)) continue
-    const budget = WORK[job.effort ?? 'thorough'] / open
-    for (const plan of improve(lot, plans[at]!, bounds[at]!, (job.seed ?? 1) + at, budget)) {
-      if (plan) {
-        plans[at] = plan
-        answer = answerOf(job, lots, bounds, plans)
-      }
-      yield plan && answer
+  const open = bays.filter(({ lot }) => lot.kinds.length > 0 && lot.stocks.length > 0)
+  const budget = workOf(job) / Math.max(1, open.length)
+  const running = open.map((bay, at) => ({
+    bay,
+    search: improve(bay.lot, bay.plan, bay.bound, seedOf(job) + at, budget),
+  }))
+  for (let turn = 0; running.length > 0; turn++) {
+    const at = turn % running.length
+    const { bay, search } = running[at]!
+    const { done, value: plan } = search.next()
+    if (done) {
+      running.splice(at, 1)
+      turn = at - 1
+      continue
     }
+    if (plan) answer = withPlan(job, bays, bay, plan)
+    yield plan ? answer : null
   }
   return answer
 }
@@ -46,18 +72,33 @@ export function packSheets(job: SheetJob, until: () => boolean = () => false): S
   }
 }
 
-function isOpen({ boards, left }: Plan, bound: number): boolean {
-  return left.length === 0 && boards.length > bound
+function workOf({ seconds, effort }: SheetJob): number {
+  return seconds === undefined ? WORK[effort ?? 'thorough'] : Math.max(1, seconds) * WORK_A_SECOND
 }
 
-function answerOf(job: SheetJob, lots: readonly Lot[], bounds: readonly number[], plans: readonly Plan[]): SheetAnswer {
-  const sheets = plans.flatMap(({ boards }, at) => folded(boards.map((board) => layoutOf(board, lots[at]!, job))))
-  const unplaced = [...unfitting(job), ...plans.flatMap(({ left }, at) => unplacedOf(lots[at]!, left))]
-  const isMet = plans.every(({ boards, left }, at) => left.length === 0 && boards.length === bounds[at])
+function seedOf({ seed }: SheetJob): number {
+  return seed ?? 1
+}
+
+function bayOf(lot: Lot, job: SheetJob, seed: number, work: number): Bay {
+  const plan = improvedBriefly(lot, firstPlan(lot), areaBound(lot), seed, work)
+  const draw = drawerFor(lot, job)
+  return { lot, draw, bound: areaBound(lot), plan, layouts: draw(plan.boards) }
+}
+
+function withPlan(job: SheetJob, bays: readonly Bay[], bay: Bay, plan: Plan): SheetAnswer {
+  bay.plan = plan
+  bay.layouts = bay.draw(plan.boards)
+  return answerOf(job, bays)
+}
+
+/** Proved: every part has its place, on as many sheets as the bound says, and no sheet could have been a cheaper one. */
+function answerOf(job: SheetJob, bays: readonly Bay[]): SheetAnswer {
+  const unplaced = [...unfitting(job), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan.left))]
   return {
-    sheets,
+    sheets: bays.flatMap(({ layouts }) => layouts),
     unplaced,
-    bounds: Object.fromEntries(lots.map(({ material }, at) => [material, bounds[at]!])),
-    proved: isMet && unplaced.length === 0,
+    bounds: Object.fromEntries(bays.map(({ lot, bound }) => [lot.material, bound])),
+    proved: unplaced.length === 0 && bays.every(({ lot, plan, bound }) => isBest(plan, lot, bound)),
   }
 }

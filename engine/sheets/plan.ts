@@ -1,5 +1,4 @@
-import { type Random, randomFrom } from '../basics/random'
-import { type Board, CROSSCUT, copyOf, freshBoard, RIP, type Twig, tidy } from './cutTree'
+import { type Board, CROSSCUT, depthUsed, freshBoard, RIP, tidy } from './cutTree'
 import { fits, type Lot, type StockKind } from './lot'
 import { findSpot, type Look, putAt, type Spot } from './spot'
 
@@ -9,180 +8,117 @@ export interface Plan {
   readonly left: readonly number[]
 }
 
-/** Rests looked at between two looks up: a few milliseconds' worth. */
-const CHUNK = 150_000
-const LATE = 60
-const BLINK = 0.02
+/** So many parts are placed in all for a first plan, over its tries. */
+const PARTS_TRIED = 1500
+/** Only so many of the latest boards are looked at for a part in a first plan. */
+const BOARDS_OPEN = 150
 
-/** The quickest plan worth showing: the largest parts first, by three measures; the fewest sheets win. */
+/**
+ * The quickest plan worth showing: the largest parts first, by several measures of large, with waste shunned more or
+ * less (found by trial); the best plan wins.
+ */
 export function firstPlan(lot: Lot): Plan {
   const { kinds } = lot
-  const measures = [
-    (kind: number) => kinds[kind]!.width * 1e12 + kinds[kind]!.length,
-    (kind: number) => kinds[kind]!.area,
-    (kind: number) => kinds[kind]!.length * 1e12 + kinds[kind]!.width,
+  const parts = everyPart(lot)
+  const byWidth = (kind: number) => kinds[kind]!.width * 1e9 + kinds[kind]!.length
+  const byLength = (kind: number) => kinds[kind]!.length * 1e9 + kinds[kind]!.width
+  const byArea = (kind: number) => kinds[kind]!.area
+  const byBoth = (kind: number) => kinds[kind]!.length + kinds[kind]!.width
+  const tries: readonly [(kind: number) => number, number][] = [
+    [byWidth, 10],
+    [byArea, 10],
+    [byBoth, 2],
+    [byLength, 2],
+    [byArea, 2],
+    [byWidth, 2],
+    [byBoth, 10],
+    [byLength, 10],
   ]
-  const plans = measures.map((measure) =>
-    fill(
-      lot,
-      [...everyPart(lot)].sort((a, b) => measure(b) - measure(a) || a - b),
-    ),
-  )
-  return plans.reduce((a, b) => (isBetter(b, a) ? b : a))
+  let best: Plan | null = null
+  for (const [measure, dead] of tries.slice(0, Math.max(1, Math.min(8, Math.round(PARTS_TRIED / parts.length))))) {
+    const order = [...parts].sort((a, b) => measure(b) - measure(a) || a - b)
+    for (const favourite of favourites(lot)) {
+      const plan = fill(lot, order, dead, favourite)
+      if (!best || isBetter(plan, best)) best = plan
+    }
+  }
+  return best ?? { boards: [], left: [] }
 }
 
+/** Every size of sheet that is bought is tried as the one that is bought first; null leaves it to the price. */
+function favourites({ stocks }: Lot): (StockKind | null)[] {
+  const bought = stocks.filter(({ offcut }) => !offcut)
+  return bought.length < 2 ? [null] : [null, ...bought.slice(0, 4)]
+}
+
+export function costOf({ boards }: Plan): number {
+  return boards.reduce((sum, { stock }) => sum + stock.price, 0)
+}
+
+/** Fewer parts left, then less to pay, then fewer new sheets, then the sheet with the most left over in one piece. */
 export function isBetter(a: Plan, b: Plan): boolean {
   if (a.left.length !== b.left.length) return a.left.length < b.left.length
-  const bought = ({ boards }: Plan) => boards.filter(({ stock }) => !stock.offcut).length
-  return bought(a) !== bought(b) ? bought(a) < bought(b) : a.boards.length < b.boards.length
+  const saved = costOf(b) - costOf(a)
+  if (Math.abs(saved) > 1e-9) return saved > 0
+  const sheets = ({ boards }: Plan) => boards.filter(({ stock }) => !stock.offcut).length
+  if (sheets(a) !== sheets(b)) return sheets(a) < sheets(b)
+  return mostLeftOver(a) > mostLeftOver(b)
+}
+
+function mostLeftOver({ boards }: Plan): number {
+  return boards.reduce((most, board) => {
+    const { root, stock } = board
+    const area =
+      root.way === RIP
+        ? (stock.width - depthUsed(board)) * stock.length
+        : (stock.length - depthUsed(board)) * stock.width
+    return Math.max(most, area)
+  }, 0)
 }
 
 function everyPart({ kinds }: Lot): number[] {
   return kinds.flatMap(({ quantity }, kind) => new Array<number>(quantity).fill(kind))
 }
 
-function fill(lot: Lot, order: readonly number[]): Plan {
+function fill(lot: Lot, order: readonly number[], dead: number, favourite: StockKind | null): Plan {
   const boards: Board[] = []
   const left: number[] = []
-  const look: Look = { lot, blink: () => false, work: 0 }
+  const opened = new Map<StockKind, number>()
+  const refused = new Set<number>()
+  const look: Look = { lot, nextBlink: () => Infinity, untilBlink: Infinity, dead, work: 0 }
   const spot: Spot = { board: 0, rest: 0, turned: false, across: false, loss: Infinity }
   for (const kind of order) {
-    if (findSpot(boards, kind, look, spot).loss === Infinity) {
-      const stock = nextStock(lot, boards, kind)
+    const from = Math.max(0, boards.length - BOARDS_OPEN)
+    if (refused.has(kind)) spot.loss = Infinity
+    else findSpot(boards, kind, look, spot, from)
+    if (spot.loss === Infinity) {
+      const stock = refused.has(kind) ? null : nextStock(lot, opened, kind, favourite)
       if (!stock) {
+        refused.add(kind)
         left.push(kind)
         continue
       }
+      opened.set(stock, (opened.get(stock) ?? 0) + 1)
       boards.push(freshBoard(stock, lot.first === 'crosscut' ? CROSSCUT : RIP, lot))
       findSpot(boards, kind, look, spot, boards.length - 1)
-      if (spot.loss === Infinity) {
-        boards.pop()
-        left.push(kind)
-        continue
-      }
     }
     putAt(boards[spot.board]!, kind, spot, lot)
   }
+  for (const board of boards) tidy(board, lot)
   return { boards, left }
 }
 
-/** Offcuts before sheets, the smallest that serves; of sheets the cheapest by area. */
-function nextStock(lot: Lot, boards: readonly Board[], kind: number): StockKind | null {
-  const there = lot.stocks.filter(
-    (stock) => fits(lot.kinds[kind]!, stock) && boards.filter((board) => board.stock === stock).length < stock.quantity,
-  )
-  const offcuts = there.filter(({ offcut }) => offcut).sort((a, b) => a.length * a.width - b.length * b.width)
-  const rate = ({ price, length, width }: StockKind) => price / (length * width)
-  return offcuts[0] ?? there.sort((a, b) => rate(a) - rate(b) || b.length * b.width - a.length * a.width)[0] ?? null
-}
-
-/**
- * Ruin and recreate on cut trees: one sheet is given up, its parts are homeless, and again and again a few parts are
- * taken off some sheets and all the homeless are put where they fit best, the largest first. A state is kept when less
- * area is homeless than some states ago (late acceptance); when nobody is homeless a sheet is saved, and the next is
- * given up. Source: Gardeyn and Wauters, 2022 (from memory). Yields null between chunks, and every better plan.
- */
-export function* improve(lot: Lot, first: Plan, bound: number, seed: number, budget: number): Generator<Plan | null> {
-  const random = randomFrom(seed)
-  const look: Look = { lot, blink: () => random() < BLINK, work: 0 }
-  let best = first
-  let next = CHUNK
-  while (best.boards.length > bound && best.left.length === 0 && look.work < budget) {
-    const state = give(best, lot)
-    const late = new Array<number>(LATE).fill(state.homeless)
-    let { boards, pool, homeless } = state
-    for (let turn = 0; look.work < budget; turn++) {
-      const tried = recreate(ruin(boards, pool, lot, random), look, random)
-      const before = late[turn % LATE]!
-      if (tried.homeless <= before || tried.homeless <= homeless) ({ boards, pool, homeless } = tried)
-      late[turn % LATE] = homeless
-      if (pool.length === 0) break
-      look.work += 20
-      if (look.work > next) {
-        next += CHUNK
-        yield null
-      }
-    }
-    if (pool.length > 0) return
-    best = { boards: boards.filter(({ used }) => used > 0), left: [] }
-    yield best
-  }
-}
-
-interface State {
-  readonly boards: readonly Board[]
-  readonly pool: readonly number[]
-  readonly homeless: number
-}
-
-/** Gives up the sheet with the least on it, of those that are bought when any are. */
-function give({ boards }: Plan, lot: Lot): State {
-  const bought = boards.filter(({ stock }) => !stock.offcut)
-  const least = (bought.length > 0 ? bought : boards).reduce((a, b) => (b.used < a.used ? b : a))
-  const pool = partsOn(least.root)
-  return { boards: boards.filter((board) => board !== least), pool, homeless: areaOf(pool, lot) }
-}
-
-function partsOn(twig: Twig): number[] {
-  return twig.kind >= 0 ? [twig.kind] : twig.pieces.flatMap(partsOn)
-}
-
-function areaOf(pool: readonly number[], { kinds }: Lot): number {
-  return pool.reduce((sum, kind) => sum + kinds[kind]!.area, 0)
-}
-
-interface Ruin {
-  readonly boards: Board[]
-  readonly pool: number[]
-  readonly isMine: boolean[]
-}
-
-/** Takes some parts, or a whole strip, off one or two sheets. */
-function ruin(boards: readonly Board[], pool: readonly number[], lot: Lot, random: Random): Ruin {
-  const state: Ruin = { boards: [...boards], pool: [...pool], isMine: boards.map(() => false) }
-  const count = Math.min(boards.length, 1 + Math.floor(random() * 2.4))
-  for (let round = 0; round < count; round++) {
-    const at = Math.floor(random() * boards.length)
-    if (state.isMine[at]) continue
-    const board = copyOf(state.boards[at]!)
-    state.boards[at] = board
-    state.isMine[at] = true
-    const share = random() < 0.15 ? 1 : 0.15 + 0.5 * random()
-    takeOff(board.root, share, state.pool, random)
-    tidy(board, lot)
-  }
-  return state
-}
-
-/** Marks parts as gone; a whole strip goes as easily as a single part. */
-function takeOff(twig: Twig, share: number, pool: number[], random: Random): void {
-  for (const piece of twig.pieces) {
-    if (random() < share * (piece.kind >= 0 ? 0.6 : 0.5)) {
-      pool.push(...partsOn(piece))
-      piece.gone = true
-    } else if (piece.kind < 0) takeOff(piece, share, pool, random)
-  }
-}
-
-function recreate({ boards, pool, isMine }: Ruin, look: Look, random: Random): State {
-  const { lot } = look
-  const { kinds } = lot
-  const way = random()
-  const measure = (kind: number) =>
-    way < 0.5 ? kinds[kind]!.area : way < 0.75 ? kinds[kind]!.width : way < 0.95 ? kinds[kind]!.length : random()
-  const order = pool.map((kind) => ({ kind, size: measure(kind) })).sort((a, b) => b.size - a.size)
-  const spot: Spot = { board: 0, rest: 0, turned: false, across: false, loss: Infinity }
-  const left: number[] = []
-  for (const { kind } of order) {
-    if (findSpot(boards, kind, look, spot).loss === Infinity) {
-      left.push(kind)
-      continue
-    }
-    if (!isMine[spot.board]) {
-      boards[spot.board] = copyOf(boards[spot.board]!)
-      isMine[spot.board] = true
-    }
-    putAt(boards[spot.board]!, kind, spot, lot)
-  }
-  return { boards, pool: left, homeless: areaOf(left, lot) }
+/** Offcuts before sheets, the smallest that serves; of sheets the favourite, or the cheapest by area. */
+function nextStock(
+  lot: Lot,
+  opened: ReadonlyMap<StockKind, number>,
+  kind: number,
+  favourite: StockKind | null,
+): StockKind | null {
+  const there = lot.stocks.filter((stock) => (opened.get(stock) ?? 0) < stock.quantity && fits(lot.kinds[kind]!, stock))
+  const area = ({ length, width }: StockKind) => length * width
+  const offcuts = there.filter(({ offcut }) => offcut).sort((a, b) => area(a) - area(b))
+  if (offcuts[0]) return offcuts[0]
+  if (favourite && there.includes(favourite)) return favourite
+  return there.sort((a, b) => a.price / area(a) - b.price / area(b) || area(b) - area(a))[0] ?? null
 }

@@ -1,4 +1,16 @@
-import { type Board, CROSSCUT, listRests, RIP, restLength, restWidth, restWorth, Twig, type Way } from './cutTree'
+import {
+  type Board,
+  CROSSCUT,
+  deadShare,
+  forgetRest,
+  noteRest,
+  RIP,
+  restLength,
+  restWidth,
+  restWorth,
+  Twig,
+  type Way,
+} from './cutTree'
 import type { Lot } from './lot'
 
 /** A place for a part: on which board, in which rest, turned or not, and which way the rest is cut first. */
@@ -12,15 +24,19 @@ export interface Spot {
   loss: number
 }
 
-/** How a spot is looked for: `blink` overlooks a rest now and then, so that the search does not always do the same. */
+/** How a spot is looked for. A rest is overlooked now and then, so that the search does not always do the same. */
 export interface Look {
   readonly lot: Lot
-  readonly blink: () => boolean
+  readonly nextBlink: () => number
+  /** Rests to be looked at until one is overlooked. */
+  untilBlink: number
+  /** How bad it is to make waste, beside using up large rests. */
+  dead: number
   /** Counts the rests that were looked at: the search is measured in these. */
   work: number
 }
 
-/** The best spot for a kind of part among the boards from `from` on; `loss` is Infinity when there is none. */
+/** The best spot for a kind of part among the boards from `from` on; its `loss` is Infinity when there is none. */
 export function findSpot(boards: readonly Board[], kind: number, look: Look, spot: Spot, from = 0): Spot {
   const { length, width, turns } = look.lot.kinds[kind]!
   spot.loss = Infinity
@@ -30,7 +46,7 @@ export function findSpot(boards: readonly Board[], kind: number, look: Look, spo
     if (turns && width <= board.roomLength && length <= board.roomWidth)
       tryBoard(board, at, width, length, true, look, spot)
   }
-  look.work += boards.length >> 2
+  look.work += boards.length - from
   return spot
 }
 
@@ -40,27 +56,36 @@ function tryBoard(board: Board, at: number, length: number, width: number, turne
   look.work += rests.length
   for (let index = 0; index < rests.length; index++) {
     const twig = rests[index]!
-    const roomLength = restLength(twig)
-    const roomWidth = restWidth(twig)
-    if (length > roomLength || width > roomWidth || look.blink()) continue
+    const { roomLength, roomWidth } = twig
+    if (length > roomLength || width > roomWidth) continue
+    if (--look.untilBlink <= 0) {
+      look.untilBlink = look.nextBlink()
+      continue
+    }
     const isRip = twig.way === RIP
     const exact = isRip ? length === roomLength : width === roomWidth
     const { level } = twig
     if (!exact && level >= lot.depth) continue
-    const before = restWorth(roomLength, roomWidth, level, lot)
+    const before = twig.worth
+    const short = roomLength - length
+    const narrow = roomWidth - width
     const left = isRip
-      ? restWorth(roomLength, roomWidth - width, level, lot) + restWorth(roomLength - length, width, level + 1, lot)
-      : restWorth(roomLength - length, roomWidth, level, lot) + restWorth(length, roomWidth - width, level + 1, lot)
+      ? value(roomLength, narrow, level, look) + value(short, width, level + 1, look)
+      : value(short, roomWidth, level, look) + value(length, narrow, level + 1, look)
     take(spot, at, index, turned, false, before - left)
-    if (length === roomLength || width === roomWidth) continue
-    const flips = lot.first === 'any' && twig.pieces.length === 0
-    const down = flips ? level - 1 : level
+    if (short === 0 || narrow === 0) continue
+    const down = flips(twig, board, lot) ? level - 1 : level
     if (down + 2 > lot.depth) continue
     const other = isRip
-      ? restWorth(roomLength - length, roomWidth, down + 1, lot) + restWorth(length, roomWidth - width, down + 2, lot)
-      : restWorth(roomLength, roomWidth - width, down + 1, lot) + restWorth(roomLength - length, width, down + 2, lot)
+      ? value(short, roomWidth, down + 1, look) + value(length, narrow, down + 2, look)
+      : value(roomLength, narrow, down + 1, look) + value(short, width, down + 2, look)
     take(spot, at, index, turned, true, before - other)
   }
+}
+
+function value(length: number, width: number, level: number, { lot, dead }: Look): number {
+  const worth = restWorth(length, width, level, lot)
+  return dead === 0 ? worth : worth - dead * deadShare(length, width, level, lot)
 }
 
 function take(spot: Spot, board: number, rest: number, turned: boolean, across: boolean, loss: number): void {
@@ -77,8 +102,9 @@ export function putAt(board: Board, kind: number, spot: Spot, lot: Lot): void {
   const { length, width } = lot.kinds[kind]!
   const leaf = new Twig(spot.turned ? width : length, spot.turned ? length : width, RIP, kind, spot.turned)
   let twig = board.rests[spot.rest]!
+  forgetRest(twig, board)
   if (spot.across) {
-    if (lot.first === 'any' && twig.pieces.length === 0) {
+    if (flips(twig, board, lot)) {
       twig.way = otherWay(twig.way)
       twig.rest = twig.way === RIP ? twig.width : twig.length
     } else {
@@ -90,12 +116,14 @@ export function putAt(board: Board, kind: number, spot: Spot, lot: Lot): void {
       twig = inner
     }
   }
-  slice(twig, leaf)
-  listRests(board, lot)
+  const strip = slice(twig, leaf)
+  noteRest(twig, board, lot)
+  if (strip) noteRest(strip, board, lot)
+  board.used += leaf.length * leaf.width
 }
 
 /** Takes a slice as large as the part off a twig's rest, and the part off the slice. */
-function slice(twig: Twig, leaf: Twig): void {
+function slice(twig: Twig, leaf: Twig): Twig | undefined {
   const isRip = twig.way === RIP
   const along = isRip ? leaf.width : leaf.length
   const across = isRip ? leaf.length : leaf.width
@@ -103,13 +131,19 @@ function slice(twig: Twig, leaf: Twig): void {
   twig.rest -= along
   if (across === whole) {
     twig.pieces.push(leaf)
-    return
+    return undefined
   }
   const strip = isRip ? new Twig(whole, along, CROSSCUT, -1, false) : new Twig(along, whole, RIP, -1, false)
   strip.rest = whole - across
   strip.level = twig.level + 1
   strip.pieces.push(leaf)
   twig.pieces.push(strip)
+  return strip
+}
+
+/** An empty sheet may be begun either way where the shop does not mind. */
+function flips(twig: Twig, board: Board, { first }: Lot): boolean {
+  return first === 'any' && twig === board.root && twig.pieces.length === 0 && !board.isHeld
 }
 
 function otherWay(way: Way): Way {

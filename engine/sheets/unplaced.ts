@@ -1,4 +1,4 @@
-import { ticks } from '../units/length'
+import { settle, ticks } from '../units/length'
 import type { JobPart, SheetJob } from './job'
 import type { SheetAnswer } from './layout'
 import { fits, type Lot, partKind, stockKind } from './lot'
@@ -16,15 +16,38 @@ export function unfitting(job: SheetJob): Unplaced[] {
   })
 }
 
+/** Names the part's size, the sheet that comes closest less its trim, and the largest part like this that it gives. */
 function whyUnfit(part: JobPart, stocks: SheetJob['stock']): string {
   if (stocks.length === 0) return `there is no sheet of ${part.material}`
-  const usable = stocks.map(({ length, width, trim }) => ({
-    length: length - 2 * (trim?.length ?? 0),
-    width: width - 2 * (trim?.width ?? 0),
-  }))
-  const largest = usable.reduce((a, b) => (b.length * b.width > a.length * a.width ? b : a))
-  const nearest = `${Math.min(part.length, largest.length)} x ${Math.min(part.width, largest.width)}`
-  return `${part.length} x ${part.width} is larger than ${largest.length} x ${largest.width}, the largest sheet less its trim; ${nearest} would fit`
+  const usable = stocks
+    .map(({ id, length, width, trim }) => ({
+      id,
+      length: length - 2 * (trim?.length ?? 0),
+      width: width - 2 * (trim?.width ?? 0),
+    }))
+    .filter(({ length, width }) => length > 0 && width > 0)
+  if (usable.length === 0) return `the trim leaves nothing of the sheets of ${part.material}`
+  const ways = usable.flatMap((sheet) => {
+    const lying = nearest(part.length, part.width, sheet)
+    const turned = nearest(part.width, part.length, sheet)
+    return part.rotate ? [lying, { ...turned, length: turned.width, width: turned.length }] : [lying]
+  })
+  const best = ways.reduce((a, b) => (b.length * b.width > a.length * a.width ? b : a))
+  const { sheet } = best
+  return `${size(part)} is larger than ${size(sheet)}, what sheet ${sheet.id} gives less its trim; ${size(best)} would fit`
+}
+
+interface Size {
+  readonly length: number
+  readonly width: number
+}
+
+function nearest<Sheet extends Size>(length: number, width: number, sheet: Sheet): Size & { readonly sheet: Sheet } {
+  return { length: Math.min(length, sheet.length), width: Math.min(width, sheet.width), sheet }
+}
+
+function size({ length, width }: Size): string {
+  return `${settle(length)} x ${settle(width)}`
 }
 
 /** What was left when the sheets ran out, counted by part. */
@@ -33,6 +56,11 @@ export function unplacedOf(lot: Lot, left: readonly number[]): Unplaced[] {
   for (const kind of left) counts.set(kind, (counts.get(kind) ?? 0) + 1)
   return [...counts].map(([kind, quantity]) => {
     const { part } = lot.kinds[kind]!
-    return { part: part.id, quantity, reason: `the sheets of ${lot.material} that are there are used up` }
+    return { part: part.id, quantity, reason: usedUp(lot) }
   })
+}
+
+function usedUp({ material, stocks }: Lot): string {
+  const there = stocks.reduce((sum, { quantity }) => sum + quantity, 0)
+  return `the ${there} ${there === 1 ? 'sheet' : 'sheets'} of ${material} that are there are used up`
 }

@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { SheetJob } from '../../engine/sheets/job'
+import type { SheetAnswer } from '../../engine/sheets/layout'
 import { packSheets } from '../../engine/sheets/pack'
-import { sheetCount, tallyOf } from '../../engine/sheets/tally'
+import { tallyOf } from '../../engine/sheets/tally'
 import { verify } from '../../engine/sheets/verify'
-import { inch, ticks } from '../../engine/units/length'
+import { ticks } from '../../engine/units/length'
 
 const jobs = fc.record({
   kerf: fc.constantFrom(0, 1.8, 2.2, 3.2),
@@ -45,28 +46,95 @@ describe('every packing', () => {
   })
 })
 
-describe('a strip and its kerfs', () => {
-  const inches = (length: number, width: number, strip: number, quantity: number): SheetJob => ({
-    kerf: inch(0.125),
-    stock: [{ id: 's', material: 'm', length: inch(length), width: inch(width) }],
-    parts: [{ id: 'strip', material: 'm', length: inch(length), width: inch(strip), quantity }],
-  })
+const mixed = fc.record({
+  kerf: fc.constantFrom(0, 2.2, 3.175),
+  stages: fc.constantFrom<(2 | 3 | null)[]>(2, 3, null),
+  firstCut: fc.constantFrom<('rip' | 'crosscut' | 'any')[]>('rip', 'crosscut', 'any'),
+  seed: fc.integer({ min: 0, max: 1000 }),
+  stock: fc.array(
+    fc.record({
+      material: fc.constantFrom('ply', 'board'),
+      length: fc.integer({ min: 600, max: 3050 }),
+      width: fc.integer({ min: 300, max: 1525 }),
+      quantity: fc.constantFrom(undefined, 0, 1, 3),
+      price: fc.constantFrom(undefined, 0, 40, 65),
+      offcut: fc.boolean(),
+    }),
+    { minLength: 1, maxLength: 4 },
+  ),
+  parts: fc.array(
+    fc.record({
+      material: fc.constantFrom('ply', 'board'),
+      length: fc.integer({ min: 40, max: 1500 }),
+      width: fc.integer({ min: 30, max: 900 }),
+      quantity: fc.integer({ min: 1, max: 5 }),
+      rotate: fc.boolean(),
+    }),
+    { maxLength: 10 },
+  ),
+})
 
-  function leftWidth(job: SheetJob): number {
-    const { root } = packSheets(job).sheets[0]!
-    return root.kind === 'cut' ? root.pieces.at(-1)!.width : Number.NaN
+/** A field left undefined is a field left out. */
+function jobOf({ stock, parts, ...rest }: typeof mixed extends fc.Arbitrary<infer Drawn> ? Drawn : never): SheetJob {
+  return {
+    ...rest,
+    effort: 'quick',
+    offcutLeast: { length: 400, width: 200 },
+    stock: stock.map(({ quantity, price, ...sheet }, at) => ({
+      id: `s${at}`,
+      ...sheet,
+      ...(quantity === undefined ? {} : { quantity }),
+      ...(price === undefined ? {} : { price }),
+    })),
+    parts: parts.map((part, at) => ({ id: `p${at}`, ...part })),
   }
+}
 
-  it('leave 11 5/8 in of a 48 in sheet after three of 12 in (source: survivalblog.com, Shelving/storage projects, part 2)', () => {
-    expect(leftWidth(inches(96, 48, 12, 3))).toBe(inch(48 - 3 * (12 + 0.125)))
+describe('a packing of several materials on sheets of several sizes, prices and numbers', () => {
+  it('passes the verifier', () => {
+    fc.assert(
+      fc.property(mixed, (drawn) => {
+        const job = jobOf(drawn)
+        let looks = 0
+        expect(
+          verify(
+            job,
+            packSheets(job, () => ++looks > 4),
+          ),
+        ).toEqual([])
+      }),
+      { numRuns: 300, seed: 21 },
+    )
   })
 
-  it('leave 3 1/4 in after two of 22 1/4 in (source: ana-white.com, Building Base Cabinets, 2013)', () => {
-    expect(leftWidth(inches(96, 48, 22.25, 2))).toBe(inch(48 - 2 * 22.25 - 2 * 0.125))
+  it('comes to the same bytes for the same job and seed', () => {
+    fc.assert(
+      fc.property(mixed, (drawn) => {
+        const answers = [jobOf(drawn), structuredClone(jobOf(drawn))].map((job) => {
+          let looks = 0
+          return JSON.stringify(packSheets(job, () => ++looks > 12))
+        })
+        expect(answers[0]).toBe(answers[1])
+      }),
+      { numRuns: 60, seed: 22 },
+    )
   })
 
-  it('fit four of 11 in to a sheet, and the count is proved', () => {
-    const answer = packSheets(inches(96, 48, 11, 8))
-    expect([sheetCount(answer), answer.proved]).toEqual([2, true])
+  it('settles on no more sheets for the money than it began with', () => {
+    fc.assert(
+      fc.property(mixed, (drawn) => {
+        const job = jobOf(drawn)
+        const cost = (answer: SheetAnswer) =>
+          answer.sheets.reduce((sum, { stock, copies }) => {
+            const sheet = job.stock.find(({ id }) => id === stock)!
+            return sum + (sheet.offcut ? 0 : copies * (sheet.price ?? 1))
+          }, 0)
+        const left = (answer: SheetAnswer) => answer.unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
+        const [first, settled] = [packSheets(job, () => true), packSheets(job)]
+        expect(left(settled)).toBeLessThanOrEqual(left(first))
+        if (left(settled) === left(first)) expect(cost(settled)).toBeLessThanOrEqual(cost(first) + 1e-9)
+      }),
+      { numRuns: 12, seed: 23 },
+    )
   })
 })

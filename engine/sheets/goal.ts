@@ -1,0 +1,84 @@
+import { type Board, CROSSCUT, freshBoard, listParts, RIP } from './cutTree'
+import type { Lot, StockKind } from './lot'
+import { costOf, type Plan } from './plan'
+
+/** What a search sets out from: fewer or cheaper sheets than now, and parts that must find their place on them. */
+export interface Goal {
+  readonly boards: readonly Board[]
+  readonly pool: readonly number[]
+}
+
+/** Above so many kinds of sheet only single exchanges are tried. */
+const MOST_GOALS = 12
+
+/**
+ * Every way to pay less that may still hold all parts: a sheet of each kind given up, for nothing or for a cheaper one
+ * that is there; the boldest saving last. With parts left over, the goal is to place them on the sheets there are.
+ */
+export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
+  if (plan.left.length > 0) return [{ boards: plan.boards, pool: plan.left }]
+  const whole = lot.kinds.reduce((sum, { area, quantity }) => sum + area * quantity, 0)
+  const room = plan.boards.reduce((sum, { stock }) => sum + stock.length * stock.width, 0)
+  const goals: { goal: Goal; saved: number }[] = []
+  for (const given of leastUsed(plan)) {
+    for (const taken of [null, ...lot.stocks]) {
+      const saved = given.stock.price - (taken?.price ?? 0)
+      const count = plan.boards.length - (taken ? 0 : 1)
+      const area = room - areaOf(given.stock) + (taken ? areaOf(taken) : 0)
+      // An offcut that serves is kept in use: it spares a new sheet, if only a piece of one.
+      const isLess = saved > 1e-9 || (saved === 0 && taken === null && !given.stock.offcut)
+      if (!isLess || count < bound || area < whole || (taken && !isThere(taken, plan, given))) continue
+      goals.push({ goal: giveUp(plan, given, taken, lot), saved })
+    }
+  }
+  return goals
+    .sort((a, b) => a.saved - b.saved)
+    .slice(0, MOST_GOALS)
+    .map(({ goal }) => goal)
+}
+
+/** A plan that no plan can beat: no sheet fewer is possible, and none of its sheets has a cheaper one beside it. */
+export function isBest(plan: Plan, lot: Lot, bound: number): boolean {
+  const bought = lot.stocks.filter(({ offcut }) => !offcut)
+  const cheapest = Math.min(...bought.map(({ price }) => price))
+  const isCheap = plan.boards.every(({ stock }) => stock.offcut || stock.price <= cheapest)
+  const isPaid = costOf(plan) > 0 && lot.stocks.some(({ offcut }) => offcut)
+  return plan.left.length === 0 && plan.boards.length === bound && isCheap && !(isPaid && hasFreeOffcut(plan, lot))
+}
+
+function hasFreeOffcut(plan: Plan, lot: Lot): boolean {
+  return lot.stocks.some((stock) => stock.offcut && countOf(stock, plan) < stock.quantity)
+}
+
+/** Of every kind of sheet the one with the least on it. */
+function leastUsed({ boards }: Plan): Board[] {
+  const least = new Map<StockKind, Board>()
+  for (const board of boards) {
+    const known = least.get(board.stock)
+    if (!known || board.used < known.used) least.set(board.stock, board)
+  }
+  return [...least.values()]
+}
+
+function giveUp(plan: Plan, given: Board, taken: StockKind | null, lot: Lot): Goal {
+  const pool: number[] = []
+  listParts(given.root, pool)
+  const boards = plan.boards.filter((board) => board !== given)
+  return { boards: taken ? [...boards, freshBoard(taken, firstWay(lot), lot)] : boards, pool }
+}
+
+function isThere(stock: StockKind, plan: Plan, given: Board): boolean {
+  return stock !== given.stock && countOf(stock, plan) < stock.quantity
+}
+
+function countOf(stock: StockKind, { boards }: Plan): number {
+  return boards.filter((board) => board.stock === stock).length
+}
+
+function areaOf({ length, width }: StockKind): number {
+  return length * width
+}
+
+export function firstWay({ first }: Lot): typeof RIP | typeof CROSSCUT {
+  return first === 'crosscut' ? CROSSCUT : RIP
+}

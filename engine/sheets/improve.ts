@@ -1,0 +1,126 @@
+import { type Random, randomFrom } from '../basics/random'
+import { type Board, depthUsed, freshBoard, listParts, RIP, release } from './cutTree'
+import { firstWay, type Goal, goalsFor, isBest } from './goal'
+import type { Lot } from './lot'
+import type { Plan } from './plan'
+import { lookFor, Search } from './search'
+import type { Look } from './spot'
+
+/** Rests looked at between two looks up: some ten milliseconds' worth. */
+const CHUNK = 250_000
+/** The part of the work, at most, that goes into a larger offcut once the sheets are counted. */
+const OFFCUT_SHARE = 0.2
+const OFFCUT_WORK = 6_000_000
+
+interface Saw {
+  readonly lot: Lot
+  readonly look: Look
+  readonly random: Random
+}
+
+/**
+ * Better and better plans: first fewer or cheaper sheets, as long as the bound leaves hope and the budget (rests looked
+ * at) lasts; then, on as many sheets, a larger piece left over on one of them. Yields null between chunks of work.
+ */
+export function* improve(lot: Lot, first: Plan, bound: number, seed: number, budget: number): Generator<Plan | null> {
+  const random = randomFrom(seed)
+  const saw: Saw = { lot, look: lookFor(lot, random), random }
+  const forOffcut = Math.min(OFFCUT_WORK, budget * OFFCUT_SHARE)
+  let best = first
+  for (const plan of saveSheets(saw, first, bound, budget - forOffcut)) {
+    if (plan) best = plan
+    yield plan
+  }
+  if (best.left.length === 0) yield* enlargeOffcut(saw, best, saw.look.work + forOffcut)
+}
+
+/** What a search finds in little time: for a first answer that is worth showing. */
+export function improvedBriefly(lot: Lot, first: Plan, bound: number, seed: number, budget: number): Plan {
+  const random = randomFrom(seed)
+  let best = first
+  for (const plan of saveSheets({ lot, look: lookFor(lot, random), random }, first, bound, budget))
+    if (plan) best = plan
+  return best
+}
+
+function* saveSheets(saw: Saw, first: Plan, bound: number, budget: number): Generator<Plan | null> {
+  const { lot, look } = saw
+  let best = first
+  let slices = 1
+  while (!isBest(best, lot, bound) && look.work < budget) {
+    const goals = goalsFor(best, lot, bound)
+    if (goals.length === 0) return
+    // One goal is worth all of the work; several take turns, each time for longer.
+    const slice = goals.length === 1 ? budget : (budget * slices) / (8 * goals.length)
+    const workBefore = look.work
+    let found: Plan | null = null
+    for (const goal of goals) {
+      const until = Math.min(budget, look.work + slice)
+      found = yield* reach(saw, goal, until, best)
+      if (found) break
+    }
+    // Without a single sheet there is nothing to search on.
+    if (look.work === workBefore && !found) return
+    if (!found) slices *= 2
+    else {
+      best = found
+      yield best
+    }
+  }
+}
+
+/** Searches until every part of the pool has its place; with sheets running short, fewer parts left are a gain too. */
+function* reach(saw: Saw, goal: Goal, until: number, now: Plan): Generator<null, Plan | null> {
+  const { lot, look, random } = saw
+  if (goal.boards.length === 0) return null
+  const search = new Search(lot, goal.boards, goal.pool, look, random)
+  let next = look.work + CHUNK
+  while (look.work < until) {
+    search.turn()
+    const isDone = search.pool.length === 0
+    const isGain = isDone || (now.left.length > 0 && search.pool.length < now.left.length)
+    if (isGain) return { boards: search.settled(), left: search.pool }
+    if (look.work > next) {
+      next = look.work + CHUNK
+      yield null
+    }
+  }
+  return null
+}
+
+/** The steps by which the last sheet's parts must draw together, as shares of the sheet. */
+const STEPS = [0.16, 0.08, 0.04, 0.02, 0.01]
+
+/**
+ * On the sheet with the least on it, the parts draw together so that what is left is one piece as long as the sheet
+ * (or as wide, in a shop that crosscuts first): the sheet is taken to be narrower, and the search goes on.
+ */
+function* enlargeOffcut(saw: Saw, first: Plan, budget: number): Generator<Plan | null> {
+  const { lot, look } = saw
+  let best = first
+  for (let step = 0; step < STEPS.length && look.work < budget; ) {
+    const last = emptiest(best)
+    if (!last) return
+    const whole = last.root.way === RIP ? last.stock.width : last.stock.length
+    const most = Math.floor(depthUsed(last) - STEPS[step]! * whole)
+    const until = Math.min(budget, look.work + (budget - look.work) / (STEPS.length - step + 1))
+    const found = most > 0 ? yield* reach(saw, drawTogether(best, last, most, lot), until, best) : null
+    if (found && found.boards.length <= best.boards.length) {
+      for (const board of found.boards) if (board.isHeld) release(board, lot)
+      best = found
+      yield best
+    } else step++
+  }
+}
+
+function emptiest({ boards }: Plan): Board | null {
+  const share = ({ used, stock }: Board) => used / (stock.length * stock.width)
+  return boards.reduce<Board | null>((a, b) => (a && share(a) <= share(b) ? a : b), null)
+}
+
+function drawTogether({ boards }: Plan, last: Board, most: number, lot: Lot): Goal {
+  const pool: number[] = []
+  listParts(last.root, pool)
+  const way = lot.first === 'any' ? last.root.way : firstWay(lot)
+  return { boards: [...boards.filter((board) => board !== last), freshBoard(last.stock, way, lot, most)], pool }
+}

@@ -1,0 +1,190 @@
+import type { Random } from '../basics/random'
+import { type Board, copyOf, listParts, RIP, type Twig, tidy } from './cutTree'
+import type { Lot } from './lot'
+import { findSpot, type Look, putAt, type Spot } from './spot'
+
+/** A state is compared with the one so many turns ago. */
+const LATE = 100
+/** One rest in fifty is overlooked. */
+const BLINK = 0.02
+/** What large rests count beside homeless parts, both in sheets. */
+const REST_SHARE = 0.02
+/** So often the strips of two sheets are dealt out anew before the ruin. */
+const DEALT = 0.2
+/** So often waste is not minded; otherwise it is shunned this much. */
+const HEEDLESS = 0.3
+const WASTE_SHUNNED = 20
+/** So often a sheet is ruined as a whole. */
+const WHOLE = 0.15
+
+export function lookFor(lot: Lot, random: Random): Look {
+  const nextBlink = () => Math.ceil(-Math.log(1 - random()) / BLINK)
+  return { lot, nextBlink, untilBlink: 1 / BLINK, dead: 0, work: 0 }
+}
+
+/**
+ * Ruin and recreate on cut trees, for a number of sheets that is one too few: the parts that have no place are the pool.
+ * Every turn takes some parts and strips off one, two or three sheets and puts all of the pool where it fits best, the
+ * largest first. A turn is kept when less is homeless than now, or than some turns ago (late acceptance); when the pool
+ * is empty the goal is reached. Source: Gardeyn and Wauters, 'A goal-driven ruin and recreate heuristic for the 2D
+ * variable-sized bin packing problem with guillotine constraints', 2022 (from memory).
+ */
+export class Search {
+  boards: Board[]
+  pool: number[]
+  private cost: number
+  private turns = 0
+  private readonly before: { readonly at: number; readonly board: Board }[] = []
+  private readonly late: Float64Array
+  private readonly sizes: Float64Array
+  private readonly refused: Int32Array
+  private readonly spot: Spot = { board: 0, rest: 0, turned: false, across: false, loss: Infinity }
+
+  constructor(
+    private readonly lot: Lot,
+    boards: readonly Board[],
+    pool: readonly number[],
+    private readonly look: Look,
+    private readonly random: Random,
+  ) {
+    this.boards = [...boards]
+    this.pool = [...pool]
+    for (const board of this.boards) board.stamp = 0
+    this.sizes = new Float64Array(lot.kinds.length)
+    this.refused = new Int32Array(lot.kinds.length)
+    this.cost = this.costNow()
+    this.late = new Float64Array(LATE).fill(this.cost)
+  }
+
+  turn(): void {
+    this.turns++
+    const poolBefore = this.pool
+    this.before.length = 0
+    this.pool = poolBefore.slice()
+    if (this.random() < DEALT) this.deal()
+    this.ruin()
+    this.recreate()
+    const cost = this.costNow()
+    const at = this.turns % LATE
+    if (cost <= this.late[at]! || cost <= this.cost || this.pool.length === 0) this.cost = cost
+    else {
+      for (const { at, board } of this.before) this.boards[at] = board
+      this.pool = poolBefore
+    }
+    this.late[at] = this.cost
+    this.look.work += 20 + this.boards.length + 4 * poolBefore.length
+  }
+
+  /** The sheets with parts on them, each strip no wider than it must be. What this search did not touch is as it was. */
+  settled(): Board[] {
+    for (const board of this.boards) if (board.stamp > 0) tidy(board, this.lot)
+    return this.boards.filter(({ used }) => used > 0)
+  }
+
+  private costNow(): number {
+    let homeless = 0
+    for (const kind of this.pool) homeless += this.lot.kinds[kind]!.area
+    let worth = 0
+    for (const board of this.boards) worth += board.worth
+    return homeless / this.lot.sheetArea - REST_SHARE * worth
+  }
+
+  /** A board that this turn may change; the one before is kept, to go back to. */
+  private mine(at: number): Board {
+    const board = this.boards[at]!
+    if (board.stamp === this.turns) return board
+    this.before.push({ at, board })
+    const copy = copyOf(board)
+    copy.stamp = this.turns
+    this.boards[at] = copy
+    return copy
+  }
+
+  /** Deals the strips of two sheets out anew, as they are, so that what was left on both comes together on one. */
+  private deal(): void {
+    const { boards } = this
+    const one = this.below(boards.length)
+    const two = this.below(boards.length)
+    const isAlike = boards[one]!.stock === boards[two]!.stock && boards[one]!.root.way === boards[two]!.root.way
+    if (one === two || !isAlike) return
+    const pair = [this.mine(one), this.mine(two)] as const
+    const strips = this.shuffled([...pair[0].root.pieces, ...pair[1].root.pieces])
+    const isRip = pair[0].root.way === RIP
+    for (const { root } of pair) {
+      root.pieces = []
+      root.rest = isRip ? root.width : root.length
+    }
+    for (const strip of strips) {
+      const size = isRip ? strip.width : strip.length
+      const root = pair.find((board) => board.root.rest >= size)?.root
+      if (!root) listParts(strip, this.pool)
+      else {
+        root.pieces.push(strip)
+        root.rest -= size
+      }
+    }
+    for (const board of pair) tidy(board, this.lot)
+  }
+
+  private ruin(): void {
+    const { random, boards } = this
+    const count = Math.min(boards.length, 1 + Math.floor(random() * 2.4))
+    for (let round = 0; round < count; round++) {
+      const board = this.mine(this.below(boards.length))
+      this.takeOff(board.root, random() < WHOLE ? 1 : 0.3 + 0.6 * random())
+      tidy(board, this.lot)
+    }
+  }
+
+  /** Marks pieces as gone; a whole strip goes about as easily as a single part. */
+  private takeOff(twig: Twig, share: number): void {
+    for (const piece of twig.pieces) {
+      if (this.random() < share * (piece.kind >= 0 ? 0.6 : 0.5)) {
+        listParts(piece, this.pool)
+        piece.gone = true
+      } else if (piece.kind < 0) this.takeOff(piece, share)
+    }
+  }
+
+  private recreate(): void {
+    const { look, spot, pool, sizes, refused } = this
+    look.dead = this.random() < HEEDLESS ? 0 : WASTE_SHUNNED
+    this.measure()
+    pool.sort((a, b) => sizes[b]! - sizes[a]! || a - b)
+    let left = 0
+    for (let at = 0; at < pool.length; at++) {
+      const kind = pool[at]!
+      if (refused[kind] !== this.turns && findSpot(this.boards, kind, look, spot).loss < Infinity) {
+        putAt(this.mine(spot.board), kind, spot, this.lot)
+      } else {
+        refused[kind] = this.turns
+        pool[left++] = kind
+      }
+    }
+    pool.length = left
+  }
+
+  /** What makes a part large this turn: its area, its width, its length, or chance. */
+  private measure(): void {
+    const { sizes, lot, random } = this
+    const way = random()
+    for (const kind of this.pool) {
+      const { area, width, length } = lot.kinds[kind]!
+      sizes[kind] = way < 0.5 ? area : way < 0.75 ? width : way < 0.95 ? length : random()
+    }
+  }
+
+  private shuffled(strips: Twig[]): Twig[] {
+    for (let at = strips.length - 1; at > 0; at--) {
+      const other = this.below(at + 1)
+      const held = strips[at]!
+      strips[at] = strips[other]!
+      strips[other] = held
+    }
+    return strips
+  }
+
+  private below(count: number): number {
+    return Math.floor(this.random() * count)
+  }
+}

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest'
+import type { SheetJob } from '../../engine/sheets/job'
+import { checkJob, packing, packSheets } from '../../engine/sheets/pack'
+import { sheetCount } from '../../engine/sheets/tally'
+import { verify } from '../../engine/sheets/verify'
+
+const sheet = { id: 's', material: 'm', length: 2440, width: 1220 }
+const scattered = (count: number) =>
+  Array.from({ length: count }, (_, at) => ({
+    id: `p${at}`,
+    material: 'm',
+    length: 100 + ((at * 37) % 1700),
+    width: 50 + ((at * 91) % 600),
+    quantity: 1,
+  }))
+
+function ends(job: SheetJob, most: number): void {
+  let turns = 0
+  for (const answer of packing(job)) {
+    if (answer) expect(sheetCount(answer)).toBeGreaterThanOrEqual(0)
+    if (++turns > most) throw new Error(`still searching after ${most} turns`)
+  }
+}
+
+describe('packings that once went wrong', () => {
+  it('ends at once when there is not a single sheet to search on', () => {
+    ends({ kerf: 3, stock: [{ ...sheet, quantity: 0 }], parts: scattered(5) }, 10)
+  })
+
+  it('says that the trim leaves nothing, instead of a size below nothing', () => {
+    const job = { kerf: 3, stock: [{ ...sheet, trim: { length: 3000, width: 0 } }], parts: scattered(1) }
+    expect(packSheets(job).unplaced[0]!.reason).toBe('the trim leaves nothing of the sheets of m')
+  })
+
+  it('keeps an offcut in use, although the new sheets would hold all parts without it', () => {
+    const piece = { id: 'o', material: 'm', length: 1200, width: 600, offcut: true, quantity: 2 }
+    const answer = packSheets({ kerf: 3, effort: 'quick', stock: [sheet, piece], parts: scattered(60) })
+    expect(answer.sheets.filter(({ stock }) => stock === 'o').length).toBeGreaterThan(0)
+  })
+
+  it('leaves no sliver beside a strip that need not be so wide', () => {
+    const two = { id: 'p', material: 'm', length: 1000, width: 600, quantity: 2 }
+    const { root } = packSheets({ kerf: 3, stock: [sheet], parts: [two] }).sheets[0]!
+    expect(JSON.stringify(root)).not.toContain('"width":14')
+  })
+
+  it('does not draw every sheet again for each better answer: ten thousand parts end in seconds', () => {
+    const job: SheetJob = { kerf: 3, effort: 'quick', stock: [sheet], parts: scattered(10_000) }
+    const answer = packSheets(job)
+    expect(verify(job, answer)).toEqual([])
+  }, 10_000)
+
+  it('takes names that objects have of their own for names', () => {
+    const named = JSON.parse(
+      '{"kerf":3,"stock":[{"id":"__proto__","material":"__proto__","length":100,"width":100}],' +
+        '"parts":[{"id":"constructor","material":"__proto__","length":50,"width":50,"quantity":3}]}',
+    )
+    const checked = checkJob(named)
+    if (!checked.ok) throw new Error(checked.message)
+    expect(verify(checked.value, packSheets(checked.value))).toEqual([])
+  })
+})

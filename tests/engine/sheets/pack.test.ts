@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest'
+import type { SheetJob } from '../../../engine/sheets/job'
+import type { Piece, SheetAnswer } from '../../../engine/sheets/layout'
+import { packing, packSheets } from '../../../engine/sheets/pack'
+import { sheetCount } from '../../../engine/sheets/tally'
+import { verify } from '../../../engine/sheets/verify'
+import { aJob, aSheet, boards } from './yard'
+
+/** The tree as a sawyer would say it: `rip(720 x 560 | waste 1700 x 560)`. */
+function said(piece: Piece): string {
+  if (piece.kind === 'cut') return `${piece.direction}(${piece.pieces.map(said).join(' | ')})`
+  const size = `${piece.length} x ${piece.width}`
+  return piece.kind === 'part' ? size : `${piece.kind} ${size}`
+}
+
+function sound(job: SheetJob): SheetAnswer {
+  const answer = packSheets(job)
+  expect(verify(job, answer)).toEqual([])
+  return answer
+}
+
+describe('a layout', () => {
+  it('is a rip and then crosscuts, with a kerf between the pieces and the rest kept or not by its size', () => {
+    const job = aJob([boards('1000 x 600 x 2')], { offcutLeast: { length: 500, width: 600 } })
+    const root = sound(job).sheets[0]!.root
+    expect(said(root)).toBe(
+      `rip(crosscut(1000 x 600 | 1000 x 600 | waste ${2440 - 2 * (1000 + 3)} x 600) | offcut 2440 x ${1220 - 600 - 3})`,
+    )
+  })
+
+  it('is no cut at all for a part as large as the sheet less its trim', () => {
+    const job = aJob([boards('2420 x 1200 x 1')], { stock: [aSheet({ trim: { length: 10, width: 10 } })] })
+    expect(sound(job).sheets[0]!.root).toMatchObject({ kind: 'part', x: 10, y: 10 })
+  })
+
+  it('folds sheets that are cut alike into one with copies', () => {
+    const answer = sound(aJob([boards('2440 x 1220 x 7')]))
+    expect(answer.sheets.map(({ copies }) => copies)).toEqual([7])
+  })
+
+  it('loses a strip to a rest narrower than the kerf: 1220 - 2 x 608.5 is 3, one kerf', () => {
+    const answer = sound(aJob([boards('2440 x 608.5 x 2')]))
+    expect(said(answer.sheets[0]!.root)).toBe('rip(2440 x 608.5 | 2440 x 608.5)')
+  })
+
+  it('takes a second sheet when the kerf is all that is missing', () => {
+    expect(sheetCount(sound(aJob([boards('2440 x 610 x 2')])))).toBe(2)
+    expect(sheetCount(sound(aJob([boards('2440 x 610 x 2')], { kerf: 0 })))).toBe(1)
+  })
+})
+
+describe('the directions of cut', () => {
+  // Two sections of unequal width in one strip need a re-rip below the narrower one.
+  const stacked = [boards('1500 x 1200 x 1'), boards('900 x 590 x 2')]
+
+  it('are three at most unless the shop says otherwise', () => {
+    expect(sheetCount(sound(aJob(stacked)))).toBe(1)
+  })
+
+  it('are two in a shop that does not re-rip, and the stack takes a sheet more', () => {
+    expect(sheetCount(sound(aJob(stacked, { stages: 2 })))).toBe(2)
+  })
+
+  it('may begin with a crosscut where the shop says so: crosscut, rip', () => {
+    const answer = sound(aJob(stacked, { stages: 2, firstCut: 'crosscut' }))
+    expect(answer.sheets.map(({ root }) => root.kind === 'cut' && root.direction)).toContain('crosscut')
+  })
+})
+
+describe('grain', () => {
+  it('keeps a part from being turned, and names the size that would fit', () => {
+    const { sheets, unplaced } = sound(aJob([boards('1300 x 2000 x 1')]))
+    expect(sheets).toEqual([])
+    expect(unplaced).toEqual([
+      {
+        part: '1300 x 2000 x 1',
+        quantity: 1,
+        reason: '1300 x 2000 is larger than 2440 x 1220, what sheet sheet gives less its trim; 1300 x 1220 would fit',
+      },
+    ])
+  })
+
+  it('is no matter to a part that may be turned', () => {
+    const { sheets } = sound(aJob([boards('1200 x 2000 x 1', { rotate: true })]))
+    expect(sheets[0]!.placements[0]).toMatchObject({ length: 1200, width: 2000, rotated: true })
+  })
+})
+
+describe('the stock', () => {
+  it('gives its offcuts before a new sheet is opened', () => {
+    const stock = [aSheet(), aSheet({ id: 'piece', length: 900, width: 600, offcut: true, quantity: 1 })]
+    expect(sound(aJob([boards('800 x 500 x 1')], { stock })).sheets.map((sheet) => sheet.stock)).toEqual(['piece'])
+  })
+
+  it('is bought where it costs least: two halves at 25 instead of a whole sheet at 60', () => {
+    const stock = [aSheet({ price: 60 }), aSheet({ id: 'half', length: 1220, price: 25 })]
+    const answer = sound(aJob([boards('1200 x 1200 x 2')], { stock }))
+    expect(answer.sheets.map(({ stock, copies }) => [stock, copies])).toEqual([['half', 2]])
+  })
+
+  it('runs out, and what is left is named with its number', () => {
+    const answer = sound(aJob([boards('2000 x 1000 x 5')], { stock: [aSheet({ quantity: 2 })] }))
+    expect(answer.unplaced).toEqual([
+      { part: '2000 x 1000 x 5', quantity: 3, reason: 'the 2 sheets of ply that are there are used up' },
+    ])
+    expect(answer.proved).toBe(false)
+  })
+
+  it('is packed material by material', () => {
+    const stock = [aSheet(), aSheet({ id: 'thin', material: 'hardboard' })]
+    const parts = [boards('700 x 500 x 2'), { ...boards('600 x 400 x 3'), material: 'hardboard' }]
+    const answer = sound(aJob(parts, { stock }))
+    expect(answer.bounds).toEqual({ ply: 1, hardboard: 1 })
+    expect(answer.sheets.map((sheet) => sheet.stock)).toEqual(['sheet', 'thin'])
+  })
+})
+
+describe('the search', () => {
+  const kitchen = aJob([
+    boards('720 x 560 x 18'),
+    boards('764 x 560 x 9'),
+    boards('764 x 100 x 18', { rotate: true }),
+    boards('760 x 540 x 9'),
+    boards('720 x 300 x 14'),
+    boards('564 x 300 x 14'),
+  ])
+
+  it('gives a whole answer first, and never a worse one after it', () => {
+    let last = Number.POSITIVE_INFINITY
+    for (const answer of packing(kitchen)) {
+      if (!answer) continue
+      expect(verify(kitchen, answer)).toEqual([])
+      expect(sheetCount(answer)).toBeLessThanOrEqual(last)
+      last = sheetCount(answer)
+    }
+    expect(last).toBeLessThan(Number.POSITIVE_INFINITY)
+  })
+
+  it('comes to the same bytes for the same job and seed', () => {
+    const once = JSON.stringify(packSheets({ ...kitchen, seed: 7 }))
+    expect(JSON.stringify(packSheets(structuredClone({ ...kitchen, seed: 7 })))).toBe(once)
+  })
+
+  it('ends early when the caller has waited long enough, with a sound answer', () => {
+    const answer = packSheets(kitchen, () => true)
+    expect(verify(kitchen, answer)).toEqual([])
+  })
+
+  it('draws the parts of the last sheet together, so that what is left is one long piece', () => {
+    const job = aJob([boards('2440 x 1220 x 1'), boards('600 x 300 x 4'), boards('1200 x 300 x 2')])
+    const last = sound(job).sheets.find(({ placements }) => placements.length > 1)!.root
+    expect(last.kind === 'cut' && said(last.pieces.at(-1)!)).toBe(`offcut 2440 x ${1220 - 2 * (300 + 3)}`)
+  })
+})
