@@ -1,7 +1,8 @@
 import { defineConfig } from '@playwright/test'
 import { QUIET } from './chromium'
 
-const ADDRESS = 'http://localhost:4179/'
+const PORT = process.env.CASEWRIGHT_PORT ?? '4179'
+const ADDRESS = `http://localhost:${PORT}/`
 
 export default defineConfig({
   testDir: '.',
@@ -15,7 +16,7 @@ export default defineConfig({
     launchOptions: { executablePath: process.env.CASEWRIGHT_CHROMIUM ?? '/usr/bin/chromium', args: QUIET },
   },
   webServer: {
-    command: 'npx vite preview --port 4179 --strictPort --logLevel warn',
+    command: `npx vite preview --port ${PORT} --strictPort --logLevel warn`,
     cwd: '../..',
     url: ADDRESS,
     reuseExistingServer: false,

@@ -17,12 +17,12 @@ const RIM_PX = 10
 
 /**
  * A card next to what is selected: to the right of it where there is room, else to its left. It stays where it is during
- * a gesture and fades, so that it is not in the way of the hand.
+ * a gesture and fades, so that it is not in the way of the hand; so it does while free places are offered.
  */
 export function Beside({ view, pane, children }: BesideProps) {
   const cabinets = useStore((state) => state.history.present.cabinets)
   const selection = useStore((state) => state.selection)
-  const isBusy = useStore((state) => state.gesture !== null)
+  const isBusy = useStore((state) => state.gesture !== null || state.placing !== null)
   const chosen = useMemo(
     () => chosenCabinets(selection).flatMap((id): Cabinet[] => (cabinets[id] ? [cabinets[id]] : [])),
     [selection, cabinets],

@@ -1,4 +1,4 @@
-import { type FocusEvent, type ReactNode, useCallback, useMemo, useRef, useState } from 'react'
+import { type FocusEvent, type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import { type CabinetId, formatLength, newCabinetAt, type Project, placesFor, type Rect } from '../../engine/index'
 import { placesToMove } from '../input/commands'
 import { added, wallOf } from '../input/create'
@@ -45,6 +45,12 @@ export function Elevation({ beside }: ElevationProps) {
   const hand = useHand(host, views, isSpaceDown, announce)
   const keys = useKeys(host, views, isSpaceDown, announce, typeWidth)
   const slots = useMemo(() => (placing ? slotsFor(shown, placing) : []), [shown, placing])
+  // Who asked for the places by keys has the keys on the first of them.
+  useEffect(() => {
+    if (placing && document.activeElement?.matches(':focus-visible')) {
+      host.current?.querySelector<SVGElement>('[data-slot]')?.focus({ preventScroll: true })
+    }
+  }, [placing])
   const single = chosen.length === 1 ? shown.cabinets[chosen[0]!] : undefined
 
   const onFocus = useCallback(

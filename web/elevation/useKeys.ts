@@ -90,7 +90,9 @@ export function useKeys(
           ids: valuesOf<Cabinet>(history.present.cabinets).map(({ id }) => id),
         })
       case 'drop':
-        return placing ? actions.place(null) : actions.select({ kind: 'nothing' })
+        if (!placing) return actions.select({ kind: 'nothing' })
+        host.current?.focus({ preventScroll: true })
+        return actions.place(null)
       case 'fit':
         return views.fit()
       case 'zoom':

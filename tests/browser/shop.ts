@@ -1,0 +1,168 @@
+import { readFile } from 'node:fs/promises'
+import { test as base, type Download, expect, type Locator, type Page } from '@playwright/test'
+
+/** Chromium's own remark about reading a picture back from the graphics card, made when a test takes one. */
+const NOT_OURS = /GPU stall due to ReadPixels/
+
+interface Fixtures {
+  /** What the page has said that it should not; it must be nothing when the test is over. */
+  readonly said: string[]
+  /** A page with the demonstration open, as a first visitor finds it. */
+  readonly shop: Page
+}
+
+/** A test of the real app. It fails when the page warned, failed or called anywhere outside this machine. */
+export const test = base.extend<Fixtures>({
+  // biome-ignore lint/correctness/noEmptyPattern: Playwright reads from the pattern that nothing else is needed.
+  said: async ({}, use) => {
+    const said: string[] = []
+    await use(said)
+    expect(said, 'warnings, errors and requests to other machines').toEqual([])
+  },
+  shop: async ({ page, said }, use) => {
+    await openShop(page, said)
+    await use(page)
+  },
+})
+
+export { expect }
+
+/** Opens the demonstration and notes from then on all that the page should not say. */
+export async function openShop(page: Page, said: string[]): Promise<void> {
+  listen(page, said)
+  await page.goto('/')
+  await expect(cabinets(page)).toHaveCount(10)
+}
+
+function listen(page: Page, said: string[]): void {
+  page.on('console', (message) => {
+    const isLoud = message.type() === 'error' || message.type() === 'warning'
+    if (isLoud && !NOT_OURS.test(message.text())) said.push(message.text())
+  })
+  page.on('pageerror', (error) => said.push(error.message))
+  page.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url())
+    if (protocol.startsWith('http') && hostname !== 'localhost') said.push(`asked ${request.url()}`)
+  })
+}
+
+export function cabinets(page: Page): Locator {
+  return page.locator('[data-cabinet]')
+}
+
+/** A cabinet of the elevation by its mark. */
+export function cabinet(page: Page, mark: string): Locator {
+  return page.locator(`[data-cabinet][aria-label^="${mark} "]`)
+}
+
+export function button(page: Page, name: string | RegExp): Locator {
+  return page.getByRole('button', { name, exact: typeof name === 'string' })
+}
+
+export async function goTo(page: Page, stage: 'Site' | 'Design' | 'Show' | 'Cut' | 'Build'): Promise<void> {
+  await page.getByRole('navigation', { name: 'Stages of the work' }).getByRole('button', { name: stage }).click()
+}
+
+export async function openTab(page: Page, name: string): Promise<void> {
+  await page.getByRole('tab', { name: new RegExp(`^${name}`) }).click()
+}
+
+/** Types over what a field holds, and settles it. */
+export async function type(field: Locator, text: string): Promise<void> {
+  await field.fill(text)
+  await field.press('Enter')
+}
+
+/** Picks an entry of the project menu. */
+export async function pickInMenu(page: Page, name: RegExp): Promise<void> {
+  await button(page, 'Project menu').click()
+  await page.getByRole('menuitem', { name }).click()
+}
+
+export async function startProject(page: Page, unit: 'Millimetres' | 'Inches'): Promise<void> {
+  await pickInMenu(page, /^New project/)
+  await button(page, unit).click()
+  await expect(cabinets(page)).toHaveCount(0)
+}
+
+/** Where a point of the wall is in the window, in pixels: x along the wall, y up from the floor, in mm. */
+export async function onScreen(page: Page, x: number, y: number): Promise<{ x: number; y: number }> {
+  return page.locator('svg[aria-label$="seen from the room"] > g').evaluate(
+    (wall, at) => {
+      const { x, y } = new DOMPoint(at.x, -at.y).matrixTransform((wall as SVGGElement).getScreenCTM()!)
+      return { x, y }
+    },
+    { x, y },
+  )
+}
+
+interface Point {
+  readonly x: number
+  readonly y: number
+}
+
+/** Presses the mouse at a point of the window and carries it to another, a few moves on the way; it stays down. */
+export async function carry(page: Page, from: Point, to: Point): Promise<void> {
+  await page.mouse.move(from.x, from.y)
+  await page.mouse.down()
+  await page.mouse.move(from.x + 6, from.y, { steps: 2 })
+  await page.mouse.move(to.x, to.y, { steps: 4 })
+}
+
+export async function drag(page: Page, from: Point, to: Point): Promise<void> {
+  await carry(page, from, to)
+  await page.mouse.up()
+}
+
+/** The middle of what is drawn, in the window. */
+export async function middleOf(thing: Locator): Promise<Point> {
+  const { x, y, width, height } = (await thing.boundingBox())!
+  return { x: x + width / 2, y: y + height / 2 }
+}
+
+export interface Standing {
+  readonly kind: string
+  readonly left: number
+  readonly width: number
+}
+
+/** Every cabinet as the open Schedule has it, from left to right, in the unit that is shown. */
+export async function schedule(page: Page): Promise<Standing[]> {
+  return page.getByRole('table', { name: 'Schedule of cabinets' }).evaluate((table) =>
+    [...table.querySelectorAll('tbody tr')].map((row) => {
+      const [left, , width] = [...row.querySelectorAll('input')].map((field) => Number(field.value))
+      return { kind: row.querySelector('select')!.value, left: left!, width: width! }
+    }),
+  )
+}
+
+/** The number beside the name of a tab of the lists. */
+export async function countOf(page: Page, tab: string): Promise<number> {
+  const words = await page.getByRole('tab', { name: new RegExp(`^${tab}`) }).textContent()
+  return Number(/\d+/.exec(words ?? '')?.[0])
+}
+
+export async function save(page: Page): Promise<{ readonly name: string; readonly text: string }> {
+  const coming = page.waitForEvent('download')
+  await page.keyboard.press('Control+s')
+  const download: Download = await coming
+  return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') }
+}
+
+/** Opens a project file of a given text, as a person would pick it. */
+export async function openFile(page: Page, text: string): Promise<void> {
+  const coming = page.waitForEvent('filechooser')
+  await page.keyboard.press('Control+o')
+  const chooser = await coming
+  await chooser.setFiles({ name: 'kitchen.casewright.json', mimeType: 'application/json', buffer: Buffer.from(text) })
+}
+
+/** The message about what just happened. */
+export function notice(page: Page): Locator {
+  return page.locator('[data-tone]')
+}
+
+/** Waits until everything done so far is kept. */
+export async function untilSaved(page: Page): Promise<void> {
+  await expect(page.getByText(/^● saved/)).toBeVisible()
+}
