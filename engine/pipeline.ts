@@ -11,7 +11,7 @@ import { type HardwareRow, hardwareOf } from './hardware/hardwareOf'
 import type { Part } from './parts/part'
 import { partsOf } from './parts/partsOf'
 import type { Cabinet, CabinetKind, Project } from './project/document'
-import { fitOf } from './runs/fit'
+import { whyNotFit } from './runs/fit'
 import type { JobPart, JobStock, SheetJob } from './sheets/job'
 import { formatWithUnit } from './units/format'
 import type { LengthDisplay, Mm } from './units/length'
@@ -47,22 +47,48 @@ export interface Derived {
  */
 export const derive: (project: Project) => Derived = remember((project: Project): Derived => {
   const cabinets = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project))
-  const cutList = cutListOf(cabinets, project.materials)
+  const listed = listOf(cabinets, project.materials)
   return {
     project,
     cabinets,
     cabinetOf: Object.fromEntries(cabinets.map((one) => [one.cabinet.id, one])),
-    partOf: new Map(cabinets.flatMap(({ parts }) => parts.map((part) => [part.id, part] as const))),
-    rowOf: new Map(cutList.rows.flatMap((row) => row.parts.map((part) => [part, row.key] as const))),
-    cutList,
-    sheetJob: sheetJobOf(project, cutList.rows),
+    ...listed,
+    sheetJob: sheetJobOf(project, listed.cutList.rows),
     problems: [
       ...cabinets.flatMap(({ problems }) => problems),
       ...placeProblems(project),
-      ...stockProblems(project, cutList.rows),
+      ...stockProblems(project, listed.cutList.rows),
     ],
   }
 })
+
+type Listed = Pick<Derived, 'partOf' | 'rowOf' | 'cutList'>
+
+/** What the last cut list was made from, and that list: it stays while the same boards go into cabinets of the same marks. */
+let lastList: {
+  readonly cabinets: readonly DerivedCabinet[]
+  readonly materials: Project['materials']
+  readonly listed: Listed
+} | null = null
+
+function listOf(cabinets: readonly DerivedCabinet[], materials: Project['materials']): Listed {
+  if (lastList && lastList.materials === materials && areSameBoards(lastList.cabinets, cabinets)) return lastList.listed
+  const cutList = cutListOf(cabinets, materials)
+  const listed = {
+    partOf: new Map(cabinets.flatMap(({ parts }) => parts.map((part) => [part.id, part] as const))),
+    rowOf: new Map(cutList.rows.flatMap((row) => row.parts.map((part) => [part, row.key] as const))),
+    cutList,
+  }
+  lastList = { cabinets, materials, listed }
+  return listed
+}
+
+function areSameBoards(before: readonly DerivedCabinet[], after: readonly DerivedCabinet[]): boolean {
+  return (
+    before.length === after.length &&
+    after.every(({ parts, mark }, at) => parts === before[at]!.parts && mark === before[at]!.mark)
+  )
+}
 
 const SHOP_ORDER: readonly CabinetKind[] = ['base', 'upper', 'tall']
 
@@ -72,17 +98,33 @@ function inShopOrder(project: Project): Cabinet[] {
   )
 }
 
+type Known = Rules & { readonly derived: DerivedCabinet }
+
 /** What was worked out for a cabinet last, and from which rules. */
-const known = new WeakMap<Cabinet, Rules & { readonly derived: DerivedCabinet }>()
+const known = new WeakMap<Cabinet, Known>()
+/** The same by the cabinet's id, for one that has only been moved. */
+const lastOf = new Map<CabinetId, Known>()
+const LAST_KEPT = 2000
 
 function derivedCabinet(cabinet: Cabinet, { methods, materials, method: usual }: Project): DerivedCabinet {
   const method = methods[cabinet.method ?? usual]!
   const before = known.get(cabinet)
   if (before?.method === method && before.materials === materials) return before.derived
-  const rules: Rules = { method: withOverrides(method, cabinet.overrides), materials }
+  const last = lastOf.get(cabinet.id)
+  const isMoved = last?.method === method && last.materials === materials && isSameBox(last.derived.cabinet, cabinet)
+  const derived = isMoved ? { ...last.derived, cabinet } : builtCabinet(cabinet, method, materials)
+  const fresh = { method, materials, derived }
+  known.set(cabinet, fresh)
+  if (lastOf.size >= LAST_KEPT) lastOf.clear()
+  lastOf.set(cabinet.id, fresh)
+  return derived
+}
+
+function builtCabinet(cabinet: Cabinet, usual: Rules['method'], materials: Rules['materials']): DerivedCabinet {
+  const rules: Rules = { method: withOverrides(usual, cabinet.overrides), materials }
   const build = buildCabinet(cabinet, rules)
   const parts = partsOf(build, rules)
-  const derived = {
+  return {
     cabinet,
     mark: build.mark,
     parts,
@@ -90,15 +132,19 @@ function derivedCabinet(cabinet: Cabinet, { methods, materials, method: usual }:
     fronts: build.fronts,
     problems: build.problems,
   }
-  known.set(cabinet, { method, materials, derived })
-  return derived
+}
+
+/** Boards do not know where their cabinet stands along the wall. */
+function isSameBox(before: Cabinet, after: Cabinet): boolean {
+  const fields = Object.keys({ ...before, ...after }) as (keyof Cabinet)[]
+  return fields.every((field) => field === 'left' || before[field] === after[field])
 }
 
 /** What stands where it cannot stand. A drag never lands there, but a file or a changed wall may ask for it. */
 function placeProblems(project: Project): Problem[] {
   return valuesOf<Cabinet>(project.cabinets).flatMap((cabinet): Problem[] => {
-    const fit = fitOf(project, cabinet)
-    return fit.fits ? [] : [{ weight: 'stop', about: { kind: 'cabinet', cabinet: cabinet.id }, message: fit.why }]
+    const why = whyNotFit(project, cabinet)
+    return why ? [{ weight: 'stop', about: { kind: 'cabinet', cabinet: cabinet.id }, message: why }] : []
   })
 }
 

@@ -25,7 +25,28 @@ export function cutListOf(
   }
   const order = materialOrder(materials)
   const sorted = [...merging.values()].sort((a, b) => bySize(a.group, b.group, order))
-  return { rows: marked(sorted), totals: totalsOf(sorted, materials) }
+  return { rows: sameWhereEqual(marked(sorted)), totals: totalsOf(sorted, materials) }
+}
+
+/** The rows of the last list: one that is equal is given again, so that it need not be drawn again. */
+let lastRows: ReadonlyMap<RowKey, CutRow> = new Map()
+
+function sameWhereEqual(rows: readonly CutRow[]): CutRow[] {
+  const kept = rows.map((row) => {
+    const before = lastRows.get(row.key)
+    return before && isEqualRow(before, row) ? before : row
+  })
+  lastRows = new Map(kept.map((row) => [row.key, row]))
+  return kept
+}
+
+/** Rows of one key are alike in size, material and bands. */
+function isEqualRow(a: CutRow, b: CutRow): boolean {
+  return a.mark === b.mark && a.name === b.name && areEqual(a.parts, b.parts) && areEqual(a.cabinets, b.cabinets)
+}
+
+function areEqual(a: readonly string[], b: readonly string[]): boolean {
+  return a.length === b.length && a.every((one, at) => one === b[at])
 }
 
 /** A row while it grows. */

@@ -28,6 +28,13 @@ export function fitOf(project: Project, proposed: Cabinet | readonly Cabinet[]):
   return { fits: true, says: first ? saysOf(project, first, list) : 'fits' }
 }
 
+/** Why a cabinet cannot stand where it stands, or nothing when it can. */
+export function whyNotFit(project: Project, cabinet: Cabinet): string | null {
+  const others = valuesOf<Cabinet>(project.cabinets).filter(({ id }) => id !== cabinet.id)
+  const why = whyNot(project, cabinet, others)
+  return why && `${markOf(cabinet)} ${why}`
+}
+
 function isList(proposed: Cabinet | readonly Cabinet[]): proposed is readonly Cabinet[] {
   return Array.isArray(proposed)
 }

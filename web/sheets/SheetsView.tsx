@@ -30,7 +30,7 @@ export function SheetsView() {
     )
   }
   return (
-    <div className={styles.view}>
+    <div className={styles.view} data-layout={current ? 'current' : 'old'}>
       {!current && packing === 'thinking' && <p className={styles.thinking}>Laying the boards out on sheets…</p>}
       {packing === 'failed' && (
         <p className={styles.failed} role="alert">

@@ -32,7 +32,7 @@ export function Consequences() {
   const since = (value: number | null, past: number | null | undefined) =>
     isThinking || value === null || past === null || past === undefined ? null : value - past
   return (
-    <section className={styles.strip} aria-label="Consequences" aria-busy={isThinking}>
+    <section className={styles.strip} aria-label="Consequences" aria-busy={isThinking} data-settled={isSettled}>
       <Figure
         words="sheets"
         value={shown.sheets}

@@ -1,45 +1,39 @@
-import { Fragment, useCallback, useDeferredValue, useMemo, useState } from 'react'
-import type { CutRow, Derived, MaterialId, PartId, RowKey } from '../../engine/index'
+import { useDeferredValue, useMemo, useRef, useState } from 'react'
+import type { CutList, CutRow, MaterialId } from '../../engine/index'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
-import { CutRowLine, PartsLine } from './CutRowLine'
-import { changeOf } from './changes'
-import { chosenParts, isRowChosen, selectionOf } from './chosen'
+import { CutRows } from './CutRows'
+import { changesOf } from './changes'
 import { placedParts, sheetsOfRows } from './places'
 import styles from './Tables.module.css'
+import { Totals } from './Totals'
+
+/** Of the columns, in pixels; the two with words share the rest. Fixed, so that a new figure moves no other column. */
+const WIDTHS = [76, null, 64, 104, 104, 92, 66, null, 84] as const
+
+const NO_SHEETS: ReadonlyMap<string, string> = new Map()
 
 /** The cut list of what is shown, live while something is dragged: a frame may come before the list has caught up. */
 export function CutListTable() {
   const derived = useDeferredValue(useStore((state) => state.derived))
   const before = useDeferredValue(useStore((state) => state.before))
-  const selection = useStore((state) => state.selection)
-  const layout = useStore((state) => state.layout)
-  const actions = useStore((state) => state.actions)
+  const layout = useDeferredValue(useStore((state) => state.layout))
   const [material, setMaterial] = useState<MaterialId | 'all'>('all')
-  const [open, setOpen] = useState<ReadonlySet<RowKey>>(new Set())
+  const scroller = useRef<HTMLDivElement>(null)
+  const { cutList } = derived
 
   const sheets = useMemo(() => {
     const current = currentLayout({ layout, derived })
-    return current ? sheetsOfRows(placedParts(derived.cutList, current.answer)) : null
+    return current ? sheetsOfRows(placedParts(derived.cutList, current.answer)) : NO_SHEETS
   }, [layout, derived])
-  const chosen = useMemo(() => chosenParts(selection, derived), [selection, derived])
-  const changes = useMemo(
-    () => new Map(derived.cutList.rows.map((row) => [row.key, changeOf(row, before)])),
-    [derived, before],
-  )
-
-  const choose = useCallback((row: CutRow) => actions.select({ kind: 'row', row: row.key }), [actions])
-  const choosePart = useCallback((part: PartId) => actions.select(selectionOf(part, derived)), [actions, derived])
-  const toggle = useCallback((row: CutRow) => setOpen((was) => toggled(was, row.key)), [])
-
+  const changes = useMemo(() => changesOf(cutList, before), [cutList, before])
   const { display, materials } = derived.project
-  const used = derived.cutList.totals.map((total) => total.material)
+  const used = cutList.totals.map((total) => total.material)
   const shownMaterial = material !== 'all' && used.includes(material) ? material : 'all'
-  const rows = derived.cutList.rows.filter((row) => shownMaterial === 'all' || row.material === shownMaterial)
-  if (derived.cutList.rows.length === 0) return <NoBoards />
-  const tabStop = (rows.find((row) => isRowChosen(row, selection, chosen)) ?? rows[0])?.key
+  const rows = useMemo(() => rowsOf(cutList, shownMaterial), [cutList, shownMaterial])
+  if (cutList.rows.length === 0) return <NoBoards />
   return (
-    <div className={styles.table}>
+    <div className={styles.table} ref={scroller}>
       <label className={styles.filter}>
         Material
         <select
@@ -55,40 +49,22 @@ export function CutListTable() {
         </select>
       </label>
       {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: its rows are selected, which only a grid can say */}
-      <table role="grid" aria-label="Cut list">
-        <Head unit={display.unit} />
-        <tbody>
-          {rows.map((row) => (
-            <Fragment key={row.key}>
-              <CutRowLine
-                row={row}
-                display={display}
-                change={changes.get(row.key)!}
-                sheets={sheets?.get(row.key)?.join(', ') ?? ''}
-                isChosen={isRowChosen(row, selection, chosen)}
-                isOpen={open.has(row.key)}
-                isTabStop={row.key === tabStop}
-                onChoose={choose}
-                onToggle={toggle}
-              />
-              {open.has(row.key) && (
-                <PartsLine row={row} marks={marksOf(row, derived)} chosen={chosen} onPart={choosePart} />
-              )}
-            </Fragment>
+      <table role="grid" aria-label="Cut list" aria-rowcount={rows.length + 1} className={styles.cutList}>
+        <colgroup>
+          {WIDTHS.map((width, at) => (
+            <col key={at} style={width === null ? undefined : { width }} />
           ))}
-        </tbody>
+        </colgroup>
+        <Head unit={display.unit} />
+        <CutRows rows={rows} derived={derived} changes={changes} sheets={sheets} scroller={scroller} />
       </table>
-      <Totals derived={derived} material={shownMaterial} />
+      <Totals cutList={cutList} materials={materials} material={shownMaterial} />
     </div>
   )
 }
 
-function toggled(keys: ReadonlySet<RowKey>, key: RowKey): ReadonlySet<RowKey> {
-  return keys.has(key) ? new Set([...keys].filter((each) => each !== key)) : new Set([...keys, key])
-}
-
-function marksOf(row: CutRow, { partOf }: Derived): string[] {
-  return row.parts.map((part) => partOf.get(part)?.mark ?? part)
+function rowsOf({ rows }: CutList, material: MaterialId | 'all'): readonly CutRow[] {
+  return material === 'all' ? rows : rows.filter((row) => row.material === material)
 }
 
 function Head({ unit }: { readonly unit: string }) {
@@ -116,42 +92,6 @@ function Head({ unit }: { readonly unit: string }) {
         </th>
       </tr>
     </thead>
-  )
-}
-
-function Totals({ derived, material }: { readonly derived: Derived; readonly material: MaterialId | 'all' }) {
-  const totals = derived.cutList.totals.filter((total) => material === 'all' || total.material === material)
-  return (
-    <table className={styles.totals} aria-label="Totals by material">
-      <thead>
-        <tr>
-          <th scope="col">Material</th>
-          <th scope="col" className={styles.figure}>
-            Parts
-          </th>
-          <th scope="col" className={styles.figure}>
-            Area (m²)
-          </th>
-          <th scope="col" className={styles.figure}>
-            Weight (kg)
-          </th>
-          <th scope="col" className={styles.figure}>
-            Banding (m)
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {totals.map((total) => (
-          <tr key={total.material}>
-            <th scope="row">{derived.project.materials[total.material]?.name ?? total.material}</th>
-            <td className={styles.figure}>{total.parts}</td>
-            <td className={styles.figure}>{total.area.toFixed(2)}</td>
-            <td className={styles.figure}>{total.weight.toFixed(1)}</td>
-            <td className={styles.figure}>{total.banding.toFixed(1)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   )
 }
 

@@ -6,6 +6,8 @@ import styles from './Tables.module.css'
 
 export interface CutRowLineProps {
   readonly row: CutRow
+  /** From 1, the head being the first. */
+  readonly index: number
   readonly display: LengthDisplay
   readonly change: RowChange
   readonly sheets: string
@@ -20,10 +22,11 @@ export const COLUMNS = 9
 
 /** One row of the cut list. Up and down go to the next row, right and left open and close it, Enter selects it. */
 export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
-  const { row, display, change, sheets, isChosen, isOpen, isTabStop, onChoose, onToggle } = props
+  const { row, index, display, change, sheets, isChosen, isOpen, isTabStop, onChoose, onToggle } = props
   return (
     <tr
       data-row={row.key}
+      aria-rowindex={index}
       className={isChosen ? styles.chosen : undefined}
       aria-selected={isChosen}
       tabIndex={isTabStop ? 0 : -1}

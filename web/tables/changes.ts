@@ -1,4 +1,4 @@
-import type { CutRow, Derived, Mm } from '../../engine/index'
+import type { CutList, CutRow, Derived, Mm, RowKey } from '../../engine/index'
 
 /** What a row was before the drag began; null where a value is what it was. */
 export interface RowChange {
@@ -10,15 +10,28 @@ export interface RowChange {
 
 export const UNCHANGED: RowChange = { isNew: false, quantity: null, length: null, width: null }
 
+/** The rows that are not what they were when the gesture began. */
+export function changesOf(
+  { rows }: CutList,
+  before: Pick<Derived, 'partOf' | 'cutList'> | null,
+): ReadonlyMap<RowKey, RowChange> {
+  const changes = new Map<RowKey, RowChange>()
+  if (!before || before.cutList.rows === rows) return changes
+  const rowsBefore = new Map(before.cutList.rows.map((row) => [row.key, row]))
+  for (const row of rows) {
+    const was = rowsBefore.get(row.key)
+    if (was !== row) changes.set(row.key, changeOf(row, was, before.partOf))
+  }
+  return changes
+}
+
 /**
  * Compares by parts, because the row of a board changes with its size: what the boards of this row measured before, and
  * how many of these there were.
  */
-export function changeOf(row: CutRow, before: Pick<Derived, 'partOf' | 'cutList'> | null): RowChange {
-  if (!before) return UNCHANGED
-  const same = before.cutList.rows.find(({ key }) => key === row.key)
+function changeOf(row: CutRow, same: CutRow | undefined, partsBefore: Derived['partOf']): RowChange {
   if (same) return same.quantity === row.quantity ? UNCHANGED : { ...UNCHANGED, quantity: same.quantity }
-  const was = row.parts.map((part) => before.partOf.get(part)).find((part) => part !== undefined)
+  const was = row.parts.map((part) => partsBefore.get(part)).find((part) => part !== undefined)
   if (!was) return { ...UNCHANGED, isNew: true }
   return {
     ...UNCHANGED,

@@ -10,13 +10,15 @@ export function placedParts(cutList: CutList, answer: SheetAnswer): readonly Pla
   return known.placed
 }
 
-/** On which sheets the parts of each row lie. */
-export function sheetsOfRows(placed: readonly PlacedPart[]): ReadonlyMap<string, readonly number[]> {
-  const sheets = new Map<string, number[]>()
+/** On which sheets the parts of each row lie: `3, 4`. */
+export function sheetsOfRows(placed: readonly PlacedPart[]): ReadonlyMap<string, string> {
+  const last = new Map<string, number>()
+  const words = new Map<string, string>()
   for (const { row, sheet } of placed) {
-    const list = sheets.get(row)
-    if (!list) sheets.set(row, [sheet])
-    else if (list.at(-1) !== sheet) list.push(sheet)
+    if (last.get(row) === sheet) continue
+    last.set(row, sheet)
+    const before = words.get(row)
+    words.set(row, before === undefined ? String(sheet) : `${before}, ${sheet}`)
   }
-  return sheets
+  return words
 }

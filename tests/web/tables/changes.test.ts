@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { CutRow, Derived, Part, PartId } from '../../../engine/index'
-import { changeOf, markStretches, UNCHANGED } from '../../../web/tables/changes'
+import { changesOf, markStretches, type RowChange, UNCHANGED } from '../../../web/tables/changes'
 
 function row(key: string, parts: readonly string[], length: number, width: number): CutRow {
   return { key, parts, length, width, quantity: parts.length } as unknown as CutRow
@@ -11,6 +11,10 @@ function design(...rows: readonly CutRow[]): Pick<Derived, 'partOf' | 'cutList'>
     return parts.map((id): [PartId, Part] => [id, { id, cutLength: length, cutWidth: width } as Part])
   })
   return { partOf: new Map(parts), cutList: { rows, totals: [] } }
+}
+
+function changeOf(now: CutRow, before: Pick<Derived, 'partOf' | 'cutList'> | null): RowChange {
+  return changesOf({ rows: [now], totals: [] }, before).get(now.key) ?? UNCHANGED
 }
 
 describe('a row of the cut list during a drag', () => {
