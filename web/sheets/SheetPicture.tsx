@@ -1,4 +1,4 @@
-import { type KeyboardEvent, memo } from 'react'
+import type { KeyboardEvent } from 'react'
 import type { Drawing, DrawingMark } from '../../engine/index'
 import styles from './Sheets.module.css'
 
@@ -17,9 +17,7 @@ export interface SheetPictureProps {
 type Part = Extract<DrawingMark, { kind: 'rect' }> & { readonly placement: number }
 
 /** The drawing of a sheet on screen, true to scale. One stop of the tab key; the arrows go from part to part. */
-export const SheetPicture = memo(Picture, isSamePicture)
-
-function Picture({ drawing, label, lit, places, onPick }: SheetPictureProps) {
+export function SheetPicture({ drawing, label, lit, places, onPick }: SheetPictureProps) {
   const { bounds, marks } = drawing
   const litPlaces = new Set(lit === '' ? [] : lit.split(' ').map(Number))
   const stop = litPlaces.size > 0 ? Math.min(...litPlaces) : 0
@@ -69,14 +67,6 @@ function Picture({ drawing, label, lit, places, onPick }: SheetPictureProps) {
         })}
       </g>
     </svg>
-  )
-}
-
-/** A drag makes a new design at every move; a sheet on which nothing changed is not drawn again. */
-function isSamePicture(a: SheetPictureProps, b: SheetPictureProps): boolean {
-  const isSameSheet = a.drawing === b.drawing && a.label === b.label && a.lit === b.lit && a.onPick === b.onPick
-  return (
-    isSameSheet && a.places.every(({ words, part }, at) => words === b.places[at]?.words && part === b.places[at].part)
   )
 }
 

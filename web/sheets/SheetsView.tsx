@@ -1,12 +1,11 @@
-import { useDeferredValue, useMemo, useRef } from 'react'
-import type { Derived, PartId } from '../../engine/index'
-import { formatLength, numberList, yieldOfSheet } from '../../engine/index'
-import { currentLayout, type Layout, type Selection } from '../store/state'
+import { useCallback, useDeferredValue, useMemo, useRef } from 'react'
+import type { Derived, MaterialId, PlacedPart } from '../../engine/index'
+import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
 import { chosenParts, selectionOf } from '../tables/chosen'
 import { BuyTable } from './BuyTable'
-import { type Fold, foldsOf, litPlaces, nextPart } from './folds'
-import { SheetPicture } from './SheetPicture'
+import { foldsOf, litPlaces, nextPart } from './folds'
+import { SheetFigure } from './SheetFigure'
 import styles from './Sheets.module.css'
 
 /**
@@ -15,7 +14,7 @@ import styles from './Sheets.module.css'
  */
 export function SheetsView() {
   const derived = useDeferredValue(useStore((state) => state.derived))
-  const layout = useStore((state) => state.layout)
+  const layout = useDeferredValue(useStore((state) => state.layout))
   const packing = useStore((state) => state.packing)
   const current = currentLayout({ layout, derived })
   const madeFor = useLastFit(current, derived)
@@ -74,8 +73,20 @@ function Sheets({ layout, derived, isCurrent }: SheetsProps) {
   const selection = useStore((state) => state.selection)
   const { cutList } = derived
   const { display, materials } = derived.project
-  const folds = useMemo(() => foldsOf(layout, cutList, { display, materials }), [layout, cutList, display, materials])
+  const folds = useMemo(() => foldsOf(layout, cutList), [layout, cutList])
   const chosen = useMemo(() => chosenParts(selection, derived), [selection, derived])
+  const isLive = useStore((state) => state.preview !== null)
+  // The selection is read when a part is picked, so that a picture is drawn again only when its own light changes.
+  const latest = useRef({ selection, derived })
+  latest.current = { selection, derived }
+  const actions = useStore((state) => state.actions)
+  const onPick = useCallback(
+    (parts: readonly PlacedPart[]) => {
+      const part = nextPart(parts, latest.current.selection)
+      if (part) actions.select(selectionOf(part, latest.current.derived))
+    },
+    [actions],
+  )
   const { unplaced } = layout.answer
   return (
     <>
@@ -91,75 +102,19 @@ function Sheets({ layout, derived, isCurrent }: SheetsProps) {
       )}
       <div className={styles.sheets}>
         {folds.map((fold) => (
-          <SheetFigure key={fold.first} {...{ fold, derived, selection, chosen, isCurrent }} />
+          <SheetFigure
+            key={fold.first}
+            {...{ fold, display, isLive }}
+            material={materials[fold.stock.material as MaterialId]}
+            partMarks={derived.partOf}
+            lit={litPlaces(fold, chosen)}
+            onPick={isCurrent ? onPick : null}
+          />
         ))}
       </div>
       <BuyTable layout={layout} derived={derived} />
     </>
   )
-}
-
-function SheetFigure({
-  fold,
-  derived,
-  selection,
-  chosen,
-  isCurrent,
-}: {
-  readonly fold: Fold
-  readonly derived: Derived
-  readonly selection: Selection
-  readonly chosen: ReadonlySet<PartId>
-  readonly isCurrent: boolean
-}) {
-  const actions = useStore((state) => state.actions)
-  const { layout, stock, first, drawing } = fold
-  const places = useMemo(() => placesOf(fold, derived), [fold, derived])
-  // The selection is read when a part is picked, so that a picture is drawn again only when its own light changes.
-  const latest = useRef({ selection, derived })
-  latest.current = { selection, derived }
-  const onPick = useMemo(() => {
-    if (!isCurrent) return null
-    return (place: number) => {
-      const part = nextPart(fold.parts[place] ?? [], latest.current.selection)
-      if (part) actions.select(selectionOf(part, latest.current.derived))
-    }
-  }, [fold, actions, isCurrent])
-  const numbers = numberList(Array.from({ length: layout.copies }, (_, copy) => first + copy))
-  const name = `${layout.copies > 1 ? 'Sheets' : 'Sheet'} ${numbers}`
-  const material =
-    Object.values(derived.project.materials).find(({ id }) => id === stock.material)?.name ?? stock.material
-  const { display } = derived.project
-  return (
-    <figure className={styles.sheetFigure} data-sheet={first}>
-      <SheetPicture {...{ drawing, places, onPick }} label={name} lit={litPlaces(fold, chosen)} />
-      <figcaption>
-        <strong>{name}</strong>
-        <span>
-          {layout.copies > 1 ? `${layout.copies} alike, ` : ''}
-          {Math.round(yieldOfSheet(layout, stock) * 100)} % used
-        </span>
-        <span className={styles.from}>
-          {stock.offcut ? 'Offcut of ' : ''}
-          {material},{' '}
-          <span className="frac">
-            {formatLength(stock.length, display)} × {formatLength(stock.width, display)}
-          </span>{' '}
-          {display.unit}
-        </span>
-      </figcaption>
-    </figure>
-  )
-}
-
-function placesOf(fold: Fold, { cutList, partOf, project }: Derived) {
-  return fold.parts.map((parts) => {
-    const { row = '', part = '', length = 0, width = 0, rotated = false } = parts[0] ?? {}
-    const mark = cutList.rows.find(({ key }) => key === row)?.mark ?? ''
-    const size = `${formatLength(length, project.display)} × ${formatLength(width, project.display)}`
-    const marks = parts.map((each) => partOf.get(each.part)?.mark ?? each.part).join(', ')
-    return { words: `${mark} ${size}${rotated ? ', turned' : ''}: ${marks}`, row, part }
-  })
 }
 
 /** Counts, and says whether fewer are possible. */

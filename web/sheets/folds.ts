@@ -1,15 +1,4 @@
-import {
-  type CutList,
-  type Drawing,
-  type JobStock,
-  type Material,
-  type PartId,
-  type PlacedPart,
-  type Project,
-  type SheetLayout,
-  sheetDrawing,
-  valuesOf,
-} from '../../engine/index'
+import type { CutList, JobStock, Mm, PartId, Piece, PlacedPart, SheetLayout } from '../../engine/index'
 import type { Layout, Selection } from '../store/state'
 import { placedParts } from '../tables/places'
 
@@ -17,39 +6,64 @@ import { placedParts } from '../tables/places'
 export interface Fold {
   readonly layout: SheetLayout
   readonly stock: JobStock
+  readonly kerf: Mm
   /** The number of the first of them, from 1; the others follow it. */
   readonly first: number
-  readonly drawing: Drawing
+  /** For each place on the sheet, the mark of the row that lies there. */
+  readonly marks: readonly string[]
   /** For each place on the sheet, the parts that lie there on the first, second... of the alike sheets. */
   readonly parts: readonly (readonly PlacedPart[])[]
 }
 
-/** Small letters on a sheet that is drawn a hand wide: 2440 mm on 300 px. */
-const TEXT_SIZE = 78
-
 /** Every distinct sheet of a layout, with what lies on it in the design that it was made for. */
-export function foldsOf(
-  { job, answer }: Layout,
-  cutList: CutList,
-  { display, materials }: Pick<Project, 'display' | 'materials'>,
-): Fold[] {
+export function foldsOf({ job, answer }: Layout, cutList: CutList): Fold[] {
   const marks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
-  const placed = placedParts(cutList, answer)
+  const stocks = new Map(job.stock.map((stock) => [stock.id, stock]))
+  const parts = answer.sheets.map(({ placements }) => placements.map((): PlacedPart[] => []))
+  for (const placed of placedParts(cutList, answer)) parts[placed.layoutIndex]![placed.placement]!.push(placed)
   let sheet = 1
-  return answer.sheets.flatMap((layout, layoutIndex): Fold[] => {
-    const stock = job.stock.find(({ id }) => id === layout.stock)
-    if (!stock) return []
+  return answer.sheets.flatMap((layout, at): Fold[] => {
+    const stock = stocks.get(layout.stock)
     const first = sheet
     sheet += layout.copies
-    const here = placed.filter((part) => part.layoutIndex === layoutIndex)
-    const parts = layout.placements.map((_, placement) => here.filter((part) => part.placement === placement))
-    const drawing = sheetDrawing({
-      ...{ layout, stock, kerf: job.kerf, display, textSize: TEXT_SIZE, isMeasured: false },
-      markOf: (part) => marks.get(part) ?? part,
-      hasGrain: valuesOf<Material>(materials).some(({ id, hasGrain }) => id === stock.material && hasGrain),
-    })
-    return [{ layout, stock, first, drawing, parts }]
+    if (!stock) return []
+    const here = layout.placements.map(({ part }) => marks.get(part) ?? part)
+    return [{ layout, stock, kerf: job.kerf, first, marks: here, parts: parts[at]! }]
   })
+}
+
+/** Whether two folds look the same: the same parts, called the same, in the same places of the same sheet. */
+export function isSameFold(a: Fold, b: Fold): boolean {
+  if (a === b) return true
+  return (
+    a.first === b.first &&
+    a.kerf === b.kerf &&
+    a.layout.copies === b.layout.copies &&
+    isSameStock(a.stock, b.stock) &&
+    isSamePiece(a.layout.root, b.layout.root) &&
+    a.marks.every((mark, at) => mark === b.marks[at]) &&
+    a.parts.every((parts, at) => areSameParts(parts, b.parts[at] ?? []))
+  )
+}
+
+function isSamePiece(a: Piece, b: Piece): boolean {
+  if (a.x !== b.x || a.y !== b.y || a.length !== b.length || a.width !== b.width) return false
+  if (a.kind === 'part') return b.kind === 'part' && a.part === b.part && a.rotated === b.rotated
+  if (a.kind !== 'cut') return a.kind === b.kind
+  return (
+    b.kind === 'cut' &&
+    a.direction === b.direction &&
+    a.pieces.length === b.pieces.length &&
+    a.pieces.every((piece, at) => isSamePiece(piece, b.pieces[at]!))
+  )
+}
+
+function isSameStock(a: JobStock, b: JobStock): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b)
+}
+
+function areSameParts(a: readonly PlacedPart[], b: readonly PlacedPart[]): boolean {
+  return a.length === b.length && a.every(({ part }, at) => part === b[at]!.part)
 }
 
 /** What a click on a place selects: its part, or the next of the alike sheets when one of them is selected already. */

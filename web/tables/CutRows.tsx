@@ -45,9 +45,9 @@ export function CutRows({ rows, derived, changes, sheets, scroller }: CutRowsPro
     overscan: OVER_AND_UNDER,
     enabled: isLive,
   })
-  const seen = isLive ? view.getVirtualItems() : null
-  const first = seen ? (seen[0]?.index ?? 0) : 0
-  const last = seen ? (seen.at(-1)?.index ?? -1) : rows.length - 1
+  const seen = isLive ? view.getVirtualItems() : []
+  const first = seen[0]?.index ?? 0
+  const last = seen.at(-1)?.index ?? rows.length - 1
   const inSight = rows.slice(first, last + 1)
   const tabStop = (rows.find((row) => isRowChosen(row, selection, chosen)) ?? rows[0])?.key
   return (

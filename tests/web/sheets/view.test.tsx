@@ -79,6 +79,7 @@ const DERIVED = {
 beforeEach(() => {
   state = {
     derived: DERIVED,
+    preview: null,
     before: null,
     layout: LAYOUT,
     packing: 'idle',

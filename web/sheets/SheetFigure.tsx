@@ -1,0 +1,110 @@
+import { memo, type RefObject, useEffect, useMemo, useRef, useState } from 'react'
+import type { Derived, LengthDisplay, Material, PlacedPart } from '../../engine/index'
+import { formatLength, numberList, sheetDrawing, yieldOfSheet } from '../../engine/index'
+import { type Fold, isSameFold } from './folds'
+import { SheetPicture } from './SheetPicture'
+import styles from './Sheets.module.css'
+
+interface SheetFigureProps {
+  readonly fold: Fold
+  readonly display: LengthDisplay
+  readonly material: Material | undefined
+  /** For the marks of the parts that lie on the sheet. */
+  readonly partMarks: Derived['partOf']
+  /** Numbers of the lit places, apart by spaces. */
+  readonly lit: string
+  /** Null for a layout that is only remembered: nothing on it can be picked. */
+  readonly onPick: ((parts: readonly PlacedPart[]) => void) | null
+  /** Something is under the hand. */
+  readonly isLive: boolean
+}
+
+/** A sheet with its name and yield. While something is under the hand it is drawn again only where it is in sight. */
+export function SheetFigure(props: SheetFigureProps) {
+  const frame = useRef<HTMLElement>(null)
+  const isInSight = useIsInSight(frame)
+  const shown = useRef(props)
+  if (isInSight || !props.isLive) shown.current = props
+  return (
+    <figure ref={frame} className={styles.sheetFigure} data-sheet={props.fold.first}>
+      <Sheet {...shown.current} />
+    </figure>
+  )
+}
+
+/** Small letters on a sheet that is drawn a hand wide: 2440 mm on 300 px. */
+const TEXT_SIZE = 78
+
+const Sheet = memo(function Sheet({ fold, display, material, partMarks, lit, onPick }: SheetFigureProps) {
+  const { layout, stock, first, kerf, marks } = fold
+  const drawing = useMemo(() => {
+    const markOf = new Map(layout.placements.map(({ part }, at) => [part, marks[at]!]))
+    return sheetDrawing({
+      ...{ layout, stock, kerf, display, textSize: TEXT_SIZE, isMeasured: false },
+      markOf: (part) => markOf.get(part) ?? part,
+      hasGrain: material?.hasGrain ?? false,
+    })
+  }, [layout, stock, kerf, marks, display, material])
+  const places = useMemo(() => placesOf(fold, partMarks, display), [fold, partMarks, display])
+  const onPlace = useMemo(() => onPick && ((place: number) => onPick(fold.parts[place] ?? [])), [fold, onPick])
+  const numbers = numberList(Array.from({ length: layout.copies }, (_, copy) => first + copy))
+  const name = `${layout.copies > 1 ? 'Sheets' : 'Sheet'} ${numbers}`
+  return (
+    <>
+      <SheetPicture {...{ drawing, places, lit }} label={name} onPick={onPlace} />
+      <figcaption>
+        <strong>{name}</strong>
+        <span>
+          {layout.copies > 1 ? `${layout.copies} alike, ` : ''}
+          {Math.round(yieldOfSheet(layout, stock) * 100)} % used
+        </span>
+        <span className={styles.from}>
+          {stock.offcut ? 'Offcut of ' : ''}
+          {material?.name ?? stock.material},{' '}
+          <span className="frac">
+            {formatLength(stock.length, display)} × {formatLength(stock.width, display)}
+          </span>{' '}
+          {display.unit}
+        </span>
+      </figcaption>
+    </>
+  )
+}, isSameSheet)
+
+/** A drag makes a new design at every move; a sheet on which nothing changed is not drawn again. */
+function isSameSheet(a: SheetFigureProps, b: SheetFigureProps): boolean {
+  return (
+    a.lit === b.lit &&
+    a.onPick === b.onPick &&
+    a.display === b.display &&
+    a.material === b.material &&
+    isSameFold(a.fold, b.fold) &&
+    (a.partMarks === b.partMarks || areMarkedAlike(a, b))
+  )
+}
+
+function areMarkedAlike(a: SheetFigureProps, b: SheetFigureProps): boolean {
+  return a.fold.parts.every((parts) =>
+    parts.every(({ part }) => a.partMarks.get(part)?.mark === b.partMarks.get(part)?.mark),
+  )
+}
+
+function placesOf({ parts, marks }: Fold, partMarks: Derived['partOf'], display: LengthDisplay) {
+  return parts.map((alike, place) => {
+    const { row = '', part = '', length = 0, width = 0, rotated = false } = alike[0] ?? {}
+    const size = `${formatLength(length, display)} × ${formatLength(width, display)}`
+    const names = alike.map((each) => partMarks.get(each.part)?.mark ?? each.part).join(', ')
+    return { words: `${marks[place]} ${size}${rotated ? ', turned' : ''}: ${names}`, row, part }
+  })
+}
+
+/** Whether any of it can be seen; true until the browser says otherwise. */
+function useIsInSight(frame: RefObject<HTMLElement | null>): boolean {
+  const [isInSight, setIsInSight] = useState(true)
+  useEffect(() => {
+    const watch = new IntersectionObserver((entries) => setIsInSight(entries.at(-1)!.isIntersecting))
+    watch.observe(frame.current!)
+    return () => watch.disconnect()
+  }, [frame])
+  return isInSight
+}
