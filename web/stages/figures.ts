@@ -1,4 +1,4 @@
-import { type Derived, type SheetAnswer, type SheetJob, sheetCount, tallyOf } from '../../engine/index'
+import { type Derived, type SheetAnswer, type SheetJob, sheetCount } from '../../engine/index'
 import type { Layout } from '../store/state'
 
 /** What a design comes to, as far as it is known. */
@@ -18,12 +18,12 @@ export function figuresOf(derived: Derived, layout: Layout | null): Figures {
 }
 
 /** The share of all sheets that becomes parts, in percent; nothing where there is no sheet. */
-function yieldOf(job: SheetJob, answer: SheetAnswer): number | null {
+function yieldOf({ stock }: SheetJob, { sheets }: SheetAnswer): number | null {
+  const areaOf = new Map(stock.map(({ id, length, width }) => [id, length * width]))
   let [parts, all] = [0, 0]
-  for (const layout of answer.sheets) {
-    const tally = tallyOf(job, layout)
-    parts += tally.parts * layout.copies
-    all += (tally.parts + tally.kerf + tally.trim + tally.offcuts + tally.waste) * layout.copies
+  for (const { stock: id, copies, placements } of sheets) {
+    all += (areaOf.get(id) ?? 0) * copies
+    parts += placements.reduce((sum, { length, width }) => sum + length * width, 0) * copies
   }
   return all > 0 ? Math.round((100 * parts) / all) : null
 }

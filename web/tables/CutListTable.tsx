@@ -4,7 +4,7 @@ import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { CutRows } from './CutRows'
 import { changesOf } from './changes'
-import { placedParts, sheetsOfRows } from './places'
+import { sheetsOfRows } from './places'
 import styles from './Tables.module.css'
 import { Totals } from './Totals'
 
@@ -24,7 +24,7 @@ export function CutListTable() {
 
   const sheets = useMemo(() => {
     const current = currentLayout({ layout, derived })
-    return current ? sheetsOfRows(placedParts(derived.cutList, current.answer)) : NO_SHEETS
+    return current ? sheetsOfRows(current.answer) : NO_SHEETS
   }, [layout, derived])
   const changes = useMemo(() => changesOf(cutList, before), [cutList, before])
   const { display, materials } = derived.project

@@ -11,14 +11,16 @@ export function placedParts(cutList: CutList, answer: SheetAnswer): readonly Pla
 }
 
 /** On which sheets the parts of each row lie: `3, 4`. */
-export function sheetsOfRows(placed: readonly PlacedPart[]): ReadonlyMap<string, string> {
-  const last = new Map<string, number>()
-  const words = new Map<string, string>()
-  for (const { row, sheet } of placed) {
-    if (last.get(row) === sheet) continue
-    last.set(row, sheet)
-    const before = words.get(row)
-    words.set(row, before === undefined ? String(sheet) : `${before}, ${sheet}`)
+export function sheetsOfRows({ sheets }: SheetAnswer): ReadonlyMap<string, string> {
+  const numbers = new Map<string, number[]>()
+  let first = 1
+  for (const { placements, copies } of sheets) {
+    for (const row of new Set(placements.map(({ part }) => part))) {
+      const known = numbers.get(row) ?? []
+      for (let copy = 0; copy < copies; copy++) known.push(first + copy)
+      numbers.set(row, known)
+    }
+    first += copies
   }
-  return words
+  return new Map([...numbers].map(([row, list]) => [row, list.join(', ')]))
 }

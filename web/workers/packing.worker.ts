@@ -9,7 +9,8 @@ bell.port1.onmessage = () => waiting.shift()?.()
 
 const work = createBench({
   search: packing,
-  post: (letter) => postMessage(letter),
+  // A text is read on the page in half the time that an object of many small objects takes to be copied.
+  post: (letter) => postMessage(JSON.stringify(letter)),
   now: () => performance.now(),
   breathe: () =>
     new Promise((resolve) => {
