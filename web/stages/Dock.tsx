@@ -2,7 +2,7 @@ import { type ReactNode, useDeferredValue, useMemo } from 'react'
 import { breakdownOf, type Derived, sheetCount } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
 import { StepsView } from '../sheets/StepsView'
-import { currentLayout, type Layout, type TableName } from '../store/state'
+import { currentLayout, type Layout, type State, type TableName } from '../store/state'
 import { useStore } from '../store/store'
 import { CutListTable } from '../tables/CutListTable'
 import { FindingsTable } from '../tables/FindingsTable'
@@ -58,32 +58,54 @@ function TableOf({ table }: { readonly table: TableName }) {
   }
 }
 
-/** How much is in a table. It may lag behind a drag. */
+/** How much is in a table. */
 function Count({ table }: { readonly table: TableName }) {
-  const derived = useDeferredValue(useStore((state) => state.derived))
-  const layout = useDeferredValue(useStore(currentLayout))
-  const isIdle = useStore((state) => state.preview === null)
-  const count = useMemo(() => countOf(table, derived, layout, isIdle), [table, derived, layout, isIdle])
+  return table === 'steps' ? <StepCount /> : <QuickCount table={table} />
+}
+
+function QuickCount({ table }: { readonly table: Exclude<TableName, 'steps'> }) {
+  const count = useStore((state) => countOf(table, state))
+  const isWarning = useStore(
+    ({ derived }) => table === 'findings' && derived.problems.some(({ weight }) => weight !== 'know'),
+  )
   if (count === null) return null
-  const isWarning = table === 'findings' && derived.problems.some(({ weight }) => weight !== 'know')
   return <span className={isWarning ? styles.warning : styles.count}>{count}</span>
 }
 
-function countOf(table: TableName, derived: Derived, layout: Layout | null, isIdle: boolean): string | null {
+function countOf(table: Exclude<TableName, 'steps'>, state: State): string | null {
+  const { derived } = state
   switch (table) {
     case 'cutList':
       return String(derived.cutList.rows.length)
-    case 'sheets':
-      return layout ? String(sheetCount(layout.answer)) : null
-    case 'steps':
-      return layout?.isSettled && isIdle ? String(stepsOf(derived, layout)) : null
+    case 'sheets': {
+      const layout = currentLayout(state)
+      return layout && String(sheetCount(layout.answer))
+    }
     case 'hardware':
-      return null
+      return String(hardwareCount(derived))
     case 'schedule':
       return String(derived.cabinets.length)
     case 'findings':
       return findingsWords(derived)
   }
+}
+
+/** Pieces to buy besides boards. */
+function hardwareCount({ cabinets }: Derived): number {
+  return cabinets.reduce(
+    (sum, { hardware }) => sum + hardware.reduce((pieces, { quantity }) => pieces + quantity, 0),
+    0,
+  )
+}
+
+/** Steps are worked out once nothing is under the hand and the sheets are settled. */
+function StepCount() {
+  const derived = useDeferredValue(useStore((state) => state.derived))
+  const layout = useDeferredValue(useStore(currentLayout))
+  const isIdle = useStore((state) => state.preview === null)
+  const isKnown = layout?.isSettled && layout.job === derived.sheetJob && isIdle
+  const count = useMemo(() => (isKnown ? stepsOf(derived, layout) : null), [isKnown, derived, layout])
+  return count === null ? null : <span className={styles.count}>{count}</span>
 }
 
 function stepsOf({ project, cutList, partOf }: Derived, { job, answer }: Layout): number {

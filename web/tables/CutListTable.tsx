@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useRef, useState } from 'react'
+import { useMemo, useRef, useState } from 'react'
 import type { CutList, CutRow, MaterialId } from '../../engine/index'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
@@ -13,11 +13,11 @@ const WIDTHS = [76, null, 64, 104, 104, 92, 66, null, 84] as const
 
 const NO_SHEETS: ReadonlyMap<string, string> = new Map()
 
-/** The cut list of what is shown, live while something is dragged: a frame may come before the list has caught up. */
+/** The cut list of what is shown, live while something is dragged. */
 export function CutListTable() {
-  const derived = useDeferredValue(useStore((state) => state.derived))
-  const before = useDeferredValue(useStore((state) => state.before))
-  const layout = useDeferredValue(useStore((state) => state.layout))
+  const derived = useStore((state) => state.derived)
+  const before = useStore((state) => state.before)
+  const layout = useStore((state) => state.layout)
   const [material, setMaterial] = useState<MaterialId | 'all'>('all')
   const scroller = useRef<HTMLDivElement>(null)
   const { cutList } = derived

@@ -1,60 +1,69 @@
-import { useDeferredValue } from 'react'
-import type { DerivedCabinet } from '../../engine/index'
+import { useDeferredValue, useMemo } from 'react'
+import { type DerivedCabinet, formatLength, type HardwareTotal, hardwareList } from '../../engine/index'
+import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
+import { markStretches } from './changes'
 import styles from './Tables.module.css'
 
-/** What asks for hardware, cabinet by cabinet. It counts fronts and shelves; which hinge or slide is the maker's choice. */
+/** What is bought in pieces, counted from fronts, drawers, shelves and floors; which make it is stays the maker's choice. */
 export function HardwareTable() {
-  const derived = useDeferredValue(useStore((state) => state.derived))
+  const { cabinets, project } = useDeferredValue(useStore((state) => state.derived))
   const selection = useStore((state) => state.selection)
   const actions = useStore((state) => state.actions)
-  const lines = derived.cabinets.map(needsOf).filter(({ doors, drawers, shelves }) => doors + drawers + shelves > 0)
-  if (lines.length === 0) {
+  const list = useMemo(() => hardwareList(cabinets), [cabinets])
+  if (list.length === 0) {
     return (
       <div className={styles.empty}>
         <strong>Nothing asks for hardware yet.</strong>
-        <p>
-          Give a cabinet doors, drawers or adjustable shelves, and they are counted here for hinges, slides and pins.
-        </p>
+        <p>Give a cabinet doors, drawers, adjustable shelves or legs, and what to buy for them is counted here.</p>
       </div>
     )
   }
+  const { display } = project
   return (
     <div className={styles.table}>
-      <table aria-label="What asks for hardware">
+      <table aria-label="Hardware">
         <thead>
           <tr>
-            <th scope="col">Cabinet</th>
+            <th scope="col">Piece</th>
             <th scope="col" className={styles.figure}>
-              Doors to hinge
+              Length ({display.unit})
             </th>
             <th scope="col" className={styles.figure}>
-              Drawers to slide
+              Qty
             </th>
-            <th scope="col" className={styles.figure}>
-              Shelves on pins
+            <th scope="col">Cabinets</th>
+            <th scope="col">
+              <span className={styles.unseen}>Show them</span>
             </th>
           </tr>
         </thead>
         <tbody>
-          {lines.map(({ built, doors, drawers, shelves }) => {
-            const { id } = built.cabinet
-            const isChosen = selection.kind === 'cabinets' && selection.ids.includes(id)
+          {list.map((row) => {
+            const ids = cabinetsOf(row, cabinets)
+            const chosen = chosenCabinets(selection)
+            const areChosen = ids.length === chosen.length && ids.every((id) => chosen.includes(id))
             return (
-              <tr key={id} className={isChosen ? styles.chosen : undefined}>
+              <tr key={`${row.name} ${row.length}`} className={areChosen ? styles.chosen : undefined}>
                 <th scope="row" className={styles.mark}>
+                  {row.name}
+                </th>
+                <td className={styles.figure}>
+                  <span className="frac">{row.length === null ? '' : formatLength(row.length, display)}</span>
+                </td>
+                <td className={styles.figure}>{row.quantity}</td>
+                <td className={styles.wide}>{markStretches(row.cabinets)}</td>
+                <td>
                   <button
                     type="button"
-                    className={styles.part}
-                    aria-pressed={isChosen}
-                    onClick={() => actions.select({ kind: 'cabinets', ids: [id] })}
+                    className={styles.tool}
+                    aria-pressed={areChosen}
+                    aria-label={`Show the cabinets with ${row.name}`}
+                    onClick={() => actions.select({ kind: 'cabinets', ids })}
                   >
-                    {built.mark}
+                    Show
                   </button>
-                </th>
-                <td className={styles.figure}>{doors}</td>
-                <td className={styles.figure}>{drawers}</td>
-                <td className={styles.figure}>{shelves}</td>
+                </td>
               </tr>
             )
           })}
@@ -64,11 +73,6 @@ export function HardwareTable() {
   )
 }
 
-function needsOf(built: DerivedCabinet) {
-  return {
-    built,
-    doors: built.fronts.filter(({ kind }) => kind === 'door').length,
-    drawers: built.fronts.filter(({ kind }) => kind === 'drawer').length,
-    shelves: built.parts.filter(({ role }) => role === 'adjustableShelf').length,
-  }
+function cabinetsOf({ cabinets: marks }: HardwareTotal, cabinets: readonly DerivedCabinet[]) {
+  return cabinets.filter(({ mark }) => marks.includes(mark)).map(({ cabinet }) => cabinet.id)
 }
