@@ -11,7 +11,7 @@ import { type HardwareRow, hardwareOf } from './hardware/hardwareOf'
 import type { Part } from './parts/part'
 import { partsOf } from './parts/partsOf'
 import type { Cabinet, CabinetKind, Project } from './project/document'
-import { whyNotFit } from './runs/fit'
+import { misfits } from './runs/fit'
 import type { JobPart, JobStock, SheetJob } from './sheets/job'
 import { formatWithUnit } from './units/format'
 import type { LengthDisplay, Mm } from './units/length'
@@ -142,9 +142,8 @@ function isSameBox(before: Cabinet, after: Cabinet): boolean {
 
 /** What stands where it cannot stand. A drag never lands there, but a file or a changed wall may ask for it. */
 function placeProblems(project: Project): Problem[] {
-  return valuesOf<Cabinet>(project.cabinets).flatMap((cabinet): Problem[] => {
-    const why = whyNotFit(project, cabinet)
-    return why ? [{ weight: 'stop', about: { kind: 'cabinet', cabinet: cabinet.id }, message: why }] : []
+  return misfits(project).map(({ cabinet, why }): Problem => {
+    return { weight: 'stop', about: { kind: 'cabinet', cabinet: cabinet.id }, message: why }
   })
 }
 

@@ -28,11 +28,13 @@ export function fitOf(project: Project, proposed: Cabinet | readonly Cabinet[]):
   return { fits: true, says: first ? saysOf(project, first, list) : 'fits' }
 }
 
-/** Why a cabinet cannot stand where it stands, or nothing when it can. */
-export function whyNotFit(project: Project, cabinet: Cabinet): string | null {
-  const others = valuesOf<Cabinet>(project.cabinets).filter(({ id }) => id !== cabinet.id)
-  const why = whyNot(project, cabinet, others)
-  return why && `${markOf(cabinet)} ${why}`
+/** Every cabinet that cannot stand where it stands, with the reason. */
+export function misfits(project: Project): { readonly cabinet: Cabinet; readonly why: string }[] {
+  const all = valuesOf<Cabinet>(project.cabinets)
+  return all.flatMap((cabinet) => {
+    const why = whyNot(project, cabinet, all)
+    return why ? [{ cabinet, why: `${markOf(cabinet)} ${why}` }] : []
+  })
 }
 
 function isList(proposed: Cabinet | readonly Cabinet[]): proposed is readonly Cabinet[] {
@@ -68,7 +70,9 @@ function somethingInTheWay(
   show: (length: Mm) => string,
 ): string | null {
   const face = faceOf(cabinet)
-  const blockers = others.filter((other) => other.wall === cabinet.wall && doOverlap(face, faceOf(other)))
+  const blockers = others.filter(
+    (other) => other !== cabinet && other.wall === cabinet.wall && doOverlap(face, faceOf(other)),
+  )
   if (blockers.length > 0) {
     const worst = blockers.reduce((a, b) => (clearingWay(face, faceOf(b)) > clearingWay(face, faceOf(a)) ? b : a))
     return `would overlap ${markOf(worst)} by ${show(clearingWay(face, faceOf(worst)))}`

@@ -1,4 +1,4 @@
-import { memo, type RefObject, useEffect, useMemo, useRef, useState } from 'react'
+import { memo, type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { Derived, LengthDisplay, Material, PlacedPart } from '../../engine/index'
 import { formatLength, numberList, sheetDrawing, yieldOfSheet } from '../../engine/index'
 import { type Fold, isSameFold } from './folds'
@@ -13,8 +13,7 @@ interface SheetFigureProps {
   readonly partMarks: Derived['partOf']
   /** Numbers of the lit places, apart by spaces. */
   readonly lit: string
-  /** Null for a layout that is only remembered: nothing on it can be picked. */
-  readonly onPick: ((parts: readonly PlacedPart[]) => void) | null
+  readonly onPick: (parts: readonly PlacedPart[]) => void
   /** Something is under the hand. */
   readonly isLive: boolean
 }
@@ -46,7 +45,7 @@ const Sheet = memo(function Sheet({ fold, display, material, partMarks, lit, onP
     })
   }, [layout, stock, kerf, marks, display, material])
   const places = useMemo(() => placesOf(fold, partMarks, display), [fold, partMarks, display])
-  const onPlace = useMemo(() => onPick && ((place: number) => onPick(fold.parts[place] ?? [])), [fold, onPick])
+  const onPlace = useCallback((place: number) => onPick(fold.parts[place] ?? []), [fold, onPick])
   const numbers = numberList(Array.from({ length: layout.copies }, (_, copy) => first + copy))
   const name = `${layout.copies > 1 ? 'Sheets' : 'Sheet'} ${numbers}`
   return (

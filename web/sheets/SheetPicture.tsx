@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from 'react'
+import { type KeyboardEvent, useMemo } from 'react'
 import type { Drawing, DrawingMark } from '../../engine/index'
 import styles from './Sheets.module.css'
 
@@ -10,15 +10,17 @@ export interface SheetPictureProps {
   readonly lit: string
   /** For each place: its words, and the row and the first part that lie there. */
   readonly places: readonly { readonly words: string; readonly row: string; readonly part: string }[]
-  /** Null for a layout that is only remembered: nothing on it can be picked. */
-  readonly onPick: ((place: number) => void) | null
+  readonly onPick: (place: number) => void
 }
 
+type Point = LineMark['from']
+type LineMark = Extract<DrawingMark, { kind: 'line' }>
 type Part = Extract<DrawingMark, { kind: 'rect' }> & { readonly placement: number }
 
 /** The drawing of a sheet on screen, true to scale. One stop of the tab key; the arrows go from part to part. */
 export function SheetPicture({ drawing, label, lit, places, onPick }: SheetPictureProps) {
-  const { bounds, marks } = drawing
+  const { bounds } = drawing
+  const marks = useMemo(() => drawing.marks.map((mark) => onScreen(mark, drawing.bounds)), [drawing])
   const litPlaces = new Set(lit === '' ? [] : lit.split(' ').map(Number))
   const stop = litPlaces.size > 0 ? Math.min(...litPlaces) : 0
   const isLit = (mark: DrawingMark) =>
@@ -30,65 +32,91 @@ export function SheetPicture({ drawing, label, lit, places, onPick }: SheetPictu
       className={styles.picture}
       role="group"
       aria-label={label}
-      // Drawings have y up.
       style={{ aspectRatio: `${bounds.width} / ${bounds.height}` }}
     >
-      <g transform={`translate(${-bounds.left} ${bounds.bottom + bounds.height}) scale(1 -1)`}>
-        {marks.map((mark, at) => {
-          if (!isPart(mark)) return <Mark key={at} mark={mark} isLit={isLit(mark)} />
-          const { left: x, bottom: y, width, height } = mark.rect
-          const place = places[mark.placement]
-          const outline = <rect x={x} y={y} width={width} height={height} />
-          const className = `${styles.partShape} ${isLit(mark) ? styles.lit : ''}`
-          if (!onPick)
-            return (
-              <g key={at} className={className}>
-                {outline}
-              </g>
-            )
-          return (
-            // biome-ignore lint/a11y/useSemanticElements: a button cannot stand in a drawing
-            <g
-              key={at}
-              role="button"
-              tabIndex={mark.placement === stop ? 0 : -1}
-              aria-label={place?.words}
-              aria-pressed={isLit(mark)}
-              data-row={place?.row}
-              data-part={place?.part}
-              className={`${className} ${styles.canPick}`}
-              onClick={() => onPick(mark.placement)}
-              onKeyDown={(event) => onKey(event, () => onPick(mark.placement))}
-            >
-              <title>{place?.words}</title>
-              {outline}
-            </g>
-          )
-        })}
-      </g>
+      {marks.map((mark, at) => {
+        if (mark.kind === 'line')
+          return isFirstOfLines(marks, at) && <Lines key={at} marks={marks} layer={mark.layer} />
+        if (!isPart(mark)) return <Mark key={at} mark={mark} isLit={isLit(mark)} />
+        const { left: x, bottom: y, width, height } = mark.rect
+        const place = places[mark.placement]
+        const outline = <rect x={x} y={y} width={width} height={height} />
+        const className = `${styles.partShape} ${isLit(mark) ? styles.lit : ''}`
+        return (
+          // biome-ignore lint/a11y/useSemanticElements: a button cannot stand in a drawing
+          <g
+            key={at}
+            role="button"
+            tabIndex={mark.placement === stop ? 0 : -1}
+            aria-label={place?.words}
+            aria-pressed={isLit(mark)}
+            data-row={place?.row}
+            data-part={place?.part}
+            className={`${className} ${styles.canPick}`}
+            onClick={() => onPick(mark.placement)}
+            onKeyDown={(event) => onKey(event, () => onPick(mark.placement))}
+          >
+            <title>{place?.words}</title>
+            {outline}
+          </g>
+        )
+      })}
     </svg>
   )
+}
+
+/**
+ * A drawing has y up, a screen has it down. Places are turned one by one: a frame turned as a whole would have every
+ * text turned back, and each of those slows the painting.
+ */
+function onScreen(mark: DrawingMark, { left, bottom, height }: Drawing['bounds']): DrawingMark {
+  const point = ({ x, y }: Point) => ({ x: x - left, y: bottom + height - y })
+  switch (mark.kind) {
+    case 'line':
+      return { ...mark, from: point(mark.from), to: point(mark.to) }
+    case 'rect': {
+      const { rect } = mark
+      return { ...mark, rect: { ...rect, left: rect.left - left, bottom: bottom + height - rect.bottom - rect.height } }
+    }
+    case 'text':
+      return { ...mark, at: point(mark.at) }
+    case 'dimension':
+      return mark
+  }
+}
+
+/** All lines of a layer are one shape, drawn where the first of them stands: a hatch alone has dozens. */
+function Lines({ marks, layer }: { readonly marks: readonly DrawingMark[]; readonly layer: LineMark['layer'] }) {
+  const lines = marks.filter((mark): mark is LineMark => mark.kind === 'line' && mark.layer === layer)
+  return (
+    <path className={styles[layer]} d={lines.map(({ from, to }) => `M${from.x} ${from.y}L${to.x} ${to.y}`).join('')} />
+  )
+}
+
+function isFirstOfLines(marks: readonly DrawingMark[], at: number): boolean {
+  const { kind, layer } = marks[at]!
+  return marks.findIndex((mark) => mark.kind === kind && mark.layer === layer) === at
 }
 
 function isPart(mark: DrawingMark): mark is Part {
   return mark.kind === 'rect' && mark.placement !== undefined
 }
 
-function Mark({ mark, isLit }: { readonly mark: DrawingMark; readonly isLit: boolean }) {
+function Mark({ mark, isLit }: { readonly mark: Exclude<DrawingMark, LineMark>; readonly isLit: boolean }) {
   switch (mark.kind) {
-    case 'line':
-      return <line className={styles[mark.layer]} x1={mark.from.x} y1={mark.from.y} x2={mark.to.x} y2={mark.to.y} />
     case 'rect': {
       const { left, bottom, width, height } = mark.rect
       return <rect className={styles[mark.layer]} x={left} y={bottom} width={width} height={height} />
     }
     case 'text': {
-      const turn = mark.isUpright ? ' rotate(-90)' : ''
+      const { x, y } = mark.at
       return (
         <text
           className={`frac ${styles[mark.layer]} ${isLit ? styles.litText : ''}`}
           fontSize={mark.size}
-          transform={`translate(${mark.at.x} ${mark.at.y}) scale(1 -1)${turn}`}
+          x={x}
+          y={y}
+          transform={mark.isUpright ? `rotate(-90 ${x} ${y})` : undefined}
         >
           {mark.text}
         </text>

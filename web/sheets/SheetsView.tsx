@@ -17,7 +17,7 @@ export function SheetsView() {
   const layout = useDeferredValue(useStore((state) => state.layout))
   const packing = useStore((state) => state.packing)
   const current = currentLayout({ layout, derived })
-  const madeFor = useLastFit(current, derived)
+  const shown = useLastFit(current, derived)
   if (derived.cutList.rows.length === 0) {
     return (
       <div className={styles.empty}>
@@ -30,24 +30,17 @@ export function SheetsView() {
   }
   return (
     <div className={styles.view} data-layout={current ? 'current' : 'old'}>
-      {!current && packing === 'thinking' && <p className={styles.thinking}>Laying the boards out on sheets…</p>}
+      {!shown && packing === 'thinking' && <p className={styles.thinking}>Laying the boards out on sheets…</p>}
       {packing === 'failed' && (
         <p className={styles.failed} role="alert">
           <span aria-hidden="true">■</span> The sheets could not be laid out. Change anything to try again; nothing is
           lost.
         </p>
       )}
-      {current ? (
-        <Sheets layout={current} derived={derived} isCurrent />
-      ) : (
-        madeFor && (
-          <>
-            <p className={styles.old}>For the design before this change:</p>
-            <div className={styles.dimmed} data-old>
-              <Sheets layout={madeFor.layout} derived={madeFor.derived} isCurrent={false} />
-            </div>
-          </>
-        )
+      {shown && (
+        <div className={current ? undefined : styles.dimmed} data-old={current ? undefined : true}>
+          <Sheets {...shown} isCurrent={current !== null} />
+        </div>
       )}
     </div>
   )
@@ -77,20 +70,24 @@ function Sheets({ layout, derived, isCurrent }: SheetsProps) {
   const chosen = useMemo(() => chosenParts(selection, derived), [selection, derived])
   const isLive = useStore((state) => state.preview !== null)
   // The selection is read when a part is picked, so that a picture is drawn again only when its own light changes.
-  const latest = useRef({ selection, derived })
-  latest.current = { selection, derived }
+  const latest = useRef({ selection, derived, isCurrent })
+  latest.current = { selection, derived, isCurrent }
   const actions = useStore((state) => state.actions)
   const onPick = useCallback(
     (parts: readonly PlacedPart[]) => {
       const part = nextPart(parts, latest.current.selection)
-      if (part) actions.select(selectionOf(part, latest.current.derived))
+      if (part && latest.current.isCurrent) actions.select(selectionOf(part, latest.current.derived))
     },
     [actions],
   )
   const { unplaced } = layout.answer
   return (
     <>
-      <p className={layout.answer.proved ? styles.proved : styles.words}>{countWords(layout)}</p>
+      {isCurrent ? (
+        <p className={layout.answer.proved ? styles.proved : styles.words}>{countWords(layout)}</p>
+      ) : (
+        <p className={styles.words}>Being laid out anew. These are the sheets of the design before this change.</p>
+      )}
       {unplaced.length > 0 && (
         <ul className={styles.failed}>
           {unplaced.map(({ part, quantity, reason }) => (
@@ -108,7 +105,7 @@ function Sheets({ layout, derived, isCurrent }: SheetsProps) {
             material={materials[fold.stock.material as MaterialId]}
             partMarks={derived.partOf}
             lit={litPlaces(fold, chosen)}
-            onPick={isCurrent ? onPick : null}
+            onPick={onPick}
           />
         ))}
       </div>
