@@ -36,6 +36,7 @@ export { newProject } from './project/defaults'
 export type {
   Cabinet,
   CabinetKind,
+  CutOrder,
   Front,
   FrontRow,
   Interior,

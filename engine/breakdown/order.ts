@@ -1,6 +1,6 @@
-import type { Shop } from '../project/document'
+import type { CutOrder, Shop } from '../project/document'
 import { type Mm, settle } from '../units/length'
-import type { CutOrder, Step, StepPiece } from './step'
+import type { Step, StepPiece } from './step'
 import type { Child, Group, Task } from './task'
 
 /** What is done to one piece at one setting. Equal works one after another become one step. */

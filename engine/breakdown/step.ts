@@ -1,3 +1,4 @@
+import type { CutOrder } from '../project/document'
 import type { Mm } from '../units/length'
 
 /** One thing to do at the saw. Equal pieces cut at the same setting one after another are one step. */
@@ -33,8 +34,6 @@ export interface StepPiece {
   readonly width: Mm
   readonly count: number
 }
-
-export type CutOrder = 'sheet by sheet' | 'setting by setting'
 
 export interface Breakdown {
   readonly steps: readonly Step[]

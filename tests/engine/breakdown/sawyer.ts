@@ -13,9 +13,14 @@ export const SHOP: Shop = {
   offcutLeast: { length: 300, width: 150 },
   currency: '€',
   railLength: 2700,
+  canJoinRails: true,
   guides: { least: 190, greatest: 650 },
+  narrowRips: { least: 0, greatest: 230 },
   benchCrosscut: 650,
   onePersonLift: 25,
+  roughLength: 10,
+  blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } },
+  cutOrder: null,
   minutes: { perSetting: 2, perCut: 1.5, perSheet: 6 },
 }
 
