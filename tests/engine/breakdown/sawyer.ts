@@ -180,7 +180,8 @@ function weigh(step: Step, kerf: number): void {
     throw new Error(`step ${step.id} is not edge to edge`)
   const left = step.leaves.reduce((sum, leaf) => sum + leaf.count * along(leaf), 0)
   const spare = settle(step.count * along(step.takes) - left - step.cuts * kerf)
-  if (spare > 0 || spare <= -kerf * step.count) throw new Error(`step ${step.id} (${showStep(step)}) loses ${spare}`)
+  if (spare > 0 || (spare < 0 && spare <= -kerf * step.count))
+    throw new Error(`step ${step.id} (${showStep(step)}) loses ${spare}`)
 }
 
 /** What lies there of one kind, as `3 of 720 x 560`, sorted. */
