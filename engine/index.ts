@@ -15,13 +15,14 @@ export { entriesOf, freeId, valuesOf } from './basics/id'
 export type { About, Problem } from './basics/problem'
 export type { Result } from './basics/result'
 export { assignParts, type PlacedPart } from './breakdown/assign'
-export type { Breakdown, Step, StepPiece } from './breakdown/step'
+export type { Breakdown, Effort, Sketch, Step, StepPiece } from './breakdown/step'
 export { breakdownOf } from './breakdown/steps'
 export { numberList } from './breakdown/wording'
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace } from './cabinets/board'
 export type { Operation } from './cabinets/operation'
 export type { CutList, CutRow, MaterialTotal } from './cutlist/row'
 export type { Drawing, DrawingMark } from './drawings/drawing'
+export { pieceDrawing } from './drawings/piece'
 export { sheetDrawing } from './drawings/sheet'
 export { buyList, yieldOfSheet } from './estimate/price'
 export { cutListCsv } from './export/csv'
@@ -37,6 +38,7 @@ export { newProject } from './project/defaults'
 export type {
   Cabinet,
   CabinetKind,
+  CutOrder,
   Front,
   FrontRow,
   Interior,

@@ -24,7 +24,7 @@ export interface PlacedPart {
  * Gives every place on the sheets to a part. The parts of a row are equal to the saw, so any of them may lie in any of
  * its places: they are dealt out in the order of the row, sheet after sheet, and the same layout always deals alike.
  */
-export function assignParts(cutList: CutList, answer: SheetAnswer): PlacedPart[] {
+export function assignParts(cutList: Pick<CutList, 'rows'>, answer: SheetAnswer): PlacedPart[] {
   const rows = new Map<string, { readonly key: RowKey; readonly parts: readonly PartId[]; next: number }>()
   for (const { key, parts } of cutList.rows) rows.set(key, { key, parts, next: 0 })
   const placed: PlacedPart[] = []

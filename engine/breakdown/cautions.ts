@@ -1,8 +1,10 @@
 import type { Material, Shop } from '../project/document'
 import { formatWithUnit } from '../units/format'
-import type { LengthDisplay } from '../units/length'
+import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { boardWeight } from './lift'
-import type { Work } from './order'
+import { roughCutOf } from './rough'
+import { isWithin } from './tool'
+import type { Work } from './work'
 
 /**
  * What holds for the whole breakdown. None of it replaces what the makers of the tools say.
@@ -23,42 +25,81 @@ export interface Circumstances {
   readonly display: LengthDisplay
 }
 
-/** What to mind in one step, each with its value and the limit. */
+type Say = (length: Mm) => string
+
+/** What to mind in one step, each with its value and the limit, and a way round where the shop's tools end. */
 export function cautionsFor(work: Work, { shop, material, display }: Circumstances): string[] {
-  const size = (length: number) => formatWithUnit(length, display)
-  const cautions: string[] = []
-  if (material) {
-    const { length, width } = work.takes
-    const weight = boardWeight(length, width, material.thickness, material.density)
-    if (weight > shop.onePersonLift) {
-      cautions.push(
-        `Weighs ${weight.toFixed(1)} kg; one person lifts ${shop.onePersonLift} kg. Two people, or a carrier.`,
-      )
-    }
-  }
-  const isRip = work.task.direction === 'rip'
-  if (isRip && work.kind !== 'trim') cautions.push(...reachCautions(work, shop, size))
-  const cut = isRip ? work.takes.length : work.takes.width
-  if (work.tool === 'rail' || isRip) {
-    if (cut > shop.railLength) {
-      cautions.push(`The cut is ${size(cut)} long and the rail ${size(shop.railLength)}: join a rail before you cut.`)
-    }
-  }
-  if (work.tool === 'rail' && (work.kind === 'square' || work.kind === 'crosscut')) {
-    cautions.push(
-      `${size(work.takes.width)} wide; the bench crosscuts ${size(shop.benchCrosscut)}. Square the rail to the clean edge.`,
-    )
-  }
-  return cautions
+  const say: Say = (length) => formatWithUnit(length, display)
+  return [
+    ...liftCautions(work, shop, material, say),
+    ...railCautions(work, shop, say),
+    ...reachCautions(work, shop, say),
+    ...benchCautions(work, shop, say),
+  ]
 }
 
-function reachCautions(work: Work, { guides }: Shop, size: (length: number) => string): string[] {
-  if (work.size < guides.least) {
-    return [
-      `${size(work.size)} is narrower than the guides reach (${size(guides.least)}): use their attachment for narrow rips, or a line, with the piece held down.`,
-    ]
+/** A long strip at the bench can be made lighter; a sheet cannot, before it is cut. */
+function liftCautions(work: Work, shop: Shop, material: Material | undefined, say: Say): string[] {
+  if (!material) return []
+  const { length, width } = work.takes
+  const weight = boardWeight(length, width, material.thickness, material.density)
+  if (weight <= shop.onePersonLift) return []
+  const most = settle((length * shop.onePersonLift) / weight)
+  const at = work.kind === 'square' ? roughCutOf(work.task, most, shop.kerf, shop.roughLength) : null
+  const way = at === null ? '' : ` Or crosscut it roughly at ${say(at)} first.`
+  return [`Weighs ${weight.toFixed(1)} kg; one person lifts ${shop.onePersonLift} kg. Two people, or a carrier.${way}`]
+}
+
+function isRip(work: Work): boolean {
+  return work.task.direction === 'rip'
+}
+
+function railCautions(work: Work, shop: Shop, say: Say): string[] {
+  const cut = isRip(work) ? work.takes.length : work.takes.width
+  if (work.tool === 'bench' || cut <= shop.railLength) return []
+  return [`The cut is ${say(cut)} long and the rail ${say(shop.railLength)}: ${railWay(work, shop, say)}`]
+}
+
+function railWay(work: Work, shop: Shop, say: Say): string {
+  if (shop.canJoinRails) return 'join a rail before you cut.'
+  const { task } = work
+  const canCross = isRip(work) && task.span <= shop.railLength
+  const at = canCross ? roughCutOf(task, shop.railLength, shop.kerf, shop.roughLength) : null
+  if (at !== null) {
+    const isFirst = task.trim > 0 ? work.kind === 'trim' : work.takes.name === task.name
+    if (!isFirst) return `cut both halves of it, crosscut at ${say(at)} before.`
+    return `crosscut it roughly at ${say(at)} first, and do to both halves what follows. Each keeps ${say(shop.roughLength)} to be squared.`
   }
-  if (work.size > guides.greatest)
-    return [`${size(work.size)} is wider than the guides reach (${size(guides.greatest)}): follow a line.`]
-  return []
+  return isRip(work)
+    ? 'no crosscut leaves every part whole. Borrow a longer rail, or lay the sheets out with the crosscut first.'
+    : 'borrow a longer rail, or lay the sheets out with the rip first.'
+}
+
+function reachCautions(work: Work, shop: Shop, say: Say): string[] {
+  const { guides } = shop
+  if (!isRip(work) || work.kind === 'trim') return []
+  if (work.size < guides.least) {
+    const narrow = `${say(work.size)} is narrower than the guides reach (${say(guides.least)})`
+    return [`${narrow}: ${work.hasAttachment ? 'put their attachment on' : aroundReach(work, shop, say)}.`]
+  }
+  if (work.size <= guides.greatest) return []
+  return [
+    `${say(work.size)} is wider than the guides reach (${say(guides.greatest)}): ${aroundReach(work, shop, say)}.`,
+  ]
+}
+
+/** One piece can be ripped from its other edge, once that is straight: the guides then hold what falls away. */
+function aroundReach({ task, takes, size, cuts }: Work, { guides, kerf }: Shop, say: Say): string {
+  const line = 'follow a line, with the piece held down'
+  const other = settle(takes.width - takes.rough.high - size - kerf)
+  if (cuts !== 1 || task.direction !== 'rip' || !isWithin(other, guides)) return line
+  const straighten = takes.rough.high > 0 ? `straighten the far edge by ${say(takes.rough.high)} and ` : ''
+  return `${line}; or, from the other side, ${straighten}set the guides to ${say(other)}`
+}
+
+function benchCautions(work: Work, shop: Shop, say: Say): string[] {
+  if (work.tool !== 'rail' || isRip(work)) return []
+  return [
+    `${say(work.takes.width)} wide; the bench crosscuts ${say(shop.benchCrosscut)}. Square the rail to the clean edge.`,
+  ]
 }

@@ -1,37 +1,38 @@
 import type { Shop } from '../project/document'
-import type { Work } from './order'
+import type { Effort } from './step'
 import type { Task } from './task'
-
-export interface Effort {
-  /** How often a guide or a stop is set anew. */
-  readonly settings: number
-  readonly bladeChanges: number
-  readonly minutes: number
-}
+import type { Work } from './work'
 
 /**
  * Minutes from the shop's own three figures (the sum is common practice, no source): one for every cut, one for every
  * time the guides or the stop are set or a line is marked, and one for every time a sheet is laid down to be cut. The rest of a
- * sheet counts by its share of the sheet. A blade change takes as long as a setting.
+ * sheet counts by its share of the sheet. A blade change takes as long as a setting, and so does the attachment of the
+ * guides, which is put on and taken off with one.
  */
 export function effortOf(works: readonly Work[], shop: Shop): Effort {
   const { perCut, perSetting, perSheet } = shop.minutes
   let [settings, bladeChanges, lines, cuts, sheets] = [0, 0, 0, 0, 0]
-  const set: { guides: number | null; bench: number | null } = { guides: null, bench: null }
+  const set: Partial<Record<Work['tool'], string>> = {}
   let before: Work | null = null
   const prepared = new Set<Task>()
   for (const work of works) {
     cuts += work.cuts
     if (before && before.blade !== work.blade) bladeChanges++
-    if (work.setting !== null && work.tool !== 'rail') {
-      if (set[work.tool] !== work.setting) settings++
-      set[work.tool] = work.setting
+    const setting = settingOf(work)
+    if (setting !== null) {
+      if (set[work.tool] !== setting) settings++
+      set[work.tool] = setting
     } else if (isMarked(work) && !(before && isSameLine(before, work))) lines++
     if (work.task.isSheet) sheets += handling(work, before, prepared)
     before = work
   }
   const minutes = cuts * perCut + (settings + bladeChanges + lines) * perSetting + sheets * perSheet
   return { settings, bladeChanges, minutes }
+}
+
+/** What tells one setting of a tool from another; null where a line is followed. */
+export function settingOf({ setting, hasAttachment }: Pick<Work, 'setting' | 'hasAttachment'>): string | null {
+  return setting === null ? null : `${setting}${hasAttachment ? ' with the attachment' : ''}`
 }
 
 /** The share of a sheet that is laid down anew; none when it lies there already, straightened or partly cut. */

@@ -1,3 +1,5 @@
+import type { Rect } from '../geometry/rect'
+import type { CutOrder } from '../project/document'
 import type { Mm } from '../units/length'
 
 /** One thing to do at the saw. Equal pieces cut at the same setting one after another are one step. */
@@ -9,6 +11,10 @@ export interface Step {
   readonly kind: 'trim' | 'rip' | 'square' | 'crosscut' | 'rerip'
   readonly tool: 'rail' | 'guides' | 'bench'
   readonly blade: 'rip' | 'crosscut'
+  /** Of the blade. */
+  readonly teeth: number
+  /** Whether the guides wear their attachment for narrow rips. */
+  readonly hasAttachment: boolean
   /** What the guides or the stop are set to; null where a line is followed. */
   readonly setting: Mm | null
   /** The piece that is taken, as it is before the cut. */
@@ -23,6 +29,8 @@ export interface Step {
   /** In plain words: what to do. */
   readonly text: string
   readonly cautions: readonly string[]
+  /** One of the pieces before the cut, with the lines of its cuts and what falls on either side. */
+  readonly sketch: Sketch
 }
 
 /** As it leaves the saw: with the factory edges that are still on it. */
@@ -34,18 +42,43 @@ export interface StepPiece {
   readonly count: number
 }
 
-export type CutOrder = 'sheet by sheet' | 'setting by setting'
+/**
+ * One piece of a step before the cut: x along its length, y along its width, from the corner of its reference edge and
+ * its first end, in mm.
+ */
+export interface Sketch {
+  readonly length: Mm
+  readonly width: Mm
+  /** What the blade turns to dust, a rectangle for every cut, the first cut first. */
+  readonly cuts: readonly Rect[]
+  readonly pieces: readonly SketchPiece[]
+  /** Which edge everything is measured from after this step: the long one of a rip, the end of a crosscut. */
+  readonly measuredFrom: 'edge' | 'end'
+}
 
-export interface Breakdown {
-  readonly steps: readonly Step[]
-  /** How often a guide or stop is set anew. */
+export interface SketchPiece {
+  readonly kind: StepPiece['kind']
+  readonly name: string
+  readonly rect: Rect
+}
+
+export interface Effort {
+  /** How often a guide or a stop is set anew. */
   readonly settings: number
+  readonly bladeChanges: number
   /** Estimated from the shop's own minutes. */
   readonly minutes: number
+}
+
+export interface Breakdown extends Effort {
+  readonly steps: readonly Step[]
   /** How full sheets are cut: one after another, or all of them at one setting before the next. */
   readonly order: CutOrder
-  /** What the other order would take. */
+  /** The quicker order, whichever the maker chose. */
+  readonly proposed: CutOrder
+  /** What each order takes. */
+  readonly compared: { readonly [order in CutOrder]: Effort }
+  /** What the order that was not taken would take. */
   readonly minutesOtherwise: number
-  readonly bladeChanges: number
   readonly cautions: readonly string[]
 }

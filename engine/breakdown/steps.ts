@@ -1,25 +1,19 @@
-import { assert } from '../basics/assert'
-import type { MaterialId, PartId } from '../basics/id'
-import type { CutList } from '../cutlist/row'
-import type { Material, Shop } from '../project/document'
-import type { JobStock, SheetJob } from '../sheets/job'
-import type { PartPiece, SheetAnswer, SheetLayout } from '../sheets/layout'
+import type { MaterialId } from '../basics/id'
+import type { CutOrder, Material, Shop } from '../project/document'
+import type { SheetAnswer } from '../sheets/layout'
 import type { LengthDisplay } from '../units/length'
-import { assignParts } from './assign'
 import { cautionsFor, SHOP_CAUTIONS } from './cautions'
-import { effortOf } from './minutes'
-import { orderWorks, type Work } from './order'
-import type { Breakdown, CutOrder, Step, StepPiece } from './step'
-import { type SheetWalk, type Task, tasksOfSheet } from './task'
+import { effortOf, settingOf } from './minutes'
+import { orderWorks } from './order'
+import { sketchOf } from './sketch'
+import type { Breakdown, Effort, Step, StepPiece } from './step'
+import { tasksOfSheet } from './task'
+import { type Laid, walksOf } from './walks'
 import { nameList, wordsOf } from './wording'
+import type { Left, Work } from './work'
 
-export interface BreakdownInput {
-  readonly job: SheetJob
-  readonly answer: SheetAnswer
+export interface BreakdownInput extends Laid {
   readonly shop: Shop
-  readonly cutList: CutList
-  /** The mark of every part, `B3-LS`. A part without one is called after its row. */
-  readonly marks: ReadonlyMap<PartId, string>
   readonly materials: Readonly<Record<MaterialId, Material>>
   /** How lengths are written in the words of a step; tenths of a millimetre when left out. */
   readonly display?: LengthDisplay
@@ -28,75 +22,64 @@ export interface BreakdownInput {
 const TENTHS: LengthDisplay = { unit: 'mm', step: 0.1 }
 
 /**
- * The layouts as a list of things to do. Both orders of cutting are worked out and the quicker one is proposed; the kerf
- * is the job's own, so the sizes of the steps are those of the layout.
+ * The layouts as a list of things to do. Both orders of cutting are worked out and the quicker one is proposed; what the
+ * shop has chosen is done. The kerf is the job's own, so the sizes of the steps are those of the layout.
  */
 export function breakdownOf(input: BreakdownInput): Breakdown {
-  const { job } = input
-  const shop = { ...input.shop, kerf: job.kerf }
-  const firstBlade = firstBladeOf(input.answer.sheets)
-  const sheets = walksOf(input, firstBlade).flatMap(tasksOfSheet)
-  const orders: readonly CutOrder[] = ['setting by setting', 'sheet by sheet']
-  const [one, other] = orders
-    .map((order) => {
-      const works = orderWorks(sheets, shop, firstBlade, order)
-      return { order, works, ...effortOf(works, shop) }
-    })
-    .sort((a, b) => a.minutes - b.minutes)
-  assert(one && other, 'there are two orders of cutting')
+  const { order, proposed, compared, works, context } = planOf(input)
+  const otherwise = order === 'sheet by sheet' ? 'setting by setting' : 'sheet by sheet'
   return {
-    steps: stepsOf(one.works, { ...input, shop }),
-    settings: one.settings,
-    minutes: one.minutes,
-    order: one.order,
-    minutesOtherwise: other.minutes,
-    bladeChanges: one.bladeChanges,
-    cautions: sheets.length > 0 ? SHOP_CAUTIONS : [],
+    ...compared[order],
+    steps: alikeIn(works).map((alike, at, all) => stepOf(alike, stands(all, at), idOf(at), context)),
+    ...{ order, proposed, compared },
+    minutesOtherwise: compared[otherwise].minutes,
+    cautions: works.length > 0 ? SHOP_CAUTIONS : [],
   }
 }
 
-/** The rip blade, unless every sheet is crosscut first: then it need not go in before the re-rips. */
-function firstBladeOf(sheets: readonly SheetLayout[]): 'rip' | 'crosscut' {
-  const isCrosscut = ({ root }: SheetLayout) => root.kind === 'cut' && root.direction === 'crosscut'
-  return sheets.length > 0 && sheets.every(isCrosscut) ? 'crosscut' : 'rip'
+/** The works of every step by its id, in the same order. */
+export function worksOf(input: BreakdownInput): ReadonlyMap<Step['id'], readonly Work[]> {
+  return new Map(alikeIn(planOf(input).works).map((alike, at) => [idOf(at), alike]))
 }
 
-/** Every sheet by itself, copies counted out, with the part that each of its places was dealt. */
-function walksOf({ job, answer, cutList, marks }: BreakdownInput, firstBlade: 'rip' | 'crosscut'): SheetWalk[] {
-  const stock = new Map(job.stock.map((each) => [each.id, each]))
-  const rowMarks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
-  const marksOfSheet = new Map<number, string[]>()
-  for (const { sheet, part, row } of assignParts(cutList, answer)) {
-    const mark = marks.get(part) ?? rowMarks.get(row) ?? row
-    marksOfSheet.set(sheet, [...(marksOfSheet.get(sheet) ?? []), mark])
-  }
-  const walks: SheetWalk[] = []
-  for (const { stock: id, copies, root } of answer.sheets) {
-    const from = stock.get(id)
-    assert(from, `the layout uses stock ${id}, which the job does not have`)
-    const order = new Map(partPieces(root).map((piece, at) => [piece, at]))
-    for (let copy = 0; copy < copies; copy++) {
-      const sheet = walks.length + 1
-      const markOf = (piece: PartPiece) => marksOfSheet.get(sheet)?.[order.get(piece)!] ?? piece.part
-      const { material } = from
-      walks.push({ sheet, material, kerf: job.kerf, root, rough: roughOf(from, root), firstBlade, markOf })
+function idOf(at: number): Step['id'] {
+  return String(at + 1)
+}
+
+interface Plan {
+  readonly order: CutOrder
+  readonly proposed: CutOrder
+  readonly compared: { readonly [order in CutOrder]: Effort }
+  readonly works: readonly Work[]
+  readonly context: Context
+}
+
+function planOf(input: BreakdownInput): Plan {
+  const shop = { ...input.shop, kerf: input.job.kerf }
+  const plans = bladesFor(input.answer).map((blade) => {
+    const sheets = walksOf(input, blade).flatMap(tasksOfSheet)
+    const worksIn = (order: CutOrder) => orderWorks(sheets, shop, blade, order)
+    const works = { 'sheet by sheet': worksIn('sheet by sheet'), 'setting by setting': worksIn('setting by setting') }
+    const compared = {
+      'sheet by sheet': effortOf(works['sheet by sheet'], shop),
+      'setting by setting': effortOf(works['setting by setting'], shop),
     }
-  }
-  return walks
+    const isSlower = compared['setting by setting'].minutes > compared['sheet by sheet'].minutes
+    const proposed: CutOrder = isSlower ? 'sheet by sheet' : 'setting by setting'
+    const order = shop.cutOrder ?? proposed
+    return { order, proposed, compared, works: works[order], context: { ...input, shop } }
+  })
+  return plans.reduce((a, b) => (isEasier(b.compared[b.order], a.compared[a.order]) ? b : a))
 }
 
-function partPieces(piece: SheetLayout['root']): PartPiece[] {
-  if (piece.kind === 'cut') return piece.pieces.flatMap(partPieces)
-  return piece.kind === 'part' ? [piece] : []
+function isEasier(a: Effort, b: Effort): boolean {
+  return a.bladeChanges < b.bladeChanges || (a.bladeChanges === b.bladeChanges && a.minutes < b.minutes)
 }
 
-function roughOf(stock: JobStock, root: SheetLayout['root']): SheetWalk['rough'] {
-  return {
-    start: root.x,
-    low: root.y,
-    end: stock.length - root.x - root.length,
-    high: stock.width - root.y - root.width,
-  }
+/** Which blade may go in first: where all sheets begin alike, the one they begin with; else both are tried. */
+function bladesFor({ sheets }: SheetAnswer): ('rip' | 'crosscut')[] {
+  const first = new Set(sheets.map(({ root }) => (root.kind === 'cut' ? root.direction : 'rip')))
+  return first.size === 0 ? ['rip'] : [...first].sort().reverse()
 }
 
 interface Context extends BreakdownInput {
@@ -104,48 +87,54 @@ interface Context extends BreakdownInput {
 }
 
 /** Equal works of one run become one step. */
-function stepsOf(works: readonly Work[], context: Context): Step[] {
+function alikeIn(works: readonly Work[]): Work[][] {
   const groups = new Map<string, Work[]>()
   for (const work of works) {
     const key = likeness(work)
     groups.set(key, [...(groups.get(key) ?? []), work])
   }
-  const set: Record<Step['tool'], number | null> = { guides: null, bench: null, rail: null }
-  return [...groups.values()].map((alike, at) => {
-    const { tool, setting } = alike[0]!
-    const isSet = setting !== null && set[tool] === setting
-    if (setting !== null) set[tool] = setting
-    return stepOf(alike, isSet, String(at + 1), context)
-  })
+  return [...groups.values()]
 }
 
-function likeness({ run, kind, tool, blade, size, takes, cuts, leaves, task }: Work): string {
+/** Whether the tool stands already as a step needs it. */
+function stands(all: readonly (readonly Work[])[], at: number): boolean {
+  const { tool } = all[at]![0]!
+  const setting = settingOf(all[at]![0]!)
+  const before = all.slice(0, at).findLast(([work]) => work!.tool === tool && work!.setting !== null)
+  return setting !== null && before !== undefined && settingOf(before[0]!) === setting
+}
+
+function likeness({ run, kind, tool, hasAttachment, blade, size, takes, cuts, leaves, task }: Work): string {
   const left = leaves.map(({ kind, length, width }) => `${kind} ${length} ${width}`).sort()
-  return [run, kind, task.material, tool, blade, size, takes.length, takes.width, cuts, ...left].join('|')
+  return [run, kind, task.material, tool, hasAttachment, blade, size, takes.length, takes.width, cuts, ...left].join(
+    '|',
+  )
 }
 
 function stepOf(alike: readonly Work[], isSet: boolean, id: string, context: Context): Step {
   const first = alike[0]!
-  const { kind, tool, blade, setting, task } = first
+  const { kind, tool, hasAttachment, blade, setting, task } = first
   const display = context.display ?? TENTHS
   const names = alike.map(({ takes }) => takes.name)
   const material = context.materials[task.material as MaterialId]
   return {
-    ...{ id, kind, tool, blade, setting, material: task.material },
+    ...{ id, kind, tool, hasAttachment, blade, setting, material: task.material },
+    teeth: context.shop.blades[blade].teeth,
     sheets: [...new Set(alike.map((work) => work.task.sheet))].sort((a, b) => a - b),
-    takes: { ...first.takes, name: nameList(names) },
+    takes: { name: nameList(names), length: first.takes.length, width: first.takes.width },
     count: alike.length,
     cuts: alike.reduce((sum, { cuts }) => sum + cuts, 0),
     leaves: leavesOf(alike),
     write: alike.flatMap(({ leaves }) => leaves.flatMap(({ mark }) => (mark === null ? [] : [mark]))),
     text: wordsOf(first, { names, isSet, display }),
     cautions: cautionsFor(first, { shop: context.shop, material, display }),
+    sketch: sketchOf(first, context.shop.kerf),
   }
 }
 
 /** Pieces of one kind and size together, in the order in which the first piece leaves them. */
 function leavesOf(alike: readonly Work[]): StepPiece[] {
-  const groups = new Map<string, Task['groups'][number]['children'][number][]>()
+  const groups = new Map<string, Left[]>()
   for (const piece of alike.flatMap(({ leaves }) => leaves)) {
     const key = `${piece.kind} ${piece.length} ${piece.width}`
     groups.set(key, [...(groups.get(key) ?? []), piece])

@@ -1,3 +1,4 @@
+import type { PartId } from '../basics/id'
 import type { CutPiece, PartPiece, Piece } from '../sheets/layout'
 import { type Mm, settle } from '../units/length'
 import type { StepPiece } from './step'
@@ -16,6 +17,7 @@ import type { StepPiece } from './step'
  * at the far edge, whichever place the drawing gives it.
  */
 export interface Task {
+  /** Of the piece: `sheet 3`, `3a`. No other piece of the breakdown has it. */
   readonly name: string
   readonly sheet: number
   readonly material: string
@@ -31,6 +33,10 @@ export interface Task {
   readonly across: Mm
   /** Taken off the low edge or the start, before anything is measured from it. */
   readonly trim: Mm
+  /** The factory edges that the piece has before anything is cut. */
+  readonly rough: Rough
+  /** The piece as the layout draws it, with all that it is cut into. */
+  readonly drawn: CutPiece
   /** One setting each, in any order. */
   readonly groups: readonly Group[]
   /** Offcuts that are freed from waste, after all groups. */
@@ -48,7 +54,14 @@ export interface Group {
   readonly children: readonly Child[]
 }
 
-export type Child = Omit<StepPiece, 'count'> & { readonly mark: string | null }
+export interface Child extends Omit<StepPiece, 'count'> {
+  /** Its own name in the breakdown, also when it is called by its mark. */
+  readonly key: string
+  /** What to write on it. */
+  readonly mark: string | null
+  readonly part: PartId | null
+  readonly rough: Rough
+}
 
 /** The factory edges that a piece still has, beyond what the tree counts as the piece. */
 export interface Rough {
@@ -71,30 +84,36 @@ interface Held {
 /** What a walk through one sheet needs to know. */
 export interface SheetWalk {
   readonly sheet: number
+  /** `sheet 3`, or what is written on a piece that is cut like one. */
+  readonly name: string
   readonly material: string
   readonly kerf: Mm
   readonly root: Piece
   readonly rough: Rough
   readonly firstBlade: 'rip' | 'crosscut'
-  readonly markOf: (piece: PartPiece) => string
+  readonly dealt: (piece: PartPiece) => { readonly mark: string; readonly part: PartId | null }
 }
 
 /** The tasks of one sheet. A sheet that is crosscut first is straightened along its length all the same. */
 export function tasksOfSheet(walk: SheetWalk): Task[] {
-  const { root, rough, sheet } = walk
-  const held = { piece: root, name: `sheet ${sheet}`, rough, hasBeenRipped: false, phase: 0, isSheet: true }
+  const { root, rough, name } = walk
+  const held = { piece: root, name, rough, hasBeenRipped: false, phase: 0, isSheet: true }
   if (root.kind !== 'cut' || root.direction === 'rip' || rough.low === 0) return tasksOf(held, walk)
   const straightened = { ...held, rough: { ...rough, low: 0 } }
-  return [straighten(held, walk, tasksOf(straightened, walk))]
+  return [straighten(held, root, walk, tasksOf(straightened, walk))]
 }
 
-function straighten(held: Held, { sheet, material }: SheetWalk, next: Task[]): Task {
+function straighten(held: Held, drawn: CutPiece, { sheet, material }: SheetWalk, next: Task[]): Task {
   const { length, width } = sizeOf(held)
-  const restSize = settle(width - held.rough.low)
+  const { name, rough } = held
+  const restSize = settle(width - rough.low)
   return {
-    ...{ name: held.name, sheet, material, direction: 'rip', kind: 'rip', isSheet: true, phase: 0 },
-    ...{ span: width, across: length, trim: held.rough.low, groups: [], tail: [] },
-    rest: { kind: 'piece', name: held.name, length, width: restSize, mark: null },
+    ...{ name, sheet, material, direction: 'rip', kind: 'rip', isSheet: true, phase: 0 },
+    ...{ span: width, across: length, trim: rough.low, rough, drawn, groups: [], tail: [] },
+    rest: {
+      ...{ kind: 'piece', name, key: name, length, width: restSize, mark: null, part: null },
+      rough: { ...rough, low: 0 },
+    },
     ...{ restSize, next },
   }
 }
@@ -146,6 +165,7 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
   }
   return {
     ...{ name: held.name, sheet: walk.sheet, material: walk.material, direction, phase, span, trim, tail, restSize },
+    ...{ rough: held.rough, drawn: cut },
     kind: isRip ? (held.hasBeenRipped ? 'rerip' : 'rip') : 'crosscut',
     isSheet: held.isSheet,
     across: isRip ? size.length : size.width,
@@ -186,14 +206,15 @@ function phaseOf(direction: 'rip' | 'crosscut', from: number, firstBlade: 'rip' 
 function childOf(held: Held, direction: 'rip' | 'crosscut', walk: SheetWalk): Child {
   const { piece, rough } = held
   const size = sizeOf(held)
+  const common = { key: held.name, ...size, rough, part: null }
   if (piece.kind === 'offcut' || piece.kind === 'waste')
-    return { kind: piece.kind, name: piece.kind, ...size, mark: null }
+    return { ...common, kind: piece.kind, name: piece.kind, mark: null }
   const isFinished = piece.kind === 'part' && rough.low + rough.high + rough.start + rough.end === 0
   if (isFinished) {
-    const mark = walk.markOf(piece)
-    return { kind: 'part', name: mark, ...size, mark }
+    const { mark, part } = walk.dealt(piece)
+    return { ...common, kind: 'part', name: mark, mark, part }
   }
-  return { kind: direction === 'rip' ? 'strip' : 'piece', name: held.name, ...size, mark: held.name }
+  return { ...common, kind: direction === 'rip' ? 'strip' : 'piece', name: held.name, mark: held.name }
 }
 
 /** Strips of sheet 3 are 3a, 3b; what comes of 3a is 3a1, 3a2; and so on in turn, in the order of the drawing. */

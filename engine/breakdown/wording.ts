@@ -1,7 +1,7 @@
 import { unreachable } from '../basics/assert'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
-import type { Work } from './order'
+import type { Work } from './work'
 
 /** What is said of a step besides its first work: how many pieces, which, and whether the setting stands already. */
 export interface Said {
@@ -25,9 +25,8 @@ export function wordsOf(work: Work, { names, isSet, display }: Said): string {
     case 'rerip':
       if (work.setting === null)
         return `Mark ${size} from the clean edge at both ends and rip ${from} along the rail, ${times}.`
-      return isSet
-        ? `Guides as they are, ${size}: rip ${from}, ${times}.`
-        : `Set both guides to ${size} and rip ${from}, ${times}.`
+      if (isSet) return `Guides as they are, ${size}: rip ${from}, ${times}.`
+      return `Set both guides${work.hasAttachment ? ', attachment on,' : ''} to ${size} and rip ${from}, ${times}.`
     case 'crosscut':
       if (work.setting === null)
         return `Mark ${size} from the square end and crosscut ${from} along the rail, ${times}.`

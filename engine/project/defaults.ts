@@ -68,10 +68,17 @@ const SHOP: Project['shop'] = {
   offcutLeast: { length: 300, width: 150 },
   currency: '€',
   railLength: 2700,
+  canJoinRails: true,
   // What parallel guides reach without and with their attachment differs; these are common practice, no source.
   guides: { least: 190, greatest: 650 },
+  narrowRips: { least: 0, greatest: 230 },
   benchCrosscut: 650,
   onePersonLift: 25,
+  // Between 6 and 13 mm (common practice, no source).
+  roughLength: 10,
+  // Of a rail-guided saw: 12 to 18 teeth to rip, 42 to 56 for clean panels (common practice, no source).
+  blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } },
+  cutOrder: null,
   minutes: { perSetting: 2, perCut: 1.5, perSheet: 6 },
 }
 
@@ -129,6 +136,8 @@ const INCH: Preset = {
     currency: '$',
     offcutLeast: { length: inch(12), width: inch(6) },
     guides: { least: inch(7.5), greatest: inch(26) },
+    narrowRips: { least: 0, greatest: inch(9) },
+    roughLength: inch(3 / 8),
     railLength: inch(106),
     benchCrosscut: inch(26),
   },

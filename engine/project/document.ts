@@ -22,7 +22,7 @@ export interface Project {
   readonly shop: Shop
 }
 
-export const VERSION = 1
+export const VERSION = 2
 
 /** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
 export interface Wall {
@@ -130,13 +130,30 @@ export interface Shop {
   /** What is left over and at least this long and wide is kept as an offcut. */
   readonly offcutLeast: { readonly length: Mm; readonly width: Mm }
   readonly currency: string
-  /** The longest straight cut of the rail, rails joined. */
+  /** The longest straight cut of the rail in use. */
   readonly railLength: Mm
+  /** Whether another rail can be joined to it for a longer cut. */
+  readonly canJoinRails: boolean
   /** The least and greatest rip that the parallel guides can be set to. */
   readonly guides: { readonly least: Mm; readonly greatest: Mm }
+  /** The rips that the guides reach with their attachment for narrow ones; null when there is none. */
+  readonly narrowRips: { readonly least: Mm; readonly greatest: Mm } | null
   /** The widest board that fits under the bench's crosscut rail. */
   readonly benchCrosscut: Mm
   /** In kg. */
   readonly onePersonLift: number
+  /** Left on each end of a piece that is crosscut before it is squared. */
+  readonly roughLength: Mm
+  readonly blades: { readonly rip: Blade; readonly crosscut: Blade }
+  /** How full sheets are cut: null leaves it to the minutes. */
+  readonly cutOrder: CutOrder | null
   readonly minutes: { readonly perSetting: number; readonly perCut: number; readonly perSheet: number }
 }
+
+/** Few teeth clear a long rip; many leave a clean edge across the grain. */
+export interface Blade {
+  readonly teeth: number
+}
+
+/** One full sheet after another, or all of them at one setting before the next. */
+export type CutOrder = 'sheet by sheet' | 'setting by setting'

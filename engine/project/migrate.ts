@@ -1,7 +1,7 @@
 import { VERSION } from './document'
 
 /** From version n (at n - 1) to version n + 1. A saved document is a plain object here, checked only afterwards. */
-export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<string, unknown>)[] = []
+export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<string, unknown>)[] = [withTools]
 
 /** A saved document brought to this version, step by step. */
 export function migrate(saved: Record<string, unknown>, from: number): Record<string, unknown> {
@@ -10,4 +10,18 @@ export function migrate(saved: Record<string, unknown>, from: number): Record<st
     document = { ...MIGRATIONS[version - 1]!(document), version: version + 1 }
   }
   return document
+}
+
+/** 1 to 2: what the shop's tools can do beyond rail and guides. A rail could always be joined to another. */
+function withTools(saved: Record<string, unknown>): Record<string, unknown> {
+  const tools = {
+    canJoinRails: true,
+    narrowRips: { least: 0, greatest: 230 },
+    roughLength: 10,
+    blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } },
+    cutOrder: null,
+  }
+  const { shop } = saved
+  const isShop = typeof shop === 'object' && shop !== null && !Array.isArray(shop)
+  return isShop ? { ...saved, shop: { ...tools, ...shop } } : saved
 }

@@ -176,6 +176,9 @@ const stock = z.strictObject({
   isOffcut: flag,
 })
 
+const reach = z.strictObject({ least: measure, greatest: measure })
+const blade = z.strictObject({ teeth: field('teeth') })
+
 const shop = z.strictObject({
   kerf: measure,
   trim: measure,
@@ -184,9 +187,14 @@ const shop = z.strictObject({
   offcutLeast: z.strictObject({ length: measure, width: measure }),
   currency: name,
   railLength: measure,
-  guides: z.strictObject({ least: measure, greatest: measure }),
+  canJoinRails: flag,
+  guides: reach,
+  narrowRips: reach.nullable(),
   benchCrosscut: measure,
   onePersonLift: field('onePersonLift'),
+  roughLength: measure,
+  blades: z.strictObject({ rip: blade, crosscut: blade }),
+  cutOrder: oneOf('sheet by sheet', 'setting by setting').nullable(),
   minutes: z.strictObject({ perSetting: field('perSetting'), perCut: field('perCut'), perSheet: field('perSheet') }),
 })
 

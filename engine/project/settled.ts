@@ -8,6 +8,7 @@ const NOT_LENGTHS = new Set([
   'price',
   'density',
   'onePersonLift',
+  'teeth',
   'perSetting',
   'perCut',
   'perSheet',

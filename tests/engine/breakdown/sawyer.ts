@@ -13,9 +13,14 @@ export const SHOP: Shop = {
   offcutLeast: { length: 300, width: 150 },
   currency: '€',
   railLength: 2700,
+  canJoinRails: true,
   guides: { least: 190, greatest: 650 },
+  narrowRips: { least: 0, greatest: 230 },
   benchCrosscut: 650,
   onePersonLift: 25,
+  roughLength: 10,
+  blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } },
+  cutOrder: null,
   minutes: { perSetting: 2, perCut: 1.5, perSheet: 6 },
 }
 
@@ -175,7 +180,8 @@ function weigh(step: Step, kerf: number): void {
     throw new Error(`step ${step.id} is not edge to edge`)
   const left = step.leaves.reduce((sum, leaf) => sum + leaf.count * along(leaf), 0)
   const spare = settle(step.count * along(step.takes) - left - step.cuts * kerf)
-  if (spare > 0 || spare <= -kerf * step.count) throw new Error(`step ${step.id} (${showStep(step)}) loses ${spare}`)
+  if (spare > 0 || (spare < 0 && spare <= -kerf * step.count))
+    throw new Error(`step ${step.id} (${showStep(step)}) loses ${spare}`)
 }
 
 /** What lies there of one kind, as `3 of 720 x 560`, sorted. */

@@ -174,11 +174,14 @@ describe('the breakdown of a sheet', () => {
     ])
     expect(said('rip').map(({ tool, setting }) => [tool, setting])).toEqual([
       ['rail', null],
-      ['rail', null],
+      ['guides', 75],
     ])
-    expect(said('rip')[0]!.cautions).toContain('700 mm is wider than the guides reach (650 mm): follow a line.')
-    expect(said('rip')[1]!.cautions[0]).toMatch(
-      /^75 mm is narrower than the guides reach \(190 mm\): use their attachment/,
+    // 1210 wide less 10 at the far edge less 700 less the kerf of 3
+    expect(said('rip')[0]!.cautions).toContain(
+      '700 mm is wider than the guides reach (650 mm): follow a line, with the piece held down; or, from the other side, straighten the far edge by 10 mm and set the guides to 497 mm.',
+    )
+    expect(said('rip')[1]!.cautions).toContain(
+      '75 mm is narrower than the guides reach (190 mm): put their attachment on.',
     )
     expect(said('crosscut').map(({ tool }) => tool)).toEqual(['bench', 'rail'])
   })

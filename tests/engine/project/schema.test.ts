@@ -176,6 +176,14 @@ describe('files of old versions', () => {
     expect(readProject(writeProject(read.value))).toEqual(read)
   })
 
+  it('of version 1 get the tools that shops had without saying so', () => {
+    const read = readProject(readFileSync('tests/old-files/v1.casewright', 'utf8'))
+    expect(read.ok && read.value.shop).toMatchObject({
+      ...{ canJoinRails: true, narrowRips: { least: 0, greatest: 230 }, roughLength: 10, cutOrder: null },
+      ...{ blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } }, railLength: 2700 },
+    })
+  })
+
   it('of this version are written back byte for byte', () => {
     const text = readFileSync(`tests/old-files/v${VERSION}.casewright`, 'utf8')
     const read = readProject(text)

@@ -64,6 +64,7 @@ const DERIVED = {
         benchCrosscut: 650,
       },
       ...{ onePersonLift: 25, minutes: { perSetting: 2, perCut: 1, perSheet: 5 } },
+      ...{ narrowRips: null, blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } }, cutOrder: null },
     },
   },
   cabinetOf: {},

@@ -1,0 +1,166 @@
+import { assert } from '../basics/assert'
+import type { Shop } from '../project/document'
+import { type Mm, settle } from '../units/length'
+import type { Step } from './step'
+import type { Child, Group, Task } from './task'
+import { gripFor } from './tool'
+import type { Left, Spot, Taken, Work } from './work'
+
+/** A task as it stands: how much of it is left, from where on, and which groups are still to come. */
+interface Standing {
+  readonly task: Task
+  /** Of the piece before anything was cut from it. */
+  readonly spot: Spot
+  /** Cut off so far, kerfs counted, in the direction in which the pieces lie side by side. */
+  done: Mm
+  left: Mm
+  isPrepared: boolean
+  groups: Group[]
+}
+
+/** Cuts tasks and writes down the works, knowing where on its sheet every piece lies. */
+export class Bench {
+  readonly works: Work[] = []
+  private run = 0
+  private readonly spots = new Map<string, Spot>()
+
+  constructor(
+    private readonly shop: Shop,
+    private readonly firstBlade: 'rip' | 'crosscut',
+  ) {}
+
+  /** Cuts pieces together, setting after setting in the order of `sizes`. */
+  cutAlike(tasks: readonly Task[], sizes: readonly Mm[]): void {
+    const open = tasks.map((task) => this.layDown(task))
+    this.run++
+    for (const standing of open) {
+      const hasNoSetting = standing.groups.length === 0
+      if (hasNoSetting && standing.isPrepared) this.freeTail(standing)
+      if (hasNoSetting || !standing.task.isSheet) this.prepare(standing)
+    }
+    for (const size of sizes) {
+      const here = open.filter(({ groups }) => groups.some((group) => group.size === size))
+      this.run++
+      for (const standing of here) this.prepare(standing)
+      this.run++
+      for (const standing of here) this.cutGroup(standing, size)
+    }
+  }
+
+  private layDown(task: Task): Standing {
+    const spot = this.spots.get(task.name) ?? { x: 0, y: 0 }
+    const isPrepared = task.trim === 0
+    const standing = { task, spot, done: 0, left: task.span, isPrepared, groups: [...task.groups] }
+    const isUncut = isPrepared && task.groups.length === 0 && task.tail.length === 0
+    if (isUncut && task.rest) this.spots.set(task.rest.key, spot)
+    return standing
+  }
+
+  private prepare(standing: Standing): void {
+    const { task } = standing
+    if (standing.isPrepared) return
+    const takes = this.takesOf(standing)
+    const dust = Math.min(task.trim, this.shop.kerf)
+    const waste = this.waste(standing, settle(task.trim - dust))
+    standing.isPrepared = true
+    standing.done = task.trim
+    standing.left = settle(standing.left - task.trim)
+    const kind = task.direction === 'rip' ? 'trim' : 'square'
+    this.add(task, kind, null, task.trim, takes, 1, [...this.remaining(standing), ...waste])
+    if (task.groups.length === 0) this.freeTail(standing)
+  }
+
+  private cutGroup(standing: Standing, size: Mm): void {
+    const { task } = standing
+    const takes = this.takesOf(standing)
+    const group = standing.groups.find((each) => each.size === size)
+    assert(group, `${task.name} has nothing to cut at ${size}`)
+    standing.groups = standing.groups.filter((each) => each !== group)
+    const children = this.cutOff(standing, group)
+    this.add(task, task.kind, size, size, takes, children.length, [...children, ...this.remaining(standing)])
+    if (standing.groups.length === 0) this.freeTail(standing)
+  }
+
+  /** Offcuts are freed from the waste beside them along a line, when all else is cut. */
+  private freeTail(standing: Standing): void {
+    const { tail, kind } = standing.task
+    for (const [at, group] of tail.entries()) {
+      const takes = this.takesOf(standing)
+      const children = this.cutOff(standing, group)
+      const isLast = at === tail.length - 1
+      const leaves = [...children, ...this.remaining(standing, isLast)]
+      this.add(standing.task, kind, null, group.size, takes, 1, leaves)
+    }
+  }
+
+  private cutOff(standing: Standing, { size, children }: Group): Left[] {
+    return children.map((child) => {
+      const cut = this.lay(child, standing)
+      standing.done = settle(standing.done + size + this.shop.kerf)
+      standing.left = Math.max(0, settle(standing.left - size - this.shop.kerf))
+      return cut
+    })
+  }
+
+  private takesOf(standing: Standing): Taken {
+    const { task, left } = standing
+    const isWhole = left >= settle(task.span - task.trim)
+    const name = isWhole ? task.name : `rest of ${task.name}`
+    return { name, ...along(task, left), ...spotOf(standing), rough: this.roughOf(standing) }
+  }
+
+  /** What is still to be cut, or, when everything is cut, what is left over. */
+  private remaining(
+    standing: Standing,
+    isDone = standing.groups.length === 0 && standing.task.tail.length === 0,
+  ): Left[] {
+    const { task, left, groups } = standing
+    if (isDone) return task.rest ? [this.lay(task.rest, standing)] : this.waste(standing, left)
+    const isUncut = groups.length === task.groups.length
+    const name = isUncut ? task.name : `rest of ${task.name}`
+    const piece = { kind: 'piece', name, key: task.name, mark: null, part: null } as const
+    return [{ ...piece, ...along(task, left), ...spotOf(standing), rough: this.roughOf(standing) }]
+  }
+
+  private waste(standing: Standing, size: Mm): Left[] {
+    if (size <= 0) return []
+    const { task } = standing
+    const piece = { kind: 'waste', name: 'waste', key: `waste of ${task.name}`, mark: null, part: null } as const
+    return [{ ...piece, ...along(task, size), ...spotOf(standing), rough: this.roughOf(standing) }]
+  }
+
+  private lay(child: Child, standing: Standing): Left {
+    const spot = spotOf(standing)
+    this.spots.set(child.key, spot)
+    return { ...child, ...spot }
+  }
+
+  private roughOf({ task, isPrepared }: Standing): Task['rough'] {
+    if (!isPrepared) return task.rough
+    return task.direction === 'rip' ? { ...task.rough, low: 0 } : { ...task.rough, start: 0 }
+  }
+
+  private add(
+    task: Task,
+    kind: Step['kind'],
+    wanted: Mm | null,
+    size: Mm,
+    takes: Taken,
+    cuts: number,
+    leaves: readonly Left[],
+  ): void {
+    const { tool, hasAttachment } = gripFor(kind, wanted, task.across, this.shop)
+    const setting = tool === 'rail' || kind === 'square' ? null : wanted
+    const isFirst = task.phase % 2 === 0
+    const blade = isFirst === (this.firstBlade === 'rip') ? 'rip' : 'crosscut'
+    this.works.push({ task, kind, tool, hasAttachment, blade, setting, size, takes, cuts, leaves, run: this.run })
+  }
+}
+
+function along(task: Task, size: Mm): { readonly length: Mm; readonly width: Mm } {
+  return task.direction === 'rip' ? { length: task.across, width: size } : { length: size, width: task.across }
+}
+
+function spotOf({ task, spot, done }: Standing): Spot {
+  return task.direction === 'rip' ? { x: spot.x, y: settle(spot.y + done) } : { x: settle(spot.x + done), y: spot.y }
+}

@@ -1,0 +1,33 @@
+import type { Rect } from '../geometry/rect'
+import { type Mm, settle } from '../units/length'
+import type { Sketch } from './step'
+import type { Left, Work } from './work'
+
+/** The piece that a work takes, with the lines of its cuts and what falls on either side of them. */
+export function sketchOf(work: Work, kerf: Mm): Sketch {
+  const { takes, task, leaves } = work
+  return {
+    length: takes.length,
+    width: takes.width,
+    cuts: cutsOf(work, kerf),
+    pieces: leaves.map(({ kind, name, ...left }) => ({ kind, name, rect: rectOn(left, takes) })),
+    measuredFrom: task.direction === 'rip' ? 'edge' : 'end',
+  }
+}
+
+function rectOn({ x, y, length, width }: Pick<Left, 'x' | 'y' | 'length' | 'width'>, from: Work['takes']): Rect {
+  return { left: settle(x - from.x), bottom: settle(y - from.y), width: length, height: width }
+}
+
+function cutsOf({ kind, takes, task, size, cuts }: Work, kerf: Mm): Rect[] {
+  const isRip = task.direction === 'rip'
+  const whole = isRip ? takes.width : takes.length
+  const isPrepared = kind === 'trim' || kind === 'square'
+  return Array.from({ length: cuts }, (_, at): Rect => {
+    const from = isPrepared ? Math.max(0, settle(size - kerf)) : settle(at * (size + kerf) + size)
+    const wide = settle(Math.min(isPrepared ? Math.min(kerf, size) : kerf, whole - from))
+    return isRip
+      ? { left: 0, bottom: from, width: takes.length, height: wide }
+      : { left: from, bottom: 0, width: wide, height: takes.width }
+  })
+}

@@ -1,0 +1,80 @@
+import { assert } from '../basics/assert'
+import type { PartId } from '../basics/id'
+import type { CutRow } from '../cutlist/row'
+import type { JobStock, SheetJob } from '../sheets/job'
+import type { PartPiece, Piece, SheetAnswer, SheetLayout } from '../sheets/layout'
+import { assignParts, type PlacedPart } from './assign'
+import type { Rough, SheetWalk } from './task'
+
+export interface Laid {
+  readonly job: SheetJob
+  readonly answer: SheetAnswer
+  readonly cutList: { readonly rows: readonly CutRow[] }
+  /** The mark of every part, `B3-LS`. A part without one is called after its row. */
+  readonly marks: ReadonlyMap<PartId, string>
+  /** Pieces of earlier sheets that are in stock, by the id of their stock. */
+  readonly atHand?: ReadonlyMap<string, AtHand>
+  /** The number of the first sheet; 1 when left out. */
+  readonly firstSheet?: number
+}
+
+/** Equal pieces that were cut from earlier sheets: what is written on each, and the factory edges beyond the stock's size. */
+export interface AtHand {
+  readonly names: readonly string[]
+  readonly rough: Rough
+}
+
+/** Every sheet by itself, copies counted out, with the part that each of its places was dealt. */
+export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[] {
+  const { job, answer, firstSheet = 1 } = laid
+  const stock = new Map(job.stock.map((each) => [each.id, each]))
+  const dealt = dealtOn(laid)
+  const taken = new Map<string, number>()
+  return copiesOf(answer).map(({ stock: id, root }, at): SheetWalk => {
+    const from = stock.get(id)
+    assert(from, `the layout uses stock ${id}, which the job does not have`)
+    const hand = laid.atHand?.get(id)
+    const count = taken.get(id) ?? 0
+    taken.set(id, count + 1)
+    const sheet = firstSheet + at
+    const order = new Map(partPieces(root).map((piece, place) => [piece, place]))
+    return {
+      ...{ sheet, material: from.material, kerf: job.kerf, root, firstBlade },
+      name: hand?.names[count] ?? `sheet ${sheet}`,
+      rough: roughOf(from, root, hand?.rough),
+      dealt: (piece) => dealt.get(at + 1)?.[order.get(piece)!] ?? { mark: piece.part, part: null },
+    }
+  })
+}
+
+export function copiesOf({ sheets }: SheetAnswer): SheetLayout[] {
+  return sheets.flatMap((layout) => Array.from({ length: layout.copies }, () => layout))
+}
+
+type Dealt = ReturnType<SheetWalk['dealt']>
+
+function dealtOn({ cutList, answer, marks }: Laid): Map<PlacedPart['sheet'], Dealt[]> {
+  const rowMarks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
+  const bySheet = new Map<number, Dealt[]>()
+  for (const { sheet, part, row } of assignParts(cutList, answer)) {
+    const mark = marks.get(part) ?? rowMarks.get(row) ?? row
+    bySheet.set(sheet, [...(bySheet.get(sheet) ?? []), { mark, part }])
+  }
+  return bySheet
+}
+
+function partPieces(piece: Piece): PartPiece[] {
+  if (piece.kind === 'cut') return piece.pieces.flatMap(partPieces)
+  return piece.kind === 'part' ? [piece] : []
+}
+
+function roughOf(stock: JobStock, root: Piece, beyond: Rough = NONE): Rough {
+  return {
+    start: root.x + beyond.start,
+    low: root.y + beyond.low,
+    end: stock.length - root.x - root.length + beyond.end,
+    high: stock.width - root.y - root.width + beyond.high,
+  }
+}
+
+const NONE: Rough = { start: 0, low: 0, end: 0, high: 0 }

@@ -1,0 +1,35 @@
+import type { Mm } from '../units/length'
+import type { Step } from './step'
+import type { Child, Rough, Task } from './task'
+
+/** What is done to one piece at one setting. Equal works one after another become one step. */
+export interface Work {
+  readonly task: Task
+  readonly kind: Step['kind']
+  readonly tool: Step['tool']
+  readonly hasAttachment: boolean
+  readonly blade: 'rip' | 'crosscut'
+  readonly setting: Mm | null
+  /** What is cut off, with or without a setting. */
+  readonly size: Mm
+  readonly takes: Taken
+  readonly cuts: number
+  readonly leaves: readonly Left[]
+  /** Works of one run may be gathered into steps; works of different runs are apart. */
+  readonly run: number
+}
+
+/** Where a piece lies on its sheet, or lay before it was cut out: from the corner of the first clean edges. */
+export interface Spot {
+  readonly x: Mm
+  readonly y: Mm
+}
+
+export interface Taken extends Spot {
+  readonly name: string
+  readonly length: Mm
+  readonly width: Mm
+  readonly rough: Rough
+}
+
+export interface Left extends Child, Spot {}

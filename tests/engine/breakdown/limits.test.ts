@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest'
+import type { MaterialId } from '../../../engine/basics/id'
+import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
+import type { Material, Shop } from '../../../engine/project/document'
+import { type Cutting, crosscut, OFFCUT, part, rip, SHOP, type Sizes, sheets, WASTE } from './sawyer'
+
+const PLY: Material = { id: 'm1' as MaterialId, name: 'ply', nominal: 18, thickness: 18, hasGrain: true, density: 685 }
+
+function stepsIn(shop: Partial<Shop>, sizes: Sizes, cutting: Cutting) {
+  const materials = { m1: PLY } as unknown as BreakdownInput['materials']
+  const given = sheets(sizes, [[1, cutting]])
+  return breakdownOf({ ...given, shop: { ...SHOP, ...shop }, marks: new Map(), materials }).steps
+}
+
+const TWO_STRIPS = rip(crosscut(part('A'), part('A'), OFFCUT), crosscut(part('B'), WASTE), OFFCUT)
+const SIZES: Sizes = { A: [768, 580], B: [1000, 320] }
+
+const TWO_A = rip(crosscut(part('A'), OFFCUT), crosscut(part('B'), WASTE), OFFCUT)
+
+describe('a rip that is longer than the rail', () => {
+  it('asks for a joined rail where rails join', () => {
+    const [trim] = stepsIn({ railLength: 1900, onePersonLift: 50 }, SIZES, TWO_STRIPS)
+    expect(trim!.cautions).toEqual(['The cut is 2440 mm long and the rail 1900 mm: join a rail before you cut.'])
+  })
+
+  it('is made of two halves where they do not, crosscut where no part is', () => {
+    const shop = { railLength: 1900, canJoinRails: false, onePersonLift: 50 }
+    const [trim, first] = stepsIn(shop, SIZES, TWO_STRIPS)
+    // The strip of B can be cut from 10 + 1000 + 10 on, that of As from 10 + 768 + 10 to 2440 - 10 - 768 - 10 - 3: both
+    // in the middle, (2440 - 3) / 2.
+    expect(trim!.cautions).toEqual([
+      'The cut is 2440 mm long and the rail 1900 mm: crosscut it roughly at 1218.5 mm first, and do to both halves what follows. Each keeps 10 mm to be squared.',
+    ])
+    expect(first!.cautions).toEqual([
+      'The cut is 2440 mm long and the rail 1900 mm: cut both halves of it, crosscut at 1218.5 mm before.',
+    ])
+  })
+
+  it('is crosscut beside the middle where a part lies across it', () => {
+    const shop = { railLength: 1900, canJoinRails: false, onePersonLift: 50 }
+    const [trim] = stepsIn(shop, { A: [1300, 580], B: [1000, 320] }, TWO_A)
+    // A behind the cut, B before it: 2440 - 10 - 1300 - 10 - 3.
+    expect(trim!.cautions[0]).toMatch(/crosscut it roughly at 1117 mm first/)
+  })
+
+  it('cannot be made where every place of a crosscut meets a part', () => {
+    const shop = { railLength: 1900, canJoinRails: false, onePersonLift: 50 }
+    const [trim] = stepsIn(shop, { A: [2420, 580], B: [1000, 320] }, rip(part('A'), crosscut(part('B'), WASTE), OFFCUT))
+    expect(trim!.cautions[0]).toBe(
+      'The cut is 2440 mm long and the rail 1900 mm: no crosscut leaves every part whole. Borrow a longer rail, or lay the sheets out with the crosscut first.',
+    )
+  })
+})
+
+describe('a rip that is narrower than the guides reach', () => {
+  const NARROW = rip(crosscut(part('K'), WASTE), OFFCUT)
+
+  it('is set on their attachment, which is a setting of its own', () => {
+    const steps = stepsIn({}, { K: [1000, 75], L: [900, 320] }, rip(part('L'), crosscut(part('K'), WASTE), OFFCUT))
+    const rips = steps.filter(({ kind }) => kind === 'rip')
+    expect(rips.map(({ tool, setting, hasAttachment }) => [tool, setting, hasAttachment])).toEqual([
+      ['guides', 320, false],
+      ['guides', 75, true],
+    ])
+    expect(rips[1]!.text).toBe('Set both guides, attachment on, to 75 mm and rip rest of sheet 1, once.')
+  })
+
+  it('follows a line without it', () => {
+    const [, rip] = stepsIn({ narrowRips: null }, { K: [1000, 75] }, NARROW)
+    expect([rip!.tool, rip!.setting]).toEqual(['rail', null])
+    expect(rip!.cautions).toContain(
+      '75 mm is narrower than the guides reach (190 mm): follow a line, with the piece held down.',
+    )
+  })
+
+  it('is made from the other side where what falls away is in reach', () => {
+    const shop = { narrowRips: { least: 80, greatest: 230 }, guides: { least: 190, greatest: 1200 } }
+    const [, rip] = stepsIn(shop, { K: [1000, 75] }, NARROW)
+    // 1220 - 10 low - 10 high - 75 - 3
+    expect(rip!.cautions.at(-1)).toMatch(/from the other side, straighten the far edge by 10 mm and .* to 1122 mm\.$/)
+  })
+})
+
+describe('a strip that is too heavy to be carried to the bench', () => {
+  // 2.44 m x 0.64 m x 0.018 m x 685 kg/m3 = 19.3 kg
+  const STRIP = rip(crosscut(part('A'), part('A'), OFFCUT), OFFCUT)
+
+  it('is crosscut roughly first, or carried by two', () => {
+    const steps = stepsIn({ onePersonLift: 15 }, { A: [900, 640] }, STRIP)
+    const square = steps.find(({ kind }) => kind === 'square')!
+    // Between the As, from 10 + 900 + 10 to 2440 - 10 - 900 - 10 - 3: in the middle, where both halves weigh 9.6 kg.
+    expect(square.cautions).toEqual([
+      'Weighs 19.3 kg; one person lifts 15 kg. Two people, or a carrier. Or crosscut it roughly at 1218.5 mm first.',
+    ])
+  })
+
+  it('is carried by two where the halves would be too heavy still', () => {
+    const steps = stepsIn({ onePersonLift: 9 }, { A: [900, 640] }, STRIP)
+    const square = steps.find(({ kind }) => kind === 'square')!
+    expect(square.cautions).toEqual(['Weighs 19.3 kg; one person lifts 9 kg. Two people, or a carrier.'])
+  })
+})
