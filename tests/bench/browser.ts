@@ -36,6 +36,7 @@ export async function benchBrowser() {
 }
 
 async function openSample(page: Page) {
+  await page.locator('[data-cabinet]').first().waitFor()
   const chooser = page.waitForEvent('filechooser')
   await page.keyboard.press('Control+o')
   const file = await chooser

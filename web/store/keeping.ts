@@ -104,7 +104,7 @@ function freshId(): ProjectId {
 
 /** Opens the text of a project file as a project of its own; one that cannot be read changes nothing. */
 export async function openText(text: string): Promise<void> {
-  await started
+  await startKeeping()
   const read = readProject(text)
   if (!read.ok) return useStore.getState().actions.say('stop', read.message)
   await bring({ ...read.value, id: freshId() }, true)
