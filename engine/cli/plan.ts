@@ -1,6 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { breakdownOf } from '../breakdown/steps'
+import { installCautions } from '../checks/installation'
 import { sheetDrawing } from '../drawings/sheet'
 import { buyList, sheetCost } from '../estimate/price'
 import { cutListCsv } from '../export/csv'
@@ -41,8 +42,13 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     steps: breakdown.steps,
     hardware: derived.cabinets.flatMap(({ mark, hardware }) => hardware.map((row) => ({ cabinet: mark, ...row }))),
     cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
-    warnings: [...derived.problems.map(({ message }) => message), ...breakdown.cautions],
+    warnings: [...derived.problems.map(({ message }) => message), ...breakdown.cautions, ...fixing(derived)],
   }
+}
+
+function fixing({ cabinets, project }: Derived): string[] {
+  const standing = cabinets.map(({ cabinet }) => cabinet)
+  return installCautions(standing, project.display).map(({ text, cabinets: marks }) => [...marks, text].join(' '))
 }
 
 function printedCabinet({ cabinet, mark, parts }: DerivedCabinet) {

@@ -6,7 +6,7 @@ export interface CutRow {
   readonly key: RowKey
   /** `A3`: the third row of the first material. */
   readonly mark: string
-  /** `base side`: what the boards are called; several names are joined by commas. */
+  /** What the boards are called: `side`. Several names are joined by commas. */
   readonly name: string
   readonly material: MaterialId
   /** To be cut. */

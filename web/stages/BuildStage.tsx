@@ -1,7 +1,8 @@
 import { useMemo } from 'react'
 import type { BoardRole, DerivedCabinet } from '../../engine/index'
-import { formatLength } from '../../engine/index'
+import { formatLength, installCautions } from '../../engine/index'
 import { useStore } from '../store/store'
+import { markStretches } from '../tables/changes'
 import styles from './Stages.module.css'
 
 /** Cabinet by cabinet, the boards that go into it. */
@@ -15,12 +16,35 @@ export function BuildStage() {
           The boards of each cabinet in the order in which they are taken up. Drawings of the assembly and the order of
           installation will stand here; they are not made yet.
         </p>
+        <InstallCautions />
         {cabinets.length === 0 && <p>There is nothing to build yet: draw a cabinet in Design.</p>}
         {cabinets.map((built) => (
           <BoardList key={built.cabinet.id} built={built} />
         ))}
       </div>
     </div>
+  )
+}
+
+function InstallCautions() {
+  const { cabinets, project } = useStore((state) => state.derived)
+  const cautions = useMemo(() => {
+    const standing = cabinets.map(({ cabinet }) => cabinet)
+    return installCautions(standing, project.display)
+  }, [cabinets, project.display])
+  if (cautions.length === 0) return null
+  return (
+    <section aria-label="Before they are fixed">
+      <h2>Before they are fixed</h2>
+      <ul className={styles.cautions}>
+        {cautions.map(({ text, cabinets: marks }) => (
+          <li key={text}>
+            <span aria-hidden="true">▲</span> {marks.length > 0 && <strong>{markStretches(marks)} </strong>}
+            {text}
+          </li>
+        ))}
+      </ul>
+    </section>
   )
 }
 

@@ -1,6 +1,6 @@
 import { Copy, Move, Trash2 } from 'lucide-react'
 import { useMemo, useState } from 'react'
-import { type Cabinet, gapsBeside, markOf, type Project } from '../../engine/index'
+import { type Cabinet, gapsBeside, installCautions, type LengthDisplay, markOf, type Project } from '../../engine/index'
 import { duplicated, removed } from '../input/commands'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
@@ -43,9 +43,29 @@ export function Properties() {
           <Sizes project={project} cabinets={cabinets} />
           <FrontRows cabinets={cabinets} display={project.display} />
           <BuildRows project={project} cabinets={cabinets} />
+          <HowFixed cabinets={cabinets} display={project.display} />
         </>
       )}
     </section>
+  )
+}
+
+/** What to mind when the selected cabinets are fixed to the wall. */
+function HowFixed({ cabinets, display }: { readonly cabinets: readonly Cabinet[]; readonly display: LengthDisplay }) {
+  const cautions = installCautions(cabinets, display).filter(({ cabinets: marks }) => marks.length > 0)
+  if (cautions.length === 0) return null
+  return (
+    <details className={styles.fixing}>
+      <summary>
+        <span aria-hidden="true">▲</span> Fixing it to the wall
+      </summary>
+      <ul>
+        {cautions.map(({ text }) => (
+          <li key={text}>{text}</li>
+        ))}
+        <li>Local codes and the makers’ instructions come first.</li>
+      </ul>
+    </details>
   )
 }
 

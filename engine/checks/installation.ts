@@ -1,0 +1,58 @@
+import type { Cabinet } from '../project/document'
+import { markOf } from '../project/mark'
+import { formatWithUnit } from '../units/format'
+import { inch, type LengthDisplay, type Mm } from '../units/length'
+
+/** What to mind when cabinets are fixed, and which cabinets it is about: none for what holds for all of them. */
+export interface InstallCaution {
+  readonly text: string
+  readonly cabinets: readonly string[]
+}
+
+/** A wider wall cabinet takes four screws. Source: thehonestcarpenter.com, on hanging wall cabinets. */
+const FOUR_SCREWS_OVER: Mm = inch(12)
+/** Studs stand 16 in apart in most walls. Source: the same; other walls differ. */
+const STUD_SPACING: Mm = inch(16)
+
+/**
+ * The usual cautions for hanging uppers and standing talls. They replace neither local codes nor the instructions of the
+ * makers of fixings, nor a licensed trade.
+ * Sources: thehonestcarpenter.com (studs, screws, top rail); EN 14749 by its published scope (walls and their fixings are
+ * not tested with a cabinet); tall cabinets: common practice, no source.
+ */
+export function installCautions(cabinets: readonly Cabinet[], display: LengthDisplay): InstallCaution[] {
+  if (cabinets.length === 0) return []
+  const say = (length: Mm) => formatWithUnit(length, display)
+  const uppers = cabinets.filter(({ kind }) => kind === 'upper')
+  const talls = cabinets.filter(({ kind }) => kind === 'tall')
+  const wide = uppers.filter(({ width }) => width > FOUR_SCREWS_OVER)
+  const narrow = uppers.filter(({ width }) => width < STUD_SPACING)
+  return [
+    about(
+      uppers,
+      'Hung on the wall: screws for cabinets, not drywall screws, through the nailer or the back rail into at least two studs or sound masonry. The top rail first: it takes the pull. A second person or a lift holds the cabinet until it is fixed.',
+    ),
+    about(wide, `Wider than ${say(FOUR_SCREWS_OVER)}: at least four screws.`),
+    about(
+      narrow,
+      `Narrower than the usual ${say(STUD_SPACING)} between studs, so one stud at most may lie behind it: put blocking in the wall or a rail across the studs first.`,
+    ),
+    about(
+      uppers,
+      'A tested cabinet says nothing of the wall: furniture standards leave the wall and its fixings out. Where the wall is in doubt, ask someone who may judge it.',
+    ),
+    about(
+      talls,
+      'Tall: fix it to the wall at its top before anything is put into it, and keep what is heavy at the bottom. It can fall on whoever opens a drawer or climbs it.',
+    ),
+    about(talls, 'Carry and tilt a tall cabinet with two people, and see that its diagonal clears the ceiling.'),
+    {
+      text: 'Before a wall is drilled, find the cables and pipes in it. Electricity, gas and water are for licensed trades; local codes and the instructions of the makers come first.',
+      cabinets: [],
+    },
+  ].filter((caution): caution is InstallCaution => caution !== null)
+}
+
+function about(cabinets: readonly Cabinet[], text: string): InstallCaution | null {
+  return cabinets.length > 0 ? { text, cabinets: cabinets.map(markOf) } : null
+}

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest'
+import { installCautions } from '../../../engine/checks/installation'
+import { aCabinet } from '../../helpers/cabinets'
+
+const MM = { unit: 'mm', step: 1 } as const
+const words = (...cabinets: Parameters<typeof installCautions>[0]) =>
+  installCautions(cabinets, MM).map(({ text, cabinets: marks }) => `${marks.join(' ')}: ${text}`)
+
+describe('the cautions for installing', () => {
+  it('are none where there is nothing to install', () => {
+    expect(words()).toEqual([])
+  })
+
+  it('send everyone to local codes and licensed trades', () => {
+    expect(words(aCabinet('base')).join()).toMatch(/licensed trades; local codes/)
+    expect(words(aCabinet('base'))).toHaveLength(1)
+  })
+
+  it('ask for studs behind every upper, and four screws where it is wider than 12 in', () => {
+    const twelve = 304.8
+    expect(words(aCabinet('upper', { width: twelve })).join()).not.toMatch(/four screws/)
+    expect(words(aCabinet('upper', { width: twelve + 1 })).join()).toMatch(/four screws/)
+    expect(words(aCabinet('upper')).join()).toMatch(/two studs/)
+  })
+
+  it('ask for blocking behind one that is narrower than studs are apart', () => {
+    const sixteen = 406.4
+    expect(words(aCabinet('upper', { width: sixteen - 1 })).join()).toMatch(/blocking/)
+    expect(words(aCabinet('upper', { width: sixteen })).join()).not.toMatch(/blocking/)
+  })
+
+  it('have every tall fixed to the wall', () => {
+    expect(words(aCabinet('tall')).join()).toMatch(/fix it to the wall/)
+    expect(words(aCabinet('base')).join()).not.toMatch(/fix it to the wall/)
+  })
+})
