@@ -106,22 +106,26 @@ const known = new WeakMap<Cabinet, Known>()
 const lastOf = new Map<CabinetId, Known>()
 const LAST_KEPT = 2000
 
-function derivedCabinet(cabinet: Cabinet, { methods, materials, method: usual }: Project): DerivedCabinet {
-  const method = methods[cabinet.method ?? usual]!
+function derivedCabinet(cabinet: Cabinet, { methods, materials, method: usual, display }: Project): DerivedCabinet {
+  const rules = { method: methods[cabinet.method ?? usual]!, materials, display }
   const before = known.get(cabinet)
-  if (before?.method === method && before.materials === materials) return before.derived
+  if (before && areSameRules(before, rules)) return before.derived
   const last = lastOf.get(cabinet.id)
-  const isMoved = last?.method === method && last.materials === materials && isSameBox(last.derived.cabinet, cabinet)
-  const derived = isMoved ? { ...last.derived, cabinet } : builtCabinet(cabinet, method, materials)
-  const fresh = { method, materials, derived }
+  const isMoved = last && areSameRules(last, rules) && isSameBox(last.derived.cabinet, cabinet)
+  const derived = isMoved ? { ...last.derived, cabinet } : builtCabinet(cabinet, rules)
+  const fresh = { ...rules, derived }
   known.set(cabinet, fresh)
   if (lastOf.size >= LAST_KEPT) lastOf.clear()
   lastOf.set(cabinet.id, fresh)
   return derived
 }
 
-function builtCabinet(cabinet: Cabinet, usual: Rules['method'], materials: Rules['materials']): DerivedCabinet {
-  const rules: Rules = { method: withOverrides(usual, cabinet.overrides), materials }
+function areSameRules(a: Rules, b: Rules): boolean {
+  return a.method === b.method && a.materials === b.materials && a.display === b.display
+}
+
+function builtCabinet(cabinet: Cabinet, usual: Rules): DerivedCabinet {
+  const rules: Rules = { ...usual, method: withOverrides(usual.method, cabinet.overrides) }
   const build = buildCabinet(cabinet, rules)
   const parts = partsOf(build, rules)
   return {

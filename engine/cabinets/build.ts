@@ -2,6 +2,7 @@ import type { MaterialId } from '../basics/id'
 import type { Problem } from '../basics/problem'
 import type { Cabinet, Material } from '../project/document'
 import type { BuildMethod, MethodChoices } from '../project/method'
+import type { LengthDisplay } from '../units/length'
 import type { Board, FrontFace } from './board'
 
 /** A cabinet resolved against its build method. */
@@ -18,6 +19,8 @@ export interface CabinetBuild {
 export interface Rules {
   readonly method: BuildMethod
   readonly materials: Readonly<Record<MaterialId, Material>>
+  /** How messages say a length; in millimetres when it is not given. */
+  readonly display?: LengthDisplay
 }
 
 export function withOverrides(method: BuildMethod, overrides: Partial<MethodChoices>): BuildMethod {

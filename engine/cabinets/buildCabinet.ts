@@ -23,7 +23,7 @@ import { joined } from './joinery'
 import { nailersOf } from './nailer'
 import { cellsOf } from './openings'
 import { boardOf, type Piece } from './piece'
-import { type Report, reportOn, spoken } from './report'
+import { type Report, reportOn } from './report'
 import { ROLE_NAMES } from './role'
 import { kickNotch, sidesOf, sideWidth } from './side'
 import { stretchersOf } from './stretcher'
@@ -36,7 +36,7 @@ import { topOf } from './top'
  */
 export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const mark = markOf(cabinet)
-  const report = reportOn(cabinet.id, mark)
+  const report = reportOn(cabinet.id, mark, rules.display)
   const carcass = carcassOf(cabinet, rules, report)
   if (!carcass) return { cabinet, mark, boards: [], fronts: [], problems: report.problems }
   tellTightness(carcass, report)
@@ -95,22 +95,26 @@ function worked(board: Board, pins: readonly PinRows[], carcass: Carcass): Board
 
 function tellTightness(carcass: Carcass, report: Report): void {
   if (clearWidth(carcass) <= 0) {
-    report.stop(`two sides of ${spoken(carcass.thickness)} leave nothing clear in a width of ${spoken(carcass.width)}.`)
+    report.stop(
+      `two sides of ${report.say(carcass.thickness)} leave nothing clear in a width of ${report.say(carcass.width)}.`,
+    )
   }
   if (clearTop(carcass) <= clearBottom(carcass)) {
-    const clear = spoken(clearTop(carcass) - clearBottom(carcass))
+    const clear = report.say(clearTop(carcass) - clearBottom(carcass))
     report.stop(
-      `between its bottom and its top there would be ${clear} clear in a height of ${spoken(carcass.height)}.`,
+      `between its bottom and its top there would be ${clear} clear in a height of ${report.say(carcass.height)}.`,
     )
   }
   const { floor } = carcass.method
   if (carcass.floorHeight > 0 && floor.kind !== 'none' && floor.setback >= sideWidth(carcass)) {
-    report.stop(`its kick is set back ${spoken(floor.setback)}; its sides are ${spoken(sideWidth(carcass))} wide.`)
+    report.stop(
+      `its kick is set back ${report.say(floor.setback)}; its sides are ${report.say(sideWidth(carcass))} wide.`,
+    )
   }
   if (backFront(carcass) >= insideFront(carcass)) {
-    const front = spoken(insideFront(carcass))
+    const front = report.say(insideFront(carcass))
     report.stop(
-      `the front of the back would be ${spoken(backFront(carcass))} from the wall; the inside ends at ${front}.`,
+      `the front of the back would be ${report.say(backFront(carcass))} from the wall; the inside ends at ${front}.`,
     )
   }
 }
@@ -129,13 +133,13 @@ function canBeCut(piece: Piece, report: Report): boolean {
   ] as const
   const missing = sizes.find(([size]) => !(size > 0 && Number.isFinite(size)))
   if (missing) {
-    report.stop(`${name} would be ${spoken(missing[0])} ${missing[1]}; it is left out.`)
+    report.stop(`${name} would be ${report.say(missing[0])} ${missing[1]}; it is left out.`)
     return false
   }
   if (thickness > width) {
-    report.stop(`${name} would be ${spoken(width)} wide; its sheet is ${spoken(thickness)} thick.`)
+    report.stop(`${name} would be ${report.say(width)} wide; its sheet is ${report.say(thickness)} thick.`)
   } else if (PANELS.includes(piece.role) && width < LEAST_WIDTH) {
-    report.stop(`${name} would be ${spoken(width)} wide; ${spoken(LEAST_WIDTH)} is the least that can be cut.`)
+    report.stop(`${name} would be ${report.say(width)} wide; ${report.say(LEAST_WIDTH)} is the least that can be cut.`)
   }
   return true
 }

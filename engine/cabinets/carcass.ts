@@ -3,7 +3,7 @@ import type { Cabinet } from '../project/document'
 import type { BuildMethod, JointDepth } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import type { Rules } from './build'
-import { type Report, spoken } from './report'
+import type { Report } from './report'
 
 /**
  * The measures of a carcass that its boards are worked out from. x from its left, y from the floor line of its box,
@@ -83,7 +83,7 @@ function thicknessIn(materials: Rules['materials'], id: MaterialId, what: string
     return null
   }
   if (Number.isFinite(material.thickness) && material.thickness > 0) return settle(material.thickness)
-  report.stop(`${material.name} is ${spoken(material.thickness)} thick; a board must be more than 0 mm.`)
+  report.stop(`${material.name} is ${report.say(material.thickness)} thick; a board must be more than 0 mm.`)
   return null
 }
 
@@ -91,11 +91,13 @@ function sizesAreGood(cabinet: Cabinet, report: Report): boolean {
   const measures = ['width', 'height', 'depth'] as const
   const wrong = measures.filter((measure) => !(Number.isFinite(cabinet[measure]) && settle(cabinet[measure]) > 0))
   for (const measure of wrong) {
-    report.stop(`its ${measure} is ${spoken(cabinet[measure])}; it must be more than 0 mm.`)
+    report.stop(`its ${measure} is ${report.say(cabinet[measure])}; it must be more than 0 mm.`)
   }
   for (const measure of measures) {
     if (cabinet[measure] > MOST[measure] && Number.isFinite(cabinet[measure])) {
-      report.stop(`its ${measure} is ${spoken(cabinet[measure])}; ${spoken(MOST[measure])} is the most that is built.`)
+      report.stop(
+        `its ${measure} is ${report.say(cabinet[measure])}; ${report.say(MOST[measure])} is the most that is built.`,
+      )
     }
   }
   return wrong.length === 0
@@ -117,7 +119,7 @@ function cornerJointDepth({ cornerJoint }: BuildMethod, thickness: Mm, report: R
   const depth = jointDepth(cornerJoint.depth, thickness)
   if (depth > 0 && depth < thickness) return depth
   report.stop(
-    `the ${cornerJoint.kind} would be ${spoken(depth)} deep in ${spoken(thickness)} sides; the boards are butted instead.`,
+    `the ${cornerJoint.kind} would be ${report.say(depth)} deep in ${report.say(thickness)} sides; the boards are butted instead.`,
   )
   return 0
 }
@@ -126,7 +128,7 @@ function backJointDepth({ back }: BuildMethod, thickness: Mm, report: Report): M
   if (back.kind === 'applied' || back.kind === 'none') return 0
   const depth = settle(back.depth)
   if (depth > 0 && depth < thickness) return depth
-  report.stop(`the ${back.kind} for the back would be ${spoken(depth)} deep in ${spoken(thickness)} sides.`)
+  report.stop(`the ${back.kind} for the back would be ${report.say(depth)} deep in ${report.say(thickness)} sides.`)
   return 0
 }
 

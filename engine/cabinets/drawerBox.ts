@@ -4,7 +4,7 @@ import { forward } from './apart'
 import { type Carcass, clearWidth, insideFront } from './carcass'
 import { drawerWay } from './fronts'
 import { type Piece, room, UNBANDED } from './piece'
-import { type Report, spoken } from './report'
+import type { Report } from './report'
 
 /** Lower or shorter boxes are not worth their slides. Common practice, no source. */
 const LEAST_HEIGHT = 50
@@ -120,12 +120,12 @@ function isWorthIt(
   const leastHeight = Math.max(LEAST_HEIGHT, settle(drawers.grooveUp + drawerBottomThickness))
   const leastWidth = settle(2 * drawerThickness + LEAST_HEIGHT)
   const box = `the box of drawer ${number} would be`
-  if (height < leastHeight) report.stop(`${box} ${spoken(height)} high; ${spoken(leastHeight)} is the least.`)
-  if (length < LEAST_LENGTH) report.stop(`${box} ${spoken(length)} long; ${spoken(LEAST_LENGTH)} is the least.`)
-  if (width < leastWidth) report.stop(`${box} ${spoken(width)} wide; ${spoken(leastWidth)} is the least.`)
+  if (height < leastHeight) report.stop(`${box} ${report.say(height)} high; ${report.say(leastHeight)} is the least.`)
+  if (length < LEAST_LENGTH) report.stop(`${box} ${report.say(length)} long; ${report.say(LEAST_LENGTH)} is the least.`)
+  if (width < leastWidth) report.stop(`${box} ${report.say(width)} wide; ${report.say(leastWidth)} is the least.`)
   const isGrooveGood = drawers.grooveDepth > 0 && drawers.grooveDepth < drawerThickness
   if (!isGrooveGood) {
-    const groove = `${spoken(drawers.grooveDepth)} deep in boards of ${spoken(drawerThickness)}`
+    const groove = `${report.say(drawers.grooveDepth)} deep in boards of ${report.say(drawerThickness)}`
     report.stop(`the groove for the bottom of drawer ${number} would be ${groove}.`)
   }
   return height >= leastHeight && length >= LEAST_LENGTH && width >= leastWidth && isGrooveGood

@@ -5,7 +5,7 @@ import type { FrontFace } from './board'
 import { type Carcass, insideFront } from './carcass'
 import { type Cell, pairRects } from './openings'
 import { type Piece, room } from './piece'
-import { type Report, spoken } from './report'
+import type { Report } from './report'
 
 /** A wider door is usually hung as a pair. Common practice; stock widths: one door to 24 in (source: 98905.com). */
 const WIDEST_DOOR = 610
@@ -33,7 +33,7 @@ export function frontsOf(faces: readonly FrontFace[], carcass: Carcass, report: 
   return faces.map((face): Piece => {
     const isDoor = face.kind === 'door'
     if (isDoor && face.rect.width > WIDEST_DOOR) {
-      report.mind(`a door is ${spoken(face.rect.width)} wide; ${spoken(WIDEST_DOOR)} is the most for one door.`)
+      report.mind(`a door is ${report.say(face.rect.width)} wide; ${report.say(WIDEST_DOOR)} is the most for one door.`)
     }
     return {
       role: isDoor ? 'door' : 'drawerFront',

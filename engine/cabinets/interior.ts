@@ -7,7 +7,7 @@ import { type Carcass, clearBottom, clearTop, clearWidth } from './carcass'
 import type { Cell } from './openings'
 import { leftBayWidth, partitionOf } from './partition'
 import type { Piece } from './piece'
-import { type Report, spoken } from './report'
+import type { Report } from './report'
 import { drawerLineOf, type Shelving, shelvesOf } from './shelf'
 
 export interface Interior extends Shelving {
@@ -40,7 +40,7 @@ export function interiorOf(
   if (!(stretch.to > stretch.from)) {
     if (partition || fixedShelves > 0 || adjustableShelves > 0) {
       report.stop(
-        `there is ${spoken(stretch.to - stretch.from)} of height for shelves and partition; they are left out.`,
+        `there is ${report.say(stretch.to - stretch.from)} of height for shelves and partition; they are left out.`,
       )
     }
     return { pieces: [], pins: [], drawerOpenings: drawers }
@@ -111,7 +111,7 @@ function bayProblem(at: number, carcass: Carcass, report: Report): string | null
   const left = leftBayWidth(at, carcass)
   const right = settle(clearWidth(carcass) - carcass.thickness - left)
   if (left > 0 && right > 0) return null
-  const text = `the partition would leave ${spoken(left)} to its left and ${spoken(right)} to its right; it is left out.`
+  const text = `the partition would leave ${report.say(left)} to its left and ${report.say(right)} to its right; it is left out.`
   report.stop(text)
   return text
 }

@@ -3,7 +3,7 @@ import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { Front, FrontRow } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { type Carcass, clearBottom, clearTop } from './carcass'
-import { type Report, spoken } from './report'
+import type { Report } from './report'
 
 /** One opening of the front: what closes it, the room of that seen from the room, and the opening behind it. */
 export interface Cell {
@@ -70,8 +70,8 @@ export function rowHeights(rows: readonly FrontRow[], height: Mm, gap: Mm, repor
   const shares = rows.reduce((sum, { size }) => sum + (size.kind === 'share' ? size.share : 0), 0)
   const left = height - gap * (rows.length - 1) - fixed
   if (shares === 0 && rows.length > 0 && settle(left) !== 0) {
-    const need = spoken(height - left)
-    report.mind(`its rows with their gaps are ${need} high in all; the front is ${spoken(height)} high.`)
+    const need = report.say(height - left)
+    report.mind(`its rows with their gaps are ${need} high in all; the front is ${report.say(height)} high.`)
   }
   return rows.map(({ size }) => settle(size.kind === 'fixed' ? size.height : (left * size.share) / shares))
 }

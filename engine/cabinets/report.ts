@@ -1,7 +1,7 @@
 import type { CabinetId } from '../basics/id'
 import type { Problem } from '../basics/problem'
 import { formatWithUnit } from '../units/format'
-import type { Mm } from '../units/length'
+import type { LengthDisplay, Mm } from '../units/length'
 
 /** Collects what is wrong with one cabinet while it is being built. */
 export interface Report {
@@ -10,17 +10,18 @@ export interface Report {
   readonly stop: (text: string) => void
   /** It can be built, but the maker should mind it. */
   readonly mind: (text: string) => void
+  /** A length as a message says it. */
+  readonly say: (length: Mm) => string
 }
 
-export function reportOn(cabinet: CabinetId, mark: string): Report {
+const TENTHS: LengthDisplay = { unit: 'mm', step: 0.1 }
+
+export function reportOn(cabinet: CabinetId, mark: string, display: LengthDisplay = TENTHS): Report {
   const problems: Problem[] = []
   const add = (weight: Problem['weight']) => (text: string) => {
     problems.push({ weight, about: { kind: 'cabinet', cabinet }, message: `${mark}: ${text}` })
   }
-  return { problems, stop: add('stop'), mind: add('mind') }
-}
-
-/** A length as a message says it. */
-export function spoken(length: Mm): string {
-  return Number.isFinite(length) ? formatWithUnit(length, { unit: 'mm', step: 0.1 }) : 'not a number'
+  const shown = display.unit === 'mm' ? TENTHS : display
+  const say = (length: Mm) => (Number.isFinite(length) ? formatWithUnit(length, shown) : 'not a number')
+  return { problems, stop: add('stop'), mind: add('mind'), say }
 }

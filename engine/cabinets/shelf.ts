@@ -6,7 +6,7 @@ import type { Explode } from './board'
 import { holeGrid, type PinRows, pinsUnder, pinsUp } from './boring'
 import { type Carcass, clearWidth, insideFront } from './carcass'
 import { type Piece, room } from './piece'
-import { type Report, spoken } from './report'
+import type { Report } from './report'
 
 export interface Shelving {
   readonly pieces: readonly Piece[]
@@ -63,7 +63,7 @@ export function shelvesOf(
 ): Shelving {
   const most = Math.floor((stretch.to - stretch.from) / (2 * carcass.thickness))
   if (counts.fixed + counts.adjustable > most) {
-    const room = `${spoken(stretch.to - stretch.from)} of height`
+    const room = `${report.say(stretch.to - stretch.from)} of height`
     report.stop(`${counts.fixed + counts.adjustable} shelves do not fit in ${room}; they are left out.`)
     return { pieces: [], pins: [] }
   }
@@ -122,7 +122,7 @@ function levelsOnPins(count: number, region: Interval, carcass: Carcass, report:
     least = hole + apart
   }
   if (levels.length < count) {
-    const height = spoken(region.to - region.from)
+    const height = report.say(region.to - region.from)
     report.stop(`${levels.length} of ${count} adjustable shelves find pin holes in ${height} of height.`)
   }
   return levels

@@ -2,7 +2,7 @@ import { type Mm, settle } from '../units/length'
 import { upward, WAYS } from './apart'
 import { backFront, type Carcass, clearWidth, sideRear } from './carcass'
 import { type Piece, room, UNBANDED } from './piece'
-import { type Report, spoken } from './report'
+import type { Report } from './report'
 
 /** A stretcher is butted between the sides. */
 export function stretcherLength(carcass: Carcass): Mm {
@@ -40,7 +40,7 @@ export function stretchersOf(carcass: Carcass, report: Report): Piece[] {
   }
   if (rear + 2 * deep <= depth) return [front, back]
   report.stop(
-    `two stretchers of ${spoken(deep)} do not fit in the ${spoken(depth - rear)} from its back to its front; the back one is left out.`,
+    `two stretchers of ${report.say(deep)} do not fit in the ${report.say(depth - rear)} from its back to its front; the back one is left out.`,
   )
   return [front]
 }

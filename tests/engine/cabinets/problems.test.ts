@@ -149,3 +149,13 @@ describe('a cabinet asked for in nonsense', () => {
     }
   })
 })
+
+describe('what is wrong with a cabinet', () => {
+  it('is told in the unit that is shown', () => {
+    const narrow = aCabinet('base', { width: 25.4 })
+    expect(messages(narrow).join()).toContain('in a width of 25.4 mm')
+    expect(messages(narrow, { ...rulesWith(), display: { unit: 'in', step: 16 } }).join()).toContain(
+      'in a width of 1 in',
+    )
+  })
+})
