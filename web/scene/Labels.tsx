@@ -6,6 +6,7 @@ import type { Selection } from '../store/state'
 import { useStore } from '../store/store'
 import { arrange, boxOfPart, standAt } from './arrange'
 import { METRES } from './Camera'
+import { litOf } from './lit'
 import { isFront } from './merge'
 import { middleOf, plus, shifted } from './space'
 
@@ -50,6 +51,16 @@ function chosenCabinets(selection: Selection): readonly string[] {
   return selection.kind === 'part' ? [selection.cabinet] : []
 }
 
+/** The marks of all that is lit in the picture: cabinets or boards, apart by spaces. */
+export function litMarks(derived: Derived, selection: Selection): string {
+  const marks = derived.cabinets.flatMap((built) => {
+    const lit = litOf(selection, derived, built)
+    if (lit.kind === 'parts') return built.parts.filter(({ id }) => lit.parts.includes(id)).map(({ mark }) => mark)
+    return lit.kind === 'whole' ? [built.mark] : []
+  })
+  return marks.join(' ')
+}
+
 /** Writes the marks into a layer of the page over the picture, and moves them with every frame that is drawn. */
 export function Labels({
   layer,
@@ -69,12 +80,14 @@ export function Labels({
     () => labelsOf(derived, selection, explode, areFrontsHidden),
     [derived, selection, explode, areFrontsHidden],
   )
+  const chosen = useMemo(() => litMarks(derived, selection), [derived, selection])
   useEffect(() => {
     const host = layer.current
     if (!host) return
     fillLayer(host, labels, className, liveClass)
+    host.dataset.chosen = chosen
     invalidate()
-  }, [labels, layer, className, liveClass, invalidate])
+  }, [labels, chosen, layer, className, liveClass, invalidate])
   const seen = useMemo(() => new Vector3(), [])
   useFrame(({ camera, size }) => {
     const marks = layer.current?.children

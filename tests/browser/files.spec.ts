@@ -1,0 +1,98 @@
+import type { Page } from '@playwright/test'
+import { demonstrationKitchen, writeProject } from '../../engine/index'
+import {
+  button,
+  cabinet,
+  cabinets,
+  expect,
+  notice,
+  openFile,
+  openTab,
+  pickInMenu,
+  save,
+  startProject,
+  test,
+  type,
+  untilSaved,
+} from './shop'
+
+const NAME = 'Name of the project'
+
+async function rename(page: Page, name: string): Promise<void> {
+  await type(page.getByLabel(NAME), name)
+  await untilSaved(page)
+}
+
+test('every project is there after a reload, and the one at work is open', async ({ shop }) => {
+  await startProject(shop, 'Inches')
+  await rename(shop, 'Boat house')
+  await openTab(shop, 'Schedule')
+  await button(shop, 'Add base').click()
+  await startProject(shop, 'Millimetres')
+  await rename(shop, 'Lock cottage')
+  await shop.reload()
+  await expect(shop.getByLabel(NAME)).toHaveValue('Lock cottage')
+  await expect(cabinets(shop)).toHaveCount(0)
+
+  await pickInMenu(shop, /^Projects in this browser/)
+  const list = shop.getByRole('dialog', { name: 'Projects in this browser' })
+  await expect(list.getByRole('listitem')).toHaveCount(3)
+  await expect(list.getByRole('listitem').filter({ hasText: 'Boat house' })).toContainText('1 cabinet,')
+  await list.getByRole('button', { name: 'Open Boat house' }).click()
+  await expect(cabinet(shop, 'B1')).toHaveAccessibleName('B1 base, 24 wide, 1 of 1')
+  await shop.reload()
+  await expect(shop.getByLabel(NAME)).toHaveValue('Boat house')
+  await expect(cabinets(shop)).toHaveCount(1)
+
+  await pickInMenu(shop, /^Projects in this browser/)
+  await list.getByRole('button', { name: 'Open Ferry Cottage kitchen' }).click()
+  await expect(cabinets(shop)).toHaveCount(10)
+})
+
+test('a saved file opens again as the same project', async ({ shop }) => {
+  await type(shop.getByLabel(NAME), 'Ferry Cottage, second visit')
+  await openTab(shop, 'Schedule')
+  await type(shop.getByLabel('Width of B1', { exact: true }), '17 3/4"')
+  const first = await save(shop)
+  expect(first.name).toBe('Ferry Cottage, second visit.casewright.json')
+  await startProject(shop, 'Inches')
+  await openFile(shop, first.text)
+  await expect(cabinets(shop)).toHaveCount(10)
+  const again = await save(shop)
+  expect(withoutId(again.text)).toEqual(withoutId(first.text))
+})
+
+/** An opened file is a project of its own, so its id is new; all else is the same. */
+function withoutId(text: string): unknown {
+  return { ...(JSON.parse(text) as object), id: null }
+}
+
+const SOUND = writeProject(demonstrationKitchen())
+
+for (const [what, text, words] of [
+  ['a file cut short', SOUND.slice(0, 900), 'it is not JSON, or it is cut short'],
+  [
+    'a file of a later version',
+    SOUND.replace('"version": 1', '"version": 7'),
+    'of version 7; this Casewright reads up to version 1',
+  ],
+  [
+    'a file with a length too great',
+    SOUND.replace('"width": 450', '"width": 45000'),
+    'width is 45000; it must be between',
+  ],
+  ['a file with a kind that is not known', SOUND.replace('"kind": "tall"', '"kind": "round"'), 'kind is "round"'],
+  ['a file with a field missing', SOUND.replace(/\n {2}"kerf": [\d.]+,/, ''), 'shop.kerf is missing'],
+] as const) {
+  test(`${what} is refused with what is wrong, and what was open stays`, async ({ shop }) => {
+    expect(text).not.toBe(SOUND)
+    await openTab(shop, 'Schedule')
+    await type(shop.getByLabel('Width of B2', { exact: true }), '350')
+    const before = await save(shop)
+    await openFile(shop, text)
+    await expect(notice(shop)).toHaveAttribute('data-tone', 'stop')
+    await expect(notice(shop)).toContainText(words)
+    await expect(button(shop, /^Undo/)).toBeEnabled()
+    expect(await save(shop)).toEqual(before)
+  })
+}

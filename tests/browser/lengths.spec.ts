@@ -1,0 +1,69 @@
+import type { Page } from '@playwright/test'
+import { button, cabinet, expect, openTab, save, startProject, test } from './shop'
+
+/** Types a length over the width of B1 in the elevation. */
+async function typeWidth(page: Page, text: string): Promise<void> {
+  await button(page, /^Width of B1: .* Type another$/).click()
+  await page.keyboard.type(text)
+  await page.keyboard.press('Enter')
+}
+
+async function savedWidths(page: Page): Promise<number[]> {
+  const { text } = await save(page)
+  const { cabinets } = JSON.parse(text) as { cabinets: Record<string, { kind: string; number: number; width: number }> }
+  return Object.values(cabinets)
+    .filter(({ kind, number }) => kind === 'base' && number === 1)
+    .map(({ width }) => width)
+}
+
+async function show(page: Page, unit: 'mm' | 'in'): Promise<void> {
+  await page.getByRole('group', { name: 'Unit of lengths' }).getByRole('button', { name: unit }).click()
+}
+
+// 30 1/4 in are 30.25 x 25.4 = 768.35 mm.
+test('30 1/4 typed in an inch project is 768.35 mm', async ({ shop }) => {
+  await startProject(shop, 'Inches')
+  await openTab(shop, 'Schedule')
+  await button(shop, 'Add base').click()
+  await typeWidth(shop, '30 1/4')
+  await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 30 1\/4 wide/)
+  expect(await savedWidths(shop)).toEqual([768.35])
+  await show(shop, 'mm')
+  await expect(shop.getByLabel('Width of B1', { exact: true })).toHaveValue('768.4')
+})
+
+test('30 1/4" typed in a millimetre project is 768.35 mm, and reads 30 1/4 in inches', async ({ shop }) => {
+  await startProject(shop, 'Millimetres')
+  await openTab(shop, 'Schedule')
+  await button(shop, 'Add base').click()
+  await typeWidth(shop, '30 1/4"')
+  await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 768\.4 wide/)
+  expect(await savedWidths(shop)).toEqual([768.35])
+  await show(shop, 'in')
+  await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 30 1\/4 wide/)
+  await expect(shop.getByLabel('Width of B1', { exact: true })).toHaveValue('30 1/4')
+  expect(await savedWidths(shop)).toEqual([768.35])
+})
+
+test('a sum is worked out where a length is typed', async ({ shop }) => {
+  await typeWidth(shop, '600/2 + 18')
+  await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 318 wide/)
+})
+
+for (const [text, words] of [
+  ['wide', '"wide" is not understood.'],
+  ['30 1/4 x 2', '"x" is not understood.'],
+  ['30 1/0"', '"30 1/0"" divides by zero.'],
+  ['500,5', '"500,5" has a comma'],
+  ['(400', 'A bracket is not closed.'],
+] as const) {
+  test(`${text} typed as a width is answered with what was not understood, and changes nothing`, async ({ shop }) => {
+    await typeWidth(shop, text)
+    await expect(shop.getByRole('alert')).toContainText(words)
+    await expect(shop.getByRole('textbox', { name: 'Width of B1' })).toHaveValue(text)
+    await expect(button(shop, /^Undo/)).toBeDisabled()
+    await shop.keyboard.press('Escape')
+    await expect(shop.getByRole('alert')).toHaveCount(0)
+    await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 500 wide/)
+  })
+}

@@ -1,0 +1,115 @@
+import type { Locator, Page } from '@playwright/test'
+import { button, cabinet, expect, goTo, openTab, test, type } from './shop'
+
+/** The message under a field that was not taken. */
+async function refusal(field: Locator): Promise<Locator> {
+  await expect(field).toHaveAttribute('aria-invalid', 'true')
+  const id = (await field.getAttribute('aria-describedby'))!
+  return field.page().locator(`[id="${id}"]`)
+}
+
+/** After whatever was refused, the next edit is taken, and it is the only step to undo. */
+async function expectAllWorks(page: Page): Promise<void> {
+  const field = page.getByLabel('Width of B2', { exact: true })
+  await type(field, '350')
+  await expect(cabinet(page, 'B2')).toHaveAccessibleName(/^B2 base, 350 wide/)
+  await button(page, 'Undo narrow B2').click()
+  await expect(button(page, 'Undo')).toBeDisabled()
+}
+
+for (const [field, text, words] of [
+  ['Width of B1', '0', 'The width is 0 mm; it must be at least 50 mm.'],
+  ['Width of B1', '-500', 'The width is -500 mm; it must be at least 50 mm.'],
+  ['Width of B1', '1e9', '"e9" is not understood'],
+  ['Width of B1', '99999999999', 'The width is 99999999999 mm; it can be at most 6000 mm.'],
+  ['Width of B1', 'NaN', '"NaN" is not understood.'],
+  ['Width of B1', '1/0', 'That divides by zero.'],
+  ['Width of B1', '4200', 'B1 is 4200 wide; the wall is 3600 long.'],
+  ['Width of B4', '1400', 'B4 would'],
+  ['Height of T1', '2600', 'T1 would reach 200 above the ceiling (2400).'],
+  ['From left of B5', '3300', 'B5 would stand 150 past the right end of the wall (3600).'],
+  ['From left of U2', '1500', 'U2 would cover the window by 500.'],
+] as const) {
+  test(`${field} of ${text} is refused with the reason`, async ({ shop }) => {
+    await openTab(shop, 'Schedule')
+    const asked = shop.getByLabel(field, { exact: true })
+    const before = await asked.inputValue()
+    await type(asked, text)
+    await expect(await refusal(asked)).toContainText(words)
+    await expect(button(shop, 'Undo')).toBeDisabled()
+    await asked.press('Escape')
+    await expect(asked).toHaveValue(before)
+    await expectAllWorks(shop)
+  })
+}
+
+test('a thickness that no board has is refused', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  const measures = shop.locator('[data-material="carcass"]').getByLabel('Measures')
+  await type(measures, '0')
+  await expect(await refusal(measures)).toHaveText('The thickness is 0 mm; it must be at least 1 mm.')
+  await type(measures, '500')
+  await expect(await refusal(measures)).toHaveText('The thickness is 500 mm; it can be at most 100 mm.')
+  await measures.press('Escape')
+  await expect(measures).toHaveValue('18')
+})
+
+test('a number that is none, too small or too great is refused', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  const lifts = shop.getByLabel('One lifts, kg')
+  for (const [text, words] of [
+    ['strong', '"strong" is not a number.'],
+    ['-5', 'One lifts, kg is -5; it must be at least 0.'],
+    ['1e6', 'One lifts, kg is 1000000; it can be at most 200.'],
+  ]) {
+    await type(lifts, text!)
+    await expect(await refusal(lifts)).toHaveText(words!)
+  }
+})
+
+test('boards thicker than a cabinet is wide are a finding with value and limit, and are undone', async ({ shop }) => {
+  await openTab(shop, 'Schedule')
+  await type(shop.getByLabel('Width of B2', { exact: true }), '100')
+  await goTo(shop, 'Cut')
+  await type(shop.locator('[data-material="carcass"]').getByLabel('Measures'), '60')
+  await goTo(shop, 'Design')
+  await openTab(shop, 'Findings')
+  const findings = shop.getByRole('table', { name: 'Findings' }).locator('tr[data-weight=stop]')
+  await expect(findings.filter({ hasText: 'B2' }).first()).toContainText(/\d+(\.\d)? mm/)
+  await button(shop, /^Undo/).click()
+  await button(shop, /^Undo/).click()
+  await expect(findings).toHaveCount(0)
+  await expect(shop.getByRole('tab', { name: /^Sheets [1-9]/ })).toBeVisible()
+})
+
+test('a part longer than any sheet is named with its size and that of the sheet; the rest is laid out', async ({
+  shop,
+}) => {
+  await goTo(shop, 'Cut')
+  const carcass = shop.locator('[data-material="carcass"]')
+  await type(carcass.getByLabel('Sheet length'), '1500')
+  await goTo(shop, 'Design')
+  await openTab(shop, 'Findings')
+  const finding = shop.getByRole('table', { name: 'Findings' }).locator('tr[data-weight=stop]').first()
+  await expect(finding).toContainText(
+    / is 2052 mm x \d+ mm; a sheet of 18 mm birch ply less its trim gives 1480 mm x 1200 mm at most/,
+  )
+  await openTab(shop, 'Sheets')
+  await expect(shop.locator('[data-sheet]').first()).toBeVisible()
+  await expect(shop.getByText(/on no sheet:/).first()).toBeVisible()
+  await openTab(shop, 'Schedule')
+  await type(shop.getByLabel('Width of B2', { exact: true }), '350')
+  await expect(cabinet(shop, 'B2')).toHaveAccessibleName(/^B2 base, 350 wide/)
+})
+
+test('a wall made too short keeps its cabinets and says which stand past its end', async ({ shop }) => {
+  await goTo(shop, 'Site')
+  await type(shop.getByLabel('Length', { exact: true }), '3000')
+  await goTo(shop, 'Design')
+  await openTab(shop, 'Findings')
+  const table = shop.getByRole('table', { name: 'Findings' })
+  await expect(table).toContainText('B5 would stand 550 past the right end of the wall (3000)')
+  await button(shop, /^Undo/).click()
+  await expect(shop.getByText('past the right end')).toHaveCount(0)
+  await expect(cabinet(shop, 'B5')).toHaveAccessibleName(/^B5 base, 450 wide/)
+})

@@ -1,0 +1,61 @@
+import type { CDPSession, Page } from '@playwright/test'
+import { button, cabinet, expect, middleOf, onScreen, openTab, test } from './shop'
+
+test.use({ hasTouch: true })
+
+interface Point {
+  readonly x: number
+  readonly y: number
+}
+
+/** Fingers put down, moved and lifted together, a few moves on the way. */
+async function stroke(page: Page, ...fingers: readonly { readonly from: Point; readonly to: Point }[]): Promise<void> {
+  const glass: CDPSession = await page.context().newCDPSession(page)
+  const steps = 6
+  const at = (share: number) =>
+    fingers.map(({ from, to }, id) => ({
+      id,
+      x: from.x + (to.x - from.x) * share,
+      y: from.y + (to.y - from.y) * share,
+    }))
+  await glass.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) })
+  for (let step = 1; step <= steps; step++) {
+    await glass.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(step / steps) })
+  }
+  await glass.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] })
+}
+
+test('a tap selects, and a drag on the selected box moves it', async ({ shop }) => {
+  const middle = await middleOf(cabinet(shop, 'B5'))
+  await shop.touchscreen.tap(middle.x, middle.y)
+  await expect(cabinet(shop, 'B5')).toHaveAttribute('aria-pressed', 'true')
+  // The wall end, 50 away, catches it.
+  const by = (await onScreen(shop, 50, 0)).x - (await onScreen(shop, 0, 0)).x
+  await stroke(shop, { from: middle, to: { x: middle.x + by + 6, y: middle.y } })
+  await expect(button(shop, 'Undo move B5')).toBeEnabled()
+  await openTab(shop, 'Schedule')
+  await expect(shop.getByLabel('From left of B5', { exact: true })).toHaveValue('3150')
+})
+
+test('a finger on a box that is not selected moves the view and nothing else', async ({ shop }) => {
+  const middle = await middleOf(cabinet(shop, 'B3'))
+  await stroke(shop, { from: middle, to: { x: middle.x - 80, y: middle.y } })
+  await expect.poll(async () => (await middleOf(cabinet(shop, 'B3'))).x).toBeLessThan(middle.x - 50)
+  await expect(button(shop, 'Undo')).toBeDisabled()
+})
+
+test('two fingers go nearer, and what is between them stays there', async ({ shop }) => {
+  const before = (await cabinet(shop, 'B3').boundingBox())!
+  const middle = await middleOf(cabinet(shop, 'B3'))
+  const finger = (side: -1 | 1) => ({
+    from: { x: middle.x + side * 30, y: middle.y },
+    to: { x: middle.x + side * 60, y: middle.y },
+  })
+  await stroke(shop, finger(-1), finger(1))
+  await expect.poll(async () => (await cabinet(shop, 'B3').boundingBox())!.width / before.width).toBeCloseTo(2, 0)
+  const after = await middleOf(cabinet(shop, 'B3'))
+  expect(Math.hypot(after.x - middle.x, after.y - middle.y)).toBeLessThan(12)
+  await expect(button(shop, 'Undo')).toBeDisabled()
+  await button(shop, 'Fit').click()
+  await expect.poll(async () => (await cabinet(shop, 'B3').boundingBox())!.width).toBeCloseTo(before.width, 0)
+})
