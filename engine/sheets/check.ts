@@ -24,8 +24,9 @@ function wrongIn(job: Fields): string | null {
   const ways = ['rip', 'crosscut', 'any', undefined]
   if (!ways.includes(job.firstCut as string))
     return `firstCut is ${shown(job.firstCut)}; it must be rip, crosscut or any`
-  const efforts = ['quick', 'thorough', undefined]
-  if (!efforts.includes(job.effort as string)) return `effort is ${shown(job.effort)}; it must be quick or thorough`
+  const efforts = ['glance', 'quick', 'thorough', undefined]
+  if (!efforts.includes(job.effort as string))
+    return `effort is ${shown(job.effort)}; it must be glance, quick or thorough`
   const found =
     notSize('kerf', job.kerf, 0) ??
     (job.seconds === undefined ? null : notSize('seconds', job.seconds, 0)) ??

@@ -6,8 +6,9 @@ import type { Plan } from './plan'
 import { lookFor, Search } from './search'
 import type { Look } from './spot'
 
-/** Rests looked at between two looks up: some ten milliseconds' worth. */
+/** Rests looked at between two looks up: some ten milliseconds' worth, less when there is little work. */
 const CHUNK = 250_000
+const LEAST_CHUNKS = 8
 /** The part of the work, at most, that goes into a larger offcut once the sheets are counted. */
 const OFFCUT_SHARE = 0.2
 const OFFCUT_WORK = 6_000_000
@@ -16,6 +17,12 @@ interface Saw {
   readonly lot: Lot
   readonly look: Look
   readonly random: Random
+  readonly chunk: number
+}
+
+function sawFor(lot: Lot, seed: number, budget: number): Saw {
+  const random = randomFrom(seed)
+  return { lot, look: lookFor(lot, random), random, chunk: Math.min(CHUNK, budget / LEAST_CHUNKS) }
 }
 
 /**
@@ -23,8 +30,7 @@ interface Saw {
  * at) lasts; then, on as many sheets, a larger piece left over on one of them. Yields null between chunks of work.
  */
 export function* improve(lot: Lot, first: Plan, bound: number, seed: number, budget: number): Generator<Plan | null> {
-  const random = randomFrom(seed)
-  const saw: Saw = { lot, look: lookFor(lot, random), random }
+  const saw = sawFor(lot, seed, budget)
   const forOffcut = Math.min(OFFCUT_WORK, budget * OFFCUT_SHARE)
   let best = first
   for (const plan of saveSheets(saw, first, bound, budget - forOffcut)) {
@@ -36,10 +42,8 @@ export function* improve(lot: Lot, first: Plan, bound: number, seed: number, bud
 
 /** What a search finds in little time: for a first answer that is worth showing. */
 export function improvedBriefly(lot: Lot, first: Plan, bound: number, seed: number, budget: number): Plan {
-  const random = randomFrom(seed)
   let best = first
-  for (const plan of saveSheets({ lot, look: lookFor(lot, random), random }, first, bound, budget))
-    if (plan) best = plan
+  for (const plan of saveSheets(sawFor(lot, seed, budget), first, bound, budget)) if (plan) best = plan
   return best
 }
 
@@ -71,17 +75,17 @@ function* saveSheets(saw: Saw, first: Plan, bound: number, budget: number): Gene
 
 /** Searches until every part of the pool has its place; with sheets running short, fewer parts left are a gain too. */
 function* reach(saw: Saw, goal: Goal, until: number, now: Plan): Generator<null, Plan | null> {
-  const { lot, look, random } = saw
+  const { lot, look, random, chunk } = saw
   if (goal.boards.length === 0) return null
   const search = new Search(lot, goal.boards, goal.pool, look, random)
-  let next = look.work + CHUNK
+  let next = look.work + chunk
   while (look.work < until) {
     search.turn()
     const isDone = search.pool.length === 0
     const isGain = isDone || (now.left.length > 0 && search.pool.length < now.left.length)
     if (isGain) return { boards: search.settled(), left: search.pool }
     if (look.work > next) {
-      next = look.work + CHUNK
+      next = look.work + chunk
       yield null
     }
   }

@@ -4,7 +4,8 @@ export interface SheetJob {
   /** How many cut directions are taken in turn (3: rip, crosscut, re-rip); null for no limit. 3 when left out. */
   readonly stages?: 2 | 3 | null
   readonly firstCut?: 'rip' | 'crosscut' | 'any'
-  readonly effort?: 'quick' | 'thorough'
+  /** How much is searched: a glance takes some milliseconds. Thorough when left out. */
+  readonly effort?: 'glance' | 'quick' | 'thorough'
   /** Ends the search early; the answer depends on the job and the seed only as long as time does not run out. */
   readonly seconds?: number
   readonly seed?: number

@@ -12,10 +12,11 @@ import { unfitting, unplacedOf } from './unplaced'
 
 export { checkJob }
 
-/** Rests looked at in all, over the materials of a job: about a second and a half's worth, and a quarter of it. */
-const WORK = { thorough: 40_000_000, quick: 10_000_000 }
-/** Rests looked at before the first answer: about ten milliseconds' worth. */
+/** Rests looked at in all, over the materials of a job: about a second and a half's worth, a quarter, a hundredth. */
+const WORK = { thorough: 40_000_000, quick: 10_000_000, glance: 400_000 }
+/** Rests looked at before the first answer: about ten milliseconds' worth, or a tenth of all. */
 const FIRST_WORK = 350_000
+const FIRST_SHARE = 0.1
 /** More than any machine looks at in a second, so that a search with a time of its own ends by the clock. */
 const WORK_A_SECOND = 150_000_000
 
@@ -35,7 +36,8 @@ interface Bay {
  */
 export function* packing(job: SheetJob): Generator<SheetAnswer | null, SheetAnswer, void> {
   const lots = lotsOf(job)
-  const bays = lots.map((lot, at) => bayOf(lot, job, seedOf(job) + at, FIRST_WORK / lots.length))
+  const firstWork = Math.min(FIRST_WORK, workOf(job) * FIRST_SHARE)
+  const bays = lots.map((lot, at) => bayOf(lot, job, seedOf(job) + at, firstWork / lots.length))
   yield answerOf(job, bays)
   for (const bay of bays) bay.bound = boundOf(bay.lot)
   let answer = answerOf(job, bays)

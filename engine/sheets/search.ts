@@ -16,6 +16,9 @@ const HEEDLESS = 0.3
 const WASTE_SHUNNED = 20
 /** So often a sheet is ruined as a whole. */
 const WHOLE = 0.15
+/** Every so many turns, whatever is homeless then counts for so much more from there on (found by trial). */
+const PATIENCE = 100
+const IMPATIENCE = 0.02
 
 export function lookFor(lot: Lot, random: Random): Look {
   const nextBlink = () => Math.ceil(-Math.log(1 - random()) / BLINK)
@@ -26,7 +29,7 @@ export function lookFor(lot: Lot, random: Random): Look {
  * Ruin and recreate on cut trees, for a number of sheets that is one too few: the parts that have no place are the pool.
  * Every turn takes some parts and strips off one, two or three sheets and puts all of the pool where it fits best, the
  * largest first. A turn is kept when less is homeless than now, or than some turns ago (late acceptance); when the pool
- * is empty the goal is reached. Source: Gardeyn and Wauters, 'A goal-driven ruin and recreate heuristic for the 2D
+ * is empty the goal is reached. Kinds that stay in the pool count for more with time (guided local search). Source: Gardeyn and Wauters, 'A goal-driven ruin and recreate heuristic for the 2D
  * variable-sized bin packing problem with guillotine constraints', 2022 (from memory).
  */
 export class Search {
@@ -38,6 +41,8 @@ export class Search {
   private readonly late: Float64Array
   private readonly sizes: Float64Array
   private readonly refused: Int32Array
+  /** What an area of each kind counts while it is homeless. */
+  private readonly urgency: Float64Array
   private readonly spot: Spot = { board: 0, rest: 0, turned: false, across: false, loss: Infinity }
 
   constructor(
@@ -52,6 +57,7 @@ export class Search {
     for (const board of this.boards) board.stamp = 0
     this.sizes = new Float64Array(lot.kinds.length)
     this.refused = new Int32Array(lot.kinds.length)
+    this.urgency = new Float64Array(lot.kinds.length).fill(1)
     this.cost = this.costNow()
     this.late = new Float64Array(LATE).fill(this.cost)
   }
@@ -72,7 +78,14 @@ export class Search {
       this.pool = poolBefore
     }
     this.late[at] = this.cost
+    if (this.turns % PATIENCE === 0) this.press()
     this.look.work += 20 + this.boards.length + 4 * poolBefore.length
+  }
+
+  /** Parts that are homeless time and again become urgent, so that the search does not rest where they are left out. */
+  private press(): void {
+    for (const kind of this.pool) this.urgency[kind]! += IMPATIENCE
+    this.cost = this.costNow()
   }
 
   /** The sheets with parts on them, each strip no wider than it must be. What this search did not touch is as it was. */
@@ -83,7 +96,7 @@ export class Search {
 
   private costNow(): number {
     let homeless = 0
-    for (const kind of this.pool) homeless += this.lot.kinds[kind]!.area
+    for (const kind of this.pool) homeless += this.lot.kinds[kind]!.area * this.urgency[kind]!
     let worth = 0
     for (const board of this.boards) worth += board.worth
     return homeless / this.lot.sheetArea - REST_SHARE * worth
@@ -164,13 +177,13 @@ export class Search {
     pool.length = left
   }
 
-  /** What makes a part large this turn: its area, its width, its length, or chance. */
+  /** What makes a part large this turn: its area as it counts, its width, its length, or chance. */
   private measure(): void {
-    const { sizes, lot, random } = this
+    const { sizes, lot, random, urgency } = this
     const way = random()
     for (const kind of this.pool) {
       const { area, width, length } = lot.kinds[kind]!
-      sizes[kind] = way < 0.5 ? area : way < 0.75 ? width : way < 0.95 ? length : random()
+      sizes[kind] = way < 0.5 ? area * urgency[kind]! : way < 0.75 ? width : way < 0.95 ? length : random()
     }
   }
 
