@@ -21,15 +21,21 @@ export interface FloorPiece extends Spot {
   readonly part: PartId | null
 }
 
+/** How far the maker is: which steps are done, and how many pieces of one that is begun. */
+export interface Progress {
+  readonly done: ReadonlySet<Step['id']>
+  readonly begun?: { readonly step: Step['id']; readonly pieces: number }
+}
+
 /** What lies in the shop after the steps that are done; steps that build on one that is not done are refused. */
-export function floorAfter(input: BreakdownInput, done: ReadonlySet<Step['id']>): Result<FloorPiece[]> {
+export function floorAfter(input: BreakdownInput, { done, begun }: Progress): Result<FloorPiece[]> {
   const works = worksOf(input)
-  const unknown = [...done].find((id) => !works.has(id))
+  const unknown = [...done, ...(begun ? [begun.step] : [])].find((id) => !works.has(id))
   if (unknown !== undefined) return bad(`There is no step ${unknown}; the last one is ${works.size}.`)
   const floor = new Map(sheetsOf(input).map((piece) => [placeOf(piece), piece]))
   for (const [id, alike] of works) {
-    if (!done.has(id)) continue
-    for (const work of alike) {
+    const count = done.has(id) ? alike.length : id === begun?.step ? begun.pieces : 0
+    for (const work of alike.slice(0, count)) {
       const key = placeOf({ sheet: work.task.sheet, ...work.takes })
       const taken = floor.get(key)
       if (!taken) return bad(`Step ${id} takes ${work.takes.name}, which no step that is done has left.`)

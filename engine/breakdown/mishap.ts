@@ -4,10 +4,9 @@ import type { CutRow } from '../cutlist/row'
 import { rectsOverlap } from '../geometry/rect'
 import type { SheetJob } from '../sheets/job'
 import { handOf, type PieceAtHand, type Stocked, stockOf } from './atHand'
-import { type FloorPiece, floorAfter } from './floor'
+import { type FloorPiece, floorAfter, type Progress } from './floor'
 import type { Mishap } from './mishapKinds'
 import { toldOf } from './mishapWords'
-import type { Step } from './step'
 import type { BreakdownInput } from './steps'
 import { copiesOf } from './walks'
 
@@ -32,8 +31,8 @@ export interface Replan {
  * Plans again after a mishap. What is cut stays cut; what lies in the shop is stock, damaged pieces by their clean
  * rectangles; and the parts that are missing are a new sheet job.
  */
-export function replanAfter(input: BreakdownInput, done: ReadonlySet<Step['id']>, mishap: Mishap): Result<Replan> {
-  const floor = floorAfter(input, done)
+export function replanAfter(input: BreakdownInput, progress: Progress, mishap: Mishap): Result<Replan> {
+  const floor = floorAfter(input, progress)
   if (!floor.ok) return floor
   const refused = refusal(input, floor.value, mishap)
   if (refused) return bad(refused)

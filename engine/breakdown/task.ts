@@ -111,7 +111,7 @@ function straighten(held: Held, drawn: CutPiece, { sheet, material }: SheetWalk,
     ...{ name, sheet, material, direction: 'rip', kind: 'rip', isSheet: true, phase: 0 },
     ...{ span: width, across: length, trim: rough.low, rough, drawn, groups: [], tail: [] },
     rest: {
-      ...{ kind: 'piece', name, key: name, length, width: restSize, mark: null, part: null },
+      ...{ kind: 'piece', name, key: name, length, width: restSize, mark: name, part: null },
       rough: { ...rough, low: 0 },
     },
     ...{ restSize, next },

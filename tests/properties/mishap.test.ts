@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
-import { floorAfter } from '../../engine/breakdown/floor'
+import { floorAfter, type Progress } from '../../engine/breakdown/floor'
 import { type Replan, replanAfter } from '../../engine/breakdown/mishap'
 import type { Mishap } from '../../engine/breakdown/mishapKinds'
 import { type BreakdownInput, worksOf } from '../../engine/breakdown/steps'
@@ -39,9 +39,14 @@ function inputOf({ seed, ...wish }: Case): BreakdownInput {
   return { ...given, job, shop: SHOP, marks: new Map(), materials: {} }
 }
 
-function firstSteps(input: BreakdownInput, share: number): Set<string> {
-  const ids = [...worksOf(input).keys()]
-  return new Set(ids.slice(0, Math.floor(share * (ids.length + 1))))
+/** The first steps, and half of the pieces of the next. */
+function firstSteps(input: BreakdownInput, share: number): Progress {
+  const works = worksOf(input)
+  const ids = [...works.keys()]
+  const count = Math.floor(share * (ids.length + 1))
+  const next = ids[count]
+  const done = new Set(ids.slice(0, count))
+  return next === undefined ? { done } : { done, begun: { step: next, pieces: works.get(next)!.length >> 1 } }
 }
 
 /** Half of the rows are a little shorter. */
@@ -52,7 +57,7 @@ function thinner(rows: readonly CutRow[]): CutRow[] {
   })
 }
 
-function mishapOf(input: BreakdownInput, done: ReadonlySet<string>, drawn: Case): Mishap {
+function mishapOf(input: BreakdownInput, done: Progress, drawn: Case): Mishap {
   if (drawn.mishap === 'thickness') return { kind: 'thickness', material: 'm1', rows: thinner(input.cutList.rows) }
   const floor = floorAfter(input, done)
   const cut = floor.ok ? floor.value.flatMap(({ part }) => (part === null ? [] : [part])) : []
@@ -136,7 +141,7 @@ describe('a plan made again after a mishap', () => {
         const next = packed(input, plan)
         expect(verify(next.job, next.answer)).toEqual([])
         const works = [...worksOf(next).values()].flat()
-        const whole = floorAfter(next, new Set())
+        const whole = floorAfter(next, { done: new Set() })
         const ready = whole.ok ? whole.value.flatMap(({ part }) => (part === null ? [] : [part])) : []
         const freed = works.flatMap(({ leaves }) => leaves.flatMap(({ part }) => (part === null ? [] : [part])))
         expect([...freed, ...ready].sort()).toEqual(partsOf(plan.cutList.rows))

@@ -35,13 +35,13 @@ function before(kind: string) {
 const ALL = new Set(STEPS.map(({ id }) => id))
 
 function replan(done: ReadonlySet<string>, mishap: Mishap) {
-  const plan = replanAfter(INPUT, done, mishap)
+  const plan = replanAfter(INPUT, { done }, mishap)
   if (!plan.ok) throw new Error(plan.message)
   return plan.value
 }
 
 function refused(done: ReadonlySet<string>, mishap: Mishap) {
-  const plan = replanAfter(INPUT, done, mishap)
+  const plan = replanAfter(INPUT, { done }, mishap)
   return plan.ok ? 'planned' : plan.message
 }
 
@@ -170,6 +170,17 @@ describe('a sheet that is partly cut', () => {
     const { steps } = breakdownOf({ ...INPUT, job, answer, cutList, atHand, firstSheet })
     const first = steps.find(({ takes }) => takes.name === 'rest of sheet 1')
     expect([first?.kind, first?.takes.length, first?.takes.width]).toEqual(['rip', 2440, 627])
+  })
+})
+
+describe('a step that is begun', () => {
+  it('has cut as many of its pieces as it says', () => {
+    const last = STEPS.at(-1)!
+    expect([last.kind, last.setting, last.count]).toEqual(['crosscut', 768, 2])
+    const done = new Set([...ALL].filter((id) => id !== last.id))
+    const plan = replanAfter(INPUT, { done, begun: { step: last.id, pieces: 1 } }, { kind: 'spoiled', parts: [] })
+    expect(plan.ok && [...plan.value.cut].sort()).toEqual(['A-1', 'A-2', 'B-1', 'B-2'])
+    expect(plan.ok && plan.value.pieces.map(({ name }) => name)).toContain('2a')
   })
 })
 
