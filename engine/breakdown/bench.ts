@@ -15,6 +15,8 @@ interface Standing {
   done: Mm
   left: Mm
   isPrepared: boolean
+  /** Whether its number is written on a sheet yet. */
+  isNamed: boolean
   groups: Group[]
 }
 
@@ -48,9 +50,11 @@ export class Bench {
   }
 
   private layDown(task: Task): Standing {
-    const spot = this.spots.get(task.name) ?? { x: 0, y: 0 }
+    const before = this.spots.get(task.name)
+    const spot = before ?? { x: 0, y: 0 }
     const isPrepared = task.trim === 0
-    const standing = { task, spot, done: 0, left: task.span, isPrepared, groups: [...task.groups] }
+    const isNamed = before !== undefined
+    const standing = { task, spot, done: 0, left: task.span, isPrepared, isNamed, groups: [...task.groups] }
     const isUncut = isPrepared && task.groups.length === 0 && task.tail.length === 0
     if (isUncut && task.rest) this.spots.set(task.rest.key, spot)
     return standing
@@ -118,7 +122,9 @@ export class Bench {
     if (isDone) return task.rest ? [this.lay(task.rest, standing)] : this.waste(standing, left)
     const isUncut = groups.length === task.groups.length
     const name = isUncut ? task.name : `rest of ${task.name}`
-    const piece = { kind: 'piece', name, key: task.name, mark: null, part: null } as const
+    const mark = standing.isNamed ? null : task.name
+    standing.isNamed = true
+    const piece = { kind: 'piece', name, key: task.name, mark, part: null } as const
     return [{ ...piece, ...along(task, left), ...spotOf(standing), rough: this.roughOf(standing) }]
   }
 

@@ -24,7 +24,7 @@ export function orderWorks(
   return bench.works
 }
 
-/** What is cut together: pieces of one phase, full sheets before what comes of them. */
+/** What is cut together: pieces of one phase, or each of its full sheets by itself and then the pieces. */
 function batchesOf(sheets: readonly Task[], order: CutOrder, shop: Shop): Task[][] {
   const batches: Task[][] = []
   let waiting = [...sheets]
@@ -32,9 +32,7 @@ function batchesOf(sheets: readonly Task[], order: CutOrder, shop: Shop): Task[]
     let ready = waiting.filter((task) => task.phase === phase)
     waiting = waiting.filter((task) => task.phase !== phase)
     while (ready.length > 0) {
-      const full = ready.filter(({ isSheet }) => isSheet)
-      const cut = ready.filter(({ isSheet }) => !isSheet)
-      batches.push(...(order === 'sheet by sheet' ? besideAlike(full, shop).map((task) => [task]) : [full]), cut)
+      batches.push(...(order === 'sheet by sheet' ? sheetBySheet(ready, shop) : [ready]))
       const next = ready.flatMap((task) => task.next)
       ready = next.filter((task) => task.phase === phase)
       waiting.push(...next.filter((task) => task.phase !== phase))
@@ -43,16 +41,21 @@ function batchesOf(sheets: readonly Task[], order: CutOrder, shop: Shop): Task[]
   return batches.filter((batch) => batch.length > 0)
 }
 
+function sheetBySheet(ready: readonly Task[], shop: Shop): Task[][] {
+  const full = ready.filter(({ isSheet }) => isSheet)
+  return [...besideAlike(full, shop).map((task) => [task]), ready.filter(({ isSheet }) => !isSheet)]
+}
+
 /** Sheets in their own order, save that one which needs a setting of the sheet before it comes first. */
 function besideAlike(sheets: readonly Task[], shop: Shop): Task[] {
-  const waiting = [...sheets]
+  const waiting = sheets.map((task) => ({ task, sizes: [...settingsOf([task], 'guides', shop)] }))
   const ordered: Task[] = []
-  let before = new Set<Mm>()
+  let before: readonly Mm[] = []
   while (waiting.length > 0) {
-    const shares = (task: Task) => [...settingsOf([task], 'guides', shop)].some((size) => before.has(size))
-    const [next] = waiting.splice(Math.max(0, waiting.findIndex(shares)), 1)
-    before = settingsOf([next!], 'guides', shop)
-    ordered.push(next!)
+    const at = waiting.findIndex(({ sizes }) => sizes.some((size) => before.includes(size)))
+    const [next] = waiting.splice(Math.max(0, at), 1)
+    before = next!.sizes
+    ordered.push(next!.task)
   }
   return ordered
 }
@@ -63,7 +66,7 @@ function sizesInOrder(batches: readonly Task[][], shop: Shop): Mm[][] {
   const last = batches.map((): Mm | null => null)
   for (const tool of ['guides', 'bench'] as const) {
     const set = batches.map((batch) => settingsOf(batch, tool, shop))
-    const users = batches.map((_, at) => at).filter((at) => set[at]!.size > 0)
+    const users = [...batches.keys()].filter((at) => set[at]!.size > 0)
     for (const [step, link] of linksOf(users.map((at) => set[at]!)).entries()) {
       last[users[step]!] = link
       first[users[step + 1]!] = link
@@ -77,8 +80,9 @@ function sizesInOrder(batches: readonly Task[][], shop: Shop): Mm[][] {
 }
 
 function settingsOf(batch: readonly Task[], tool: 'guides' | 'bench', shop: Shop): Set<Mm> {
-  const set = batch.flatMap(({ groups, kind, across }) => {
-    return groups.map(({ size }) => size).filter((size) => gripFor(kind, size, across, shop).tool === tool)
-  })
-  return new Set(set)
+  const set = new Set<Mm>()
+  for (const { groups, kind, across } of batch) {
+    for (const { size } of groups) if (gripFor(kind, size, across, shop).tool === tool) set.add(size)
+  }
+  return set
 }

@@ -19,7 +19,7 @@ export interface BreakdownInput extends Laid {
   readonly display?: LengthDisplay
 }
 
-const TENTHS: LengthDisplay = { unit: 'mm', step: 0.1 }
+export const TENTHS: LengthDisplay = { unit: 'mm', step: 0.1 }
 
 /**
  * The layouts as a list of things to do. Both orders of cutting are worked out and the quicker one is proposed; what the

@@ -111,7 +111,7 @@ function straighten(held: Held, drawn: CutPiece, { sheet, material }: SheetWalk,
     ...{ name, sheet, material, direction: 'rip', kind: 'rip', isSheet: true, phase: 0 },
     ...{ span: width, across: length, trim: rough.low, rough, drawn, groups: [], tail: [] },
     rest: {
-      ...{ kind: 'piece', name, key: name, length, width: restSize, mark: null, part: null },
+      ...{ kind: 'piece', name, key: name, length, width: restSize, mark: name, part: null },
       rough: { ...rough, low: 0 },
     },
     ...{ restSize, next },
@@ -209,7 +209,7 @@ function childOf(held: Held, direction: 'rip' | 'crosscut', walk: SheetWalk): Ch
   const common = { key: held.name, ...size, rough, part: null }
   if (piece.kind === 'offcut' || piece.kind === 'waste')
     return { ...common, kind: piece.kind, name: piece.kind, mark: null }
-  const isFinished = piece.kind === 'part' && rough.low + rough.high + rough.start + rough.end === 0
+  const isFinished = piece.kind === 'part' && isClean(rough)
   if (isFinished) {
     const { mark, part } = walk.dealt(piece)
     return { ...common, kind: 'part', name: mark, mark, part }
@@ -237,8 +237,18 @@ function extent(piece: Piece, direction: 'rip' | 'crosscut'): Mm {
 }
 
 function sizeOf({ piece, rough }: Held): { readonly length: Mm; readonly width: Mm } {
-  return {
-    length: settle(piece.length + rough.start + rough.end),
-    width: settle(piece.width + rough.low + rough.high),
-  }
+  return sizeWith(piece, rough)
+}
+
+/** Whether no factory edge is left. */
+export function isClean({ start, end, low, high }: Rough): boolean {
+  return start + end + low + high === 0
+}
+
+/** Of a piece with the factory edges that are still on it, in mm. */
+export function sizeWith(
+  { length, width }: { readonly length: Mm; readonly width: Mm },
+  { start, end, low, high }: Rough,
+): { readonly length: Mm; readonly width: Mm } {
+  return { length: settle(length + start + end), width: settle(width + low + high) }
 }

@@ -18,9 +18,9 @@ export function wordsOf(work: Work, { names, isSet, display }: Said): string {
   const times = work.cuts === 1 ? 'once' : `${work.cuts} times`
   switch (work.kind) {
     case 'trim':
-      return `Straighten one long edge of ${pieces} along the rail: take ${size} off. Measure from this edge only.`
+      return `Straighten one long edge of ${pieces} along the rail: take ${size} off. Mark this edge and measure from no other.`
     case 'square':
-      return `Square one end of ${pieces}: take ${size} off. Measure from this end only.`
+      return `Square one end of ${pieces}: take ${size} off. Mark this end and measure from no other.`
     case 'rip':
     case 'rerip':
       if (work.setting === null)

@@ -78,5 +78,5 @@ function measures(sketch: Sketch, setting: Mm | null, size: Mm, display: LengthD
           { x: 0, y: width },
           { x: setting, y: width },
         ]
-  return [...whole, { ...common, from, to, text: formatLength(setting, display) }]
+  return [...whole, { ...common, offset: size * 1.8, from, to, text: formatLength(setting, display) }]
 }

@@ -17,7 +17,7 @@ const wishes = fc.record({
   first: fc.constantFrom('rip' as const, 'crosscut' as const, 'either' as const),
   depth: fc.integer({ min: 1, max: 6 }),
   sheets: fc.integer({ min: 1, max: 4 }),
-  kerf: fc.constantFrom(0, 1.8, 2.2, 3),
+  kerf: fc.constantFrom(0, 1.8, 2.2, 3.175),
   trim: fc.constantFrom(0, 6, 10),
 })
 const seeds = fc.integer({ min: 0, max: 1e9 })

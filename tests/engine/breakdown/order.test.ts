@@ -3,7 +3,7 @@ import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/step
 import type { Shop } from '../../../engine/project/document'
 import { type Cutting, crosscut, OFFCUT, part, rip, SHOP, type Sizes, sheets, WASTE } from './sawyer'
 
-const SIZES: Sizes = { A: [768, 580], B: [1000, 320], C: [900, 400] }
+const SIZES: Sizes = { A: [768, 580], B: [1000, 320], C: [900, 400], D: [2420, 320] }
 const strip = (id: string) => crosscut(part(id), WASTE)
 const AB = rip(strip('A'), strip('B'), OFFCUT)
 
@@ -55,6 +55,19 @@ describe('the order of cutting', () => {
     // Rip, crosscut, rip serves both; the crosscut blade first would need a fourth turn.
     expect(plan.bladeChanges).toBe(2)
     expect(plan.steps[0]!.blade).toBe('rip')
+  })
+
+  it('rips sheets and pieces at one setting together', () => {
+    // Crosscut first, the second sheet leaves a piece of 1000 to be ripped at 320, as the first sheet is.
+    const across = crosscut(rip(part('B'), part('B'), WASTE), OFFCUT)
+    const plan = planIn(
+      { cutOrder: 'setting by setting', stages: 2 },
+      [1, across],
+      [1, rip(part('D'), part('D'), OFFCUT)],
+    )
+    const guided = plan.steps.filter(({ tool }) => tool === 'guides')
+    expect(guided.map(({ setting, sheets: on }) => `${setting} on ${on}`)).toEqual(['320 on 2', '320 on 1'])
+    expect(guided.at(-1)!.text).toMatch(/^Guides as they are/)
   })
 
   it('says the teeth of the blade that is in', () => {

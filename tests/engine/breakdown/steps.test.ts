@@ -59,6 +59,8 @@ describe('the breakdown of a sheet', () => {
       [580, 3, [1, 2, 3]],
       [320, 3, [1, 2, 3]],
     ])
+    // A sheet is numbered as soon as it lies there, so that it is known again.
+    expect(steps[0]!.write).toEqual(['sheet 1', 'sheet 2', 'sheet 3'])
     expect(steps[1]!.takes.name).toBe('sheets 1 to 3')
     expect(steps[1]!.write).toEqual(['1a', '2a', '3a'])
   })
@@ -123,6 +125,7 @@ describe('the breakdown of a sheet', () => {
       'crosscut with the crosscut blade',
       'rip with the rip blade',
     ])
+    expect(plan.steps.map(({ write }) => write.join())).toEqual(['sheet 1', '', '1a', 'A'])
   })
 
   it('takes the factory edges off a part that fills its sheet', () => {
@@ -189,11 +192,11 @@ describe('the breakdown of a sheet', () => {
   it('says what to do in plain words', () => {
     const { steps, cautions } = breakdownOf(input(sheets(SIZES, [[1, TWO_STRIPS]])))
     expect(steps.map(({ text }) => text)).toEqual([
-      'Straighten one long edge of sheet 1 along the rail: take 10 mm off. Measure from this edge only.',
+      'Straighten one long edge of sheet 1 along the rail: take 10 mm off. Mark this edge and measure from no other.',
       'Set both guides to 580 mm and rip sheet 1, once.',
       'Set both guides to 320 mm and rip rest of sheet 1, once.',
-      'Square one end of 1a: take 10 mm off. Measure from this end only.',
-      'Square one end of 1b: take 10 mm off. Measure from this end only.',
+      'Square one end of 1a: take 10 mm off. Mark this end and measure from no other.',
+      'Square one end of 1b: take 10 mm off. Mark this end and measure from no other.',
       'Set the stop to 1000 mm and crosscut 1b, once.',
       'Set the stop to 768 mm and crosscut 1a, 2 times.',
     ])

@@ -36,6 +36,15 @@ describe('an edit', () => {
     expect(third.shop.minutes.perSetting).toBe(1 / 3)
   })
 
+  it('takes tools away from a shop and gives them back, and refuses half a tooth', () => {
+    const bare = applyEdit(project, { kind: 'editShop', change: { narrowRips: null, canJoinRails: false } })
+    expect(bare.shop).toMatchObject({ narrowRips: null, canJoinRails: false })
+    const again = { least: 25, greatest: 200 }
+    expect(applyEdit(bare, { kind: 'editShop', change: { narrowRips: again } }).shop.narrowRips).toEqual(again)
+    const half = { rip: { teeth: 17.5 }, crosscut: { teeth: 48 } }
+    expect(applyEdit(project, { kind: 'editShop', change: { blades: half } })).toBe(project)
+  })
+
   it('leaves a field alone that is given as undefined', () => {
     const after = applyEdit(project, { kind: 'shapeCabinets', shapes: [{ id: b1.id, left: undefined, width: 450 }] })
     expect(the(after, 'B1')).toMatchObject({ left: 0, width: 450 })
