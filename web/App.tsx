@@ -17,7 +17,8 @@ export function App() {
   return (
     <div className={styles.app} data-unit={unit}>
       <Header />
-      <Consequences />
+      {/* What the work costs the shop is not for the client's eyes. */}
+      {stage !== 'show' && <Consequences />}
       <Notice />
       <main className={styles.main} key={id}>
         <StageOf stage={stage} />

@@ -70,6 +70,8 @@ async function putTheWindow(page: Page): Promise<void> {
 }
 
 test.describe('the wall of the demonstration is built from a new project', () => {
+  test.slow()
+
   test('by pulling boxes from the tray and stretching them', async ({ shop }) => {
     await startProject(shop, 'Millimetres')
     await putTheWindow(shop)

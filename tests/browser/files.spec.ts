@@ -69,7 +69,8 @@ function withoutId(text: string): unknown {
 
 const SOUND = writeProject(demonstrationKitchen())
 
-for (const [what, text, words] of [
+/** What ails a file, its text, and what is said of it. */
+const BROKEN = [
   ['a file cut short', SOUND.slice(0, 900), 'it is not JSON, or it is cut short'],
   [
     'a file of a later version',
@@ -83,16 +84,19 @@ for (const [what, text, words] of [
   ],
   ['a file with a kind that is not known', SOUND.replace('"kind": "tall"', '"kind": "round"'), 'kind is "round"'],
   ['a file with a field missing', SOUND.replace(/\n {2}"kerf": [\d.]+,/, ''), 'shop.kerf is missing'],
-] as const) {
-  test(`${what} is refused with what is wrong, and what was open stays`, async ({ shop }) => {
-    expect(text).not.toBe(SOUND)
-    await openTab(shop, 'Schedule')
-    await type(shop.getByLabel('Width of B2', { exact: true }), '350')
-    const before = await save(shop)
+] as const
+
+test('a file that cannot be read is refused with what is wrong, and what was open stays', async ({ shop }) => {
+  await openTab(shop, 'Schedule')
+  await type(shop.getByLabel('Width of B2', { exact: true }), '350')
+  const before = await save(shop)
+  for (const [what, text, words] of BROKEN) {
+    expect(text, what).not.toBe(SOUND)
     await openFile(shop, text)
-    await expect(notice(shop)).toHaveAttribute('data-tone', 'stop')
-    await expect(notice(shop)).toContainText(words)
-    await expect(button(shop, /^Undo/)).toBeEnabled()
-    expect(await save(shop)).toEqual(before)
-  })
-}
+    await expect(notice(shop), what).toHaveAttribute('data-tone', 'stop')
+    await expect(notice(shop), what).toContainText(words)
+    await expect(button(shop, 'Undo narrow B2')).toBeEnabled()
+    await button(shop, 'Dismiss this message').click()
+    expect(await save(shop), what).toEqual(before)
+  }
+})

@@ -50,20 +50,22 @@ test('a sum is worked out where a length is typed', async ({ shop }) => {
   await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 318 wide/)
 })
 
-for (const [text, words] of [
+const NONSENSE = [
   ['wide', '"wide" is not understood.'],
   ['30 1/4 x 2', '"x" is not understood.'],
   ['30 1/0"', '"30 1/0"" divides by zero.'],
   ['500,5', '"500,5" has a comma'],
   ['(400', 'A bracket is not closed.'],
-] as const) {
-  test(`${text} typed as a width is answered with what was not understood, and changes nothing`, async ({ shop }) => {
+] as const
+
+test('what is no length is answered with what was not understood, and changes nothing', async ({ shop }) => {
+  for (const [text, words] of NONSENSE) {
     await typeWidth(shop, text)
     await expect(shop.getByRole('alert')).toContainText(words)
     await expect(shop.getByRole('textbox', { name: 'Width of B1' })).toHaveValue(text)
-    await expect(button(shop, /^Undo/)).toBeDisabled()
+    await expect(button(shop, 'Undo')).toBeDisabled()
     await shop.keyboard.press('Escape')
     await expect(shop.getByRole('alert')).toHaveCount(0)
     await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 500 wide/)
-  })
-}
+  }
+})

@@ -11,7 +11,8 @@ interface BesideProps {
   readonly children: ReactNode
 }
 
-const WIDTH_PX = 248
+/** Wide enough for the longest name of a front. */
+const WIDTH_PX = 268
 const AWAY_PX = 18
 const RIM_PX = 10
 

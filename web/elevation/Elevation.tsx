@@ -16,7 +16,7 @@ import { Typing } from './Typing'
 import { useHand } from './useHand'
 import { focusCabinet, useKeys } from './useKeys'
 import { useView } from './useView'
-import { WallDrawing } from './WallDrawing'
+import { FirstWords, WallDrawing } from './WallDrawing'
 
 interface ElevationProps {
   /** What stands beside the selected cabinet: its properties. */
@@ -96,6 +96,7 @@ export function Elevation({ beside }: ElevationProps) {
         <g transform={`translate(${view.x} ${view.y}) scale(${view.zoom})`}>
           <WrongHatch mmPerPx={mmPerPx} />
           <WallDrawing wall={wall} display={shown.display} mmPerPx={mmPerPx} />
+          {isEmpty(shown) && !placing && <FirstWords wall={wall} mmPerPx={mmPerPx} />}
           <Cabinets mmPerPx={mmPerPx} />
           {gesture?.guides && <Guides guides={gesture.guides ?? NO_GUIDES} wall={wall} mmPerPx={mmPerPx} />}
           <Dimensions project={shown} wall={wall} chosen={chosen} mmPerPx={mmPerPx} onType={setTyping} />
@@ -127,6 +128,10 @@ export function Elevation({ beside }: ElevationProps) {
       </p>
     </section>
   )
+}
+
+function isEmpty({ cabinets }: Project): boolean {
+  return Object.keys(cabinets).length === 0
 }
 
 function slotsFor(project: Project, placing: Placing): Rect[] {

@@ -33,6 +33,19 @@ export const WallDrawing = memo(function WallDrawing({ wall, display, mmPerPx }:
   )
 })
 
+/** What can be done with an empty wall. */
+export function FirstWords({ wall, mmPerPx }: { readonly wall: Wall; readonly mmPerPx: number }) {
+  const line = 18 * mmPerPx
+  return (
+    <text className={styles.firstWords} fontSize={13 * mmPerPx} y={-wall.height / 2}>
+      <tspan x={wall.length / 2}>Pull a base, an upper or a tall onto the wall,</tspan>
+      <tspan x={wall.length / 2} dy={line}>
+        or draw a box here.
+      </tspan>
+    </text>
+  )
+}
+
 function OpeningDrawing({ opening }: { readonly opening: Opening }) {
   const { kind, left, bottom, width, height } = opening
   const frame = Math.min(45, width / 8)

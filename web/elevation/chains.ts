@@ -106,6 +106,7 @@ export function heightChain(project: Project, wall: Wall, chosen: readonly Cabin
   const all = valuesOf<Cabinet>(project.cabinets).filter((cabinet) => cabinet.wall === wall.id)
   const selected = all.filter(({ id }) => chosen.includes(id))
   const measured = selected.length > 0 ? selected : all.filter(({ kind }) => kind !== 'tall')
+  if (measured.length === 0) return []
   const ends = [0, wall.height, ...measured.flatMap(({ bottom, height }) => [bottom, settle(bottom + height)])]
   const ordinates = [...new Set(ends)].filter((y) => y >= 0 && y <= wall.height).sort((a, b) => a - b)
   if (ordinates.length > MOST_HEIGHTS) return []

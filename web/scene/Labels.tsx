@@ -77,7 +77,7 @@ export function Labels({
   const areFrontsHidden = useStore((state) => state.areFrontsHidden)
   const invalidate = useThree((state) => state.invalidate)
   const labels = useMemo(
-    () => labelsOf(derived, selection, explode, areFrontsHidden),
+    () => liveFirst(labelsOf(derived, selection, explode, areFrontsHidden)),
     [derived, selection, explode, areFrontsHidden],
   )
   const chosen = useMemo(() => litMarks(derived, selection), [derived, selection])
@@ -91,17 +91,41 @@ export function Labels({
   const seen = useMemo(() => new Vector3(), [])
   useFrame(({ camera, size }) => {
     const marks = layer.current?.children
+    const written: Written[] = []
     for (const [index, label] of labels.entries()) {
       const mark = marks?.[index]
       if (!(mark instanceof HTMLElement)) continue
       seen.set(label.at.x, label.at.y, label.at.z).multiplyScalar(METRES).project(camera)
       const x = ((seen.x + 1) / 2) * size.width
       const y = ((1 - seen.y) / 2) * size.height
+      const place = { x, y, width: label.text.length * LETTER_PX }
+      const isClear = !written.some((other) => doCross(place, other))
+      if (isClear) written.push(place)
       mark.style.transform = `translate(-50%, -50%) translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`
-      mark.style.visibility = seen.z < 1 ? 'visible' : 'hidden'
+      mark.style.visibility = isClear && seen.z < 1 ? 'visible' : 'hidden'
     }
   })
   return null
+}
+
+function liveFirst(labels: readonly Label[]): Label[] {
+  return [...labels].sort((a, b) => Number(b.isLive) - Number(a.isLive))
+}
+
+/** Where a mark is written, by its middle, in pixels. */
+interface Written {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+}
+
+/** Of the letters of a mark; near enough to keep marks apart without measuring the page in every frame. */
+const LETTER_PX = 7
+const LINE_PX = 13
+
+/** Of marks that would lie over one another the first is written; nearer, there is room for more. */
+function doCross(a: Written, b: Written): boolean {
+  return Math.abs(a.x - b.x) < (a.width + b.width) / 2 && Math.abs(a.y - b.y) < LINE_PX
 }
 
 /** Keeps the marks that are there and writes only what differs. */
