@@ -1,4 +1,5 @@
 import styles from './App.module.css'
+import { BenchView } from './sheets/BenchView'
 import { BuildStage } from './stages/BuildStage'
 import { Consequences } from './stages/Consequences'
 import { CutStage } from './stages/CutStage'
@@ -23,6 +24,7 @@ export function App() {
       <main className={styles.main} key={id}>
         <StageOf stage={stage} />
       </main>
+      <BenchView />
     </div>
   )
 }

@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client'
 import { App } from './App'
 import { listenToPageKeys } from './stages/pageKeys'
+import { connectCutting } from './store/cutting'
 import { startKeeping } from './store/keeping'
 import { connectPacker } from './store/layouts'
 import './ui/tokens.css'
@@ -11,4 +12,5 @@ showTheme(chosenTheme())
 listenToPageKeys()
 await startKeeping()
 connectPacker(hirePacker)
+connectCutting()
 createRoot(document.getElementById('root')!).render(<App />)

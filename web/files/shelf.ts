@@ -22,23 +22,32 @@ export interface Shelf {
   setLast(id: ProjectId): Promise<void>
   /** The one saved last comes first. */
   list(): Promise<Shelved[]>
+  /** Takes a project off the shelf, and what was being cut of it. */
   remove(id: ProjectId): Promise<void>
+  /** What is being cut of a project: anything that the browser can copy. */
+  putCutting(id: ProjectId, cutting: unknown): Promise<void>
+  getCutting(id: ProjectId): Promise<unknown>
+  removeCutting(id: ProjectId): Promise<void>
   close(): void
 }
 
 interface Boards extends DBSchema {
   projects: { key: string; value: Shelved }
   notes: { key: string; value: string | number }
+  cuttings: { key: string; value: unknown }
 }
 
 const NAME = 'casewright'
 
 /** Opens the browser's own database. It throws where the browser keeps none. */
 export async function openShelf(onLost: () => void = () => {}): Promise<Shelf> {
-  const db = await openDB<Boards>(NAME, 1, {
-    upgrade(fresh) {
-      fresh.createObjectStore('projects', { keyPath: 'id' })
-      fresh.createObjectStore('notes')
+  const db = await openDB<Boards>(NAME, 2, {
+    upgrade(fresh, before) {
+      if (before < 1) {
+        fresh.createObjectStore('projects', { keyPath: 'id' })
+        fresh.createObjectStore('notes')
+      }
+      if (before < 2) fresh.createObjectStore('cuttings')
     },
     blocking: () => db.close(),
     terminated: onLost,
@@ -71,7 +80,13 @@ function shelfOn(db: IDBPDatabase<Boards>): Shelf {
     list: async () => newestFirst(await db.getAll('projects')),
     async remove(id) {
       await db.delete('projects', id)
+      await db.delete('cuttings', id)
     },
+    async putCutting(id, cutting) {
+      await db.put('cuttings', cutting, id)
+    },
+    getCutting: (id) => db.get('cuttings', id),
+    removeCutting: (id) => db.delete('cuttings', id),
     close: () => db.close(),
   }
 }

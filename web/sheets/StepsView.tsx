@@ -7,10 +7,12 @@ import {
   type LengthDisplay,
   type Step,
 } from '../../engine/index'
-import { currentLayout, type Layout } from '../store/state'
+import { inputOf } from '../store/cutting'
+import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { chosenParts } from '../tables/chosen'
 import styles from './Sheets.module.css'
+import { KINDS, TOOLS, timeWords } from './words'
 
 /** The breakdown of the shown design: one thing to do after another. An old layout is never broken down. */
 export function StepsView() {
@@ -18,7 +20,10 @@ export function StepsView() {
   const layout = useStore((state) => state.layout)
   const packing = useStore((state) => state.packing)
   const current = currentLayout({ layout, derived })
-  const breakdown = useMemo(() => (current ? breakdownFor(current, derived) : null), [current, derived])
+  const breakdown = useMemo(
+    () => (current ? breakdownOf(inputOf(derived, current.job, current.answer)) : null),
+    [current, derived],
+  )
   if (!breakdown || breakdown.steps.length === 0) {
     const isThinking = packing === 'thinking' && derived.cutList.rows.length > 0
     return isThinking ? (
@@ -34,12 +39,6 @@ export function StepsView() {
     )
   }
   return <StepList breakdown={breakdown} derived={derived} />
-}
-
-function breakdownFor({ job, answer }: Layout, { project, cutList, partOf }: Derived): Breakdown {
-  const { shop, materials, display } = project
-  const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
-  return breakdownOf({ job, answer, shop, cutList, marks, materials, display })
 }
 
 function StepList({ breakdown, derived }: { readonly breakdown: Breakdown; readonly derived: Derived }) {
@@ -100,12 +99,6 @@ function effortWords({ steps, settings, bladeChanges, minutes, minutesOtherwise,
   return `${steps.length} steps, ${settings} settings, ${blades}. Full sheets ${order}: about ${timeWords(minutes)} by the shop’s own minutes; ${other} ${timeWords(minutesOtherwise)}.`
 }
 
-/** `1 h 25 min`. */
-function timeWords(minutes: number): string {
-  const whole = Math.round(minutes)
-  return whole < 60 ? `${whole} min` : `${Math.floor(whole / 60)} h ${whole % 60} min`
-}
-
 interface StepLineProps {
   readonly step: Step
   readonly number: number
@@ -162,13 +155,3 @@ const StepLine = memo(function StepLine({ step, number, isNewBlade, material, di
     </li>
   )
 })
-
-const TOOLS: Record<Step['tool'], string> = { guides: 'guides', bench: 'bench', rail: 'rail' }
-
-const KINDS: Record<Step['leaves'][number]['kind'], string> = {
-  strip: 'strip',
-  part: 'part',
-  piece: 'to cut',
-  offcut: 'offcut to keep',
-  waste: 'waste',
-}

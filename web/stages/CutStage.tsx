@@ -1,5 +1,11 @@
+import { useMemo, useState } from 'react'
+import { breakdownOf } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
 import { StepsView } from '../sheets/StepsView'
+import { goToBench, startCutting, stopCutting } from '../store/cutting'
+import { currentLayout } from '../store/state'
+import { useStore } from '../store/store'
+import { Button } from '../ui/Button'
 import { MaterialRows } from './MaterialRows'
 import panels from './Panels.module.css'
 import { ShopRows } from './ShopRows'
@@ -7,6 +13,15 @@ import styles from './Stages.module.css'
 
 /** Sheets to buy, the cuts in their order, and the shop they are made for. */
 export function CutStage() {
+  return (
+    <div className={styles.cutPage}>
+      <CutTools />
+      <Cut />
+    </div>
+  )
+}
+
+function Cut() {
   return (
     <div className={styles.cut}>
       <section className={styles.filled} aria-label="Sheets">
@@ -25,5 +40,34 @@ export function CutStage() {
         </div>
       </section>
     </div>
+  )
+}
+
+/** From the plan to the saw, and back to it on another day. */
+function CutTools() {
+  const cutting = useStore((state) => state.cutting)
+  const isReady = useStore((state) => currentLayout(state)?.isSettled && state.derived.cutList.rows.length > 0)
+  const [isSure, setSure] = useState(false)
+  const total = useMemo(() => (cutting ? breakdownOf(cutting.input).steps.length : 0), [cutting])
+  return (
+    <p className={styles.cutTools}>
+      {cutting ? (
+        <>
+          <Button onClick={() => goToBench(true)}>
+            Go on cutting ({cutting.done.length} of {total} steps done)
+          </Button>
+          <Button look="plain" onClick={() => (isSure ? stopCutting() : setSure(true))} onBlur={() => setSure(false)}>
+            {isSure ? 'Forget what is done, and plan from the design again' : 'Put this cutting away'}
+          </Button>
+        </>
+      ) : (
+        <Button disabled={!isReady} onClick={startCutting}>
+          Start cutting
+        </Button>
+      )}
+      <Button look="plain" onClick={() => window.print()}>
+        Print the steps
+      </Button>
+    </p>
   )
 }

@@ -2,6 +2,7 @@ import { type ReactNode, useDeferredValue, useMemo } from 'react'
 import { breakdownOf, type Derived, sheetCount } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
 import { StepsView } from '../sheets/StepsView'
+import { inputOf } from '../store/cutting'
 import { currentLayout, type Layout, type State, type TableName } from '../store/state'
 import { useStore } from '../store/store'
 import { CutListTable } from '../tables/CutListTable'
@@ -108,10 +109,8 @@ function StepCount() {
   return count === null ? null : <span className={styles.count}>{count}</span>
 }
 
-function stepsOf({ project, cutList, partOf }: Derived, { job, answer }: Layout): number {
-  const { shop, materials, display } = project
-  const marks = new Map([...partOf.values()].map(({ id, mark }) => [id, mark]))
-  return breakdownOf({ job, answer, shop, cutList, marks, materials, display }).steps.length
+function stepsOf(derived: Derived, { job, answer }: Layout): number {
+  return breakdownOf(inputOf(derived, job, answer)).steps.length
 }
 
 function findingsWords({ problems }: Derived): string {

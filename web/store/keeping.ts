@@ -18,7 +18,7 @@ export type ProjectCard = Pick<Shelved, 'id' | 'name' | 'cabinets' | 'at'>
 let opening: Promise<Shelf> | null = null
 
 /** The shelf; when it is lost or cannot be opened it is tried anew the next time. */
-function shelf(): Promise<Shelf> {
+export function shelf(): Promise<Shelf> {
   opening ??= openShelf(() => {
     opening = null
   }).catch((reason: unknown) => {

@@ -1,4 +1,5 @@
 import type {
+  BreakdownInput,
   CabinetId,
   CabinetKind,
   Derived,
@@ -8,6 +9,7 @@ import type {
   LengthDisplay,
   PartId,
   Project,
+  ProjectId,
   RowKey,
   SheetAnswer,
   SheetJob,
@@ -45,6 +47,21 @@ export type Placing =
   | { readonly kind: 'new'; readonly cabinet: CabinetKind }
   | { readonly kind: 'move'; readonly id: CabinetId }
 
+/**
+ * What has been taken to the saw: the layouts and the cut list as they were then, so that a change of the design changes
+ * no step under the hand.
+ */
+export interface Cutting {
+  readonly project: ProjectId
+  readonly input: BreakdownInput
+  /** The steps that are done, by id. */
+  readonly done: readonly string[]
+  /** Parts that were cut before the plan was last made anew. */
+  readonly cutBefore: readonly PartId[]
+  /** What changed when the plan was last made anew, in plain words. */
+  readonly told: readonly string[]
+}
+
 export type StageName = 'site' | 'design' | 'show' | 'cut' | 'build'
 export type TableName = 'cutList' | 'sheets' | 'steps' | 'hardware' | 'schedule' | 'findings'
 
@@ -78,6 +95,10 @@ export interface State {
   readonly notice: { readonly tone: 'know' | 'stop'; readonly text: string } | null
   /** Free places on the wall are offered for this; null when nothing is being placed. */
   readonly placing: Placing | null
+  /** Null while nothing of this project is being cut. */
+  readonly cutting: Cutting | null
+  /** The steps fill the window, one at a time. */
+  readonly isAtBench: boolean
   /** Another tab has this project open: nothing is changed or saved here. */
   readonly isElsewhere: boolean
   readonly actions: Actions

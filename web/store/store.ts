@@ -71,7 +71,8 @@ function atRest(history: History, derived: Derived = derive(history.present)) {
 }
 
 function openedWith(history: History) {
-  return { history, ...atRest(history), selection: NOTHING, layout: null, placing: null }
+  const fresh = { selection: NOTHING, layout: null, placing: null, cutting: null, isAtBench: false }
+  return { history, ...atRest(history), ...fresh }
 }
 
 function previewed(state: State, edit: Edit | null, gesture: GestureWords | null): Partial<State> {

@@ -1,0 +1,135 @@
+import {
+  type BreakdownInput,
+  breakdownOf,
+  type Derived,
+  type Mishap,
+  type PartId,
+  type Progress,
+  replanAfter,
+  type SheetAnswer,
+  type SheetJob,
+} from '../../engine/index'
+import { createPacker, type Hand } from '../workers/packer'
+import { shelf } from './keeping'
+import { type Cutting, currentLayout } from './state'
+import { useStore } from './store'
+
+/** Brings back what was being cut of a project whenever one is opened. */
+export function connectCutting(): void {
+  bringBack()
+  useStore.subscribe(({ history }, before) => {
+    if (history.present.id !== before.history.present.id) bringBack()
+  })
+}
+
+function bringBack(): void {
+  const { id } = useStore.getState().history.present
+  shelf()
+    .then((opened) => opened.getCutting(id))
+    .then((cutting) => {
+      const { history } = useStore.getState()
+      if (cutting && history.present.id === id) useStore.setState({ cutting: cutting as Cutting })
+    })
+    .catch(tellNotKept)
+}
+
+/** Takes the layout of the present project to the saw: from now on the design may change and the steps do not. */
+export function startCutting(): void {
+  const state = useStore.getState()
+  const layout = currentLayout(state)
+  if (!layout?.isSettled || state.preview) return
+  const input = inputOf(state.derived, layout.job, layout.answer)
+  show({ project: state.history.present.id, input, done: [], cutBefore: [], told: [] })
+  goToBench(true)
+}
+
+/** All that the steps of a design are worked out from. */
+export function inputOf({ project, cutList, partOf }: Derived, job: SheetJob, answer: SheetAnswer): BreakdownInput {
+  const { shop, materials, display } = project
+  const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
+  return { job, answer, shop, cutList: { rows: cutList.rows }, marks, materials, display }
+}
+
+export function goToBench(isAtBench: boolean): void {
+  useStore.setState({ isAtBench })
+}
+
+/** Marks a step as done, or as not done after all. */
+export function tick(step: string, isDone: boolean): void {
+  const { cutting } = useStore.getState()
+  if (!cutting) return
+  const others = cutting.done.filter((id) => id !== step)
+  show({ ...cutting, done: isDone ? [...others, step] : others })
+}
+
+/** Forgets what was being cut. */
+export function stopCutting(): void {
+  const { id } = useStore.getState().history.present
+  useStore.setState({ cutting: null, isAtBench: false })
+  shelf()
+    .then((opened) => opened.removeCutting(id))
+    .catch(tellNotKept)
+}
+
+/**
+ * Plans the rest again after a mishap: what is cut stays, and what is missing is laid out on the pieces that lie there
+ * and on sheets. Resolves with what is wrong, or with null when the new plan stands.
+ */
+export async function planAgain(mishap: Mishap, hire: () => Hand): Promise<string | null> {
+  const { cutting } = useStore.getState()
+  if (!cutting) return null
+  const progress: Progress = { done: new Set(cutting.done) }
+  const plan = replanAfter(cutting.input, progress, mishap)
+  if (!plan.ok) return plan.message
+  const { job, cutList, atHand, firstSheet, told, cut } = plan.value
+  const answer = await packed(job, hire)
+  if (typeof answer === 'string') return answer
+  show({
+    ...cutting,
+    input: { ...cutting.input, job, answer, cutList, atHand, firstSheet },
+    done: [],
+    cutBefore: [...new Set([...cutting.cutBefore, ...cut])],
+    told,
+  })
+  return null
+}
+
+/** The settled answer to a job, or why there is none. */
+function packed(job: SheetJob, hire: () => Hand): Promise<SheetAnswer | string> {
+  return new Promise((resolve) => {
+    const packer = createPacker(hire, {
+      onAnswer(_, answer, isSettled) {
+        if (!isSettled) return
+        packer.stop()
+        resolve(answer)
+      },
+      onFailed(_, why) {
+        packer.stop()
+        resolve(`The rest could not be laid out: ${why}. Nothing is changed.`)
+      },
+    })
+    packer.ask(job)
+  })
+}
+
+/** Marks of the parts that steps which are done have freed, so that one of them can be called spoiled. */
+export function partsCut({ input, done }: Cutting): { readonly part: PartId; readonly mark: string }[] {
+  const isDone = new Set(done)
+  const written = breakdownOf(input).steps.filter(({ id }) => isDone.has(id))
+  const names = new Set(
+    written.flatMap(({ leaves, write }) => (leaves.some(({ kind }) => kind === 'part') ? write : [])),
+  )
+  return [...input.marks].flatMap(([part, mark]) => (names.has(mark) ? [{ part, mark }] : []))
+}
+
+function show(cutting: Cutting): void {
+  useStore.setState({ cutting })
+  shelf()
+    .then((opened) => opened.putCutting(cutting.project, cutting))
+    .catch(tellNotKept)
+}
+
+function tellNotKept(reason: unknown): void {
+  const why = reason instanceof Error ? reason.message : String(reason)
+  useStore.getState().actions.say('stop', `What is being cut could not be kept in this browser: ${why}`)
+}
