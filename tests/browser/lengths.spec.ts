@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test'
-import { button, cabinet, expect, openTab, save, startProject, test } from './shop'
+import { button, cabinet, expect, goTo, openTab, save, startProject, test } from './shop'
 
 /** Types a length over the width of B1 in the elevation. */
 async function typeWidth(page: Page, text: string): Promise<void> {
@@ -43,6 +43,15 @@ test('30 1/4" typed in a millimetre project is 768.35 mm, and reads 30 1/4 in in
   await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 30 1\/4 wide/)
   await expect(shop.getByLabel('Width of B1', { exact: true })).toHaveValue('30 1/4')
   expect(await savedWidths(shop)).toEqual([768.35])
+})
+
+test('a new window of an inch project measures whole inches', async ({ shop }) => {
+  await startProject(shop, 'Inches')
+  await goTo(shop, 'Site')
+  await button(shop, 'Add window').click()
+  for (const name of ['From left', 'Above floor', 'Width', 'Height']) {
+    await expect(shop.getByLabel(`${name} of window 1`)).toHaveValue(/^\d+$/)
+  }
 })
 
 test('a sum is worked out where a length is typed', async ({ shop }) => {

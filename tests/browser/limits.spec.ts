@@ -116,3 +116,24 @@ test('a wall made too short keeps its cabinets and says which stand past its end
   await expect(shop.getByText('past the right end')).toHaveCount(0)
   await expect(cabinet(shop, 'B5')).toHaveAccessibleName(/^B5 base, 450 wide/)
 })
+
+test('a window put in a low wall is no higher than the wall', async ({ shop }) => {
+  await goTo(shop, 'Site')
+  await button(shop, 'Delete window 1').click()
+  await type(shop.getByLabel('Height', { exact: true }), '800')
+  await button(shop, 'Add window').click()
+  await expect(shop.getByLabel('Height of window 1')).toHaveValue('800')
+  await expect(shop.getByLabel('Above floor of window 1')).toHaveValue('0')
+})
+
+test('a window that would reach past the wall is refused with by how much', async ({ shop }) => {
+  await goTo(shop, 'Site')
+  const left = shop.getByLabel('From left of window 1')
+  await type(left, '2700')
+  await expect(await refusal(left)).toHaveText('The window would reach 300 past the right end of the wall (3600).')
+  await left.press('Escape')
+  const height = shop.getByLabel('Height of window 1')
+  await type(height, '1450')
+  await expect(await refusal(height)).toHaveText('The window would reach 50 above the ceiling (2400).')
+  await expect(button(shop, 'Undo')).toBeDisabled()
+})

@@ -1,4 +1,16 @@
-import { freeId, type Opening, type OpeningId, type Project, settle, valuesOf, type Wall } from '../../engine/index'
+import {
+  formatLength,
+  freeId,
+  inch,
+  type LengthDisplay,
+  type Mm,
+  type Opening,
+  type OpeningId,
+  type Project,
+  settle,
+  valuesOf,
+  type Wall,
+} from '../../engine/index'
 import { wallOf } from '../input/create'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
@@ -111,7 +123,7 @@ function Openings({ project, wall }: WallProps) {
       )}
       <p className={styles.actions}>
         {KINDS.map(([kind, words]) => (
-          <Button key={kind} onClick={() => put(freshOpening(wall, kind))}>
+          <Button key={kind} onClick={() => put(freshOpening(wall, kind, project.display))}>
             Add {words}
           </Button>
         ))}
@@ -149,7 +161,7 @@ function OpeningRow({ opening, name, project, wall, onPut, onDelete }: OpeningRo
             isBare
             onLength={(length) => {
               const after = { ...opening, [field]: settle(length) }
-              const why = outside(after, wall)
+              const why = outside(after, wall, project.display)
               if (!why) onPut(after)
               return why
             }}
@@ -165,23 +177,39 @@ function OpeningRow({ opening, name, project, wall, onPut, onDelete }: OpeningRo
   )
 }
 
-function outside({ left, bottom, width, height }: Opening, wall: Wall): string | null {
-  if (left + width > wall.length) return 'It would reach past the right end of the wall.'
-  return bottom + height > wall.height ? 'It would reach above the ceiling.' : null
+/** Why an opening cannot be so on the wall, or nothing. */
+function outside({ kind, left, bottom, width, height }: Opening, wall: Wall, display: LengthDisplay): string | null {
+  const show = (length: Mm) => formatLength(length, display)
+  const past = settle(left + width - wall.length)
+  const above = settle(bottom + height - wall.height)
+  if (past > 0) return `The ${kind} would reach ${show(past)} past the right end of the wall (${show(wall.length)}).`
+  return above > 0 ? `The ${kind} would reach ${show(above)} above the ceiling (${show(wall.height)}).` : null
 }
 
-/** A window over a counter, or a door, in the middle of the wall (common practice, no source). */
-function freshOpening(wall: Wall, kind: Opening['kind']): Opening {
-  const id = freeId<OpeningId>('o', wall.openings)
-  const width = Math.min(900, wall.length)
-  const [bottom, height] = kind === 'window' ? [1100, 950] : [0, 2040]
+interface OpeningSize {
+  readonly bottom: Mm
+  readonly width: Mm
+  readonly height: Mm
+}
+
+/** A window over a counter, or a door, in round figures of the unit (common practice, no source). */
+const USUAL: Readonly<Record<LengthDisplay['unit'], Readonly<Record<Opening['kind'], OpeningSize>>>> = {
+  mm: {
+    window: { bottom: 1100, width: 900, height: 950 },
+    door: { bottom: 0, width: 900, height: 2040 },
+  },
+  in: {
+    window: { bottom: inch(42), width: inch(36), height: inch(36) },
+    door: { bottom: 0, width: inch(36), height: inch(80) },
+  },
+}
+
+/** An opening in the middle of the wall; of a low or short wall it is as large as the wall lets it be. */
+function freshOpening(wall: Wall, kind: Opening['kind'], { unit }: LengthDisplay): Opening {
+  const usual = USUAL[unit][kind]
+  const width = Math.min(usual.width, wall.length)
+  const height = Math.min(usual.height, wall.height)
   const left = settle((wall.length - width) / 2)
-  return {
-    id,
-    kind,
-    left,
-    bottom: Math.min(bottom, wall.height),
-    width,
-    height: Math.min(height, wall.height - bottom),
-  }
+  const bottom = Math.min(usual.bottom, settle(wall.height - height))
+  return { id: freeId<OpeningId>('o', wall.openings), kind, left, bottom, width, height }
 }
