@@ -13,12 +13,12 @@ const EMPTY: Interior = { fixedShelves: 0, adjustableShelves: 0, partition: null
 const TOP_DRAWER: FrontRow = { size: { kind: 'fixed', height: 140 }, front: { kind: 'drawer' } }
 
 /**
- * The kitchen that the first run opens: one wall of 3600 under a ceiling at 2400, its window over the sink. A place of
- * 600 is left beside the sink, for a dishwasher or one more base.
+ * The kitchen that the first run opens: one wall of 3600 under a ceiling at 2400, its window over the sink. A place is
+ * left at the right end, for a machine or one more base.
  *
  *     |    |U1|  window  |U2|U3|U4| |
  *     | T1 |--+          +--+--+--| |
- *     |    |B1|B2|  B3  |    |B4|B5 |    50 are left at the right end, to pull at
+ *     |    |B1|B2|  B3  |B4|B5|     |
  */
 export function demonstrationKitchen(): Project {
   const plain = newProject('mm', 'Ferry Cottage kitchen')
@@ -36,8 +36,8 @@ export function demonstrationKitchen(): Project {
     place(plain, 'base', 1, 600, 500, rows(TOP_DRAWER, share(1, { kind: 'drawer' }), share(1, { kind: 'drawer' }))),
     place(plain, 'base', 2, 1100, 300, rows(TOP_DRAWER, share(1, DOOR_LEFT)), shelves(1)),
     place(plain, 'base', 3, 1400, 800, PAIR),
-    place(plain, 'base', 4, 2800, 450, rows(TOP_DRAWER, share(1, DOOR_RIGHT)), shelves(1)),
-    place(plain, 'base', 5, 3250, 300, DOOR_RIGHT, shelves(2)),
+    place(plain, 'base', 4, 2200, 450, rows(TOP_DRAWER, share(1, DOOR_RIGHT)), shelves(1)),
+    place(plain, 'base', 5, 2650, 300, DOOR_RIGHT, shelves(2)),
     place(plain, 'upper', 1, 600, 650, PAIR, { ...shelves(2), partition: { at: 0.5 } }),
     place(plain, 'upper', 2, 2550, 300, { kind: 'open' }, shelves(0, 2)),
     place(plain, 'upper', 3, 2850, 400, DOOR_LEFT, shelves(2)),

@@ -3,7 +3,7 @@ import { button, cabinet, carry, expect, middleOf, notice, onScreen, openTab, sa
 test('Escape in the midst of a drag leaves everything as it was', async ({ shop }) => {
   const before = await save(shop)
   const from = await middleOf(cabinet(shop, 'B5'))
-  await carry(shop, from, { x: from.x + 7, y: from.y })
+  await carry(shop, from, { x: from.x + 60, y: from.y })
   await expect(cabinet(shop, 'B5')).toBeVisible()
   await expect(shop.locator('[data-words=fits]')).toContainText('B5 at')
   await shop.keyboard.press('Escape')
@@ -15,27 +15,27 @@ test('Escape in the midst of a drag leaves everything as it was', async ({ shop 
 
 test('a drag says live what it comes to, and its undo step is named after it', async ({ shop }) => {
   const from = await middleOf(cabinet(shop, 'B5'))
-  const by = (await onScreen(shop, 50, 0)).x - (await onScreen(shop, 0, 0)).x
+  const by = (await onScreen(shop, 650, 0)).x - (await onScreen(shop, 0, 0)).x
   await carry(shop, from, { x: from.x + by, y: from.y })
-  await expect(shop.locator('[data-words=fits]')).toContainText('B5 at 3150: fits, 50 left to')
+  await expect(shop.locator('[data-words=fits]')).toContainText('B5 at 3300: fits, 650 left to B4')
   await expect(shop.locator('[data-figure="parts"]')).toContainText('no change')
   await shop.mouse.up()
   await button(shop, 'Undo move B5').click()
   await expect(button(shop, 'Redo move B5')).toBeEnabled()
   await openTab(shop, 'Schedule')
-  await expect(shop.getByLabel('From left of B5', { exact: true })).toHaveValue('3100')
+  await expect(shop.getByLabel('From left of B5', { exact: true })).toHaveValue('2650')
 })
 
 test('a stretch shows what it changes before it is let go', async ({ shop }) => {
   await cabinet(shop, 'B5').click()
   const from = await middleOf(shop.locator('[data-handle=left]'))
-  const to = await onScreen(shop, 3300, 0)
+  const to = await onScreen(shop, 2700, 0)
   await carry(shop, from, { x: to.x, y: from.y })
   await expect(shop.locator('[data-words=fits]')).toContainText('B5 to 250')
   await expect(cabinet(shop, 'B5')).toHaveAccessibleName(/^B5 base, 250 wide/)
   await shop.mouse.up()
   await button(shop, 'Undo narrow B5').click()
-  await expect(cabinet(shop, 'B5')).toHaveAccessibleName(/^B5 base, 450 wide/)
+  await expect(cabinet(shop, 'B5')).toHaveAccessibleName(/^B5 base, 300 wide/)
 })
 
 test('a cabinet let go over another drops back, and it is said why', async ({ shop }) => {

@@ -11,8 +11,8 @@ async function refusal(field: Locator): Promise<Locator> {
 /** After whatever was refused, the next edit is taken, and it is the only step to undo. */
 async function expectAllWorks(page: Page): Promise<void> {
   const field = page.getByLabel('Width of B2', { exact: true })
-  await type(field, '350')
-  await expect(cabinet(page, 'B2')).toHaveAccessibleName(/^B2 base, 350 wide/)
+  await type(field, '250')
+  await expect(cabinet(page, 'B2')).toHaveAccessibleName(/^B2 base, 250 wide/)
   await button(page, 'Undo narrow B2').click()
   await expect(button(page, 'Undo')).toBeDisabled()
 }
@@ -27,7 +27,7 @@ const REFUSED = [
   ['Width of B1', '4200', 'B1 is 4200 wide; the wall is 3600 long.'],
   ['Width of B4', '1400', 'B4 would'],
   ['Height of T1', '2600', 'T1 would reach 200 above the ceiling (2400).'],
-  ['From left of B5', '3300', 'B5 would stand 150 past the right end of the wall (3600).'],
+  ['From left of B5', '3450', 'B5 would stand 150 past the right end of the wall (3600).'],
   ['From left of U2', '1500', 'U2 would cover the window by 500.'],
 ] as const
 
@@ -101,20 +101,20 @@ test('a part longer than any sheet is named with its size and that of the sheet;
   await expect(shop.locator('[data-sheet]').first()).toBeVisible()
   await expect(shop.getByText(/on no sheet:/).first()).toBeVisible()
   await openTab(shop, 'Schedule')
-  await type(shop.getByLabel('Width of B2', { exact: true }), '350')
-  await expect(cabinet(shop, 'B2')).toHaveAccessibleName(/^B2 base, 350 wide/)
+  await type(shop.getByLabel('Width of B2', { exact: true }), '250')
+  await expect(cabinet(shop, 'B2')).toHaveAccessibleName(/^B2 base, 250 wide/)
 })
 
 test('a wall made too short keeps its cabinets and says which stand past its end', async ({ shop }) => {
   await goTo(shop, 'Site')
-  await type(shop.getByLabel('Length', { exact: true }), '3000')
+  await type(shop.getByLabel('Length', { exact: true }), '2500')
   await goTo(shop, 'Design')
   await openTab(shop, 'Findings')
   const table = shop.getByRole('table', { name: 'Findings' })
-  await expect(table).toContainText('B5 would stand 550 past the right end of the wall (3000)')
+  await expect(table).toContainText('B5 would stand 450 past the right end of the wall (2500)')
   await button(shop, /^Undo/).click()
   await expect(shop.getByText('past the right end')).toHaveCount(0)
-  await expect(cabinet(shop, 'B5')).toHaveAccessibleName(/^B5 base, 450 wide/)
+  await expect(cabinet(shop, 'B5')).toHaveAccessibleName(/^B5 base, 300 wide/)
 })
 
 test('a window put in a low wall is no higher than the wall', async ({ shop }) => {

@@ -30,11 +30,11 @@ test('a tap selects, and a drag on the selected box moves it', async ({ shop }) 
   await shop.touchscreen.tap(middle.x, middle.y)
   await expect(cabinet(shop, 'B5')).toHaveAttribute('aria-pressed', 'true')
   // The wall end, 50 away, catches it.
-  const by = (await onScreen(shop, 50, 0)).x - (await onScreen(shop, 0, 0)).x
+  const by = (await onScreen(shop, 650, 0)).x - (await onScreen(shop, 0, 0)).x
   await stroke(shop, { from: middle, to: { x: middle.x + by + 6, y: middle.y } })
   await expect(button(shop, 'Undo move B5')).toBeEnabled()
   await openTab(shop, 'Schedule')
-  await expect(shop.getByLabel('From left of B5', { exact: true })).toHaveValue('3150')
+  await expect(shop.getByLabel('From left of B5', { exact: true })).toHaveValue('3300')
 })
 
 test('a finger on a box that is not selected moves the view and nothing else', async ({ shop }) => {
