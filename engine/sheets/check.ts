@@ -32,6 +32,7 @@ function wrongIn(job: Fields): string | null {
     (job.seconds === undefined ? null : notSize('seconds', job.seconds, 0)) ??
     (job.seed === undefined ? null : notCount('seed', job.seed)) ??
     (job.offcutLeast === undefined ? null : wrongLeast(job.offcutLeast)) ??
+    (job.goals === undefined ? null : wrongGoals(job.goals)) ??
     firstWrong('stock', job.stock, wrongStock) ??
     firstWrong('parts', job.parts, wrongPart)
   if (found) return found
@@ -71,6 +72,12 @@ function wrongStock(stock: Fields, path: string): string | null {
 function wrongLeast(least: unknown): string | null {
   if (!isFields(least)) return `offcutLeast is ${shown(least)}; it must have a length and a width`
   return notSize('offcutLeast.length', least.length, 0) ?? notSize('offcutLeast.width', least.width, 0)
+}
+
+function wrongGoals(goals: unknown): string | null {
+  if (!Array.isArray(goals)) return `goals is ${shown(goals)}; it must be a list`
+  const at = goals.findIndex((goal, at) => !['leftover', 'settings'].includes(goal) || goals.indexOf(goal) < at)
+  return at < 0 ? null : `goals[${at}] is ${shown(goals[at])}; it must be leftover or settings, each once`
 }
 
 function wrongPart(part: Fields, path: string): string | null {

@@ -35,6 +35,15 @@ export class Twig {
   ) {}
 }
 
+/** What it takes to cut a board: sizes by their number in the count that all boards share. */
+export interface Handling {
+  readonly widths: readonly number[]
+  readonly lengths: readonly number[]
+  readonly trimmed: number
+  /** Boards that are cut alike have the same. */
+  readonly pattern: number
+}
+
 /** A sheet being planned. `rests` are the twigs that have room left for some part. */
 export class Board {
   rests: Twig[] = []
@@ -46,6 +55,8 @@ export class Board {
   /** Of the parts on it, grown. */
   used = 0
   stamp = 0
+  /** What it takes to cut it, once that was asked. */
+  handling: Handling | null = null
   constructor(
     readonly stock: StockKind,
     public root: Twig,
@@ -159,6 +170,7 @@ function shrink(strip: Twig, way: Way): void {
 }
 
 export function listRests(board: Board, yard: Yard): void {
+  board.handling = null
   board.rests = []
   board.roomLength = 0
   board.roomWidth = 0
@@ -224,8 +236,20 @@ export function deadShare(length: number, width: number, level: number, yard: Ya
   return isDead ? (length * width) / yard.sheetArea : 0
 }
 
+/** Takes a share of what is left behind a sheet's parts for now off the sheet. */
+export function holdNarrow(board: Board, share: number, yard: Yard): Board {
+  const { root } = board
+  const held = Math.floor(share * root.rest)
+  if (root.way === RIP) root.width -= held
+  else root.length -= held
+  root.rest -= held
+  board.isHeld = true
+  listRests(board, yard)
+  return board
+}
+
 /** Gives a sheet that was held narrow its whole size back. */
-export function release(board: Board, yard: Yard): void {
+export function release(board: Board, yard: Yard): Board {
   const { root, stock } = board
   const whole = root.way === RIP ? stock.width : stock.length
   root.rest += whole - (root.way === RIP ? root.width : root.length)
@@ -233,6 +257,7 @@ export function release(board: Board, yard: Yard): void {
   else root.length = whole
   board.isHeld = false
   listRests(board, yard)
+  return board
 }
 
 /** Parts on a piece, by kind, added to a list. */

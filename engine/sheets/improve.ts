@@ -1,43 +1,40 @@
-import { type Random, randomFrom } from '../basics/random'
 import { type Board, depthUsed, freshBoard, listParts, RIP, release } from './cutTree'
 import { firstWay, type Goal, goalsFor, isBest } from './goal'
+import { HandlingCount } from './handling'
+import type { JobGoal } from './job'
 import type { Lot } from './lot'
+import { neaten } from './neaten'
 import type { Plan } from './plan'
-import { lookFor, Search } from './search'
-import type { Look } from './spot'
+import { type Saw, sawFor } from './saw'
+import { Search } from './search'
 
-/** Rests looked at between two looks up: some ten milliseconds' worth, less when there is little work. */
-const CHUNK = 250_000
-const LEAST_CHUNKS = 8
-/** The part of the work, at most, that goes into a larger offcut once the sheets are counted. */
-const OFFCUT_SHARE = 0.2
-const OFFCUT_WORK = 6_000_000
-
-interface Saw {
-  readonly lot: Lot
-  readonly look: Look
-  readonly random: Random
-  readonly chunk: number
-}
-
-function sawFor(lot: Lot, seed: number, budget: number): Saw {
-  const random = randomFrom(seed)
-  return { lot, look: lookFor(lot, random), random, chunk: Math.min(CHUNK, budget / LEAST_CHUNKS) }
-}
+/** Each goal after the sheets gets so much of the work that the sheets may get, and no more than that. */
+const GOAL_SHARE = 0.6
+const GOAL_WORK = 24_000_000
 
 /**
  * Better and better plans: first fewer or cheaper sheets, as long as the bound leaves hope and the budget (rests looked
- * at) lasts; then, on as many sheets, a larger piece left over on one of them. Yields null between chunks of work.
+ * at) lasts; then, on as many sheets, the goals of the job in their order. Yields null between chunks of work.
  */
 export function* improve(lot: Lot, first: Plan, bound: number, seed: number, budget: number): Generator<Plan | null> {
   const saw = sawFor(lot, seed, budget)
-  const forOffcut = Math.min(OFFCUT_WORK, budget * OFFCUT_SHARE)
+  const work = Math.min(GOAL_WORK, budget * GOAL_SHARE)
   let best = first
-  for (const plan of saveSheets(saw, first, bound, budget - forOffcut)) {
-    if (plan) best = plan
-    yield plan
+  for (const search of [saveSheets, ...lot.goals.map((goal) => goalSearch(goal, work))]) {
+    for (const plan of search(saw, best, bound, budget)) {
+      if (plan) best = plan
+      yield plan
+    }
+    if (best.left.length > 0) return
   }
-  if (best.left.length === 0) yield* enlargeOffcut(saw, best, saw.look.work + forOffcut)
+}
+
+function goalSearch(goal: JobGoal, work: number) {
+  return (saw: Saw, plan: Plan) => {
+    const { goals } = saw.lot
+    const isFirst = goals[0] === goal
+    return goal === 'settings' ? neaten(saw, plan, work, !isFirst) : enlargeOffcut(saw, plan, work, isFirst)
+  }
 }
 
 /** What a search finds in little time: for a first answer that is worth showing. */
@@ -97,10 +94,14 @@ const STEPS = [0.16, 0.08, 0.04, 0.02, 0.01]
 
 /**
  * On the sheet with the least on it, the parts draw together so that what is left is one piece as long as the sheet
- * (or as wide, in a shop that crosscuts first): the sheet is taken to be narrower, and the search goes on.
+ * (or as wide, in a shop that crosscuts first): the sheet is taken to be narrower, and the search goes on. Where this is
+ * not the first goal, no setting is given for it.
  */
-function* enlargeOffcut(saw: Saw, first: Plan, budget: number): Generator<Plan | null> {
+function* enlargeOffcut(saw: Saw, first: Plan, work: number, isFirst: boolean): Generator<Plan | null> {
   const { lot, look } = saw
+  const handling = new HandlingCount(lot)
+  const budget = look.work + work
+  const isAsHandy = ({ boards }: Plan) => isFirst || handling.of(boards) <= handling.of(best.boards)
   let best = first
   for (let step = 0; step < STEPS.length && look.work < budget; ) {
     const last = emptiest(best)
@@ -109,7 +110,7 @@ function* enlargeOffcut(saw: Saw, first: Plan, budget: number): Generator<Plan |
     const most = Math.floor(depthUsed(last) - STEPS[step]! * whole)
     const until = Math.min(budget, look.work + (budget - look.work) / (STEPS.length - step + 1))
     const found = most > 0 ? yield* reach(saw, drawTogether(best, last, most, lot), until, best) : null
-    if (found && found.boards.length <= best.boards.length) {
+    if (found && found.boards.length <= best.boards.length && isAsHandy(found)) {
       for (const board of found.boards) if (board.isHeld) release(board, lot)
       best = found
       yield best

@@ -13,7 +13,12 @@ export interface SheetJob {
   readonly parts: readonly JobPart[]
   /** What is left over and at least this long and wide is an offcut; the rest is waste. */
   readonly offcutLeast?: { readonly length: number; readonly width: number }
+  /** What else is wished for, in this order, on as many sheets; each once. Leftover, then settings, when left out. */
+  readonly goals?: readonly JobGoal[]
 }
+
+/** One large piece left over from end to end of a sheet; few settings of guide and stop, and few cuts. */
+export type JobGoal = 'leftover' | 'settings'
 
 export interface JobStock {
   readonly id: string

@@ -1,5 +1,5 @@
 import { ticks } from '../units/length'
-import type { JobPart, JobStock, SheetJob } from './job'
+import type { JobGoal, JobPart, JobStock, SheetJob } from './job'
 
 /**
  * One material's share of a job, in whole ticks. Every part and every sheet less its trim is grown by one kerf, so that
@@ -13,6 +13,7 @@ export interface Lot {
   /** How many directions may be taken in turn; Infinity for no limit. */
   readonly depth: number
   readonly first: 'rip' | 'crosscut' | 'any'
+  readonly goals: readonly JobGoal[]
   readonly kinds: readonly PartKind[]
   readonly stocks: readonly StockKind[]
   /** Of the largest sheet, grown: what areas are compared with. */
@@ -59,6 +60,7 @@ function lotOf(job: SheetJob, material: string): Lot {
     kerf,
     depth: job.stages === null ? Infinity : (job.stages ?? 3),
     first: job.firstCut ?? 'rip',
+    goals: job.goals ?? ['leftover', 'settings'],
     kinds: fitting,
     stocks: stocks.filter((stock) => stock.quantity > 0 && fitting.some((kind) => fits(kind, stock))),
     sheetArea: Math.max(1, ...stocks.map(({ length, width }) => length * width)),

@@ -17,8 +17,8 @@ const WORK = { thorough: 40_000_000, quick: 10_000_000, glance: 400_000 }
 /** Rests looked at before the first answer: about ten milliseconds' worth, or a tenth of all. */
 const FIRST_WORK = 350_000
 const FIRST_SHARE = 0.1
-/** More than any machine looks at in a second, so that a search with a time of its own ends by the clock. */
-const WORK_A_SECOND = 150_000_000
+/** About as many as are looked at in a second: in a time of its own a search gets to the goals after the sheets too. */
+const WORK_A_SECOND = 36_000_000
 
 /** One material on its way: its best plan so far, and that as layouts. */
 interface Bay {
@@ -75,7 +75,7 @@ export function packSheets(job: SheetJob, until: () => boolean = () => false): S
 }
 
 function workOf({ seconds, effort }: SheetJob): number {
-  return seconds === undefined ? WORK[effort ?? 'thorough'] : Math.max(1, seconds) * WORK_A_SECOND
+  return seconds === undefined ? WORK[effort ?? 'thorough'] : Math.max(0.05, seconds) * WORK_A_SECOND
 }
 
 function seedOf({ seed }: SheetJob): number {

@@ -85,7 +85,7 @@ function fill(lot: Lot, order: readonly number[], dead: number, favourite: Stock
   const left: number[] = []
   const opened = new Map<StockKind, number>()
   const refused = new Set<number>()
-  const look: Look = { lot, nextBlink: () => Infinity, untilBlink: Infinity, dead, work: 0 }
+  const look: Look = { lot, nextBlink: () => Infinity, untilBlink: Infinity, dead, work: 0, fuss: null }
   const spot: Spot = { board: 0, rest: 0, turned: false, across: false, loss: Infinity }
   for (const kind of order) {
     const from = Math.max(0, boards.length - BOARDS_OPEN)

@@ -16,13 +16,16 @@ const HEEDLESS = 0.3
 const WASTE_SHUNNED = 20
 /** So often a sheet is ruined as a whole. */
 const WHOLE = 0.15
+/** What a turn costs beside the rests that it looks at; more when more is asked of a state than its sheets. */
+const TURN = 20
+const DEAR_TURN = 200
 /** Every so many turns, whatever is homeless then counts for so much more from there on (found by trial). */
 const PATIENCE = 100
 const IMPATIENCE = 0.02
 
 export function lookFor(lot: Lot, random: Random): Look {
   const nextBlink = () => Math.ceil(-Math.log(1 - random()) / BLINK)
-  return { lot, nextBlink, untilBlink: 1 / BLINK, dead: 0, work: 0 }
+  return { lot, nextBlink, untilBlink: 1 / BLINK, dead: 0, work: 0, fuss: null }
 }
 
 /**
@@ -51,6 +54,8 @@ export class Search {
     pool: readonly number[],
     private readonly look: Look,
     private readonly random: Random,
+    /** What else a state costs, in sheets. */
+    private readonly aside: ((boards: readonly Board[]) => number) | null = null,
   ) {
     this.boards = [...boards]
     this.pool = [...pool]
@@ -62,7 +67,8 @@ export class Search {
     this.late = new Float64Array(LATE).fill(this.cost)
   }
 
-  turn(): void {
+  /** Whether the turn was kept. */
+  turn(): boolean {
     this.turns++
     const poolBefore = this.pool
     this.before.length = 0
@@ -70,16 +76,19 @@ export class Search {
     if (this.random() < DEALT) this.deal()
     this.ruin()
     this.recreate()
+    if (this.aside) for (const { at } of this.before) tidy(this.boards[at]!, this.lot)
     const cost = this.costNow()
     const at = this.turns % LATE
-    if (cost <= this.late[at]! || cost <= this.cost || this.pool.length === 0) this.cost = cost
+    const isKept = cost <= this.late[at]! || cost <= this.cost || (!this.aside && this.pool.length === 0)
+    if (isKept) this.cost = cost
     else {
       for (const { at, board } of this.before) this.boards[at] = board
       this.pool = poolBefore
     }
     this.late[at] = this.cost
-    if (this.turns % PATIENCE === 0) this.press()
-    this.look.work += 20 + this.boards.length + 4 * poolBefore.length
+    if (!this.aside && this.turns % PATIENCE === 0) this.press()
+    this.look.work += (this.aside ? DEAR_TURN : TURN) + this.boards.length + 4 * poolBefore.length
+    return isKept
   }
 
   /** Parts that are homeless time and again become urgent, so that the search does not rest where they are left out. */
@@ -99,7 +108,7 @@ export class Search {
     for (const kind of this.pool) homeless += this.lot.kinds[kind]!.area * this.urgency[kind]!
     let worth = 0
     for (const board of this.boards) worth += board.worth
-    return homeless / this.lot.sheetArea - REST_SHARE * worth
+    return homeless / this.lot.sheetArea - REST_SHARE * worth + (this.aside?.(this.boards) ?? 0)
   }
 
   /** A board that this turn may change; the one before is kept, to go back to. */
@@ -144,7 +153,7 @@ export class Search {
     const count = Math.min(boards.length, 1 + Math.floor(random() * 2.4))
     for (let round = 0; round < count; round++) {
       const board = this.mine(this.below(boards.length))
-      this.takeOff(board.root, random() < WHOLE ? 1 : 0.3 + 0.6 * random())
+      this.takeOff(board.root, random() < WHOLE ? 1 : this.aside ? 0.1 + 0.5 * random() : 0.3 + 0.6 * random())
       tidy(board, this.lot)
     }
   }

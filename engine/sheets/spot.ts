@@ -34,17 +34,33 @@ export interface Look {
   dead: number
   /** Counts the rests that were looked at: the search is measured in these. */
   work: number
+  /** What new settings and cuts cost, where that is minded. */
+  fuss: Fuss | null
+}
+
+/** What it would cost at the saw to cut a part out of a rest, in the measure of losses. */
+export interface Fuss {
+  /** The part is from here on the one asked about, as it lies. */
+  ask(kind: number, turned: boolean): void
+  /** Cutting a piece as large as the part at a level, one way or the other. */
+  cut(level: number, isRip: boolean): number
 }
 
 /** The best spot for a kind of part among the boards from `from` on; its `loss` is Infinity when there is none. */
 export function findSpot(boards: readonly Board[], kind: number, look: Look, spot: Spot, from = 0): Spot {
   const { length, width, turns } = look.lot.kinds[kind]!
   spot.loss = Infinity
+  const { fuss } = look
   for (let at = from; at < boards.length; at++) {
     const board = boards[at]!
-    if (length <= board.roomLength && width <= board.roomWidth) tryBoard(board, at, length, width, false, look, spot)
-    if (turns && width <= board.roomLength && length <= board.roomWidth)
+    if (length <= board.roomLength && width <= board.roomWidth) {
+      fuss?.ask(kind, false)
+      tryBoard(board, at, length, width, false, look, spot)
+    }
+    if (turns && width <= board.roomLength && length <= board.roomWidth) {
+      fuss?.ask(kind, true)
       tryBoard(board, at, width, length, true, look, spot)
+    }
   }
   look.work += boards.length - from
   return spot
@@ -52,7 +68,7 @@ export function findSpot(boards: readonly Board[], kind: number, look: Look, spo
 
 function tryBoard(board: Board, at: number, length: number, width: number, turned: boolean, look: Look, spot: Spot) {
   const { rests } = board
-  const { lot } = look
+  const { lot, fuss } = look
   look.work += rests.length
   for (let index = 0; index < rests.length; index++) {
     const twig = rests[index]!
@@ -72,15 +88,21 @@ function tryBoard(board: Board, at: number, length: number, width: number, turne
     const left = isRip
       ? value(roomLength, narrow, level, look) + value(short, width, level + 1, look)
       : value(short, roomWidth, level, look) + value(length, narrow, level + 1, look)
-    take(spot, at, index, turned, false, before - left)
+    take(spot, at, index, turned, false, before - left + (fuss ? fussOf(fuss, level, isRip, short, narrow) : 0))
     if (short === 0 || narrow === 0) continue
     const down = flips(twig, board, lot) ? level - 1 : level
     if (down + 2 > lot.depth) continue
     const other = isRip
       ? value(short, roomWidth, down + 1, look) + value(length, narrow, down + 2, look)
       : value(roomLength, narrow, down + 1, look) + value(short, width, down + 2, look)
-    take(spot, at, index, turned, true, before - other)
+    take(spot, at, index, turned, true, before - other + (fuss ? fussOf(fuss, down + 1, !isRip, short, narrow) : 0))
   }
+}
+
+/** A slice first, and the part off the slice unless it is as large across. */
+function fussOf(fuss: Fuss, level: number, isRip: boolean, short: number, narrow: number): number {
+  const isExact = isRip ? short === 0 : narrow === 0
+  return fuss.cut(level, isRip) + (isExact ? 0 : fuss.cut(level + 1, !isRip))
 }
 
 function value(length: number, width: number, level: number, { lot, dead }: Look): number {
@@ -102,6 +124,7 @@ export function putAt(board: Board, kind: number, spot: Spot, lot: Lot): void {
   const { length, width } = lot.kinds[kind]!
   const leaf = new Twig(spot.turned ? width : length, spot.turned ? length : width, RIP, kind, spot.turned)
   let twig = board.rests[spot.rest]!
+  board.handling = null
   forgetRest(twig, board)
   if (spot.across) {
     if (flips(twig, board, lot)) {

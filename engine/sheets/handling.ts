@@ -1,0 +1,108 @@
+import { type Board, depthUsed, type Handling, RIP, type Twig } from './cutTree'
+import type { Lot } from './lot'
+import type { Fuss } from './spot'
+
+/** What a cut or a setting costs beside the others (common practice, no source): setting a guide takes longest. */
+const RIP_WIDTH = 3
+const CROSSCUT_LENGTH = 2
+const RIPPED = 1.5
+const TRIMMED = 1
+const PATTERN = 1
+/** What the costs above count beside the loss of a rest when a place is looked for; it changes from turn to turn. */
+const MINDED = 0.03
+const MOODS = 4
+
+/** Counts over all boards of a lot what it takes to cut them, and tells a search what is in use already. */
+export class HandlingCount implements Fuss {
+  private readonly numbers = new Map<number, number>()
+  private readonly widthSeen: number[] = []
+  private readonly lengthSeen: number[] = []
+  private readonly kindLength: number[]
+  private readonly kindWidth: number[]
+  private round = 0
+  private length = 0
+  private width = 0
+
+  constructor({ kinds }: Lot) {
+    this.kindLength = kinds.map(({ length }) => this.numberOf(length))
+    this.kindWidth = kinds.map(({ width }) => this.numberOf(width))
+  }
+
+  /** The cost of all cuts and settings of these boards. */
+  of(boards: readonly Board[]): number {
+    const { widthSeen, lengthSeen } = this
+    const round = ++this.round
+    const patterns = new Set<number>()
+    let cost = 0
+    for (const board of boards) {
+      board.handling ??= this.handlingOf(board)
+      const { handling } = board
+      for (const width of handling.widths) {
+        cost += RIPPED + (widthSeen[width] === round ? 0 : RIP_WIDTH)
+        widthSeen[width] = round
+      }
+      for (const length of handling.lengths) {
+        cost += lengthSeen[length] === round ? 0 : CROSSCUT_LENGTH
+        lengthSeen[length] = round
+      }
+      cost += TRIMMED * handling.trimmed
+      patterns.add(handling.pattern)
+    }
+    return cost + PATTERN * patterns.size
+  }
+
+  ask(kind: number, turned: boolean): void {
+    this.length = turned ? this.kindWidth[kind]! : this.kindLength[kind]!
+    this.width = turned ? this.kindLength[kind]! : this.kindWidth[kind]!
+  }
+
+  cut(level: number, isRip: boolean): number {
+    const mood = (this.round % MOODS) * MINDED
+    if (level > 2) return mood * TRIMMED
+    if (isRip) return mood * (RIPPED + (this.widthSeen[this.width] === this.round ? 0 : RIP_WIDTH))
+    return this.lengthSeen[this.length] === this.round ? 0 : mood * CROSSCUT_LENGTH
+  }
+
+  private handlingOf({ root }: Board): Handling {
+    const widths: number[] = []
+    const lengths: number[] = []
+    let trimmed = 0
+    const list = (twig: Twig, level: number) => {
+      for (const piece of twig.pieces) {
+        if (level > 2) trimmed += piece.kind >= 0 ? 1 : 0
+        else if (twig.way === RIP) widths.push(this.numberOf(piece.width))
+        else lengths.push(this.numberOf(piece.length))
+        if (piece.kind < 0) list(piece, level + 1)
+      }
+    }
+    list(root, 1)
+    return { widths, lengths, trimmed, pattern: patternOf(root) }
+  }
+
+  private numberOf(size: number): number {
+    const known = this.numbers.get(size)
+    if (known !== undefined) return known
+    this.numbers.set(size, this.numbers.size)
+    return this.numbers.size - 1
+  }
+}
+
+/** A number that is the same for pieces that are cut alike, in whatever order. */
+function patternOf(twig: Twig): number {
+  if (twig.kind >= 0) return Math.imul(twig.kind + 1, 0x9e3779b1) >>> 0
+  let sum = twig.way + 1
+  for (const piece of twig.pieces) sum = (sum + Math.imul(patternOf(piece) ^ 0x5bd1e995, 0x85ebca6b)) >>> 0
+  return sum
+}
+
+/** The largest share of a sheet that is left in one piece from end to end. */
+export function mostLeft(boards: readonly Board[]): number {
+  let most = 0
+  for (const board of boards) {
+    const { root, stock } = board
+    const whole = root.way === RIP ? stock.width : stock.length
+    const left = (whole - depthUsed(board)) / whole
+    if (left > most) most = left
+  }
+  return most
+}

@@ -1,0 +1,56 @@
+import { type Board, copyOf, holdNarrow, release } from './cutTree'
+import { HandlingCount, mostLeft } from './handling'
+import type { Plan } from './plan'
+import type { Saw } from './saw'
+import { Search } from './search'
+
+/** What one unit of handling costs beside a part without a place, in sheets (found by trial). */
+const UNIT = 0.003
+/** Of an offcut that was won before, so much is kept; the rest may go for fewer settings (found by trial). */
+const KEPT = 0.7
+
+/**
+ * On as many sheets, plans that take fewer settings and cuts, and among those plans that leave more in one piece.
+ * `isOffcutKept`: the largest offcut stays in one piece, or most of it. Yields null between chunks of work.
+ */
+export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boolean): Generator<Plan | null> {
+  const { lot, look, random, chunk } = saw
+  const count = new HandlingCount(lot)
+  const until = look.work + budget
+  let now = 0
+  const cost = (boards: readonly Board[]) => {
+    now = count.of(boards) - mostLeft(boards)
+    return UNIT * now
+  }
+  const freed = (board: Board) => (board.isHeld ? release(copyOf(board), lot) : board)
+  look.fuss = count
+  const search = new Search(
+    lot,
+    isOffcutKept ? withOffcutKept(first.boards, saw) : first.boards,
+    [],
+    look,
+    random,
+    cost,
+  )
+  let best = now
+  let next = look.work + chunk
+  while (look.work < until) {
+    const isKept = search.turn()
+    if (isKept && search.pool.length === 0 && now < best - 1e-9) {
+      best = now
+      yield { boards: search.settled().map(freed), left: [] }
+    }
+    if (look.work > next) {
+      next = look.work + chunk
+      yield null
+    }
+  }
+  look.fuss = null
+}
+
+/** The sheet with the most left in one piece is for now taken to be without it. */
+function withOffcutKept(boards: readonly Board[], { lot }: Saw): Board[] {
+  const most = mostLeft(boards)
+  const at = boards.findIndex((board) => mostLeft([board]) === most)
+  return boards.map((board, index) => (index === at ? holdNarrow(copyOf(board), KEPT, lot) : board))
+}

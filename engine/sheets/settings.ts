@@ -1,0 +1,67 @@
+import type { Mm } from '../units/length'
+import { ticks } from '../units/length'
+import type { Piece, SheetAnswer } from './layout'
+
+/** What an answer asks of the hands at the saw. */
+export interface Settings {
+  /** Strips ripped, on all sheets. */
+  readonly rips: number
+  /** Different widths that the strips are ripped to. */
+  readonly ripWidths: number
+  /** Different lengths that strips are crosscut to. */
+  readonly crosscutLengths: number
+  /** Parts that are not done after a rip and a crosscut. */
+  readonly trimmed: number
+  /** Different sheets; those that are cut alike are one. */
+  readonly patterns: number
+}
+
+/** Counts the settings of all sheets together: a guide that is set serves every sheet and material. */
+export function settingsOf({ sheets }: SheetAnswer): Settings {
+  const widths = new Set<number>()
+  const lengths = new Set<number>()
+  let rips = 0
+  let trimmed = 0
+  for (const { root, copies } of sheets) {
+    for (const { isRip, piece, level } of cutsIn(root, 1)) {
+      if (level > 2) trimmed += piece.kind === 'part' ? copies : 0
+      else if (isRip) {
+        rips += copies
+        widths.add(ticks(piece.width))
+      } else lengths.add(ticks(piece.length))
+    }
+  }
+  return { rips, ripWidths: widths.size, crosscutLengths: lengths.size, trimmed, patterns: sheets.length }
+}
+
+interface Cut {
+  readonly isRip: boolean
+  readonly piece: Piece
+  /** Which direction in turn it is cut in: 1 for the sheet's first. */
+  readonly level: number
+}
+
+/** Every piece that is cut out and used, with the direction it is cut in. */
+function cutsIn(piece: Piece, level: number): Cut[] {
+  if (piece.kind !== 'cut') return []
+  const isRip = piece.direction === 'rip'
+  return piece.pieces
+    .filter(({ kind }) => kind === 'part' || kind === 'cut')
+    .flatMap((inner) => [{ isRip, piece: inner, level }, ...cutsIn(inner, level + 1)])
+}
+
+/**
+ * The largest piece left over that runs from end to end of a sheet: how far across, in mm. Across is the width where the
+ * sheet is ripped first, and the length where it is crosscut first.
+ */
+export function largestLeft({ sheets }: SheetAnswer): Mm {
+  let most = 0
+  for (const { root } of sheets) {
+    if (root.kind !== 'cut') continue
+    for (const piece of root.pieces) {
+      const isLeft = piece.kind === 'offcut' || piece.kind === 'waste'
+      if (isLeft) most = Math.max(most, root.direction === 'rip' ? piece.width : piece.length)
+    }
+  }
+  return most
+}

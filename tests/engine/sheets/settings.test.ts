@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest'
+import type { SheetJob } from '../../../engine/sheets/job'
+import { packSheets } from '../../../engine/sheets/pack'
+import { largestLeft, settingsOf } from '../../../engine/sheets/settings'
+import { sheetCount } from '../../../engine/sheets/tally'
+import { verify } from '../../../engine/sheets/verify'
+import { aJob, aSheet, boards } from './yard'
+
+describe('the settings of an answer', () => {
+  it('are a rip width and a crosscut length for boards of one size, a rip a strip', () => {
+    // 2440 holds 3 of 720 with their kerfs, so 5 boards are two strips.
+    const answer = packSheets(aJob([boards('720 x 560 x 5')]))
+    expect(settingsOf(answer)).toEqual({ rips: 2, ripWidths: 1, crosscutLengths: 1, trimmed: 0, patterns: 1 })
+  })
+
+  it('count a part as trimmed that is narrower than its strip', () => {
+    const parts = [boards('1500 x 1200 x 1'), boards('900 x 590 x 2')]
+    expect(settingsOf(packSheets(aJob(parts)))).toMatchObject({ rips: 1, trimmed: 2 })
+  })
+
+  it('count each copy of a sheet, and its settings once', () => {
+    const answer = packSheets(aJob([boards('2440 x 600 x 6')]))
+    expect(settingsOf(answer)).toEqual({ rips: 6, ripWidths: 1, crosscutLengths: 0, trimmed: 0, patterns: 1 })
+  })
+
+  it('are none where nothing is cut', () => {
+    const answer = packSheets(aJob([boards('2440 x 1220 x 1')]))
+    expect(settingsOf(answer)).toEqual({ rips: 0, ripWidths: 0, crosscutLengths: 0, trimmed: 0, patterns: 1 })
+  })
+})
+
+describe('the largest piece left', () => {
+  it('is measured across the sheet: 1220 less two strips of 300 and a kerf after each', () => {
+    expect(largestLeft(packSheets(aJob([boards('2440 x 300 x 2')])))).toBe(1220 - 2 * (300 + 3))
+  })
+
+  it('is nothing on a sheet that is used to its edge', () => {
+    expect(largestLeft(packSheets(aJob([boards('2440 x 608.5 x 2')])))).toBe(0)
+  })
+})
+
+/** Carcasses as they come: sides, bottoms, stretchers and shelves of a few widths. */
+const kitchen: SheetJob = aJob(
+  [
+    boards('720 x 560 x 12'),
+    boards('564 x 560 x 4'),
+    boards('864 x 560 x 2'),
+    boards('564 x 100 x 8'),
+    boards('864 x 100 x 4'),
+    boards('560 x 540 x 6'),
+    boards('720 x 300 x 8'),
+    boards('664 x 300 x 6'),
+    boards('660 x 285 x 5'),
+  ],
+  { stock: [aSheet({ trim: { length: 10, width: 10 } })] },
+)
+
+const plain = packSheets({ ...kitchen, goals: [] })
+const fuss = (job: SheetJob) => {
+  const { rips, ripWidths, crosscutLengths, trimmed } = settingsOf(packSheets(job))
+  return rips + ripWidths + crosscutLengths + trimmed
+}
+
+describe('the goals after the sheets', () => {
+  it.each([[['settings']], [['leftover']], [['leftover', 'settings']], [['settings', 'leftover']]] as const)(
+    'cost no sheet: %j',
+    (goals) => {
+      const answer = packSheets({ ...kitchen, goals: [...goals] })
+      expect(verify(kitchen, answer)).toEqual([])
+      expect(sheetCount(answer)).toBe(sheetCount(plain))
+    },
+  )
+
+  it('take fewer settings and cuts when settings are a goal', () => {
+    expect(fuss({ ...kitchen, goals: ['settings'] })).toBeLessThan(fuss({ ...kitchen, goals: [] }))
+  })
+
+  it('leave more in one piece when the leftover is a goal', () => {
+    expect(largestLeft(packSheets({ ...kitchen, goals: ['leftover'] }))).toBeGreaterThan(largestLeft(plain))
+  })
+
+  it('give back at most three tenths of the leftover for settings that come second', () => {
+    const most = largestLeft(packSheets({ ...kitchen, goals: ['leftover'] }))
+    const second = packSheets({ ...kitchen, goals: ['leftover', 'settings'] })
+    expect(largestLeft(second)).toBeGreaterThan(0.69 * most)
+  })
+})
