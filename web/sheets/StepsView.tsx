@@ -1,16 +1,10 @@
 import { memo, useDeferredValue, useMemo, useState } from 'react'
-import {
-  type Breakdown,
-  breakdownOf,
-  type Derived,
-  formatLength,
-  type LengthDisplay,
-  type Step,
-} from '../../engine/index'
-import { inputOf } from '../store/cutting'
+import { type Breakdown, type Derived, formatLength, type LengthDisplay, type Step } from '../../engine/index'
+import { breakdownFor } from '../store/cutting'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { chosenParts } from '../tables/chosen'
+import { PiecePicture } from './PiecePicture'
 import styles from './Sheets.module.css'
 import { KINDS, TOOLS, timeWords } from './words'
 
@@ -20,10 +14,7 @@ export function StepsView() {
   const layout = useStore((state) => state.layout)
   const packing = useStore((state) => state.packing)
   const current = currentLayout({ layout, derived })
-  const breakdown = useMemo(
-    () => (current ? breakdownOf(inputOf(derived, current.job, current.answer)) : null),
-    [current, derived],
-  )
+  const breakdown = useMemo(() => (current ? breakdownFor(derived, current) : null), [current, derived])
   if (!breakdown || breakdown.steps.length === 0) {
     const isThinking = packing === 'thinking' && derived.cutList.rows.length > 0
     return isThinking ? (
@@ -145,6 +136,7 @@ const StepLine = memo(function StepLine({ step, number, isNewBlade, material, di
               Write <strong>{step.write.join(' ')}</strong>
             </p>
           )}
+          <PiecePicture sketch={step.sketch} label={`${step.takes.name} before the cut`} />
           {step.cautions.map((caution) => (
             <p key={caution} className={styles.caution}>
               <span aria-hidden="true">▲</span> {caution}

@@ -1,9 +1,9 @@
 import { type ReactNode, useDeferredValue, useMemo } from 'react'
-import { breakdownOf, type Derived, sheetCount } from '../../engine/index'
+import { type Derived, sheetCount } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
 import { StepsView } from '../sheets/StepsView'
-import { inputOf } from '../store/cutting'
-import { currentLayout, type Layout, type State, type TableName } from '../store/state'
+import { breakdownFor } from '../store/cutting'
+import { currentLayout, type State, type TableName } from '../store/state'
 import { useStore } from '../store/store'
 import { CutListTable } from '../tables/CutListTable'
 import { FindingsTable } from '../tables/FindingsTable'
@@ -105,12 +105,8 @@ function StepCount() {
   const layout = useDeferredValue(useStore(currentLayout))
   const isIdle = useStore((state) => state.preview === null)
   const isKnown = layout?.isSettled && layout.job === derived.sheetJob && isIdle
-  const count = useMemo(() => (isKnown ? stepsOf(derived, layout) : null), [isKnown, derived, layout])
+  const count = useMemo(() => (isKnown ? breakdownFor(derived, layout).steps.length : null), [isKnown, derived, layout])
   return count === null ? null : <span className={styles.count}>{count}</span>
-}
-
-function stepsOf(derived: Derived, { job, answer }: Layout): number {
-  return breakdownOf(inputOf(derived, job, answer)).steps.length
 }
 
 function findingsWords({ problems }: Derived): string {

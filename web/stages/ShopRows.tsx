@@ -1,10 +1,50 @@
-import type { Shop } from '../../engine/index'
+import type { LengthDisplay, Shop } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
+import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import { TextField } from '../ui/TextField'
 import styles from './Panels.module.css'
+
+const BLADES = [
+  ['rip', 'Rip blade, teeth'],
+  ['crosscut', 'Crosscut blade, teeth'],
+] as const
+
+interface NarrowRipsProps {
+  readonly shop: Shop
+  readonly display: LengthDisplay
+  readonly onChange: (what: Partial<Shop>) => null
+}
+
+/** What the guides start from when an attachment is ticked: common practice, no source. */
+const USUAL_NARROW_RIPS = { least: 0, greatest: 230 }
+
+/** The attachment of the guides for narrow rips, where there is one. */
+function NarrowRips({ shop: { narrowRips }, display, onChange }: NarrowRipsProps) {
+  return (
+    <>
+      <label className={fields.check}>
+        <input
+          type="checkbox"
+          checked={narrowRips !== null}
+          onChange={(event) => onChange({ narrowRips: event.currentTarget.checked ? USUAL_NARROW_RIPS : null })}
+        />
+        Attachment for narrow rips
+      </label>
+      {narrowRips && (
+        <LengthField
+          label="It reaches to"
+          value={narrowRips.greatest}
+          display={display}
+          field="width"
+          onLength={(greatest) => onChange({ narrowRips: { ...narrowRips, greatest } })}
+        />
+      )}
+    </>
+  )
+}
 
 /** The saw, its guides and the person: what sheets and steps are made for. */
 export function ShopRows() {
@@ -59,6 +99,14 @@ export function ShopRows() {
           field="wallLength"
           onLength={(railLength) => change({ railLength })}
         />
+        <label className={fields.check}>
+          <input
+            type="checkbox"
+            checked={shop.canJoinRails}
+            onChange={(event) => change({ canJoinRails: event.currentTarget.checked })}
+          />
+          Another rail can be joined to it
+        </label>
         <LengthField
           label="Guides, least"
           value={shop.guides.least}
@@ -73,12 +121,41 @@ export function ShopRows() {
           field="width"
           onLength={(greatest) => change({ guides: { ...shop.guides, greatest } })}
         />
+        <NarrowRips shop={shop} display={display} onChange={change} />
         <LengthField
           label="Bench crosscut"
           value={shop.benchCrosscut}
           display={display}
           field="width"
           onLength={(benchCrosscut) => change({ benchCrosscut })}
+        />
+        <LengthField
+          label="Left on a rough cut"
+          value={shop.roughLength}
+          display={display}
+          field="small"
+          onLength={(roughLength) => change({ roughLength })}
+        />
+        {BLADES.map(([blade, label]) => (
+          <NumberField
+            key={blade}
+            label={label}
+            value={shop.blades[blade].teeth}
+            least={1}
+            most={200}
+            isWhole
+            onNumber={(teeth) => change({ blades: { ...shop.blades, [blade]: { teeth } } })}
+          />
+        ))}
+        <Choice
+          label="Full sheets"
+          value={shop.cutOrder ?? 'quicker'}
+          options={[
+            ['quicker', 'whichever is quicker'],
+            ['sheet by sheet', 'sheet by sheet'],
+            ['setting by setting', 'setting by setting'],
+          ]}
+          onChoice={(order) => change({ cutOrder: order === 'quicker' ? null : order })}
         />
       </fieldset>
       <fieldset className={styles.set}>

@@ -1,4 +1,5 @@
 import {
+  type Breakdown,
   type BreakdownInput,
   breakdownOf,
   type Derived,
@@ -11,7 +12,7 @@ import {
 } from '../../engine/index'
 import { createPacker, type Hand } from '../workers/packer'
 import { shelf } from './keeping'
-import { type Cutting, currentLayout } from './state'
+import { type Cutting, currentLayout, type Layout } from './state'
 import { useStore } from './store'
 
 /** Brings back what was being cut of a project whenever one is opened. */
@@ -43,8 +44,18 @@ export function startCutting(): void {
   goToBench(true)
 }
 
+let known: { readonly derived: Derived; readonly answer: SheetAnswer; readonly breakdown: Breakdown } | null = null
+
+/** The steps of a design, worked out once for every list that asks. */
+export function breakdownFor(derived: Derived, { job, answer }: Layout): Breakdown {
+  if (known?.derived !== derived || known.answer !== answer) {
+    known = { derived, answer, breakdown: breakdownOf(inputOf(derived, job, answer)) }
+  }
+  return known.breakdown
+}
+
 /** All that the steps of a design are worked out from. */
-export function inputOf({ project, cutList, partOf }: Derived, job: SheetJob, answer: SheetAnswer): BreakdownInput {
+function inputOf({ project, cutList, partOf }: Derived, job: SheetJob, answer: SheetAnswer): BreakdownInput {
   const { shop, materials, display } = project
   const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
   return { job, answer, shop, cutList: { rows: cutList.rows }, marks, materials, display }
