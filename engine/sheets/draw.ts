@@ -1,6 +1,7 @@
 import { remember } from '../basics/remember'
 import { fromTicks, ticks } from '../units/length'
 import { type Board, RIP, type Twig } from './cutTree'
+import { patternOf } from './handling'
 import type { SheetJob } from './job'
 import type { LeftPiece, Piece, Place, Placement2D, SheetLayout } from './layout'
 import type { Lot } from './lot'
@@ -39,11 +40,14 @@ function pieceOf(twig: Twig, x: number, y: number, lot: Lot, least: typeof LEAST
   return { kind: 'cut', direction: isRip ? 'rip' : 'crosscut', pieces, ...place }
 }
 
-/** The largest first, so that equal settings follow each other and equal sheets look alike. */
+/** The largest first, so that equal settings follow each other; sheets that are cut alike come out in one order. */
 function inCuttingOrder({ pieces, way }: Twig): Twig[] {
   const along = (twig: Twig) => (way === RIP ? twig.width : twig.length)
-  const parts = new Map(pieces.map((piece) => [piece, firstKind(piece)]))
-  return [...pieces].sort((a, b) => along(b) - along(a) || parts.get(a)! - parts.get(b)!)
+  const marks = new Map(pieces.map((piece) => [piece, { kind: firstKind(piece), pattern: patternOf(piece) }]))
+  return [...pieces].sort((a, b) => {
+    const [one, other] = [marks.get(a)!, marks.get(b)!]
+    return along(b) - along(a) || one.kind - other.kind || one.pattern - other.pattern
+  })
 }
 
 function firstKind(twig: Twig): number {
