@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { SheetJob } from '../../engine/sheets/job'
 import type { SheetAnswer } from '../../engine/sheets/layout'
-import { packSheets } from '../../engine/sheets/pack'
+import { checkJob, packSheets } from '../../engine/sheets/pack'
 import { tallyOf } from '../../engine/sheets/tally'
 import { verify } from '../../engine/sheets/verify'
 import { ticks } from '../../engine/units/length'
@@ -138,6 +138,43 @@ describe('a packing of several materials on sheets of several sizes, prices and 
         if (left(settled) === left(first)) expect(cost(settled)).toBeLessThanOrEqual(cost(first) + 1e-9)
       }),
       { numRuns: 12, seed: 23 },
+    )
+  })
+})
+
+describe('a packing with sheets that are locked, excluded or shown before', () => {
+  it('passes the verifier, keeps what is locked and uses nothing that is excluded', () => {
+    fc.assert(
+      fc.property(mixed, fc.nat(5), fc.nat(3), (drawn, lockedAt, excludedAt) => {
+        const free: SheetJob = { ...jobOf(drawn), effort: 'glance' }
+        const before = packSheets(free)
+        const locked = before.sheets.slice(lockedAt % (before.sheets.length + 1)).slice(0, 2)
+        const stock = free.stock.map((sheet, at) => (at === excludedAt ? { ...sheet, excluded: true } : sheet))
+        const job: SheetJob = { ...free, stock, locked }
+        const checked = checkJob(job)
+        expect(checked.ok ? '' : checked.message).toBe('')
+        const answer = packSheets(job)
+        expect(verify(job, answer)).toEqual([])
+        expect(answer.sheets.slice(0, locked.length)).toEqual(locked)
+        const excluded = answer.sheets.slice(locked.length).filter((sheet) => sheet.stock === `s${excludedAt}`)
+        expect(excluded).toEqual([])
+      }),
+      { numRuns: 80, seed: 24 },
+    )
+  })
+
+  it('stays as it was, whatever the seed, while nothing is better', () => {
+    fc.assert(
+      fc.property(mixed, fc.integer({ min: 1001, max: 2000 }), (drawn, seed) => {
+        const job: SheetJob = { ...jobOf(drawn), effort: 'glance' }
+        const before = packSheets(job)
+        fc.pre(before.unplaced.length === 0)
+        const again = { ...job, near: before.sheets }
+        expect(packSheets(again).sheets).toEqual(before.sheets)
+        const other = packSheets({ ...again, seed })
+        expect(verify(again, other)).toEqual([])
+      }),
+      { numRuns: 40, seed: 25 },
     )
   })
 })
