@@ -1,4 +1,5 @@
 import { bad, good, type Result } from '../basics/result'
+import { wrongBanks } from './bank'
 import { wrongLayouts, wrongLocks } from './checkLayouts'
 import type { SheetJob } from './job'
 
@@ -15,7 +16,7 @@ export function checkJob(job: unknown): Result<SheetJob> {
   const wrong = wrongIn(job) ?? wrongLayouts('locked', job.locked) ?? wrongLayouts('near', job.near)
   if (wrong) return bad(wrong)
   const checked = job as unknown as SheetJob
-  const unlockable = wrongLocks(checked)
+  const unlockable = wrongBanks(checked) ?? wrongLocks(checked)
   return unlockable ? bad(unlockable) : good(checked)
 }
 
@@ -87,6 +88,10 @@ function wrongPart(part: Fields, path: string): string | null {
   if (part.rotate !== undefined && typeof part.rotate !== 'boolean') {
     return `${path}.rotate is ${shown(part.rotate)}; it must be true or false`
   }
+  const { bank } = part
+  const isBank = isFields(bank) && typeof bank.id === 'string' && ['length', 'width'].includes(bank.along as string)
+  if (bank !== undefined && !isBank)
+    return `${path}.bank is ${shown(bank)}; it must have an id, and along: length or width`
   return notCount(`${path}.quantity`, part.quantity, 1, MOST_PARTS)
 }
 

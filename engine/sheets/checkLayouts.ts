@@ -1,6 +1,8 @@
-import type { SheetJob } from './job'
+import { banksOf } from './bank'
+import type { JobPart, SheetJob } from './job'
 import type { SheetLayout } from './layout'
 import { wrongInSheets } from './verify'
+import { wrongInBanks } from './verifyBanks'
 
 type Fields = Readonly<Record<string, unknown>>
 
@@ -29,7 +31,18 @@ export function wrongLocks(job: SheetJob): string | null {
     const [wrong] = wrongInSheets(job, [layout])
     if (wrong) return `locked[${at}]: ${wrong}`
   }
-  return tooMany(job, locked)
+  return tooMany(job, locked) ?? splitBank(job, locked)
+}
+
+function splitBank(job: SheetJob, locked: readonly SheetLayout[]): string | null {
+  const count = ({ id }: JobPart) =>
+    locked.reduce((sum, sheet) => sum + sheet.copies * sheet.placements.filter(({ part }) => part === id).length, 0)
+  for (const { id, boards } of banksOf(job)) {
+    const kinds = [...new Set(boards)]
+    const some = kinds.reduce((sum, part) => sum + count(part), 0)
+    if (some !== 0 && some !== boards.length) return `locked has ${some} of the ${boards.length} boards of bank ${id}`
+  }
+  return wrongInBanks(job, { sheets: locked, unplaced: [], bounds: {}, proved: false })[0] ?? null
 }
 
 function tooMany({ parts, stock }: SheetJob, locked: readonly SheetLayout[]): string | null {

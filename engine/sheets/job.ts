@@ -49,4 +49,15 @@ export interface JobPart {
   readonly quantity: number
   /** Whether it may be turned; not when left out. */
   readonly rotate?: boolean
+  /** The bank that it belongs to: all boards of a bank come from one sheet, side by side in the order of the job. */
+  readonly bank?: JobBank
+}
+
+/**
+ * Boards whose grain runs on from one to the next, as a bank of fronts. Along the length they lie end to end and are
+ * equally wide; along the width they lie edge to edge and are equally long. There is one kerf between two of them.
+ */
+export interface JobBank {
+  readonly id: string
+  readonly along: 'length' | 'width'
 }

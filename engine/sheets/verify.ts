@@ -1,6 +1,7 @@
 import { ticks } from '../units/length'
 import type { JobPart, JobStock, SheetJob } from './job'
 import type { Piece, SheetAnswer, SheetLayout } from './layout'
+import { wrongInBanks } from './verifyBanks'
 
 interface Ledger {
   readonly job: SheetJob
@@ -20,6 +21,7 @@ export function verify(job: SheetJob, answer: SheetAnswer): string[] {
   judgeCounts(answer, ledger)
   judgeProof(answer, ledger)
   judgeWishes(answer, ledger)
+  ledger.wrong.push(...wrongInBanks(job, answer))
   return ledger.wrong
 }
 

@@ -178,3 +178,40 @@ describe('a packing with sheets that are locked, excluded or shown before', () =
     )
   })
 })
+
+const banked = fc.record({
+  kerf: fc.constantFrom(0, 2.2, 3.175),
+  stages: fc.constantFrom<(2 | 3 | null)[]>(2, 3, null),
+  firstCut: fc.constantFrom<('rip' | 'crosscut' | 'any')[]>('rip', 'crosscut', 'any'),
+  along: fc.constantFrom<('length' | 'width')[]>('length', 'width'),
+  rotate: fc.boolean(),
+  across: fc.integer({ min: 100, max: 1000 }),
+  sizes: fc.array(fc.integer({ min: 60, max: 900 }), { minLength: 1, maxLength: 5 }),
+  others: fc.array(fc.tuple(fc.integer({ min: 60, max: 900 }), fc.integer({ min: 60, max: 700 })), { maxLength: 8 }),
+})
+
+describe('a packing with a bank of boards', () => {
+  it('cuts the bank from one sheet, in its order, side by side', () => {
+    let placed = 0
+    fc.assert(
+      fc.property(banked, ({ along, rotate, across, sizes, others, ...rest }) => {
+        const bank = { id: 'fronts', along }
+        const fronts = sizes.map((size, at) => {
+          const [length, width] = along === 'length' ? [size, across] : [across, size]
+          return { id: `f${at}`, material: 'm', length, width, quantity: 1 + (at % 2), rotate, bank }
+        })
+        const plain = others.map(([length, width], at) => ({ id: `p${at}`, material: 'm', length, width, quantity: 2 }))
+        const stock = [{ id: 's', material: 'm', length: 2440, width: 1220, trim: { length: 6, width: 6 } }]
+        const job: SheetJob = { ...rest, effort: 'glance', stock, parts: [...plain, ...fronts] }
+        expect(checkJob(job).ok).toBe(true)
+        const answer = packSheets(job)
+        expect(verify(job, answer)).toEqual([])
+        const out = answer.unplaced.filter(({ part }) => part.startsWith('f'))
+        expect([0, fronts.length]).toContain(out.length)
+        placed += out.length === 0 ? 1 : 0
+      }),
+      { numRuns: 120, seed: 26 },
+    )
+    expect(placed).toBeGreaterThan(40)
+  })
+})

@@ -92,3 +92,62 @@ describe('the layout shown before', () => {
     expect(verify(more, packSheets(more))).toEqual([])
   })
 })
+
+describe('a bank of fronts', () => {
+  const front = (text: string, along: 'length' | 'width' = 'width') => boards(text, { bank: { id: 'B3', along } })
+  const bank = aJob([front('596 x 140 x 1'), front('596 x 283 x 2'), boards('700 x 560 x 6')])
+
+  it('lies edge to edge in its order, a kerf between one front and the next', () => {
+    const fronts = packSheets(bank).sheets.flatMap(({ placements }) =>
+      placements.filter(({ length }) => length === 596),
+    )
+    const at = fronts[0]!
+    expect(fronts.map(({ part, x, y }) => [part, x - at.x, y - at.y])).toEqual([
+      ['596 x 140 x 1', 0, 0],
+      ['596 x 283 x 2', 0, 140 + 3],
+      ['596 x 283 x 2', 0, 140 + 3 + 283 + 3],
+    ])
+  })
+
+  it('takes a crosscut and then rips in a shop with two stages, and says so where the shop rips first', () => {
+    const two = { ...bank, stages: 2, firstCut: 'crosscut' } as const
+    expect(packSheets(two).unplaced).toEqual([])
+    expect(verify(two, packSheets(two))).toEqual([])
+    const ripped = { ...two, firstCut: 'rip' } as const
+    const answer = packSheets(ripped)
+    expect(verify(ripped, answer)).toEqual([])
+    expect(answer.unplaced.map(({ part, quantity, reason }) => [part, quantity, reason])).toEqual([
+      ['596 x 140 x 1', 1, 'bank B3: its boards cannot be cut apart as one piece in 2 stages'],
+      ['596 x 283 x 2', 2, 'bank B3: its boards cannot be cut apart as one piece in 2 stages'],
+    ])
+  })
+
+  it('is left out as a whole when no sheet is large enough, with the size that it has', () => {
+    const tall = aJob([front('596 x 700 x 2'), boards('700 x 560 x 1')])
+    expect(packSheets(tall).unplaced).toMatchObject([{ part: '596 x 700 x 2', quantity: 2 }])
+    expect(packSheets(tall).unplaced[0]!.reason).toContain(`bank B3: 596 x ${2 * 700 + 3}`)
+  })
+
+  it('is missed by the verifier when its boards lie elsewhere or in another order', () => {
+    const loose = { ...bank, parts: bank.parts.map((part) => ({ ...part, bank: undefined })) }
+    const scattered = packSheets({ ...loose, parts: [...loose.parts].reverse() })
+    const order = packSheets({ ...bank, parts: [bank.parts[1]!, bank.parts[0]!, bank.parts[2]!] })
+    expect(verify(loose as SheetJob, scattered)).toEqual([])
+    expect(verify(bank, scattered).join()).toMatch(/bank B3|beside/)
+    expect(verify(bank, order).join()).toContain('bank B3 is not in its order')
+  })
+
+  it.each([
+    [{ bank: 'B3' }, 'parts[1].bank is "B3";'],
+    [{ bank: { id: 'B3', along: 'height' } }, 'parts[1].bank is {"id":"B3"'],
+    [{ length: 600 }, 'parts[1].bank is "B3"; its boards must agree'],
+    [{ rotate: true }, 'must agree in along, material, rotate and length'],
+  ])('is refused with %j', (more, words) => {
+    expect(message({ ...bank, parts: [bank.parts[0]!, { ...bank.parts[1]!, ...more }] })).toContain(words)
+  })
+
+  it('is locked whole or not at all', () => {
+    const alone = packSheets(aJob([boards('596 x 140 x 1')])).sheets
+    expect(message({ ...bank, locked: alone })).toContain('locked has 1 of the 3 boards of bank B3')
+  })
+})
