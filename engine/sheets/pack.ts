@@ -19,8 +19,8 @@ const WORK = { thorough: 40_000_000, quick: 10_000_000, glance: 200_000 }
 /** Rests looked at before the first answer: about ten milliseconds' worth, or a tenth of all. */
 const FIRST_WORK = 350_000
 const FIRST_SHARE = 0.1
-/** About as many as are looked at in a second: in a time of its own a search gets to the goals after the sheets too. */
-const WORK_A_SECOND = 36_000_000
+/** About as many as are looked at in a second for large jobs; small ones take longer, and end by the clock. */
+const WORK_A_SECOND = 60_000_000
 
 /** One material on its way: its best plan so far, and that as layouts. */
 interface Bay {

@@ -46,6 +46,9 @@ export interface Fuss {
   cut(level: number, isRip: boolean): number
 }
 
+/** What it costs to pass a board that has no room, in rests looked at (measured). */
+const BOARD_PASSED = 0.25
+
 /** The best spot for a kind of part among the boards from `from` on; its `loss` is Infinity when there is none. */
 export function findSpot(boards: readonly Board[], kind: number, look: Look, spot: Spot, from = 0): Spot {
   const { length, width, turns } = look.lot.kinds[kind]!
@@ -62,7 +65,7 @@ export function findSpot(boards: readonly Board[], kind: number, look: Look, spo
       tryBoard(kind, board, at, width, length, true, look, spot)
     }
   }
-  look.work += boards.length - from
+  look.work += BOARD_PASSED * (boards.length - from)
   return spot
 }
 
