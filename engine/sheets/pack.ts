@@ -15,7 +15,7 @@ import { unfitting, unplacedOf } from './unplaced'
 export { checkJob }
 
 /** Rests looked at in all, over the materials of a job: about a second and a half's worth, a quarter, a glance. */
-const WORK = { thorough: 40_000_000, quick: 10_000_000, glance: 200_000 }
+const WORK = { thorough: 40_000_000, quick: 10_000_000, glance: 100_000 }
 /** Rests looked at before the first answer: about ten milliseconds' worth, or a tenth of all. */
 const FIRST_WORK = 350_000
 const FIRST_SHARE = 0.1

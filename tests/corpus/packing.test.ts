@@ -52,7 +52,7 @@ describe('packings that once went wrong', () => {
     expect(verify(job, answer)).toEqual([])
   }, 10_000)
 
-  it.each([1, 2, 6, 7])('takes no answer for handier that was so only while a part was missing (seed %i)', (seed) => {
+  it.each([2, 3, 4, 11])('takes no answer for handier that was so only while a part was missing (seed %i)', (seed) => {
     const sizes = [
       '720 x 560 x 12',
       '564 x 560 x 4',
