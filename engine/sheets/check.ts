@@ -1,4 +1,6 @@
 import { bad, good, type Result } from '../basics/result'
+import { wrongBanks } from './bank'
+import { wrongLayouts, wrongLocks } from './checkLayouts'
 import type { SheetJob } from './job'
 
 const LONGEST = 100_000
@@ -11,8 +13,11 @@ type Fields = Readonly<Record<string, unknown>>
 /** A job from outside: the job itself, or the field and the value that make it none. */
 export function checkJob(job: unknown): Result<SheetJob> {
   if (!isFields(job)) return bad('the job is not an object')
-  const wrong = wrongIn(job)
-  return wrong ? bad(wrong) : good(job as unknown as SheetJob)
+  const wrong = wrongIn(job) ?? wrongLayouts('locked', job.locked) ?? wrongLayouts('near', job.near)
+  if (wrong) return bad(wrong)
+  const checked = job as unknown as SheetJob
+  const unlockable = wrongBanks(checked) ?? wrongLocks(checked)
+  return unlockable ? bad(unlockable) : good(checked)
 }
 
 function wrongIn(job: Fields): string | null {
@@ -63,9 +68,8 @@ function wrongStock(stock: Fields, path: string): string | null {
     (trim ? (notSize(`${path}.trim.length`, trim.length, 0) ?? notSize(`${path}.trim.width`, trim.width, 0)) : null) ??
     (stock.quantity === undefined ? null : notCount(`${path}.quantity`, stock.quantity)) ??
     (stock.price === undefined ? null : notSize(`${path}.price`, stock.price, 0)) ??
-    (stock.offcut === undefined || typeof stock.offcut === 'boolean'
-      ? null
-      : `${path}.offcut is ${shown(stock.offcut)}; it must be true or false`)
+    notSwitch(`${path}.offcut`, stock.offcut) ??
+    notSwitch(`${path}.excluded`, stock.excluded)
   )
 }
 
@@ -84,6 +88,10 @@ function wrongPart(part: Fields, path: string): string | null {
   if (part.rotate !== undefined && typeof part.rotate !== 'boolean') {
     return `${path}.rotate is ${shown(part.rotate)}; it must be true or false`
   }
+  const { bank } = part
+  const isBank = isFields(bank) && typeof bank.id === 'string' && ['length', 'width'].includes(bank.along as string)
+  if (bank !== undefined && !isBank)
+    return `${path}.bank is ${shown(bank)}; it must have an id, and along: length or width`
   return notCount(`${path}.quantity`, part.quantity, 1, MOST_PARTS)
 }
 
@@ -101,6 +109,12 @@ function notSize(path: string, value: unknown, least: number): string | null {
 function notCount(path: string, value: unknown, least = 0, most = Number.MAX_SAFE_INTEGER): string | null {
   const isCount = typeof value === 'number' && Number.isInteger(value) && value >= least && value <= most
   return isCount ? null : `${path} is ${shown(value)}; it must be a whole number from ${least} to ${most}`
+}
+
+function notSwitch(path: string, value: unknown): string | null {
+  return value === undefined || typeof value === 'boolean'
+    ? null
+    : `${path} is ${shown(value)}; it must be true or false`
 }
 
 function isFields(value: unknown): value is Fields {

@@ -1,6 +1,7 @@
 import { remember } from '../basics/remember'
 import { fromTicks, ticks } from '../units/length'
 import { type Board, RIP, type Twig } from './cutTree'
+import { patternOf } from './handling'
 import type { SheetJob } from './job'
 import type { LeftPiece, Piece, Place, Placement2D, SheetLayout } from './layout'
 import type { Lot } from './lot'
@@ -20,14 +21,17 @@ function layoutOf(board: Board, lot: Lot, job: SheetJob): SheetLayout {
 function pieceOf(twig: Twig, x: number, y: number, lot: Lot, least: typeof LEAST_OFFCUT): Piece {
   const { kerf } = lot
   const place = placed(x, y, twig.length - kerf, twig.width - kerf)
-  if (twig.kind >= 0) return { kind: 'part', part: lot.kinds[twig.kind]!.part.id, rotated: twig.turned, ...place }
+  if (twig.kind >= 0) return partPiece(twig, place, lot)
   if (twig.pieces.length === 0) return leftPiece(place, least)
   if (twig.pieces.length === 1 && twig.rest === 0) return pieceOf(twig.pieces[0]!, x, y, lot, least)
   const isRip = twig.way === RIP
+  const direction = isRip ? 'rip' : 'crosscut'
   const pieces: Piece[] = []
   let at = isRip ? y : x
   for (const piece of inCuttingOrder(twig)) {
-    pieces.push(isRip ? pieceOf(piece, x, at, lot, least) : pieceOf(piece, at, y, lot, least))
+    const drawn = isRip ? pieceOf(piece, x, at, lot, least) : pieceOf(piece, at, y, lot, least)
+    const isBankCutAlike = piece.kind >= 0 && drawn.kind === 'cut' && drawn.direction === direction
+    pieces.push(...(isBankCutAlike ? drawn.pieces : [drawn]))
     at += isRip ? piece.width : piece.length
   }
   const rest = twig.rest - kerf
@@ -36,14 +40,33 @@ function pieceOf(twig: Twig, x: number, y: number, lot: Lot, least: typeof LEAST
     const width = twig.width - kerf
     pieces.push(leftPiece(isRip ? placed(x, at, length, rest) : placed(at, y, rest, width), least))
   }
+  return { kind: 'cut', direction, pieces, ...place }
+}
+
+/** A board, or a bank of boards cut apart in its order with a kerf between. */
+function partPiece({ kind, turned }: Twig, place: Place, { kinds, kerf }: Lot): Piece {
+  const { part, block } = kinds[kind]!
+  if (!block) return { kind: 'part', part: part.id, rotated: turned, ...place }
+  const isRip = (part.bank!.along === 'width') !== turned
+  let at = ticks(isRip ? place.y : place.x)
+  const pieces = block.map((board): Piece => {
+    const [along, across] = turned ? [board.width, board.length] : [board.length, board.width]
+    const size = { length: along, width: across }
+    const where = isRip ? { x: place.x, y: fromTicks(at) } : { x: fromTicks(at), y: place.y }
+    at += ticks(isRip ? across : along) + kerf
+    return { kind: 'part', part: board.id, rotated: turned, ...where, ...size }
+  })
   return { kind: 'cut', direction: isRip ? 'rip' : 'crosscut', pieces, ...place }
 }
 
-/** The largest first, so that equal settings follow each other and equal sheets look alike. */
+/** The largest first, so that equal settings follow each other; sheets that are cut alike come out in one order. */
 function inCuttingOrder({ pieces, way }: Twig): Twig[] {
   const along = (twig: Twig) => (way === RIP ? twig.width : twig.length)
-  const parts = new Map(pieces.map((piece) => [piece, firstKind(piece)]))
-  return [...pieces].sort((a, b) => along(b) - along(a) || parts.get(a)! - parts.get(b)!)
+  const marks = new Map(pieces.map((piece) => [piece, { kind: firstKind(piece), pattern: patternOf(piece) }]))
+  return [...pieces].sort((a, b) => {
+    const [one, other] = [marks.get(a)!, marks.get(b)!]
+    return along(b) - along(a) || one.kind - other.kind || one.pattern - other.pattern
+  })
 }
 
 function firstKind(twig: Twig): number {

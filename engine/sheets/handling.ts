@@ -1,14 +1,9 @@
 import { type Board, depthUsed, type Handling, RIP, type Twig } from './cutTree'
 import type { Lot } from './lot'
+import { HANDLING } from './settings'
 import type { Fuss } from './spot'
 
-/** What a cut or a setting costs beside the others (common practice, no source): setting a guide takes longest. */
-const RIP_WIDTH = 3
-const CROSSCUT_LENGTH = 2
-const RIPPED = 1.5
-const TRIMMED = 1
-const PATTERN = 1
-/** What the costs above count beside the loss of a rest when a place is looked for; it changes from turn to turn. */
+/** What these costs count beside the loss of a rest when a place is looked for; it changes from turn to turn. */
 const MINDED = 0.03
 const MOODS = 4
 
@@ -38,17 +33,17 @@ export class HandlingCount implements Fuss {
       board.handling ??= this.handlingOf(board)
       const { handling } = board
       for (const width of handling.widths) {
-        cost += RIPPED + (widthSeen[width] === round ? 0 : RIP_WIDTH)
+        cost += HANDLING.rips + (widthSeen[width] === round ? 0 : HANDLING.ripWidths)
         widthSeen[width] = round
       }
       for (const length of handling.lengths) {
-        cost += lengthSeen[length] === round ? 0 : CROSSCUT_LENGTH
+        cost += lengthSeen[length] === round ? 0 : HANDLING.crosscutLengths
         lengthSeen[length] = round
       }
-      cost += TRIMMED * handling.trimmed
+      cost += HANDLING.trimmed * handling.trimmed
       patterns.add(handling.pattern)
     }
-    return cost + PATTERN * patterns.size
+    return cost + HANDLING.patterns * patterns.size
   }
 
   ask(kind: number, turned: boolean): void {
@@ -58,9 +53,9 @@ export class HandlingCount implements Fuss {
 
   cut(level: number, isRip: boolean): number {
     const mood = (this.round % MOODS) * MINDED
-    if (level > 2) return mood * TRIMMED
-    if (isRip) return mood * (RIPPED + (this.widthSeen[this.width] === this.round ? 0 : RIP_WIDTH))
-    return this.lengthSeen[this.length] === this.round ? 0 : mood * CROSSCUT_LENGTH
+    if (level > 2) return mood * HANDLING.trimmed
+    if (isRip) return mood * (HANDLING.rips + (this.widthSeen[this.width] === this.round ? 0 : HANDLING.ripWidths))
+    return this.lengthSeen[this.length] === this.round ? 0 : mood * HANDLING.crosscutLengths
   }
 
   private handlingOf({ root }: Board): Handling {
@@ -88,7 +83,7 @@ export class HandlingCount implements Fuss {
 }
 
 /** A number that is the same for pieces that are cut alike, in whatever order. */
-function patternOf(twig: Twig): number {
+export function patternOf(twig: Twig): number {
   if (twig.kind >= 0) return Math.imul(twig.kind + 1, 0x9e3779b1) >>> 0
   let sum = twig.way + 1
   for (const piece of twig.pieces) sum = (sum + Math.imul(patternOf(piece) ^ 0x5bd1e995, 0x85ebca6b)) >>> 0

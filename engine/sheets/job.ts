@@ -1,3 +1,5 @@
+import type { SheetLayout } from './layout'
+
 /** What the packer is asked. Lengths in mm; x and lengths run along the sheet's grain, y and widths across it. */
 export interface SheetJob {
   readonly kerf: number
@@ -15,6 +17,10 @@ export interface SheetJob {
   readonly offcutLeast?: { readonly length: number; readonly width: number }
   /** What else is wished for, in this order, on as many sheets; each once. Leftover, then settings, when left out. */
   readonly goals?: readonly JobGoal[]
+  /** Sheets that are taken as they are and come first in the answer; their parts and stock are no longer searched for. */
+  readonly locked?: readonly SheetLayout[]
+  /** The layout that was shown before: while it is sound and none is better, it is the answer, unchanged. */
+  readonly near?: readonly SheetLayout[]
 }
 
 /** One large piece left over from end to end of a sheet; few settings of guide and stop, and few cuts. */
@@ -31,6 +37,8 @@ export interface JobStock {
   readonly quantity?: number
   readonly price?: number
   readonly offcut?: boolean
+  /** Not to be used, although it is there; sheets of it that are locked stay. */
+  readonly excluded?: boolean
 }
 
 export interface JobPart {
@@ -41,4 +49,15 @@ export interface JobPart {
   readonly quantity: number
   /** Whether it may be turned; not when left out. */
   readonly rotate?: boolean
+  /** The bank that it belongs to: all boards of a bank come from one sheet, side by side in the order of the job. */
+  readonly bank?: JobBank
+}
+
+/**
+ * Boards whose grain runs on from one to the next, as a bank of fronts. Along the length they lie end to end and are
+ * equally wide; along the width they lie edge to edge and are equally long. There is one kerf between two of them.
+ */
+export interface JobBank {
+  readonly id: string
+  readonly along: 'length' | 'width'
 }

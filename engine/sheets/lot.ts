@@ -1,4 +1,5 @@
 import { ticks } from '../units/length'
+import { banksOf, blockOf } from './bank'
 import type { JobGoal, JobPart, JobStock, SheetJob } from './job'
 
 /**
@@ -31,6 +32,8 @@ export interface PartKind {
   readonly turns: boolean
   readonly quantity: number
   readonly area: number
+  /** The boards that it is cut into in turn, where it is a bank of them. */
+  readonly block?: readonly JobPart[]
 }
 
 /** Sheets of one size, less trim and grown by a kerf. */
@@ -52,7 +55,7 @@ export function lotsOf(job: SheetJob): Lot[] {
 function lotOf(job: SheetJob, material: string): Lot {
   const kerf = ticks(job.kerf)
   const stocks = job.stock.filter((stock) => stock.material === material).map((stock) => stockKind(stock, kerf))
-  const kinds = job.parts.filter((part) => part.material === material).map((part) => partKind(part, kerf))
+  const kinds = kindsOf(job).filter(({ part }) => part.material === material)
   const fitting = kinds.filter((kind) => kind.quantity > 0 && stocks.some((stock) => fits(kind, stock)))
   const turned = fitting.filter(({ turns }) => turns)
   return {
@@ -67,6 +70,17 @@ function lotOf(job: SheetJob, material: string): Lot {
     leastLength: least([...fitting.map(({ length }) => length), ...turned.map(({ width }) => width)]),
     leastWidth: least([...fitting.map(({ width }) => width), ...turned.map(({ length }) => length)]),
   }
+}
+
+/** Every kind of part, the banks of boards last, each as one block. */
+export function kindsOf(job: SheetJob): PartKind[] {
+  const kerf = ticks(job.kerf)
+  const single = job.parts.filter(({ bank }) => !bank).map((part) => partKind(part, kerf))
+  const blocks = banksOf(job).map((bank) => {
+    const kind = partKind(blockOf(bank, job.kerf), kerf)
+    return bank.boards.length === 1 ? { ...kind, part: bank.boards[0]! } : { ...kind, block: bank.boards }
+  })
+  return [...single, ...blocks]
 }
 
 function least(sizes: readonly number[]): number {

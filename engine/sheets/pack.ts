@@ -6,19 +6,21 @@ import { isBest } from './goal'
 import { improve, improvedBriefly } from './improve'
 import type { SheetJob } from './job'
 import type { SheetAnswer, SheetLayout } from './layout'
+import { lockedCount, withoutLocked } from './locked'
 import { type Lot, lotsOf } from './lot'
+import { stayNear } from './near'
 import { firstPlan, type Plan } from './plan'
 import { unfitting, unplacedOf } from './unplaced'
 
 export { checkJob }
 
-/** Rests looked at in all, over the materials of a job: about a second and a half's worth, a quarter, a hundredth. */
-const WORK = { thorough: 40_000_000, quick: 10_000_000, glance: 400_000 }
+/** Rests looked at in all, over the materials of a job: about a second and a half's worth, a quarter, a glance. */
+const WORK = { thorough: 40_000_000, quick: 10_000_000, glance: 100_000 }
 /** Rests looked at before the first answer: about ten milliseconds' worth, or a tenth of all. */
 const FIRST_WORK = 350_000
 const FIRST_SHARE = 0.1
-/** About as many as are looked at in a second: in a time of its own a search gets to the goals after the sheets too. */
-const WORK_A_SECOND = 36_000_000
+/** About as many as are looked at in a second for large jobs; small ones take longer, and end by the clock. */
+const WORK_A_SECOND = 60_000_000
 
 /** One material on its way: its best plan so far, and that as layouts. */
 interface Bay {
@@ -35,12 +37,23 @@ interface Bay {
  * answer depends on the job and its seed only.
  */
 export function* packing(job: SheetJob): Generator<SheetAnswer | null, SheetAnswer, void> {
+  const near = stayNear(job)
+  const search = packingFree(job, withoutLocked(job))
+  for (;;) {
+    const { done, value } = search.next()
+    const answer = value && near(value)
+    if (done) return answer!
+    yield answer
+  }
+}
+
+function* packingFree(whole: SheetJob, job: SheetJob): Generator<SheetAnswer | null, SheetAnswer, void> {
   const lots = lotsOf(job)
   const firstWork = Math.min(FIRST_WORK, workOf(job) * FIRST_SHARE)
   const bays = lots.map((lot, at) => bayOf(lot, job, seedOf(job) + at, firstWork / lots.length))
-  yield answerOf(job, bays)
+  yield answerOf(whole, job, bays)
   for (const bay of bays) bay.bound = boundOf(bay.lot)
-  let answer = answerOf(job, bays)
+  let answer = answerOf(whole, job, bays)
   yield answer
   const open = bays.filter(({ lot }) => lot.kinds.length > 0 && lot.stocks.length > 0)
   const budget = workOf(job) / Math.max(1, open.length)
@@ -57,7 +70,7 @@ export function* packing(job: SheetJob): Generator<SheetAnswer | null, SheetAnsw
       turn = at - 1
       continue
     }
-    if (plan) answer = withPlan(job, bays, bay, plan)
+    if (plan) answer = withPlan(whole, job, bays, bay, plan)
     yield plan ? answer : null
   }
   return answer
@@ -88,19 +101,19 @@ function bayOf(lot: Lot, job: SheetJob, seed: number, work: number): Bay {
   return { lot, draw, bound: areaBound(lot), plan, layouts: draw(plan.boards) }
 }
 
-function withPlan(job: SheetJob, bays: readonly Bay[], bay: Bay, plan: Plan): SheetAnswer {
+function withPlan(whole: SheetJob, job: SheetJob, bays: readonly Bay[], bay: Bay, plan: Plan): SheetAnswer {
   bay.plan = plan
   bay.layouts = bay.draw(plan.boards)
-  return answerOf(job, bays)
+  return answerOf(whole, job, bays)
 }
 
 /** Proved: every part has its place, on as many sheets as the bound says, and no sheet could have been a cheaper one. */
-function answerOf(job: SheetJob, bays: readonly Bay[]): SheetAnswer {
-  const unplaced = [...unfitting(job), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan.left))]
+function answerOf(whole: SheetJob, job: SheetJob, bays: readonly Bay[]): SheetAnswer {
+  const unplaced = [...unfitting(job), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan))]
   return {
-    sheets: bays.flatMap(({ layouts }) => layouts),
+    sheets: [...(whole.locked ?? []), ...bays.flatMap(({ layouts }) => layouts)],
     unplaced,
-    bounds: Object.fromEntries(bays.map(({ lot, bound }) => [lot.material, bound])),
+    bounds: Object.fromEntries(bays.map(({ lot, bound }) => [lot.material, bound + lockedCount(whole, lot.material)])),
     proved: unplaced.length === 0 && bays.every(({ lot, plan, bound }) => isBest(plan, lot, bound)),
   }
 }

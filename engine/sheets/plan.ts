@@ -93,14 +93,16 @@ function fill(lot: Lot, order: readonly number[], dead: number, favourite: Stock
     else findSpot(boards, kind, look, spot, from)
     if (spot.loss === Infinity) {
       const stock = refused.has(kind) ? null : nextStock(lot, opened, kind, favourite)
-      if (!stock) {
+      if (stock) boards.push(freshBoard(stock, lot.first === 'crosscut' ? CROSSCUT : RIP, lot))
+      if (stock) findSpot(boards, kind, look, spot, boards.length - 1)
+      // A bank may need more stages than there are, even on an empty sheet.
+      if (stock && spot.loss === Infinity) boards.pop()
+      if (!stock || spot.loss === Infinity) {
         refused.add(kind)
         left.push(kind)
         continue
       }
       opened.set(stock, (opened.get(stock) ?? 0) + 1)
-      boards.push(freshBoard(stock, lot.first === 'crosscut' ? CROSSCUT : RIP, lot))
-      findSpot(boards, kind, look, spot, boards.length - 1)
     }
     putAt(boards[spot.board]!, kind, spot, lot)
   }

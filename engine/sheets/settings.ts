@@ -16,6 +16,15 @@ export interface Settings {
   readonly patterns: number
 }
 
+/** What cuts and settings cost beside each other (common practice, no source): setting a guide takes longest. */
+export const HANDLING = { rips: 1.5, ripWidths: 3, crosscutLengths: 2, trimmed: 1, patterns: 1 } as const
+
+/** One number for all of it, in parts trimmed: the goal of few settings is a low one. */
+export function handlingCost(settings: Settings): number {
+  const kinds = Object.keys(HANDLING) as (keyof Settings)[]
+  return kinds.reduce((sum, kind) => sum + HANDLING[kind] * settings[kind], 0)
+}
+
 /** Counts the settings of all sheets together: a guide that is set serves every sheet and material. */
 export function settingsOf({ sheets }: SheetAnswer): Settings {
   const widths = new Set<number>()

@@ -11,7 +11,7 @@ import {
   Twig,
   type Way,
 } from './cutTree'
-import type { Lot } from './lot'
+import type { Lot, PartKind } from './lot'
 
 /** A place for a part: on which board, in which rest, turned or not, and which way the rest is cut first. */
 export interface Spot {
@@ -46,6 +46,9 @@ export interface Fuss {
   cut(level: number, isRip: boolean): number
 }
 
+/** What it costs to pass a board that has no room, in rests looked at (measured). */
+const BOARD_PASSED = 0.25
+
 /** The best spot for a kind of part among the boards from `from` on; its `loss` is Infinity when there is none. */
 export function findSpot(boards: readonly Board[], kind: number, look: Look, spot: Spot, from = 0): Spot {
   const { length, width, turns } = look.lot.kinds[kind]!
@@ -55,20 +58,30 @@ export function findSpot(boards: readonly Board[], kind: number, look: Look, spo
     const board = boards[at]!
     if (length <= board.roomLength && width <= board.roomWidth) {
       fuss?.ask(kind, false)
-      tryBoard(board, at, length, width, false, look, spot)
+      tryBoard(kind, board, at, length, width, false, look, spot)
     }
     if (turns && width <= board.roomLength && length <= board.roomWidth) {
       fuss?.ask(kind, true)
-      tryBoard(board, at, width, length, true, look, spot)
+      tryBoard(kind, board, at, width, length, true, look, spot)
     }
   }
-  look.work += boards.length - from
+  look.work += BOARD_PASSED * (boards.length - from)
   return spot
 }
 
-function tryBoard(board: Board, at: number, length: number, width: number, turned: boolean, look: Look, spot: Spot) {
+function tryBoard(
+  kind: number,
+  board: Board,
+  at: number,
+  length: number,
+  width: number,
+  turned: boolean,
+  look: Look,
+  spot: Spot,
+) {
   const { rests } = board
   const { lot, fuss } = look
+  const inner = wayInside(lot.kinds[kind]!, turned)
   look.work += rests.length
   for (let index = 0; index < rests.length; index++) {
     const twig = rests[index]!
@@ -88,15 +101,26 @@ function tryBoard(board: Board, at: number, length: number, width: number, turne
     const left = isRip
       ? value(roomLength, narrow, level, look) + value(short, width, level + 1, look)
       : value(short, roomWidth, level, look) + value(length, narrow, level + 1, look)
-    take(spot, at, index, turned, false, before - left + (fuss ? fussOf(fuss, level, isRip, short, narrow) : 0))
+    if (!inner || turnsTaken(inner, exact ? level : level + 1, isRip === exact) <= lot.depth)
+      take(spot, at, index, turned, false, before - left + (fuss ? fussOf(fuss, level, isRip, short, narrow) : 0))
     if (short === 0 || narrow === 0) continue
     const down = flips(twig, board, lot) ? level - 1 : level
-    if (down + 2 > lot.depth) continue
+    if (down + 2 > lot.depth || (inner && turnsTaken(inner, down + 2, isRip) > lot.depth)) continue
     const other = isRip
       ? value(short, roomWidth, down + 1, look) + value(length, narrow, down + 2, look)
       : value(roomLength, narrow, down + 1, look) + value(short, width, down + 2, look)
     take(spot, at, index, turned, true, before - other + (fuss ? fussOf(fuss, down + 1, !isRip, short, narrow) : 0))
   }
+}
+
+/** Which way a bank of boards is cut apart; undefined for a single board. */
+function wayInside({ block }: PartKind, turned: boolean): 'rip' | 'crosscut' | undefined {
+  return block && ((block[0]!.bank!.along === 'width') === turned ? 'crosscut' : 'rip')
+}
+
+/** How many directions it takes to cut a bank apart that is cut out at a level by a rip, or by a crosscut. */
+function turnsTaken(inner: 'rip' | 'crosscut', level: number, isRip: boolean): number {
+  return (inner === 'rip') === isRip ? level : level + 1
 }
 
 /** A slice first, and the part off the slice unless it is as large across. */

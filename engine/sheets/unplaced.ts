@@ -1,19 +1,31 @@
 import { settle, ticks } from '../units/length'
 import type { JobPart, SheetJob } from './job'
 import type { SheetAnswer } from './layout'
-import { fits, type Lot, partKind, stockKind } from './lot'
+import { fits, kindsOf, type Lot, type PartKind, stockKind } from './lot'
+import type { Plan } from './plan'
 
 type Unplaced = SheetAnswer['unplaced'][number]
 
 /** Parts that no sheet of their material can give, with the nearest size that would fit. */
 export function unfitting(job: SheetJob): Unplaced[] {
   const kerf = ticks(job.kerf)
-  return job.parts.flatMap((part): Unplaced[] => {
-    if (part.quantity === 0) return []
-    const stocks = job.stock.filter(({ material }) => material === part.material)
-    if (stocks.some((stock) => fits(partKind(part, kerf), stockKind(stock, kerf)))) return []
-    return [{ part: part.id, quantity: part.quantity, reason: whyUnfit(part, stocks) }]
+  return kindsOf(job).flatMap((kind): Unplaced[] => {
+    if (kind.quantity === 0) return []
+    const stocks = job.stock.filter(({ material }) => material === kind.part.material)
+    if (stocks.some((stock) => fits(kind, stockKind(stock, kerf)))) return []
+    return boardsOf(kind, kind.quantity, whyUnfit(kind.part, stocks))
   })
+}
+
+/** Counts the boards of so many parts of a kind; of a bank each board by its own name. */
+function boardsOf({ part, block }: PartKind, quantity: number, reason: string): Unplaced[] {
+  if (!block) return [{ part: part.id, quantity, reason }]
+  const ids = [...new Set(block.map(({ id }) => id))]
+  return ids.map((id) => ({
+    part: id,
+    quantity: block.filter((board) => board.id === id).length,
+    reason: `${part.id}: ${reason}`,
+  }))
 }
 
 /** Names the part's size, the sheet that comes closest less its trim, and the largest part like this that it gives. */
@@ -50,17 +62,17 @@ function size({ length, width }: Size): string {
   return `${settle(length)} x ${settle(width)}`
 }
 
-/** What was left when the sheets ran out, counted by part. */
-export function unplacedOf(lot: Lot, left: readonly number[]): Unplaced[] {
+/** What was left when the sheets ran out, or the stages, counted by part. */
+export function unplacedOf(lot: Lot, { left, boards }: Plan): Unplaced[] {
   const counts = new Map<number, number>()
   for (const kind of left) counts.set(kind, (counts.get(kind) ?? 0) + 1)
-  return [...counts].map(([kind, quantity]) => {
-    const { part } = lot.kinds[kind]!
-    return { part: part.id, quantity, reason: usedUp(lot) }
-  })
+  return [...counts].flatMap(([kind, quantity]) =>
+    boardsOf(lot.kinds[kind]!, quantity, whyLeft(lot, lot.kinds[kind]!, boards.length)),
+  )
 }
 
-function usedUp({ material, stocks }: Lot): string {
+function whyLeft({ material, stocks, depth }: Lot, { block }: PartKind, used: number): string {
   const there = stocks.reduce((sum, { quantity }) => sum + quantity, 0)
+  if (block && used < there) return `its boards cannot be cut apart as one piece in ${depth} stages`
   return `the ${there} ${there === 1 ? 'sheet' : 'sheets'} of ${material} that are there are used up`
 }

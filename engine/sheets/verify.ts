@@ -1,6 +1,7 @@
 import { ticks } from '../units/length'
 import type { JobPart, JobStock, SheetJob } from './job'
 import type { Piece, SheetAnswer, SheetLayout } from './layout'
+import { wrongInBanks } from './verifyBanks'
 
 interface Ledger {
   readonly job: SheetJob
@@ -15,17 +16,41 @@ interface Ledger {
  * the tree of cuts as a sawyer would, in whole ticks, and counts.
  */
 export function verify(job: SheetJob, answer: SheetAnswer): string[] {
-  const ledger: Ledger = {
+  const ledger = ledgerOf(job)
+  for (const sheet of answer.sheets) judgeSheet(sheet, ledger)
+  judgeCounts(answer, ledger)
+  judgeProof(answer, ledger)
+  judgeWishes(answer, ledger)
+  ledger.wrong.push(...wrongInBanks(job, answer))
+  return ledger.wrong
+}
+
+/** What is wrong with sheets by themselves, whatever else the job asks for. */
+export function wrongInSheets(job: SheetJob, sheets: readonly SheetLayout[]): string[] {
+  const ledger = ledgerOf(job)
+  for (const sheet of sheets) judgeSheet(sheet, ledger)
+  return ledger.wrong
+}
+
+function ledgerOf(job: SheetJob): Ledger {
+  return {
     job,
     kerf: ticks(job.kerf),
     parts: new Map(job.parts.map((part) => [part.id, part])),
     stock: new Map(job.stock.map((stock) => [stock.id, stock])),
     wrong: [],
   }
-  for (const sheet of answer.sheets) judgeSheet(sheet, ledger)
-  judgeCounts(answer, ledger)
-  judgeProof(answer, ledger)
-  return ledger.wrong
+}
+
+/** Locked sheets come first, as they are; no other sheet is of an excluded kind. */
+function judgeWishes({ sheets }: SheetAnswer, { job, stock, wrong }: Ledger): void {
+  const locked = job.locked ?? []
+  for (const [at, sheet] of locked.entries()) {
+    if (JSON.stringify(sheets[at]) !== JSON.stringify(sheet)) wrong.push(`sheet ${at + 1} is not as it was locked`)
+  }
+  for (const sheet of sheets.slice(locked.length)) {
+    if (stock.get(sheet.stock)?.excluded) wrong.push(`sheet ${sheet.stock} is used and was excluded`)
+  }
 }
 
 function judgeSheet(sheet: SheetLayout, ledger: Ledger): void {

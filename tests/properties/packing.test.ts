@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { SheetJob } from '../../engine/sheets/job'
 import type { SheetAnswer } from '../../engine/sheets/layout'
-import { packSheets } from '../../engine/sheets/pack'
+import { checkJob, packSheets } from '../../engine/sheets/pack'
 import { tallyOf } from '../../engine/sheets/tally'
 import { verify } from '../../engine/sheets/verify'
 import { ticks } from '../../engine/units/length'
@@ -139,5 +139,79 @@ describe('a packing of several materials on sheets of several sizes, prices and 
       }),
       { numRuns: 12, seed: 23 },
     )
+  })
+})
+
+describe('a packing with sheets that are locked, excluded or shown before', () => {
+  it('passes the verifier, keeps what is locked and uses nothing that is excluded', () => {
+    fc.assert(
+      fc.property(mixed, fc.nat(5), fc.nat(3), (drawn, lockedAt, excludedAt) => {
+        const free: SheetJob = { ...jobOf(drawn), effort: 'glance' }
+        const before = packSheets(free)
+        const locked = before.sheets.slice(lockedAt % (before.sheets.length + 1)).slice(0, 2)
+        const stock = free.stock.map((sheet, at) => (at === excludedAt ? { ...sheet, excluded: true } : sheet))
+        const job: SheetJob = { ...free, stock, locked }
+        const checked = checkJob(job)
+        expect(checked.ok ? '' : checked.message).toBe('')
+        const answer = packSheets(job)
+        expect(verify(job, answer)).toEqual([])
+        expect(answer.sheets.slice(0, locked.length)).toEqual(locked)
+        const excluded = answer.sheets.slice(locked.length).filter((sheet) => sheet.stock === `s${excludedAt}`)
+        expect(excluded).toEqual([])
+      }),
+      { numRuns: 80, seed: 24 },
+    )
+  })
+
+  it('stays as it was, whatever the seed, while nothing is better', () => {
+    fc.assert(
+      fc.property(mixed, fc.integer({ min: 1001, max: 2000 }), (drawn, seed) => {
+        const job: SheetJob = { ...jobOf(drawn), effort: 'glance' }
+        const before = packSheets(job)
+        fc.pre(before.unplaced.length === 0)
+        const again = { ...job, near: before.sheets }
+        expect(packSheets(again).sheets).toEqual(before.sheets)
+        const other = packSheets({ ...again, seed })
+        expect(verify(again, other)).toEqual([])
+      }),
+      { numRuns: 40, seed: 25 },
+    )
+  })
+})
+
+const banked = fc.record({
+  kerf: fc.constantFrom(0, 2.2, 3.175),
+  stages: fc.constantFrom<(2 | 3 | null)[]>(2, 3, null),
+  firstCut: fc.constantFrom<('rip' | 'crosscut' | 'any')[]>('rip', 'crosscut', 'any'),
+  along: fc.constantFrom<('length' | 'width')[]>('length', 'width'),
+  rotate: fc.boolean(),
+  across: fc.integer({ min: 100, max: 1000 }),
+  sizes: fc.array(fc.integer({ min: 60, max: 900 }), { minLength: 1, maxLength: 5 }),
+  others: fc.array(fc.tuple(fc.integer({ min: 60, max: 900 }), fc.integer({ min: 60, max: 700 })), { maxLength: 8 }),
+})
+
+describe('a packing with a bank of boards', () => {
+  it('cuts the bank from one sheet, in its order, side by side', () => {
+    let placed = 0
+    fc.assert(
+      fc.property(banked, ({ along, rotate, across, sizes, others, ...rest }) => {
+        const bank = { id: 'fronts', along }
+        const fronts = sizes.map((size, at) => {
+          const [length, width] = along === 'length' ? [size, across] : [across, size]
+          return { id: `f${at}`, material: 'm', length, width, quantity: 1 + (at % 2), rotate, bank }
+        })
+        const plain = others.map(([length, width], at) => ({ id: `p${at}`, material: 'm', length, width, quantity: 2 }))
+        const stock = [{ id: 's', material: 'm', length: 2440, width: 1220, trim: { length: 6, width: 6 } }]
+        const job: SheetJob = { ...rest, effort: 'glance', stock, parts: [...plain, ...fronts] }
+        expect(checkJob(job).ok).toBe(true)
+        const answer = packSheets(job)
+        expect(verify(job, answer)).toEqual([])
+        const out = answer.unplaced.filter(({ part }) => part.startsWith('f'))
+        expect([0, fronts.length]).toContain(out.length)
+        placed += out.length === 0 ? 1 : 0
+      }),
+      { numRuns: 120, seed: 26 },
+    )
+    expect(placed).toBeGreaterThan(40)
   })
 })

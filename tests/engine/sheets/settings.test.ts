@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { SheetJob } from '../../../engine/sheets/job'
 import { packSheets } from '../../../engine/sheets/pack'
-import { largestLeft, settingsOf } from '../../../engine/sheets/settings'
+import { handlingCost, largestLeft, settingsOf } from '../../../engine/sheets/settings'
 import { sheetCount } from '../../../engine/sheets/tally'
 import { verify } from '../../../engine/sheets/verify'
 import { aJob, aSheet, boards } from './yard'
@@ -26,6 +26,13 @@ describe('the settings of an answer', () => {
   it('are none where nothing is cut', () => {
     const answer = packSheets(aJob([boards('2440 x 1220 x 1')]))
     expect(settingsOf(answer)).toEqual({ rips: 0, ripWidths: 0, crosscutLengths: 0, trimmed: 0, patterns: 1 })
+  })
+})
+
+describe('the cost of handling', () => {
+  it('adds up what is counted: two rips of one width, one length, a pattern', () => {
+    const answer = packSheets(aJob([boards('720 x 560 x 5')]))
+    expect(handlingCost(settingsOf(answer))).toBe(2 * 1.5 + 3 + 2 + 0 + 1)
   })
 })
 
@@ -56,10 +63,7 @@ const kitchen: SheetJob = aJob(
 )
 
 const plain = packSheets({ ...kitchen, goals: [] })
-const fuss = (job: SheetJob) => {
-  const { rips, ripWidths, crosscutLengths, trimmed } = settingsOf(packSheets(job))
-  return rips + ripWidths + crosscutLengths + trimmed
-}
+const cost = (job: SheetJob) => handlingCost(settingsOf(packSheets(job)))
 
 describe('the goals after the sheets', () => {
   it.each([[['settings']], [['leftover']], [['leftover', 'settings']], [['settings', 'leftover']]] as const)(
@@ -72,7 +76,7 @@ describe('the goals after the sheets', () => {
   )
 
   it('take fewer settings and cuts when settings are a goal', () => {
-    expect(fuss({ ...kitchen, goals: ['settings'] })).toBeLessThan(fuss({ ...kitchen, goals: [] }))
+    expect(cost({ ...kitchen, goals: ['settings'] })).toBeLessThan(handlingCost(settingsOf(plain)))
   })
 
   it('leave more in one piece when the leftover is a goal', () => {
