@@ -22,8 +22,8 @@ describe('a new cabinet', () => {
     expect(newCabinetAt(gapOf(149), 'base', null)).toBeNull()
   })
 
-  it('has a pair of doors when it is wider than 600', () => {
-    expect(newCabinetAt(aWall(), 'base', 0, 600)?.front.kind).toBe('door')
+  it('has a pair of doors when it is wider than 24 in', () => {
+    expect(newCabinetAt(aWall(), 'base', 0, 609.6)?.front.kind).toBe('door')
     expect(newCabinetAt(aWall(), 'base', 0, 800)?.front.kind).toBe('pair')
   })
 

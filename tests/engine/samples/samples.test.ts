@@ -5,6 +5,7 @@ import { markOf } from '../../../engine/project/mark'
 import type { MethodChoices } from '../../../engine/project/method'
 import { readProject, writeProject } from '../../../engine/project/schema'
 import { fitOf } from '../../../engine/runs/fit'
+import { placesFor } from '../../../engine/runs/place'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
 import { fortyCabinets } from '../../../engine/samples/workshop'
 
@@ -40,9 +41,10 @@ describe('the demonstration kitchen', () => {
     expect(marksOf(demonstrationKitchen())).toBe('B1 B2 B3 B4 B5 T1 U1 U2 U3 U4')
   })
 
-  it('leaves 50 at the right end of the wall to pull at', () => {
-    const b5 = cabinetsOf(demonstrationKitchen()).find((one) => markOf(one) === 'B5')!
-    expect(3600 - (b5.left + b5.width)).toBe(50)
+  it('leaves a place at the right end of the wall for one more base', () => {
+    const project = demonstrationKitchen()
+    // 3600 less the tall of 600 and bases of 500, 300, 800, 450 and 300.
+    expect(placesFor(project, 'base', 600).map(({ left, width }) => [left, left + width])).toContainEqual([2950, 3550])
   })
 })
 
