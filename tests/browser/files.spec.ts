@@ -74,8 +74,8 @@ const BROKEN = [
   ['a file cut short', SOUND.slice(0, 900), 'it is not JSON, or it is cut short'],
   [
     'a file of a later version',
-    SOUND.replace('"version": 1', '"version": 7'),
-    'of version 7; this Casewright reads up to version 1',
+    SOUND.replace('"version": 2', '"version": 7'),
+    'of version 7; this Casewright reads up to version 2',
   ],
   [
     'a file with a length too great',
