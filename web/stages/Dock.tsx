@@ -101,10 +101,14 @@ function hardwareCount({ cabinets }: Derived): number {
 
 /** Steps are worked out once nothing is under the hand and the sheets are settled. */
 function StepCount() {
+  const isReady = useStore((state) => state.preview === null && currentLayout(state)?.isSettled === true)
+  return isReady ? <ReadyStepCount /> : null
+}
+
+function ReadyStepCount() {
   const derived = useDeferredValue(useStore((state) => state.derived))
-  const layout = useDeferredValue(useStore(currentLayout))
-  const isIdle = useStore((state) => state.preview === null)
-  const isKnown = layout?.isSettled && layout.job === derived.sheetJob && isIdle
+  const layout = useDeferredValue(useStore((state) => state.layout))
+  const isKnown = layout?.job === derived.sheetJob
   const count = useMemo(() => (isKnown ? breakdownFor(derived, layout).steps.length : null), [isKnown, derived, layout])
   return count === null ? null : <span className={styles.count}>{count}</span>
 }

@@ -17,15 +17,13 @@ const NO_SHEETS: ReadonlyMap<string, string> = new Map()
 export function CutListTable() {
   const derived = useStore((state) => state.derived)
   const before = useStore((state) => state.before)
-  const layout = useStore((state) => state.layout)
+  // Under the hand the sheets of a row change at every move: they are named again when it lets go.
+  const layout = useStore((state) => (state.preview ? null : currentLayout(state)))
   const [material, setMaterial] = useState<MaterialId | 'all'>('all')
   const scroller = useRef<HTMLDivElement>(null)
   const { cutList } = derived
 
-  const sheets = useMemo(() => {
-    const current = currentLayout({ layout, derived })
-    return current ? sheetsOfRows(current.answer) : NO_SHEETS
-  }, [layout, derived])
+  const sheets = useMemo(() => (layout ? sheetsOfRows(layout.answer) : NO_SHEETS), [layout])
   const changes = useMemo(() => changesOf(cutList, before), [cutList, before])
   const { display, materials } = derived.project
   const used = cutList.totals.map((total) => total.material)

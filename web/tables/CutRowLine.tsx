@@ -1,4 +1,4 @@
-import { type KeyboardEvent, memo, useEffect, useRef } from 'react'
+import { type KeyboardEvent, memo } from 'react'
 import { type CutRow, formatLength, type LengthDisplay, type PartId } from '../../engine/index'
 import { Bands } from './Bands'
 import { markStretches, type RowChange } from './changes'
@@ -20,20 +20,11 @@ export interface CutRowLineProps {
 
 export const COLUMNS = 9
 
-/**
- * One row of the cut list. The first that is chosen in any view is brought into sight. Up and down go to the next row,
- * right and left open and close it, Enter selects it.
- */
+/** One row of the cut list. Up and down go to the next row, right and left open and close it, Enter selects it. */
 export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
   const { row, index, display, change, sheets, isChosen, isOpen, isTabStop, onChoose, onToggle } = props
-  const line = useRef<HTMLTableRowElement>(null)
-  const isFirstChosen = isChosen && isTabStop
-  useEffect(() => {
-    if (isFirstChosen) line.current?.scrollIntoView({ block: 'nearest' })
-  }, [isFirstChosen])
   return (
     <tr
-      ref={line}
       data-row={row.key}
       aria-rowindex={index}
       className={isChosen ? styles.chosen : undefined}

@@ -1,5 +1,5 @@
 import { useVirtualizer } from '@tanstack/react-virtual'
-import { Fragment, type RefObject, useCallback, useMemo, useRef, useState } from 'react'
+import { Fragment, type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { CutRow, Derived, PartId, RowKey } from '../../engine/index'
 import { useStore } from '../store/store'
 import { COLUMNS, CutRowLine, PartsLine } from './CutRowLine'
@@ -38,6 +38,12 @@ export function CutRows({ rows, derived, changes, sheets, scroller }: CutRowsPro
   const choosePart = useCallback((part: PartId) => actions.select(selectionOf(part, latest.current)), [actions])
   const toggle = useCallback((row: CutRow) => setOpen((was) => toggled(was, row.key)), [])
 
+  // What is picked in any view comes into sight, but not under the hand: that would have every move wait for a layout.
+  const body = useRef<HTMLTableSectionElement>(null)
+  useEffect(() => {
+    if (!isLive) body.current?.querySelector('[aria-selected=true]')?.scrollIntoView({ block: 'nearest' })
+  }, [selection, isLive])
+
   const view = useVirtualizer({
     count: rows.length,
     getScrollElement: () => scroller.current,
@@ -51,7 +57,7 @@ export function CutRows({ rows, derived, changes, sheets, scroller }: CutRowsPro
   const inSight = rows.slice(first, last + 1)
   const tabStop = (rows.find((row) => isRowChosen(row, selection, chosen)) ?? rows[0])?.key
   return (
-    <tbody>
+    <tbody ref={body}>
       <Space rows={first} />
       {inSight.map((row, at) => (
         <Fragment key={row.key}>
