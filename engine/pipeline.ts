@@ -75,12 +75,24 @@ function listOf(cabinets: readonly DerivedCabinet[], materials: Project['materia
   if (lastList && lastList.materials === materials && areSameBoards(lastList.cabinets, cabinets)) return lastList.listed
   const cutList = cutListOf(cabinets, materials)
   const listed = {
-    partOf: new Map(cabinets.flatMap(({ parts }) => parts.map((part) => [part.id, part] as const))),
-    rowOf: new Map(cutList.rows.flatMap((row) => row.parts.map((part) => [part, row.key] as const))),
+    partOf: partsById(cabinets),
+    rowOf: rowsByPart(cutList.rows),
     cutList,
   }
   lastList = { cabinets, materials, listed }
   return listed
+}
+
+function partsById(cabinets: readonly DerivedCabinet[]): ReadonlyMap<PartId, Part> {
+  const byId = new Map<PartId, Part>()
+  for (const { parts } of cabinets) for (const part of parts) byId.set(part.id, part)
+  return byId
+}
+
+function rowsByPart(rows: readonly CutRow[]): ReadonlyMap<PartId, RowKey> {
+  const byPart = new Map<PartId, RowKey>()
+  for (const { key, parts } of rows) for (const part of parts) byPart.set(part, key)
+  return byPart
 }
 
 function areSameBoards(before: readonly DerivedCabinet[], after: readonly DerivedCabinet[]): boolean {

@@ -71,7 +71,13 @@ function somethingInTheWay(
 ): string | null {
   const face = faceOf(cabinet)
   const blockers = others.filter(
-    (other) => other !== cabinet && other.wall === cabinet.wall && doOverlap(face, faceOf(other)),
+    (other) =>
+      other !== cabinet &&
+      other.wall === cabinet.wall &&
+      // Most stand far away, and that is seen without settling a sum.
+      other.left < face.left + face.width + 1 &&
+      other.left + other.width + 1 > face.left &&
+      doOverlap(face, faceOf(other)),
   )
   if (blockers.length > 0) {
     const worst = blockers.reduce((a, b) => (clearingWay(face, faceOf(b)) > clearingWay(face, faceOf(a)) ? b : a))

@@ -18,18 +18,54 @@ interface SheetFigureProps {
   readonly isLive: boolean
 }
 
-/** A sheet with its name and yield. While something is under the hand it is drawn again only where it is in sight. */
+/**
+ * A sheet with its name and yield. While something is under the hand it is drawn again only where it is in sight, and
+ * one that changes is drawn without its words until the hand lets go.
+ */
 export function SheetFigure(props: SheetFigureProps) {
   const frame = useRef<HTMLElement>(null)
   const isInSight = useIsInSight(frame)
-  const shown = useRef(props)
-  if (isInSight || !props.isLive) shown.current = props
+  const { isLive } = props
+  const fold = useRef(props.fold)
+  const isSame = isSameFold(fold.current, props.fold)
+  if ((isInSight || !isLive) && !isSame) fold.current = props.fold
+  // Places are lit by number; a sheet that is kept from before has numbers of its own.
+  const lit = isSame || fold.current === props.fold ? props.lit : ''
+  const atRest = useRef(fold.current)
+  if (!isLive) atRest.current = fold.current
+  const isPlain = isLive && atRest.current !== fold.current
   return (
     <figure ref={frame} className={styles.sheetFigure} data-sheet={props.fold.first}>
-      <Sheet {...shown.current} />
+      {isPlain ? <PlainSheet fold={fold.current} /> : <Sheet {...props} fold={fold.current} lit={lit} />}
     </figure>
   )
 }
+
+/** Its shapes alone, few enough to be drawn at every move. */
+const PlainSheet = memo(function PlainSheet({ fold: { layout, stock, first } }: { readonly fold: Fold }) {
+  const parts = layout.placements.map(({ x, y, length, width, rotated }) => {
+    const [along, across] = rotated ? [width, length] : [length, width]
+    return `M${x} ${stock.width - y}h${along}v${-across}h${-along}z`
+  })
+  return (
+    <>
+      <svg
+        viewBox={`0 0 ${stock.length} ${stock.width}`}
+        className={styles.picture}
+        style={{ aspectRatio: `${stock.length} / ${stock.width}` }}
+        aria-hidden="true"
+      >
+        <rect className={styles.sheet} width={stock.length} height={stock.width} />
+        <path className={styles.plainParts} d={parts.join('')} />
+      </svg>
+      <figcaption>
+        <strong>Sheet {first}</strong>
+        <span>{Math.round(yieldOfSheet(layout, stock) * 100)} % used</span>
+        <span className={styles.from}>changes under the hand</span>
+      </figcaption>
+    </>
+  )
+})
 
 /** Small letters on a sheet that is drawn a hand wide: 2440 mm on 300 px. */
 const TEXT_SIZE = 78
@@ -77,8 +113,9 @@ function isSameSheet(a: SheetFigureProps, b: SheetFigureProps): boolean {
     a.onPick === b.onPick &&
     a.display === b.display &&
     a.material === b.material &&
-    isSameFold(a.fold, b.fold) &&
-    (a.partMarks === b.partMarks || areMarkedAlike(a, b))
+    a.fold === b.fold &&
+    // Nothing under the hand gives a part another mark.
+    (b.isLive || a.partMarks === b.partMarks || areMarkedAlike(a, b))
   )
 }
 

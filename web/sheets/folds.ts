@@ -59,7 +59,7 @@ function isSamePiece(a: Piece, b: Piece): boolean {
 }
 
 function isSameStock(a: JobStock, b: JobStock): boolean {
-  return a === b || JSON.stringify(a) === JSON.stringify(b)
+  return a.id === b.id && a.length === b.length && a.width === b.width && a.offcut === b.offcut
 }
 
 function areSameParts(a: readonly PlacedPart[], b: readonly PlacedPart[]): boolean {
