@@ -1,4 +1,4 @@
-import { useCallback, useDeferredValue, useMemo, useRef } from 'react'
+import { memo, useCallback, useDeferredValue, useMemo, useRef } from 'react'
 import type { Derived, MaterialId, PlacedPart } from '../../engine/index'
 import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
@@ -62,7 +62,7 @@ interface SheetsProps {
   readonly isCurrent: boolean
 }
 
-function Sheets({ layout, derived, isCurrent }: SheetsProps) {
+const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps) {
   const selection = useStore((state) => state.selection)
   const { cutList } = derived
   const { display, materials } = derived.project
@@ -112,7 +112,7 @@ function Sheets({ layout, derived, isCurrent }: SheetsProps) {
       <BuyTable layout={layout} derived={derived} />
     </>
   )
-}
+})
 
 /** Counts, and says whether fewer are possible. */
 export function countWords({ answer, isSettled }: Pick<Layout, 'answer' | 'isSettled'>): string {
