@@ -110,10 +110,13 @@ function marked(sorted: readonly Merging[]): CutRow[] {
   })
 }
 
-/** A to Z, then AA, AB and on, as columns of a sheet are lettered. */
+/** Without B, T and U, which begin the marks of cabinets, and without I and O, which read as figures. */
+const LETTERS = 'ACDEFGHJKLMNPQRSVWXYZ'
+
+/** A, C, D to Z, then AA, AC and on, as columns of a sheet are lettered. */
 export function letters(at: number): string {
-  const last = String.fromCharCode(65 + (at % 26))
-  return at < 26 ? last : `${letters(Math.floor(at / 26) - 1)}${last}`
+  const last = LETTERS[at % LETTERS.length]!
+  return at < LETTERS.length ? last : `${letters(Math.floor(at / LETTERS.length) - 1)}${last}`
 }
 
 function totalsOf(sorted: readonly Merging[], materials: Materials): MaterialTotal[] {

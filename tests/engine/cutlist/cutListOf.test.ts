@@ -37,8 +37,8 @@ describe('a cut list', () => {
       `A1 6 side 720 x ${330 - 6 - 1} long 1: U1 U2 U3`,
       `A2 4 bottom, top ${600 - 36} x 323 long 1: U1 U2`,
       `A3 2 bottom, top ${500 - 36} x 323 long 1: U3`,
-      'B1 2 back 720 x 600 long 0: U1 U2',
-      'B2 1 back 720 x 500 long 0: U3',
+      'C1 2 back 720 x 600 long 0: U1 U2',
+      'C2 1 back 720 x 500 long 0: U3',
     ])
   })
   it('adds up what every material comes to', () => {
@@ -80,6 +80,12 @@ describe('a cut list', () => {
     expect(totals.reduce((sum, { parts }) => sum + parts, 0)).toBe(listed.length)
   })
   it('letters more materials than the alphabet has', () => {
-    expect([0, 25, 26, 27, 52, 701, 702].map(letters)).toEqual(['A', 'Z', 'AA', 'AB', 'BA', 'ZZ', 'AAA'])
+    // 21 letters, so 21 x 21 pairs after them.
+    expect([0, 20, 21, 22, 42, 461, 462].map(letters)).toEqual(['A', 'Z', 'AA', 'AC', 'CA', 'ZZ', 'AAA'])
+  })
+
+  it('letters no row as a cabinet is marked', () => {
+    const all = Array.from({ length: 500 }, (_, at) => letters(at)).join('')
+    expect(all).not.toMatch(/[BTU]/)
   })
 })
