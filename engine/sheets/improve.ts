@@ -9,7 +9,7 @@ import { type Saw, sawFor } from './saw'
 import { Search } from './search'
 
 /** Each goal after the sheets gets so much of the work that the sheets may get, and no more than that. */
-const GOAL_SHARE = 0.6
+const GOAL_SHARE = 0.3
 const GOAL_WORK = 24_000_000
 
 /**
