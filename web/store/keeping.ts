@@ -76,17 +76,20 @@ async function bringBack(): Promise<void> {
   document.addEventListener('visibilitychange', saveNow)
 }
 
-/** Opens a project in this window: what was open is saved first, and this tab asks for the right to write. */
+/**
+ * Opens a project in this window: what was open is saved first, and this tab asks for the right to write. A project that
+ * lies on the shelf is noted as the one at work before it is shown, so that whatever is seen comes back after a reload.
+ */
 async function bring(project: Project, isNew: boolean): Promise<void> {
   await keeper.flush()
   keeper.stop()
   const isOurs = await turnstile.enter(project.id)
+  if (isOurs && !isNew) await remember(project.id)
   useStore.getState().actions.open(project)
   useStore.setState({ isElsewhere: !isOurs })
   if (!isOurs) return
   keeper.start()
   if (isNew) keeper.keep(project)
-  else await remember(project.id)
 }
 
 async function remember(id: ProjectId) {
