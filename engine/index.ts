@@ -13,6 +13,7 @@ export type {
 } from './basics/id'
 export { entriesOf, freeId, valuesOf } from './basics/id'
 export type { About, Problem } from './basics/problem'
+export { once } from './basics/remember'
 export type { Result } from './basics/result'
 export { assignParts, type PlacedPart } from './breakdown/assign'
 export type { PieceAtHand } from './breakdown/atHand'

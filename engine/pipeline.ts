@@ -1,7 +1,7 @@
 import type { ById, CabinetId, PartId, RowKey } from './basics/id'
 import { valuesOf } from './basics/id'
 import type { Problem } from './basics/problem'
-import { remember } from './basics/remember'
+import { once, remember } from './basics/remember'
 import type { FrontFace } from './cabinets/board'
 import { type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
@@ -43,22 +43,37 @@ export interface Derived {
 
 /**
  * The street in shop order. Every step remembers its answer by the identity of what went in, so after an edit only what
- * the edit touched is worked out again; the answer is the same as from nothing.
+ * the edit touched is worked out again; the answer is the same as from nothing. Cabinets are worked out at once; the
+ * list, the job and the problems when they are first asked for, because under a moving hand nobody asks at every move.
  */
 export const derive: (project: Project) => Derived = remember((project: Project): Derived => {
   const cabinets = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project))
-  const listed = listOf(cabinets, project.materials)
+  const listed = once(() => listOf(cabinets, project.materials))
+  const sheetJob = once(() => sheetJobOf(project, listed().cutList.rows))
+  const problems = once(() => [
+    ...cabinets.flatMap((cabinet) => cabinet.problems),
+    ...placeProblems(project),
+    ...stockProblems(project, listed().cutList.rows),
+  ])
   return {
     project,
     cabinets,
     cabinetOf: Object.fromEntries(cabinets.map((one) => [one.cabinet.id, one])),
-    ...listed,
-    sheetJob: sheetJobOf(project, listed.cutList.rows),
-    problems: [
-      ...cabinets.flatMap(({ problems }) => problems),
-      ...placeProblems(project),
-      ...stockProblems(project, listed.cutList.rows),
-    ],
+    get partOf() {
+      return listed().partOf
+    },
+    get rowOf() {
+      return listed().rowOf
+    },
+    get cutList() {
+      return listed().cutList
+    },
+    get sheetJob() {
+      return sheetJob()
+    },
+    get problems() {
+      return problems()
+    },
   }
 })
 

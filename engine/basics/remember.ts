@@ -26,3 +26,12 @@ export function rememberLast<Args extends readonly unknown[], Answer>(
     return last.answer
   }
 }
+
+/** Works an answer out when it is first asked for, and keeps it. */
+export function once<Answer>(work: () => Answer): () => Answer {
+  let done: { readonly answer: Answer } | null = null
+  return () => {
+    done ??= { answer: work() }
+    return done.answer
+  }
+}

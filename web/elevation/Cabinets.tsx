@@ -40,13 +40,12 @@ export const Cabinets = memo(function Cabinets({ mmPerPx }: { readonly mmPerPx: 
 
 type Lit = ReturnType<typeof litParts>
 
-function litParts({ partOf, cutList }: Derived, selection: Selection) {
-  if (selection.kind === 'part') {
-    const part = partOf.get(selection.part)
-    return part ? [part] : []
-  }
-  if (selection.kind !== 'row') return []
-  const ids = cutList.rows.find(({ key }) => key === selection.row)?.parts ?? []
+/** The list is looked into only for a part or a row: a drag of cabinets does not need it at every move. */
+function litParts(derived: Derived, selection: Selection) {
+  if (selection.kind !== 'part' && selection.kind !== 'row') return []
+  const { partOf, cutList } = derived
+  const ids =
+    selection.kind === 'part' ? [selection.part] : (cutList.rows.find(({ key }) => key === selection.row)?.parts ?? [])
   return ids.flatMap((id) => {
     const part = partOf.get(id)
     return part ? [part] : []
@@ -63,6 +62,6 @@ function lookOf(built: DerivedCabinet, selection: Selection, isHeld: boolean, fi
 /** The height of what is under the box; uppers have nothing. */
 function kickOf({ methods, method }: Project, cabinet: Cabinet): Mm {
   if (cabinet.kind === 'upper') return 0
-  const { floor } = { ...methods[cabinet.method ?? method]!, ...cabinet.overrides }
+  const floor = cabinet.overrides.floor ?? methods[cabinet.method ?? method]!.floor
   return floor.kind === 'none' ? 0 : floor.height
 }

@@ -32,6 +32,8 @@ interface Doing {
   isTouch: boolean
   waiting: Last | null
   frame: number
+  /** Where the drawing is on the page, from the first move to the last: to ask anew would lay out the page at every move. */
+  box: DOMRect | null
 }
 
 /** Leads pointers to the hand or the view. Moves are looked at once for each frame that is drawn. */
@@ -48,12 +50,13 @@ export function useHand(
     isTouch: false,
     waiting: null,
     frame: 0,
+    box: null,
   })
   const { now, pan, zoom } = views
 
   const spotOf = useCallback(
     ({ clientX, clientY }: PointerPlace): Spot => {
-      const box = host.current!.getBoundingClientRect()
+      const box = doing.current.box ?? host.current!.getBoundingClientRect()
       const [px, py] = [clientX - box.left, clientY - box.top]
       return { ...onWall(now.current, px, py), px, py }
     },
@@ -82,8 +85,10 @@ export function useHand(
     cancelAnimationFrame(doing.current.frame)
     doing.current.frame = 0
     doing.current.waiting = null
-    if (waiting) send({ kind: 'move', at: spotOf(waiting.event), held: waiting.held })
-  }, [send, spotOf])
+    if (!waiting) return
+    doing.current.box ??= host.current!.getBoundingClientRect()
+    send({ kind: 'move', at: spotOf(waiting.event), held: waiting.held })
+  }, [host, send, spotOf])
 
   const drop = useCallback(() => {
     const isBusy = doing.current.hand.kind !== 'idle'
@@ -117,6 +122,7 @@ export function useHand(
       }
       if (event.button !== 0) return
       me.mode = 'hand'
+      me.box = null
       send({ kind: 'press', on: target, at: spotOf(event), held: heldIn(event) })
     },
     [drop, host, isSpaceDown, send, spotOf],

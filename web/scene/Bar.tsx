@@ -1,11 +1,12 @@
 import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { captionOf } from './caption'
 import styles from './Scene.module.css'
 
 /** The mark and measure of what is selected, over the picture. */
 export function CaptionLine() {
-  const derived = useStore((state) => state.derived)
-  const selection = useStore((state) => state.selection)
+  const derived = useFollowing('scene', (state) => state.derived)
+  const selection = useFollowing('scene', (state) => state.selection)
   const { mark, words } = captionOf(derived, selection)
   return (
     <p className={styles.caption}>

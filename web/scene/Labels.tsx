@@ -3,7 +3,7 @@ import { type RefObject, useEffect, useMemo } from 'react'
 import { Vector3 } from 'three'
 import { type Derived, explodedBy, type Vec3 } from '../../engine/index'
 import type { Selection } from '../store/state'
-import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { arrange, boxOfPart, standAt } from './arrange'
 import { METRES } from './Camera'
 import { litOf } from './lit'
@@ -71,10 +71,10 @@ export function Labels({
   className: string
   liveClass: string
 }) {
-  const derived = useStore((state) => state.derived)
-  const selection = useStore((state) => state.selection)
-  const explode = useStore((state) => state.explode)
-  const areFrontsHidden = useStore((state) => state.areFrontsHidden)
+  const derived = useFollowing('scene', (state) => state.derived)
+  const selection = useFollowing('scene', (state) => state.selection)
+  const explode = useFollowing('scene', (state) => state.explode)
+  const areFrontsHidden = useFollowing('scene', (state) => state.areFrontsHidden)
   const invalidate = useThree((state) => state.invalidate)
   const labels = useMemo(
     () => liveFirst(labelsOf(derived, selection, explode, areFrontsHidden)),
@@ -135,6 +135,7 @@ function fillLayer(host: HTMLElement, labels: readonly Label[], className: strin
   for (const [index, label] of labels.entries()) {
     const mark = host.children[index]!
     if (mark.textContent !== label.text) mark.textContent = label.text
-    mark.className = label.isLive ? `${className} ${liveClass}` : className
+    const look = label.isLive ? `${className} ${liveClass}` : className
+    if (mark.className !== look) mark.className = look
   }
 }

@@ -1,6 +1,6 @@
 import { Canvas, type RootState, useThree } from '@react-three/fiber'
 import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useLayoutEffect, useRef } from 'react'
-import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { type CameraHands, CameraRig } from './Camera'
 import { pictureWords } from './caption'
 import { keyDeed, rayAt, selectAlong } from './gestures'
@@ -28,7 +28,7 @@ export function Picture({ hands, onSized, onLost, onRestored, onFitKey }: Props)
   const root = useRef<RootState | null>(null)
   const layer = useRef<HTMLDivElement>(null)
   const press = useRef<{ x: number; y: number } | null>(null)
-  const words = useStore((state) => pictureWords(state.derived, state.explode, state.areFrontsHidden))
+  const words = useFollowing('scene', (state) => pictureWords(state.derived, state.explode, state.areFrontsHidden))
 
   function pressed(event: PointerEvent) {
     press.current = event.isPrimary && event.button === 0 ? { x: event.clientX, y: event.clientY } : null

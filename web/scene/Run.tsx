@@ -1,6 +1,6 @@
 import { useThree } from '@react-three/fiber'
 import { useEffect, useLayoutEffect, useMemo } from 'react'
-import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { arrange, standAt, wallLefts } from './arrange'
 import { CabinetModel } from './CabinetModel'
 import { METRES } from './Camera'
@@ -11,10 +11,10 @@ import { WallModel } from './WallModel'
 
 /** The walls and all cabinets on them, as they are now. */
 export function Run() {
-  const derived = useStore((state) => state.derived)
-  const selection = useStore((state) => state.selection)
-  const explode = useStore((state) => state.explode)
-  const areFrontsHidden = useStore((state) => state.areFrontsHidden)
+  const derived = useFollowing('scene', (state) => state.derived)
+  const selection = useFollowing('scene', (state) => state.selection)
+  const explode = useFollowing('scene', (state) => state.explode)
+  const areFrontsHidden = useFollowing('scene', (state) => state.areFrontsHidden)
   const shading = useShading(explode)
   const stands = useMemo(() => arrange(derived), [derived])
   const { project } = derived

@@ -1,7 +1,7 @@
 import { memo, type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { Derived, LengthDisplay, Material, PlacedPart } from '../../engine/index'
 import { formatLength, numberList, sheetDrawing, yieldOfSheet } from '../../engine/index'
-import { type Fold, isSameFold } from './folds'
+import { type Fold, isSameFold, looksSame } from './folds'
 import { SheetPicture } from './SheetPicture'
 import styles from './Sheets.module.css'
 
@@ -11,8 +11,8 @@ interface SheetFigureProps {
   readonly material: Material | undefined
   /** For the marks of the parts that lie on the sheet. */
   readonly partMarks: Derived['partOf']
-  /** Numbers of the lit places, apart by spaces. */
-  readonly lit: string
+  /** Numbers of the lit places, apart by spaces; null where they are as they were. */
+  readonly lit: string | null
   readonly onPick: (parts: readonly PlacedPart[]) => void
   /** Something is under the hand. */
   readonly isLive: boolean
@@ -27,16 +27,22 @@ export function SheetFigure(props: SheetFigureProps) {
   const isInSight = useIsInSight(frame)
   const { isLive } = props
   const fold = useRef(props.fold)
-  const isSame = isSameFold(fold.current, props.fold)
+  const isSame = isLive ? looksSame(fold.current, props.fold) : isSameFold(fold.current, props.fold)
   if ((isInSight || !isLive) && !isSame) fold.current = props.fold
-  // Places are lit by number; a sheet that is kept from before has numbers of its own.
-  const lit = isSame || fold.current === props.fold ? props.lit : ''
-  const atRest = useRef(fold.current)
+  const lit = useRef('')
+  if (props.lit !== null) lit.current = props.lit
+  const atRest = useRef(isLive ? null : fold.current)
   if (!isLive) atRest.current = fold.current
-  const isPlain = isLive && atRest.current !== fold.current
+  // One that has changed stays plain until the hand lets go, whatever it changes to.
+  const isPlain = useRef(false)
+  isPlain.current = isLive && (isPlain.current || atRest.current !== fold.current)
   return (
     <figure ref={frame} className={styles.sheetFigure} data-sheet={props.fold.first}>
-      {isPlain ? <PlainSheet fold={fold.current} /> : <Sheet {...props} fold={fold.current} lit={lit} />}
+      {isPlain.current ? (
+        <PlainSheet fold={fold.current} />
+      ) : (
+        <Sheet {...props} fold={fold.current} lit={lit.current} />
+      )}
     </figure>
   )
 }
@@ -60,7 +66,6 @@ const PlainSheet = memo(function PlainSheet({ fold: { layout, stock, first } }: 
       </svg>
       <figcaption>
         <strong>Sheet {first}</strong>
-        <span>{Math.round(yieldOfSheet(layout, stock) * 100)} % used</span>
         <span className={styles.from}>changes under the hand</span>
       </figcaption>
     </>
@@ -86,7 +91,7 @@ const Sheet = memo(function Sheet({ fold, display, material, partMarks, lit, onP
   const name = `${layout.copies > 1 ? 'Sheets' : 'Sheet'} ${numbers}`
   return (
     <>
-      <SheetPicture {...{ drawing, places, lit }} label={name} onPick={onPlace} />
+      <SheetPicture {...{ drawing, places }} lit={lit ?? ''} label={name} onPick={onPlace} />
       <figcaption>
         <strong>{name}</strong>
         <span>

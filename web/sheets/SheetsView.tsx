@@ -1,7 +1,8 @@
-import { memo, useCallback, useDeferredValue, useMemo, useRef } from 'react'
+import { memo, type ReactNode, useCallback, useDeferredValue, useMemo, useRef } from 'react'
 import type { Derived, MaterialId, PlacedPart } from '../../engine/index'
 import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
+import { useCurrency, useFollowing } from '../store/turns'
 import { chosenParts, selectionOf } from '../tables/chosen'
 import { BuyTable } from './BuyTable'
 import { foldsOf, litPlaces, nextPart } from './folds'
@@ -13,8 +14,8 @@ import styles from './Sheets.module.css'
  * is: the layout of the design before this change.
  */
 export function SheetsView() {
-  const derived = useDeferredValue(useStore((state) => state.derived))
-  const layout = useDeferredValue(useStore((state) => state.layout))
+  const derived = useDeferredValue(useFollowing('pictures', (state) => state.derived))
+  const layout = useDeferredValue(useFollowing('pictures', (state) => state.layout))
   const packing = useStore((state) => state.packing)
   const current = currentLayout({ layout, derived })
   const shown = useLastFit(current, derived)
@@ -29,7 +30,7 @@ export function SheetsView() {
     )
   }
   return (
-    <div className={styles.view} data-layout={current ? 'current' : 'old'}>
+    <View isCurrent={current !== null}>
       {!shown && packing === 'thinking' && <p className={styles.thinking}>Laying the boards out on sheets…</p>}
       {packing === 'failed' && (
         <p className={styles.failed} role="alert">
@@ -42,6 +43,16 @@ export function SheetsView() {
           <Sheets {...shown} isCurrent={current !== null} />
         </div>
       )}
+    </View>
+  )
+}
+
+/** A layout is current when it is that of the wall as it is now; one that falls behind the hand is dimmed. */
+function View({ isCurrent, children }: { readonly isCurrent: boolean; readonly children: ReactNode }) {
+  const currency = useCurrency('pictures')
+  return (
+    <div className={styles.view} data-layout={isCurrent && currency === 'now' ? 'current' : 'old'}>
+      <div className={currency === 'late' ? styles.late : undefined}>{children}</div>
     </div>
   )
 }
@@ -63,12 +74,12 @@ interface SheetsProps {
 }
 
 const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps) {
-  const selection = useStore((state) => state.selection)
+  const selection = useFollowing('pictures', (state) => state.selection)
   const { cutList } = derived
   const { display, materials } = derived.project
   const folds = useMemo(() => foldsOf(layout, cutList), [layout, cutList])
-  const chosen = useMemo(() => chosenParts(selection, derived), [selection, derived])
-  const isLive = useStore((state) => state.preview !== null)
+  const isLive = useFollowing('pictures', (state) => state.preview !== null)
+  const chosen = useMemo(() => (isLive ? null : chosenParts(selection, derived)), [isLive, selection, derived])
   // The selection is read when a part is picked, so that a picture is drawn again only when its own light changes.
   const latest = useRef({ selection, derived, isCurrent })
   latest.current = { selection, derived, isCurrent }
@@ -104,7 +115,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
             {...{ fold, display, isLive }}
             material={materials[fold.stock.material as MaterialId]}
             partMarks={derived.partOf}
-            lit={litPlaces(fold, chosen)}
+            lit={chosen && litPlaces(fold, chosen)}
             onPick={onPick}
           />
         ))}

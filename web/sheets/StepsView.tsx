@@ -3,6 +3,7 @@ import { type Breakdown, type Derived, formatLength, type LengthDisplay, type St
 import { breakdownFor } from '../store/cutting'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { chosenParts } from '../tables/chosen'
 import { PiecePicture } from './PiecePicture'
 import styles from './Sheets.module.css'
@@ -10,9 +11,9 @@ import { KINDS, TOOLS, timeWords } from './words'
 
 /** The breakdown of the shown design: one thing to do after another. An old layout is never broken down. */
 export function StepsView() {
-  const derived = useDeferredValue(useStore((state) => state.derived))
-  const layout = useStore((state) => state.layout)
-  const packing = useStore((state) => state.packing)
+  const derived = useDeferredValue(useFollowing('sheets', (state) => state.derived))
+  const layout = useFollowing('sheets', (state) => state.layout)
+  const packing = useFollowing('sheets', (state) => state.packing)
   const current = currentLayout({ layout, derived })
   const breakdown = useMemo(() => (current ? breakdownFor(derived, current) : null), [current, derived])
   if (!breakdown || breakdown.steps.length === 0) {

@@ -1,4 +1,5 @@
 import type { CutList, JobStock, Mm, PartId, Piece, PlacedPart, SheetLayout } from '../../engine/index'
+import { once } from '../../engine/index'
 import type { Layout, Selection } from '../store/state'
 import { placedParts } from '../tables/places'
 
@@ -11,7 +12,7 @@ export interface Fold {
   readonly first: number
   /** For each place on the sheet, the mark of the row that lies there. */
   readonly marks: readonly string[]
-  /** For each place on the sheet, the parts that lie there on the first, second... of the alike sheets. */
+  /** For each place on the sheet, the parts that lie there on the first, second... of the alike sheets. Found when asked. */
   readonly parts: readonly (readonly PlacedPart[])[]
 }
 
@@ -19,8 +20,11 @@ export interface Fold {
 export function foldsOf({ job, answer }: Layout, cutList: CutList): Fold[] {
   const marks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
   const stocks = new Map(job.stock.map((stock) => [stock.id, stock]))
-  const parts = answer.sheets.map(({ placements }) => placements.map((): PlacedPart[] => []))
-  for (const placed of placedParts(cutList, answer)) parts[placed.layoutIndex]![placed.placement]!.push(placed)
+  const partsOf = once(() => {
+    const parts = answer.sheets.map(({ placements }) => placements.map((): PlacedPart[] => []))
+    for (const placed of placedParts(cutList, answer)) parts[placed.layoutIndex]![placed.placement]!.push(placed)
+    return parts
+  })
   let sheet = 1
   return answer.sheets.flatMap((layout, at): Fold[] => {
     const stock = stocks.get(layout.stock)
@@ -28,21 +32,31 @@ export function foldsOf({ job, answer }: Layout, cutList: CutList): Fold[] {
     sheet += layout.copies
     if (!stock) return []
     const here = layout.placements.map(({ part }) => marks.get(part) ?? part)
-    return [{ layout, stock, kerf: job.kerf, first, marks: here, parts: parts[at]! }]
+    return [
+      {
+        ...{ layout, stock, kerf: job.kerf, first, marks: here },
+        get parts() {
+          return partsOf()[at]!
+        },
+      },
+    ]
   })
 }
 
-/** Whether two folds look the same: the same parts, called the same, in the same places of the same sheet. */
+/** Whether two folds are the same: the same parts, called the same, in the same places of the same sheet. */
 export function isSameFold(a: Fold, b: Fold): boolean {
-  if (a === b) return true
+  return a === b || (looksSame(a, b) && a.parts.every((parts, at) => areSameParts(parts, b.parts[at] ?? [])))
+}
+
+/** Whether two folds look the same, whatever cabinets their parts go into. */
+export function looksSame(a: Fold, b: Fold): boolean {
   return (
     a.first === b.first &&
     a.kerf === b.kerf &&
     a.layout.copies === b.layout.copies &&
     isSameStock(a.stock, b.stock) &&
     isSamePiece(a.layout.root, b.layout.root) &&
-    a.marks.every((mark, at) => mark === b.marks[at]) &&
-    a.parts.every((parts, at) => areSameParts(parts, b.parts[at] ?? []))
+    a.marks.every((mark, at) => mark === b.marks[at])
   )
 }
 

@@ -1,18 +1,19 @@
-import { useMemo } from 'react'
+import { type ReactNode, useMemo } from 'react'
 import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
+import { useCurrency, useFollowing } from '../store/turns'
 import styles from './Consequences.module.css'
 import { figuresOf, proofOf } from './figures'
 
 /** What the design comes to, live, each figure with its change since the drag began. */
 export function Consequences() {
-  const derived = useStore((state) => state.derived)
-  const before = useStore((state) => state.before)
-  const layout = useStore(currentLayout)
-  const latest = useStore((state) => state.layout)
-  const layoutBefore = useStore((state) => state.layoutBefore)
-  const packing = useStore((state) => state.packing)
-  const currency = useStore((state) => state.shown.shop.currency)
+  const derived = useFollowing('sheets', (state) => state.derived)
+  const before = useFollowing('sheets', (state) => state.before)
+  const layout = useFollowing('sheets', currentLayout)
+  const latest = useFollowing('sheets', (state) => state.layout)
+  const layoutBefore = useFollowing('sheets', (state) => state.layoutBefore)
+  const packing = useFollowing('sheets', (state) => state.packing)
+  const currency = useFollowing('sheets', (state) => state.shown.shop.currency)
   const now = useMemo(() => figuresOf(derived, layout), [derived, layout])
   // Until the sheets are laid out anew the last figures stay, greyed and with a mark that they are being worked out.
   const last = useMemo(() => (layout ? now : figuresOf(derived, latest)), [layout, now, derived, latest])
@@ -32,7 +33,7 @@ export function Consequences() {
   const since = (value: number | null, past: number | null | undefined) =>
     isThinking || value === null || past === null || past === undefined ? null : value - past
   return (
-    <section className={styles.strip} aria-label="Consequences" aria-busy={isThinking} data-settled={isSettled}>
+    <Strip isThinking={isThinking} isSettled={isSettled}>
       <Figure
         words="sheets"
         value={shown.sheets}
@@ -61,6 +62,27 @@ export function Consequences() {
         proof && <span className={`${styles.proof} ${proof.isProved ? styles.proved : ''}`}>{proof.text}</span>
       )}
       <GestureLine />
+    </Strip>
+  )
+}
+
+interface StripProps {
+  readonly isThinking: boolean
+  readonly isSettled: boolean
+  readonly children: ReactNode
+}
+
+/** Figures that have fallen behind the hand are greyed until they catch up. */
+function Strip({ isThinking, isSettled, children }: StripProps) {
+  const currency = useCurrency('sheets')
+  return (
+    <section
+      className={currency === 'late' ? `${styles.strip} ${styles.late}` : styles.strip}
+      aria-label="Consequences"
+      aria-busy={isThinking || currency !== 'now'}
+      data-settled={isSettled && currency === 'now'}
+    >
+      {children}
     </section>
   )
 }

@@ -5,6 +5,7 @@ import { StepsView } from '../sheets/StepsView'
 import { breakdownFor } from '../store/cutting'
 import { currentLayout, type State, type TableName } from '../store/state'
 import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { CutListTable } from '../tables/CutListTable'
 import { FindingsTable } from '../tables/FindingsTable'
 import { HardwareTable } from '../tables/HardwareTable'
@@ -65,8 +66,9 @@ function Count({ table }: { readonly table: TableName }) {
 }
 
 function QuickCount({ table }: { readonly table: Exclude<TableName, 'steps'> }) {
-  const count = useStore((state) => countOf(table, state))
-  const isWarning = useStore(
+  const count = useFollowing('sheets', (state) => countOf(table, state))
+  const isWarning = useFollowing(
+    'sheets',
     ({ derived }) => table === 'findings' && derived.problems.some(({ weight }) => weight !== 'know'),
   )
   if (count === null) return null
@@ -101,13 +103,13 @@ function hardwareCount({ cabinets }: Derived): number {
 
 /** Steps are worked out once nothing is under the hand and the sheets are settled. */
 function StepCount() {
-  const isReady = useStore((state) => state.preview === null && currentLayout(state)?.isSettled === true)
+  const isReady = useFollowing('sheets', (state) => state.preview === null && currentLayout(state)?.isSettled === true)
   return isReady ? <ReadyStepCount /> : null
 }
 
 function ReadyStepCount() {
-  const derived = useDeferredValue(useStore((state) => state.derived))
-  const layout = useDeferredValue(useStore((state) => state.layout))
+  const derived = useDeferredValue(useFollowing('sheets', (state) => state.derived))
+  const layout = useDeferredValue(useFollowing('sheets', (state) => state.layout))
   const isKnown = layout?.job === derived.sheetJob
   const count = useMemo(() => (isKnown ? breakdownFor(derived, layout).steps.length : null), [isKnown, derived, layout])
   return count === null ? null : <span className={styles.count}>{count}</span>

@@ -1,7 +1,7 @@
 import { useMemo, useRef, useState } from 'react'
 import type { CutList, CutRow, MaterialId } from '../../engine/index'
 import { currentLayout } from '../store/state'
-import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { CutRows } from './CutRows'
 import { changesOf } from './changes'
 import { sheetsOfRows } from './places'
@@ -15,10 +15,10 @@ const NO_SHEETS: ReadonlyMap<string, string> = new Map()
 
 /** The cut list of what is shown, live while something is dragged. */
 export function CutListTable() {
-  const derived = useStore((state) => state.derived)
-  const before = useStore((state) => state.before)
+  const derived = useFollowing('lists', (state) => state.derived)
+  const before = useFollowing('lists', (state) => state.before)
   // Under the hand the sheets of a row change at every move: they are named again when it lets go.
-  const layout = useStore((state) => (state.preview ? null : currentLayout(state)))
+  const layout = useFollowing('lists', (state) => (state.preview ? null : currentLayout(state)))
   const [material, setMaterial] = useState<MaterialId | 'all'>('all')
   const scroller = useRef<HTMLDivElement>(null)
   const { cutList } = derived

@@ -2,6 +2,7 @@ import { useVirtualizer } from '@tanstack/react-virtual'
 import { Fragment, type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { CutRow, Derived, PartId, RowKey } from '../../engine/index'
 import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { COLUMNS, CutRowLine, PartsLine } from './CutRowLine'
 import { type RowChange, UNCHANGED } from './changes'
 import { chosenParts, isRowChosen, selectionOf } from './chosen'
@@ -25,8 +26,8 @@ const OVER_AND_UNDER = 3
  * those out of sight are left out, since every move may number all rows anew.
  */
 export function CutRows({ rows, derived, changes, sheets, scroller }: CutRowsProps) {
-  const selection = useStore((state) => state.selection)
-  const isLive = useStore((state) => state.preview !== null)
+  const selection = useFollowing('lists', (state) => state.selection)
+  const isLive = useFollowing('lists', (state) => state.preview !== null)
   const actions = useStore((state) => state.actions)
   const [open, setOpen] = useState<ReadonlySet<RowKey>>(new Set())
   const { cabinetOf, cutList } = derived

@@ -2,6 +2,7 @@ import { useDeferredValue } from 'react'
 import type { About, Derived, Problem } from '../../engine/index'
 import type { Actions } from '../store/state'
 import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import styles from './Tables.module.css'
 
 const WEIGHTS = {
@@ -12,7 +13,7 @@ const WEIGHTS = {
 
 /** What the maker should know about the design, the gravest first. */
 export function FindingsTable() {
-  const derived = useDeferredValue(useStore((state) => state.derived))
+  const derived = useDeferredValue(useFollowing('lists', (state) => state.derived))
   const actions = useStore((state) => state.actions)
   const problems = [...derived.problems].sort((a, b) => WEIGHTS[a.weight].order - WEIGHTS[b.weight].order)
   if (problems.length === 0) {

@@ -2,13 +2,14 @@ import { useDeferredValue, useMemo } from 'react'
 import { type DerivedCabinet, formatLength, type HardwareTotal, hardwareList } from '../../engine/index'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { markStretches } from './changes'
 import styles from './Tables.module.css'
 
 /** What is bought in pieces, counted from fronts, drawers, shelves and floors; which make it is stays the maker's choice. */
 export function HardwareTable() {
-  const { cabinets, project } = useDeferredValue(useStore((state) => state.derived))
-  const selection = useStore((state) => state.selection)
+  const { cabinets, project } = useDeferredValue(useFollowing('lists', (state) => state.derived))
+  const selection = useFollowing('lists', (state) => state.selection)
   const actions = useStore((state) => state.actions)
   const list = useMemo(() => hardwareList(cabinets), [cabinets])
   if (list.length === 0) {

@@ -14,12 +14,6 @@ export interface Surroundings {
 const CHUNK_MS = 8
 /** Better answers of one job come no closer together than this. */
 const BETTER_MS = 120
-/**
- * Under a moving hand jobs follow each other in a few milliseconds, and nobody reads figures that change as fast: answers
- * then come no closer together than the first of these, and at once when no job has come for the second.
- */
-const LIVE_MS = 250
-const REST_MS = 40
 const AT_WORK_MS = 1000
 /** A search that has not settled by then ends with the best answer it has. */
 const LONGEST_MS = 12_000
@@ -27,7 +21,6 @@ const LONGEST_MS = 12_000
 /** Works on the newest job only, in chunks: between two of them a newer job may come and take its place. */
 export function createBench({ search, post, now, breathe }: Surroundings): (letter: JobLetter) => Promise<void> {
   let newest = -1
-  let lastAnswer = Number.NEGATIVE_INFINITY
   return async ({ number, job }) => {
     if (number <= newest) return
     newest = number
@@ -37,28 +30,21 @@ export function createBench({ search, post, now, breathe }: Surroundings): (lett
     let best: SheetAnswer | null = null
     let isNews = false
     let posted = Number.NEGATIVE_INFINITY
-    const mayAnswer = () => now() - lastAnswer >= LIVE_MS || now() - began >= REST_MS
     await breathe()
     while (newest === number) {
       const until = now() + CHUNK_MS
       do {
         const next = running.next()
-        if (next.done) {
-          while (!mayAnswer() && newest === number) await breathe()
-          if (newest !== number) return
-          lastAnswer = now()
-          return post({ kind: 'answer', number, answer: next.value, isSettled: true })
-        }
+        if (next.done) return post({ kind: 'answer', number, answer: next.value, isSettled: true })
         if (next.value) {
           isNews = next.value !== best || isNews
           best = next.value
         }
       } while (now() < until && !(isNews && posted === Number.NEGATIVE_INFINITY))
       if (best && now() - began > longest) return post({ kind: 'answer', number, answer: best, isSettled: true })
-      if (best && isNews && now() - posted >= BETTER_MS && mayAnswer()) {
+      if (best && isNews && now() - posted >= BETTER_MS) {
         post({ kind: 'answer', number, answer: best, isSettled: false })
         posted = now()
-        lastAnswer = posted
         isNews = false
       } else if (now() - Math.max(posted, began) > AT_WORK_MS) {
         post({ kind: 'atWork', number })

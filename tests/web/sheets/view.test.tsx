@@ -5,6 +5,10 @@ import type { Layout, State } from '../../../web/store/state'
 
 let state: Partial<State> = {}
 vi.mock('../../../web/store/store', () => ({ useStore: (read: (from: Partial<State>) => unknown) => read(state) }))
+vi.mock('../../../web/store/turns', () => ({
+  useFollowing: (_follower: string, read: (from: Partial<State>) => unknown) => read(state),
+  useCurrency: () => 'now',
+}))
 
 const { countWords, SheetsView } = await import('../../../web/sheets/SheetsView')
 const { StepsView } = await import('../../../web/sheets/StepsView')

@@ -1,0 +1,118 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { type CabinetId, demonstrationKitchen, type Edit, type SheetAnswer } from '../../../engine/index'
+import { connectPacker } from '../../../web/store/layouts'
+import { useStore } from '../../../web/store/store'
+import { seenBy } from '../../../web/store/turns'
+import type { JobLetter } from '../../../web/workers/letters'
+import type { Hand } from '../../../web/workers/packer'
+
+const { actions } = useStore.getState()
+/** Longer than a hand rests between two moves. */
+const A_REST = 100
+
+beforeEach(() => {
+  vi.useFakeTimers()
+  actions.open(demonstrationKitchen())
+})
+
+afterEach(() => {
+  actions.preview(null)
+  vi.useRealTimers()
+})
+
+function widened(width: number): Edit {
+  const cabinet = useStore.getState().derived.cabinets.find(({ mark }) => mark === 'B1')!.cabinet
+  return { kind: 'shapeCabinets', shapes: [{ id: cabinet.id as CabinetId, width }] }
+}
+
+function widthSeenBy(follower: keyof typeof seenBy): number {
+  return seenBy[follower].getState().derived.cabinets.find(({ mark }) => mark === 'B1')!.cabinet.width
+}
+
+/** Moves the hand sixty times a second. */
+function dragTo(...widths: number[]) {
+  for (const width of widths) {
+    actions.preview(widened(width), { fits: true, text: 'fits' })
+    vi.advanceTimersByTime(16)
+  }
+}
+
+/** A packer that answers when it is told to. */
+class SlowHand implements Hand {
+  readonly letters: JobLetter[] = []
+  onmessage: Hand['onmessage'] = null
+  onerror: Hand['onerror'] = null
+  postMessage(letter: JobLetter) {
+    this.letters.push(letter)
+  }
+  terminate() {}
+  answer() {
+    const answer: SheetAnswer = { sheets: [], unplaced: [], bounds: {}, proved: true }
+    this.onmessage?.({ data: { kind: 'answer', number: this.letters.at(-1)!.number, answer, isSettled: true } })
+  }
+}
+
+describe('the views that follow the wall', () => {
+  it('see every change at once while nothing is under the hand', () => {
+    actions.commit(widened(700))
+    expect(widthSeenBy('scene')).toBe(700)
+    expect(widthSeenBy('lists')).toBe(700)
+    expect(widthSeenBy('pictures')).toBe(700)
+  })
+
+  it('are brought up one at each move of the hand', () => {
+    dragTo(510)
+    const after = () => (['scene', 'lists', 'sheets'] as const).map(widthSeenBy)
+    expect(after().filter((width) => width === 510)).toHaveLength(1)
+    dragTo(520)
+    expect(after().filter((width) => width === 500)).toHaveLength(1)
+    dragTo(530)
+    expect(after()).not.toContain(500)
+  })
+
+  it('catch up when the hand rests, and when it lets go', () => {
+    dragTo(510, 520, 530)
+    vi.advanceTimersByTime(A_REST)
+    expect(widthSeenBy('scene')).toBe(530)
+    expect(widthSeenBy('lists')).toBe(530)
+    expect(widthSeenBy('pictures')).toBe(530)
+    dragTo(540)
+    actions.commit(widened(540))
+    expect(widthSeenBy('scene')).toBe(540)
+    expect(widthSeenBy('pictures')).toBe(540)
+  })
+})
+
+describe('the sheets under a moving hand', () => {
+  it('see a design together with its own layout, and ask for the next when it has come', () => {
+    const hand = new SlowHand()
+    const stop = connectPacker(() => hand)
+    hand.answer()
+    dragTo(510, 520, 530, 540, 550, 560)
+    expect(hand.letters).toHaveLength(2)
+    expect(widthSeenBy('sheets')).toBe(500)
+    const asked = hand.letters[1]!.job
+    hand.answer()
+    dragTo(570, 580, 590)
+    const seen = seenBy.sheets.getState()
+    expect(seen.derived.sheetJob).toBe(asked)
+    expect(seen.layout?.job).toBe(asked)
+    dragTo(600, 610, 620)
+    expect(hand.letters).toHaveLength(3)
+    stop()
+  })
+
+  it('ask for what is shown as soon as the hand rests, whatever was asked before', () => {
+    const hand = new SlowHand()
+    const stop = connectPacker(() => hand)
+    hand.answer()
+    dragTo(510, 520, 530, 540, 550, 560)
+    vi.advanceTimersByTime(A_REST)
+    expect(hand.letters).toHaveLength(3)
+    expect(hand.letters[2]!.job).toBe(useStore.getState().derived.sheetJob)
+    hand.answer()
+    expect(widthSeenBy('pictures')).toBe(560)
+    expect(seenBy.pictures.getState().layout?.job).toBe(useStore.getState().derived.sheetJob)
+    stop()
+  })
+})
