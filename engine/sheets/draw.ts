@@ -3,7 +3,7 @@ import { fromTicks, ticks } from '../units/length'
 import { type Board, RIP, type Twig } from './cutTree'
 import { patternOf } from './handling'
 import type { SheetJob } from './job'
-import type { LeftPiece, Piece, Place, Placement2D, SheetLayout } from './layout'
+import { type LeftPiece, type Piece, type Place, placementsIn, type SheetLayout } from './layout'
 import type { Lot } from './lot'
 
 const LEAST_OFFCUT = { length: 300, width: 150 }
@@ -15,7 +15,7 @@ function layoutOf(board: Board, lot: Lot, job: SheetJob): SheetLayout {
   const y = ticks(trim?.width ?? 0)
   const least = job.offcutLeast ?? LEAST_OFFCUT
   const root = pieceOf(board.root, x, y, lot, least)
-  return { stock: board.stock.stock.id, copies: 1, root, placements: placementsIn(root, lot) }
+  return { stock: board.stock.stock.id, copies: 1, root, placements: placementsIn(root) }
 }
 
 function pieceOf(twig: Twig, x: number, y: number, lot: Lot, least: typeof LEAST_OFFCUT): Piece {
@@ -80,15 +80,6 @@ function leftPiece(place: Place, least: typeof LEAST_OFFCUT): LeftPiece {
 
 function placed(x: number, y: number, length: number, width: number): Place {
   return { x: fromTicks(x), y: fromTicks(y), length: fromTicks(length), width: fromTicks(width) }
-}
-
-function placementsIn(piece: Piece, lot: Lot): Placement2D[] {
-  if (piece.kind === 'cut') return piece.pieces.flatMap((inner) => placementsIn(inner, lot))
-  if (piece.kind !== 'part') return []
-  const { part, x, y, rotated } = piece
-  const length = rotated ? piece.width : piece.length
-  const width = rotated ? piece.length : piece.width
-  return [{ part, x, y, length, width, rotated }]
 }
 
 /**

@@ -59,6 +59,16 @@ export interface SheetLayout {
   readonly placements: readonly Placement2D[]
 }
 
+/** The part pieces of a tree, in the order in which the tree names them. */
+export function placementsIn(piece: Piece): Placement2D[] {
+  if (piece.kind === 'cut') return piece.pieces.flatMap(placementsIn)
+  if (piece.kind !== 'part') return []
+  const { part, x, y, rotated } = piece
+  const length = rotated ? piece.width : piece.length
+  const width = rotated ? piece.length : piece.width
+  return [{ part, x, y, length, width, rotated }]
+}
+
 export interface SheetAnswer {
   readonly sheets: readonly SheetLayout[]
   readonly unplaced: readonly { readonly part: string; readonly quantity: number; readonly reason: string }[]

@@ -1,7 +1,7 @@
 import { memo, type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { Derived, LengthDisplay, Material, PlacedPart } from '../../engine/index'
 import { formatLength, numberList, sheetDrawing, yieldOfSheet } from '../../engine/index'
-import { type Fold, isSameFold, looksSame } from './folds'
+import { areCutAlike, type Fold, isSameFold } from './folds'
 import { SheetPicture } from './SheetPicture'
 import styles from './Sheets.module.css'
 
@@ -22,12 +22,13 @@ interface SheetFigureProps {
  * A sheet with its name and yield. While something is under the hand it is drawn again only where it is in sight, and
  * one that changes is drawn without its words until the hand lets go.
  */
-export function SheetFigure(props: SheetFigureProps) {
+export const SheetFigure = memo(function SheetFigure(props: SheetFigureProps) {
   const frame = useRef<HTMLElement>(null)
   const isInSight = useIsInSight(frame)
   const { isLive } = props
   const fold = useRef(props.fold)
-  const isSame = isLive ? looksSame(fold.current, props.fold) : isSameFold(fold.current, props.fold)
+  // Under the hand a row may get another letter; it is written when the hand lets go.
+  const isSame = isLive ? areCutAlike(fold.current, props.fold) : isSameFold(fold.current, props.fold)
   if ((isInSight || !isLive) && !isSame) fold.current = props.fold
   const lit = useRef('')
   if (props.lit !== null) lit.current = props.lit
@@ -45,6 +46,11 @@ export function SheetFigure(props: SheetFigureProps) {
       )}
     </figure>
   )
+}, isAsItWas)
+
+/** Under the hand nothing but the cuts of a sheet changes. */
+function isAsItWas(a: SheetFigureProps, b: SheetFigureProps): boolean {
+  return a.isLive && b.isLive && a.fold === b.fold && a.lit === b.lit && a.onPick === b.onPick
 }
 
 /** Its shapes alone, few enough to be drawn at every move. */

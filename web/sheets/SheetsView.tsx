@@ -5,7 +5,7 @@ import { useStore } from '../store/store'
 import { useCurrency, useFollowing } from '../store/turns'
 import { chosenParts, selectionOf } from '../tables/chosen'
 import { BuyTable } from './BuyTable'
-import { foldsOf, litPlaces, nextPart } from './folds'
+import { areCutAlike, type Fold, foldsOf, litPlaces, nextPart } from './folds'
 import { SheetFigure } from './SheetFigure'
 import styles from './Sheets.module.css'
 
@@ -14,8 +14,10 @@ import styles from './Sheets.module.css'
  * is: the layout of the design before this change.
  */
 export function SheetsView() {
-  const derived = useDeferredValue(useFollowing('pictures', (state) => state.derived))
-  const layout = useDeferredValue(useFollowing('pictures', (state) => state.layout))
+  const seen = usePictured()
+  const later = useDeferredValue(seen)
+  // At rest many sheets may have to be drawn, which waits for what is more pressing; under the hand few are.
+  const { derived, layout } = seen.isLive ? seen : later
   const packing = useStore((state) => state.packing)
   const current = currentLayout({ layout, derived })
   const shown = useLastFit(current, derived)
@@ -45,6 +47,14 @@ export function SheetsView() {
       )}
     </View>
   )
+}
+
+/** The design whose sheets are drawn, and their layout. */
+function usePictured() {
+  const derived = useFollowing('pictures', (state) => state.derived)
+  const layout = useFollowing('pictures', (state) => state.layout)
+  const isLive = useFollowing('pictures', (state) => state.preview !== null)
+  return useMemo(() => ({ derived, layout, isLive }), [derived, layout, isLive])
 }
 
 /** A layout is current when it is that of the wall as it is now; one that falls behind the hand is dimmed. */
@@ -77,8 +87,8 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
   const selection = useFollowing('pictures', (state) => state.selection)
   const { cutList } = derived
   const { display, materials } = derived.project
-  const folds = useMemo(() => foldsOf(layout, cutList), [layout, cutList])
   const isLive = useFollowing('pictures', (state) => state.preview !== null)
+  const folds = useFolds(layout, cutList, isLive)
   const chosen = useMemo(() => (isLive ? null : chosenParts(selection, derived)), [isLive, selection, derived])
   // The selection is read when a part is picked, so that a picture is drawn again only when its own light changes.
   const latest = useRef({ selection, derived, isCurrent })
@@ -124,6 +134,21 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
     </>
   )
 })
+
+/** Under the hand a sheet that is cut as it was stays the same object, so that it is not looked at again. */
+function useFolds(layout: Layout, cutList: Derived['cutList'], isLive: boolean): readonly Fold[] {
+  const last = useRef<readonly Fold[]>([])
+  return useMemo(() => {
+    const before = last.current
+    const fresh = foldsOf(layout, cutList)
+    last.current = isLive ? fresh.map((fold, at) => keptWhereAlike(before[at], fold)) : fresh
+    return last.current
+  }, [layout, cutList, isLive])
+}
+
+function keptWhereAlike(before: Fold | undefined, fold: Fold): Fold {
+  return before && areCutAlike(before, fold) ? before : fold
+}
 
 /** Counts, and says whether fewer are possible. */
 export function countWords({ answer, isSettled }: Pick<Layout, 'answer' | 'isSettled'>): string {

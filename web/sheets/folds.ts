@@ -10,7 +10,7 @@ export interface Fold {
   readonly kerf: Mm
   /** The number of the first of them, from 1; the others follow it. */
   readonly first: number
-  /** For each place on the sheet, the mark of the row that lies there. */
+  /** For each place on the sheet, the mark of the row that lies there. Found when asked. */
   readonly marks: readonly string[]
   /** For each place on the sheet, the parts that lie there on the first, second... of the alike sheets. Found when asked. */
   readonly parts: readonly (readonly PlacedPart[])[]
@@ -18,7 +18,7 @@ export interface Fold {
 
 /** Every distinct sheet of a layout, with what lies on it in the design that it was made for. */
 export function foldsOf({ job, answer }: Layout, cutList: CutList): Fold[] {
-  const marks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
+  const marksOf = once(() => new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark])))
   const stocks = new Map(job.stock.map((stock) => [stock.id, stock]))
   const partsOf = once(() => {
     const parts = answer.sheets.map(({ placements }) => placements.map((): PlacedPart[] => []))
@@ -31,10 +31,13 @@ export function foldsOf({ job, answer }: Layout, cutList: CutList): Fold[] {
     const first = sheet
     sheet += layout.copies
     if (!stock) return []
-    const here = layout.placements.map(({ part }) => marks.get(part) ?? part)
+    const marks = once(() => layout.placements.map(({ part }) => marksOf().get(part) ?? part))
     return [
       {
-        ...{ layout, stock, kerf: job.kerf, first, marks: here },
+        ...{ layout, stock, kerf: job.kerf, first },
+        get marks() {
+          return marks()
+        },
         get parts() {
           return partsOf()[at]!
         },
@@ -45,18 +48,22 @@ export function foldsOf({ job, answer }: Layout, cutList: CutList): Fold[] {
 
 /** Whether two folds are the same: the same parts, called the same, in the same places of the same sheet. */
 export function isSameFold(a: Fold, b: Fold): boolean {
-  return a === b || (looksSame(a, b) && a.parts.every((parts, at) => areSameParts(parts, b.parts[at] ?? [])))
+  return (
+    a === b ||
+    (areCutAlike(a, b) &&
+      a.marks.every((mark, at) => mark === b.marks[at]) &&
+      a.parts.every((parts, at) => areSameParts(parts, b.parts[at] ?? [])))
+  )
 }
 
-/** Whether two folds look the same, whatever cabinets their parts go into. */
-export function looksSame(a: Fold, b: Fold): boolean {
+/** Whether the same parts lie in the same places of the same sheet, whatever they are called. */
+export function areCutAlike(a: Fold, b: Fold): boolean {
   return (
     a.first === b.first &&
     a.kerf === b.kerf &&
     a.layout.copies === b.layout.copies &&
     isSameStock(a.stock, b.stock) &&
-    isSamePiece(a.layout.root, b.layout.root) &&
-    a.marks.every((mark, at) => mark === b.marks[at])
+    isSamePiece(a.layout.root, b.layout.root)
   )
 }
 

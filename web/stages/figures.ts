@@ -18,14 +18,14 @@ export function figuresOf(derived: Derived, layout: Layout | null): Figures {
 }
 
 /** The share of all sheets that becomes parts, in percent; nothing where there is no sheet. */
-function yieldOf({ stock }: SheetJob, { sheets }: SheetAnswer): number | null {
+function yieldOf({ stock, parts }: SheetJob, { sheets, unplaced }: SheetAnswer): number | null {
   const areaOf = new Map(stock.map(({ id, length, width }) => [id, length * width]))
-  let [parts, all] = [0, 0]
-  for (const { stock: id, copies, placements } of sheets) {
-    all += (areaOf.get(id) ?? 0) * copies
-    parts += placements.reduce((sum, { length, width }) => sum + length * width, 0) * copies
-  }
-  return all > 0 ? Math.round((100 * parts) / all) : null
+  const all = sheets.reduce((sum, { stock: id, copies }) => sum + copies * (areaOf.get(id) ?? 0), 0)
+  const left = new Map(unplaced.map(({ part, quantity }) => [part, quantity]))
+  const used = parts.reduce((sum, { id, length, width, quantity }) => {
+    return sum + length * width * (quantity - (left.get(id) ?? 0))
+  }, 0)
+  return all > 0 ? Math.round((100 * used) / all) : null
 }
 
 /** Prices add up in cents, so that ten times 0.1 is 1. */

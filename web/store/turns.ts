@@ -88,6 +88,8 @@ const RESTING_MS = { least: 40, most: 90 }
 
 /** A follower that holds up the page, as 3D does where the processor draws it, leaves three times as long to the others. */
 const PATIENCE = 3
+/** Under a moving hand figures of the sheets change no faster than can be read. */
+const LEAST_WAIT_MS: Record<Taker, number> = { scene: 0, sheets: 150, lists: 0 }
 
 let last = 0
 /** The last move: what it came to, and when that was. */
@@ -100,7 +102,10 @@ useStore.subscribe((state) => {
   if (!state.preview) {
     clearTimeout(rest)
     move = null
-    for (const follower of TURNS) takeTurn(follower, state, true)
+    for (const follower of TURNS) {
+      takeTurn(follower, state, true)
+      mayFollowAt[follower] = 0
+    }
     seenBy.pictures.setState(seenBy.sheets.getState(), true)
   } else if (state.derived !== move?.derived) {
     const at = performance.now()
@@ -121,7 +126,7 @@ function takeTurnOfMove(state: State, at: number) {
   mayFollowAt[next] = Number.POSITIVE_INFINITY
   afterFrames(2, () => {
     const now = performance.now()
-    mayFollowAt[next] = now + PATIENCE * (now - at)
+    mayFollowAt[next] = now + Math.max(PATIENCE * (now - at), LEAST_WAIT_MS[next])
   })
   takeTurn(next, state, false)
 }
@@ -130,10 +135,18 @@ function afterFrames(count: number, deed: () => void) {
   requestAnimationFrame(() => (count > 1 ? afterFrames(count - 1, deed) : deed()))
 }
 
-/** The hand rests: there is time for every turn. */
+/** The hand rests: there is time for every turn, but for one that holds up the page only when its wait is over. */
 function catchUp() {
   const state = useStore.getState()
-  for (const follower of TURNS) if (caughtUp[follower] !== state) takeTurn(follower, state, true)
+  const now = performance.now()
+  for (const follower of TURNS) {
+    if (caughtUp[follower] === state) continue
+    if (follower !== 'scene' || now >= mayFollowAt.scene) takeTurn(follower, state, true)
+    else {
+      clearTimeout(rest)
+      rest = setTimeout(catchUp, Math.min(mayFollowAt.scene - now, RESTING_MS.most))
+    }
+  }
 }
 
 function takeTurn(follower: Taker, state: State, isHandResting: boolean) {

@@ -1,3 +1,4 @@
+import { once, placementsIn, type SheetLayout } from '../../engine/index'
 import type { AnswerLetter } from './letters'
 import type { Hand } from './packer'
 
@@ -10,7 +11,24 @@ export function hirePacker(): Hand {
     onmessage: null,
     onerror: null,
   }
-  worker.onmessage = ({ data }: MessageEvent<string>) => hand.onmessage?.({ data: JSON.parse(data) as AnswerLetter })
+  worker.onmessage = ({ data }: MessageEvent<string>) => hand.onmessage?.({ data: read(data) })
   worker.onerror = (event) => hand.onerror?.(event)
   return hand
+}
+
+/** The letter of a text. Placements are found when they are asked for. */
+export function read(text: string): AnswerLetter {
+  const letter = JSON.parse(text) as AnswerLetter
+  if (letter.kind !== 'answer') return letter
+  return { ...letter, answer: { ...letter.answer, sheets: letter.answer.sheets.map(withPlacements) } }
+}
+
+function withPlacements({ stock, copies, root }: SheetLayout): SheetLayout {
+  const placements = once(() => placementsIn(root))
+  return {
+    ...{ stock, copies, root },
+    get placements() {
+      return placements()
+    },
+  }
 }

@@ -11,3 +11,11 @@ export type AnswerLetter =
   | { readonly kind: 'answer'; readonly number: number; readonly answer: SheetAnswer; readonly isSettled: boolean }
   /** Still at work: sent so that a packer that hangs can be told from one that thinks. */
   | { readonly kind: 'atWork'; readonly number: number }
+
+/**
+ * A letter as text, which is read in half the time that an object of many small objects takes to be copied. Placements
+ * stay out of it: the tree of cuts tells them.
+ */
+export function written(letter: AnswerLetter): string {
+  return JSON.stringify(letter, (key, value) => (key === 'placements' ? undefined : value))
+}

@@ -12,11 +12,13 @@ const A_REST = 100
 
 beforeEach(() => {
   vi.useFakeTimers()
+  vi.stubGlobal('requestAnimationFrame', (deed: () => void) => setTimeout(deed, 16))
   actions.open(demonstrationKitchen())
 })
 
 afterEach(() => {
   actions.preview(null)
+  vi.unstubAllGlobals()
   vi.useRealTimers()
 })
 
@@ -61,13 +63,24 @@ describe('the views that follow the wall', () => {
   })
 
   it('are brought up one at each move of the hand', () => {
+    const fresh = (width: number) => (['scene', 'lists', 'sheets'] as const).filter((one) => widthSeenBy(one) === width)
     dragTo(510)
-    const after = () => (['scene', 'lists', 'sheets'] as const).map(widthSeenBy)
-    expect(after().filter((width) => width === 510)).toHaveLength(1)
+    expect(fresh(510)).toHaveLength(1)
     dragTo(520)
-    expect(after().filter((width) => width === 500)).toHaveLength(1)
+    expect(fresh(500)).toHaveLength(1)
     dragTo(530)
-    expect(after()).not.toContain(500)
+    expect(fresh(500)).toHaveLength(0)
+  })
+
+  it('leave time to the others where they hold up the page', () => {
+    vi.stubGlobal('requestAnimationFrame', (deed: () => void) => setTimeout(deed, 200))
+    dragTo(510, 520, 530)
+    expect(widthSeenBy('scene')).not.toBe(500)
+    const seen = widthSeenBy('scene')
+    dragTo(...Array.from({ length: 50 }, (_, at) => 600 + at))
+    expect(widthSeenBy('scene')).toBe(seen)
+    vi.advanceTimersByTime(2000)
+    expect(widthSeenBy('scene')).toBe(649)
   })
 
   it('catch up when the hand rests, and when it lets go', () => {
@@ -83,6 +96,9 @@ describe('the views that follow the wall', () => {
   })
 })
 
+/** Longer than the sheets wait from one layout to the next. */
+const LONG_DRAG = Array.from({ length: 30 }, (_, at) => 600 + at)
+
 describe('the sheets under a moving hand', () => {
   it('see a design together with its own layout, and ask for the next when it has come', () => {
     const hand = new SlowHand()
@@ -93,11 +109,11 @@ describe('the sheets under a moving hand', () => {
     expect(widthSeenBy('sheets')).toBe(500)
     const asked = hand.letters[1]!.job
     hand.answer()
-    dragTo(570, 580, 590)
+    dragTo(...LONG_DRAG)
     const seen = seenBy.sheets.getState()
     expect(seen.derived.sheetJob).toBe(asked)
     expect(seen.layout?.job).toBe(asked)
-    dragTo(600, 610, 620)
+    dragTo(...LONG_DRAG)
     expect(hand.letters).toHaveLength(3)
     stop()
   })

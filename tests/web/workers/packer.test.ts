@@ -1,7 +1,9 @@
 import { describe, expect, it, vi } from 'vitest'
-import type { SheetAnswer, SheetJob } from '../../../engine/index'
+import { demonstrationKitchen, derive, type SheetAnswer, type SheetJob } from '../../../engine/index'
+import { packSheets } from '../../../engine/sheets/pack'
 import { createBench } from '../../../web/workers/bench'
-import type { AnswerLetter, JobLetter } from '../../../web/workers/letters'
+import { read } from '../../../web/workers/hire'
+import { type AnswerLetter, type JobLetter, written } from '../../../web/workers/letters'
 import { createPacker, type Hand } from '../../../web/workers/packer'
 
 function aJob(kerf: number): SheetJob {
@@ -128,5 +130,14 @@ describe('the bench of the worker', () => {
     expect(bounds[0]).toBe(1)
     expect(bounds).toContain(2)
     expect(bounds.at(-1)).toBe(3)
+  })
+})
+
+describe('a letter', () => {
+  it('is the same after it was written and read, placements and all', () => {
+    const answer = packSheets({ ...derive(demonstrationKitchen()).sheetJob, effort: 'glance' })
+    const letter: AnswerLetter = { kind: 'answer', number: 3, answer, isSettled: true }
+    expect(answer.sheets.length).toBeGreaterThan(5)
+    expect(structuredClone(read(written(letter)))).toEqual(letter)
   })
 })
