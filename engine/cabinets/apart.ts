@@ -1,3 +1,4 @@
+import { times, type Vec3 } from '../geometry/vector'
 import type { Mm } from '../units/length'
 import type { Explode } from './board'
 
@@ -5,6 +6,7 @@ import type { Explode } from './board'
  * How a carcass comes apart, so that nothing passes through anything at any moment:
  *
  *   0 .. 0.35     fronts, drawer boxes and kick board come forward
+ *   0.4 .. 0.6    the boards of a drawer box leave its bottom
  *   0.3 .. 0.6    sides go left and right, off every tongue; shelves of two bays follow them half way
  *   0.55 .. 0.85  what lies level goes up or down, the outermost fastest
  *   0.85 .. 1     the back, free of its grooves by now, goes to the rear
@@ -13,6 +15,11 @@ import type { Explode } from './board'
 /** Forward; what must stay ahead of something else gets the longer way. */
 export function forward(way: Mm): Explode {
   return { by: { x: 0, y: 0, z: way }, from: 0, to: 0.35 }
+}
+
+/** Forward with its drawer box, and then off the bottom of it. */
+export function forwardAndOff(way: Mm, off: Vec3): Explode {
+  return { ...forward(way), after: { by: times(off, WAYS.boxBoard), from: 0.4, to: 0.6 } }
 }
 
 /** To the left (-1) or to the right (1), with the sides. */
@@ -60,4 +67,6 @@ export const WAYS = {
   front: 350,
   /** Between a drawer front and its box. */
   drawerFrontAhead: 120,
+  /** Less than what the drawer front is ahead. */
+  boxBoard: 70,
 } as const

@@ -1,7 +1,7 @@
 import type { MaterialId } from '../basics/id'
 import type { Placement } from '../geometry/placement'
 import type { Rect } from '../geometry/rect'
-import { times, type Vec3 } from '../geometry/vector'
+import { plus, times, type Vec3 } from '../geometry/vector'
 import type { Mm } from '../units/length'
 import type { Operation } from './operation'
 
@@ -65,16 +65,27 @@ export interface Board {
  * A board's way out of the carcass: it moves by `by`, beginning when the carcass is `from` apart and ending when it is
  * `to` apart, both between 0 and 1. Boards leave in the order they can: fronts, then sides, then what sat in the sides.
  */
-export interface Explode {
+export interface Explode extends Leg {
+  /** The way out of something that left the carcass whole, as the boards of a drawer box do. */
+  readonly after?: Leg
+}
+
+/** A straight way, in the cabinet's frame, mm. */
+export interface Leg {
   readonly by: Vec3
   readonly from: number
   readonly to: number
 }
 
 /** How far a board has gone when the carcass is `apart` (0 together, 1 fully apart) taken apart. */
-export function explodedBy(explode: Explode, apart: number): Vec3 {
-  const share = explode.to > explode.from ? (apart - explode.from) / (explode.to - explode.from) : 1
-  return times(explode.by, Math.min(1, Math.max(0, share)))
+export function explodedBy({ after, ...first }: Explode, apart: number): Vec3 {
+  const gone = goneAlong(first, apart)
+  return after ? plus(gone, goneAlong(after, apart)) : gone
+}
+
+function goneAlong({ by, from, to }: Leg, apart: number): Vec3 {
+  const share = to > from ? (apart - from) / (to - from) : 1
+  return times(by, Math.min(1, Math.max(0, share)))
 }
 
 /** A door or drawer front as seen from the room: in the cabinet's frame, x and y. */

@@ -1,6 +1,6 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
-import { forward } from './apart'
+import { forward, forwardAndOff } from './apart'
 import { type Carcass, clearWidth, insideFront } from './carcass'
 import { drawerWay } from './fronts'
 import { type Piece, room, UNBANDED } from './piece'
@@ -53,7 +53,9 @@ export function drawerBoxOf(number: number, opening: Interval, rear: Mm, carcass
   const left = settle((carcass.width - width) / 2)
   const low = settle(opening.from + method.drawers.bottomClearance)
   const box = { left, right: left + width, low, high: low + height, rear: front - length, front }
-  const common = { material: method.drawerMaterial, banded: UNBANDED, explode: forward(drawerWay(carcass)) } as const
+  const common = { material: method.drawerMaterial, banded: UNBANDED } as const
+  const way = drawerWay(carcass)
+  const off = (x: number, z: number) => forwardAndOff(way, { x, y: 0, z })
   const y = [box.low, box.high] as const
   const z = [box.rear, box.front] as const
   const inner = [left + drawerThickness, left + drawerThickness + boxFrontLength(width, carcass)] as const
@@ -63,14 +65,23 @@ export function drawerBoxOf(number: number, opening: Interval, rear: Mm, carcass
       ...common,
       role: 'drawerSide',
       number: 2 * number - 1,
+      explode: off(-1, 0),
       box: side([left, inner[0]]),
       lie: 'onEdgeLookingRight',
     },
-    { ...common, role: 'drawerSide', number: 2 * number, box: side([inner[1], box.right]), lie: 'onEdgeLookingLeft' },
+    {
+      ...common,
+      role: 'drawerSide',
+      number: 2 * number,
+      explode: off(1, 0),
+      box: side([inner[1], box.right]),
+      lie: 'onEdgeLookingLeft',
+    },
     {
       ...common,
       role: 'drawerBoxFront',
       number,
+      explode: off(0, 1),
       box: room(inner, y, [front - drawerThickness, front]),
       lie: 'onEdgeLookingIn',
     },
@@ -78,10 +89,15 @@ export function drawerBoxOf(number: number, opening: Interval, rear: Mm, carcass
       ...common,
       role: 'drawerBoxBack',
       number,
+      explode: off(0, -1),
       box: room(inner, y, [box.rear, box.rear + drawerThickness]),
       lie: 'onEdgeLookingOut',
     },
-    { ...common, ...drawerBottom(number, { width, length, left, low, rear: box.rear }, carcass) },
+    {
+      ...common,
+      explode: forward(way),
+      ...drawerBottom(number, { width, length, left, low, rear: box.rear }, carcass),
+    },
   ]
 }
 

@@ -69,6 +69,8 @@ function bodyOf(merged: MergedCabinet): Body {
   boards.setAttribute('normal', new BufferAttribute(merged.normals, 3))
   boards.setAttribute('away', new BufferAttribute(merged.away, 3))
   boards.setAttribute('stage', new BufferAttribute(merged.stages, 2))
+  boards.setAttribute('awayThen', new BufferAttribute(merged.awayThen, 3))
+  boards.setAttribute('stageThen', new BufferAttribute(merged.stagesThen, 2))
   boards.setAttribute('tone', new BufferAttribute(merged.tones, 1))
   boards.setAttribute('lit', new BufferAttribute(new Uint8Array(merged.tones.length), 1, true))
   boards.setIndex(new BufferAttribute(merged.indices, 1))
@@ -76,6 +78,8 @@ function bodyOf(merged: MergedCabinet): Body {
   lines.setAttribute('position', new BufferAttribute(merged.edges, 3))
   lines.setAttribute('away', new BufferAttribute(merged.edgesAway, 3))
   lines.setAttribute('stage', new BufferAttribute(merged.edgesStages, 2))
+  lines.setAttribute('awayThen', new BufferAttribute(merged.edgesAwayThen, 3))
+  lines.setAttribute('stageThen', new BufferAttribute(merged.edgesStagesThen, 2))
   lines.setAttribute('lit', new BufferAttribute(new Uint8Array(merged.edges.length / 3), 1, true))
   return { boards, lines }
 }

@@ -1,5 +1,5 @@
 import { type BoardRole, type Part, type PartId, unit, type Vec3 } from '../../engine/index'
-import { type Stage, stageOf } from './stage'
+import { type Stage, stagesOf } from './stage'
 
 /** What a board looks like, in its own frame: triangles, and the edges to be inked as pairs of points. */
 export interface BoardMesh {
@@ -20,20 +20,25 @@ export interface PartSpan {
 }
 
 /**
- * All boards of one cabinet as one body, in the cabinet's frame. `away` is where a point goes when the cabinet is taken
- * fully apart and `stages` when it sets out and arrives, so that the slider costs one number and no rewriting. Doors and drawer fronts stand last, so that hiding
- * them is drawing less of the same arrays.
+ * All boards of one cabinet as one body, in the cabinet's frame. `away` is how far a point goes when the cabinet is taken
+ * fully apart and `stages` when it sets out and arrives, and `awayThen` and `stagesThen` the same of its second way, so
+ * that the slider costs one number and no rewriting. Doors and drawer fronts stand last, so that hiding them is drawing
+ * less of the same arrays.
  */
 export interface MergedCabinet {
   readonly positions: Float32Array
   readonly normals: Float32Array
   readonly away: Float32Array
   readonly stages: Float32Array
+  readonly awayThen: Float32Array
+  readonly stagesThen: Float32Array
   readonly tones: Uint8Array
   readonly indices: Uint32Array
   readonly edges: Float32Array
   readonly edgesAway: Float32Array
   readonly edgesStages: Float32Array
+  readonly edgesAwayThen: Float32Array
+  readonly edgesStagesThen: Float32Array
   readonly spans: readonly PartSpan[]
   /** How many indices and edge points are left when the fronts are hidden. */
   readonly withoutFronts: { readonly indices: number; readonly edges: number }
@@ -75,28 +80,34 @@ function emptyBody(meshes: readonly BoardMesh[]): Body {
     normals: new Float32Array(corners),
     away: new Float32Array(corners),
     stages: new Float32Array((corners / 3) * 2),
+    awayThen: new Float32Array(corners),
+    stagesThen: new Float32Array((corners / 3) * 2),
     tones: new Uint8Array(corners / 3),
     indices: new Uint32Array(sum((mesh) => mesh.indices.length)),
     edges: new Float32Array(edges),
     edgesAway: new Float32Array(edges),
     edgesStages: new Float32Array((edges / 3) * 2),
+    edgesAwayThen: new Float32Array(edges),
+    edgesStagesThen: new Float32Array((edges / 3) * 2),
   }
 }
 
 /** Lays one board into the body where `at` points, and moves `at` past it. */
 function lay(part: Part, mesh: BoardMesh, body: Body, at: { corner: number; index: number; edge: number }): void {
   const turn = turnOf(part)
-  const stage = stageOf(part)
+  const { first, second } = stagesOf(part)
   const corners = mesh.positions.length / 3
   for (let each = 0; each < mesh.indices.length; each++) body.indices[at.index + each] = mesh.indices[each]! + at.corner
   turned(mesh.positions, body.positions, at.corner, turn, part.placement.origin)
   turned(mesh.normals, body.normals, at.corner, turn, NOWHERE)
-  staged(body.away, body.stages, at.corner, corners, stage)
+  staged(body.away, body.stages, at.corner, corners, first)
+  staged(body.awayThen, body.stagesThen, at.corner, corners, second)
   for (let corner = 0; corner < corners; corner++) {
     body.tones[at.corner + corner] = toneOf(part, mesh.positions[3 * corner + 2]!, mesh.normals[3 * corner + 2]!)
   }
   turned(mesh.edges, body.edges, at.edge, turn, part.placement.origin)
-  staged(body.edgesAway, body.edgesStages, at.edge, mesh.edges.length / 3, stage)
+  staged(body.edgesAway, body.edgesStages, at.edge, mesh.edges.length / 3, first)
+  staged(body.edgesAwayThen, body.edgesStagesThen, at.edge, mesh.edges.length / 3, second)
   at.corner += corners
   at.index += mesh.indices.length
   at.edge += mesh.edges.length / 3

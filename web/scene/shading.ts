@@ -14,18 +14,26 @@ export interface Shading {
   dispose(): void
 }
 
-/** `away` is where a point goes fully apart, `stage` between which stands of the slider, `lit` how strongly chalk is laid on. */
+/**
+ * `away` is how far a point goes fully apart and `stage` between which stands of the slider, then the same of its second
+ * way; `lit` is how strongly chalk is laid on.
+ */
 const PLACED = /* glsl */ `
   attribute vec3 away;
   attribute vec2 stage;
+  attribute vec3 awayThen;
+  attribute vec2 stageThen;
   attribute float lit;
   uniform float apart;
   uniform vec3 chalk;
   varying vec4 colour;
+  float gone(vec2 between) {
+    float share = between.y > between.x ? (apart - between.x) / (between.y - between.x) : 1.0;
+    return clamp(share, 0.0, 1.0);
+  }
   vec4 placed() {
-    float share = stage.y > stage.x ? (apart - stage.x) / (stage.y - stage.x) : 1.0;
-    float gone = clamp(share, 0.0, 1.0);
-    return projectionMatrix * modelViewMatrix * vec4(position + away * gone, 1.0);
+    vec3 at = position + away * gone(stage) + awayThen * gone(stageThen);
+    return projectionMatrix * modelViewMatrix * vec4(at, 1.0);
   }
 `
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
+import { explodedBy } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { interferences } from '../../../engine/solids/interference'
 import { unseatedJoints } from '../../../engine/solids/seating'
@@ -41,4 +42,23 @@ describe('the boards of a cabinet built by any method', () => {
     }).flat(2)
     expect(found).toEqual([])
   })
+
+  it('leave no board of a drawer box where it was on its bottom', () => {
+    const boxes = Array.from({ length: 200 }, (_, seed) => built(seed).boards.filter(isOfDrawerBox)).filter(
+      (boards) => boards.length > 0,
+    )
+    expect(boxes.length).toBeGreaterThan(20)
+    for (const boards of boxes) {
+      const bottom = boards.find(({ role }) => role === 'drawerBottom')!
+      for (const board of boards.filter(({ role }) => role !== 'drawerBottom')) {
+        expect(explodedBy(board.explode, 1)).not.toEqual(explodedBy(bottom.explode, 1))
+      }
+    }
+  })
 })
+
+const DRAWER_ROLES: readonly string[] = ['drawerSide', 'drawerBoxFront', 'drawerBoxBack', 'drawerBottom']
+
+function isOfDrawerBox({ role }: { readonly role: string }): boolean {
+  return DRAWER_ROLES.includes(role)
+}

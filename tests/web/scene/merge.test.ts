@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { explodedBy } from '../../../engine/index'
 import { type BoardMesh, mergeParts, TONE } from '../../../web/scene/merge'
-import { shareGone, stageOf } from '../../../web/scene/stage'
+import { shareGone, stagesOf } from '../../../web/scene/stage'
 import { upright } from './boards'
 
 /** One triangle on the inside face, one in the floor of a groove 6 deep, and one edge, in the board's own frame. */
@@ -58,11 +58,14 @@ describe('the way of a board in the shader', () => {
     const part = upright('LS', { x: 0, by: { x: -220, y: 10, z: 30 } })
     const late = { ...part, explode: { ...part.explode, from: 0.3, to: 0.8 } }
     const atOnce = { ...part, explode: { ...part.explode, from: 0.4, to: 0.4 } }
-    for (const board of [part, late, atOnce]) {
+    const twice = { ...part, explode: { ...part.explode, after: { by: { x: 70, y: 0, z: 0 }, from: 0.5, to: 0.7 } } }
+    for (const board of [part, late, atOnce, twice]) {
+      const { first, second } = stagesOf(board)
       for (let apart = 0; apart <= 1; apart += 0.05) {
-        const share = shareGone(stageOf(board), apart)
-        expect(share * -220).toBeCloseTo(explodedBy(board.explode, apart).x, 6)
+        const gone = first.away.x * shareGone(first, apart) + second.away.x * shareGone(second, apart)
+        expect(gone).toBeCloseTo(explodedBy(board.explode, apart).x, 6)
       }
     }
+    expect(explodedBy(twice.explode, 1).x).toBe(-150)
   })
 })
