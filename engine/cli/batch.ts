@@ -2,6 +2,7 @@ import { closeSync, openSync, readFileSync, writeSync } from 'node:fs'
 import type { JobPart, SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
+import type { LinearSolver } from '../sheets/programme'
 import { sheetCount } from '../sheets/tally'
 
 interface Options {
@@ -17,7 +18,7 @@ interface Options {
  * Answers one job a line in one process, each in at most so many seconds, and prints a line that sums them up. What is
  * wrong with the options or a job is returned; answers before it are kept.
  */
-export function runBatch(args: readonly string[], usage: string): string | null {
+export function runBatch(args: readonly string[], usage: string, solve: LinearSolver): string | null {
   const options = optionsIn(args)
   if (!options) return usage
   const start = performance.now()
@@ -31,7 +32,7 @@ export function runBatch(args: readonly string[], usage: string): string | null 
       const raw = JSON.parse(line) as { readonly name?: unknown; readonly parts?: unknown }
       const job = checkJob(withOptions(raw, options))
       if (!job.ok) return `line ${at + 1}: ${job.message}`
-      const answer = answerTimed(job.value, options.seconds)
+      const answer = answerTimed(job.value, options.seconds, solve)
       writeSync(out, `${JSON.stringify({ name: raw.name ?? `line ${at + 1}`, ...answer })}\n`)
       sums.jobs++
       sums.sheets += answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
@@ -86,11 +87,11 @@ function withOptions(raw: { readonly parts?: unknown }, { seconds, stages, first
   }
 }
 
-function answerTimed(job: SheetJob, seconds: number) {
+function answerTimed(job: SheetJob, seconds: number, solve: LinearSolver) {
   const start = performance.now()
   let first: { readonly firstMs: number; readonly firstSheets: number } | null = null
   let best: SheetAnswer | null = null
-  for (const search = packing(job); ; ) {
+  for (const search = packing(job, () => solve); ; ) {
     const { done, value } = search.next()
     const elapsed = performance.now() - start
     if (value) {

@@ -11,9 +11,10 @@ import { type Derived, type DerivedCabinet, derive } from '../pipeline'
 import { readProject } from '../project/schema'
 import type { SheetAnswer } from '../sheets/layout'
 import { packSheets } from '../sheets/pack'
+import { loadSolver } from './solver'
 
 /** `plan PROJECT.json [--out DIR]`: everything that follows from a project file, as one JSON object. */
-export function planCommand(args: readonly string[]): number {
+export async function planCommand(args: readonly string[]): Promise<number> {
   const [file, option, folder] = args
   if (!file || (option && (option !== '--out' || !folder))) {
     return refuse('usage: npm run --silent plan -- PROJECT.json [--out DIR]')
@@ -23,7 +24,8 @@ export function planCommand(args: readonly string[]): number {
   const project = readProject(text)
   if (!project.ok) return refuse(project.message)
   const derived = derive(project.value)
-  const answer = packSheets(derived.sheetJob)
+  const solve = await loadSolver()
+  const answer = packSheets(derived.sheetJob, undefined, () => solve)
   const plan = JSON.stringify(planOf(derived, answer))
   if (folder) writeAll(folder, derived, answer, plan)
   console.log(plan)
@@ -94,4 +96,4 @@ function refuse(message: string): number {
   return 2
 }
 
-process.exitCode = planCommand(process.argv.slice(2))
+process.exitCode = await planCommand(process.argv.slice(2))

@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs'
 import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
+import type { LinearSolver } from '../sheets/programme'
 import { runBatch } from './batch'
+import { loadSolver } from './solver'
 
 const USAGE =
   'usage: sheets JOB.json, or sheets --batch JOBS.jsonl --seconds S [--stages 2|3|any] [--first rip|crosscut|any] [--turn] --out ANSWERS.jsonl'
@@ -15,13 +17,13 @@ export async function sheetsCommand(args: readonly string[]): Promise<number> {
   const [file] = args
   if (!file) return refuse(USAGE)
   if (args.includes('--batch')) {
-    const wrong = runBatch(args, USAGE)
+    const wrong = runBatch(args, USAGE, await loadSolver())
     return wrong === null ? 0 : refuse(wrong)
   }
   if (args.length > 1 || file.startsWith('--')) return refuse(USAGE)
   const job = readJob(file)
   if (typeof job === 'string') return refuse(job)
-  console.log(JSON.stringify(answerInTime(job)))
+  console.log(JSON.stringify(answerInTime(job, await loadSolver())))
   return 0
 }
 
@@ -34,10 +36,10 @@ function readJob(file: string): SheetJob | string {
   }
 }
 
-function answerInTime(job: SheetJob) {
+function answerInTime(job: SheetJob, solve: LinearSolver) {
   const start = performance.now()
   let best: SheetAnswer | null = null
-  for (const search = packing(job); ; ) {
+  for (const search = packing(job, () => solve); ; ) {
     const { done, value } = search.next()
     if (value) best = value
     const elapsed = performance.now() - start

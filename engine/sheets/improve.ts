@@ -5,27 +5,99 @@ import type { JobGoal } from './job'
 import type { Lot } from './lot'
 import { neaten } from './neaten'
 import type { Plan } from './plan'
+import { type Programme, programmeOf, type SolverAtHand, STEP_WORK } from './programme'
+import { goalFrom } from './rounded'
 import { type Saw, sawFor } from './saw'
 import { Search } from './search'
+import { patternsOf } from './staged'
 
 /** Each goal after the sheets gets so much of the work that the sheets may get, and no more than that. */
 const GOAL_SHARE = 0.3
 const GOAL_WORK = 24_000_000
+/** Of the budget: what is searched before a linear programme is asked, what that may take, and what rounding it may. */
+const EARLY_SHARE = 0.5
+const EARLY_WORK = 8_000_000
+const PROGRAMME_SHARE = 0.8
+const ROUNDED_SHARE = 0.4
+const ROUNDINGS = 4
+/** Where the programme takes nearly as much as the sheets that are hoped for, rounding it leads nowhere. */
+const LEAST_SLACK = 0.05
+
+/** A plan, and the least number of sheets that any plan needs as far as is known. */
+export interface Known {
+  readonly plan: Plan
+  readonly bound: number
+}
 
 /**
  * Better and better plans: first fewer or cheaper sheets, as long as the bound leaves hope and the budget (rests looked
- * at) lasts; then, on as many sheets, the goals of the job in their order. Yields null between chunks of work.
+ * at) lasts; then, on as many sheets, the goals of the job in their order. With a solver, a linear programme lifts the
+ * bound and shows the way to fewer sheets where the search has not met it. Yields null between chunks of work.
  */
-export function* improve(lot: Lot, first: Plan, bound: number, seed: number, budget: number): Generator<Plan | null> {
+export function* improve(
+  lot: Lot,
+  first: Known,
+  seed: number,
+  budget: number,
+  solver: SolverAtHand,
+): Generator<Known | null> {
   const saw = sawFor(lot, seed, budget)
-  const work = Math.min(GOAL_WORK, budget * GOAL_SHARE)
   let best = first
-  for (const search of [saveSheets, ...lot.goals.map((goal) => goalSearch(goal, work))]) {
-    for (const plan of search(saw, best, bound, budget)) {
-      if (plan) best = plan
-      yield plan
+  const keep = function* (plans: Generator<Plan | null>, until = Infinity): Generator<Known | null> {
+    while (saw.look.work < until) {
+      const { done, value: plan } = plans.next()
+      if (done) return
+      if (plan) best = { ...best, plan }
+      yield plan && best
     }
-    if (best.left.length > 0) return
+  }
+  const search = saveSheets(saw, best.plan, best.bound, budget)
+  yield* keep(search, Math.min(EARLY_WORK, EARLY_SHARE * budget))
+  const before = best.plan
+  const programme = yield* programmeFor(lot, best, PROGRAMME_SHARE * budget, solver)
+  if (programme && programme.bound > best.bound) {
+    best = { ...best, bound: Math.min(programme.bound, best.plan.boards.length) }
+    yield best
+  }
+  if (programme) yield* keep(roundedDown(saw, best, programme, ROUNDED_SHARE * budget))
+  if (!isBest(best.plan, lot, best.bound)) {
+    yield* keep(best.plan === before ? search : saveSheets(saw, best.plan, best.bound, budget))
+  }
+  const work = Math.min(GOAL_WORK, budget * GOAL_SHARE)
+  for (const goal of lot.goals) {
+    if (best.plan.left.length > 0) return
+    yield* keep(goalSearch(goal, work)(saw, best.plan))
+  }
+}
+
+/** The linear programme of a lot, where it can help and is not too large for the work that is left to it. */
+function* programmeFor(
+  lot: Lot,
+  { plan, bound }: Known,
+  work: number,
+  solver: SolverAtHand,
+): Generator<null, Programme | null> {
+  if (plan.left.length > 0 || isBest(plan, lot, bound)) return null
+  const patterns = patternsOf(lot)
+  if (!patterns || patterns.steps * STEP_WORK > work) return null
+  while (solver() === undefined) yield null
+  const solve = solver()
+  return solve ? yield* programmeOf(lot, patterns, plan, work, solve) : null
+}
+
+/** Searches for a sheet fewer from several ways of rounding what a programme takes in fractions. */
+function* roundedDown(saw: Saw, known: Known, { taken, value }: Programme, work: number): Generator<Plan | null> {
+  const { lot, look, random } = saw
+  if (known.plan.boards.length - 1 - value < LEAST_SLACK) return
+  const until = look.work + work
+  let best = known.plan
+  for (let turn = 0; turn < ROUNDINGS && !isBest(best, lot, known.bound); turn++) {
+    const goal = goalFrom(lot, taken, best.boards.length - 1, random)
+    const slice = look.work + (until - look.work) / (ROUNDINGS - turn)
+    const found = yield* reach(saw, goal, slice, best)
+    if (!found) continue
+    best = found
+    yield best
   }
 }
 

@@ -3,15 +3,18 @@ import { checkJob } from './check'
 import type { Board } from './cutTree'
 import { drawerFor } from './draw'
 import { isBest } from './goal'
-import { improve, improvedBriefly } from './improve'
+import { improve, improvedBriefly, type Known } from './improve'
 import type { SheetJob } from './job'
 import type { SheetAnswer, SheetLayout } from './layout'
 import { lockedCount, withoutLocked } from './locked'
 import { type Lot, lotsOf } from './lot'
 import { stayNear } from './near'
 import { firstPlan, type Plan } from './plan'
+import type { SolverAtHand } from './programme'
 import { unfitting, unplacedOf } from './unplaced'
 
+export type { LinearSolver } from './programme'
+export { solverOn } from './solver'
 export { checkJob }
 
 /**
@@ -24,6 +27,9 @@ const FIRST_WORK = 200_000
 const FIRST_SHARE = 0.1
 /** About as many as are looked at in a second for large jobs; small ones take longer, and end by the clock. */
 const WORK_A_SECOND = 60_000_000
+
+/** Without a solver the bounds are those of areas and dual-feasible functions. */
+const NO_SOLVER: SolverAtHand = () => null
 
 /** One material on its way: its best plan so far, and that as layouts. */
 interface Bay {
@@ -39,9 +45,12 @@ interface Bay {
  * better answer as it comes; the last and best is returned. Each material is packed by itself, and they take turns. The
  * answer depends on the job and its seed only.
  */
-export function* packing(job: SheetJob): Generator<SheetAnswer | null, SheetAnswer, void> {
+export function* packing(
+  job: SheetJob,
+  solver: SolverAtHand = NO_SOLVER,
+): Generator<SheetAnswer | null, SheetAnswer, void> {
   const near = stayNear(job)
-  const search = packingFree(job, withoutLocked(job))
+  const search = packingFree(job, withoutLocked(job), job.effort === 'glance' ? NO_SOLVER : solver)
   for (;;) {
     const { done, value } = search.next()
     const answer = value && near(value)
@@ -50,7 +59,11 @@ export function* packing(job: SheetJob): Generator<SheetAnswer | null, SheetAnsw
   }
 }
 
-function* packingFree(whole: SheetJob, job: SheetJob): Generator<SheetAnswer | null, SheetAnswer, void> {
+function* packingFree(
+  whole: SheetJob,
+  job: SheetJob,
+  solver: SolverAtHand,
+): Generator<SheetAnswer | null, SheetAnswer, void> {
   const lots = lotsOf(job)
   const firstWork = Math.min(FIRST_WORK, workOf(job) * FIRST_SHARE)
   const bays = lots.map((lot, at) => bayOf(lot, job, seedOf(job) + at, firstWork / lots.length))
@@ -62,26 +75,30 @@ function* packingFree(whole: SheetJob, job: SheetJob): Generator<SheetAnswer | n
   const budget = workOf(job) / Math.max(1, open.length)
   const running = open.map((bay, at) => ({
     bay,
-    search: improve(bay.lot, bay.plan, bay.bound, seedOf(job) + at, budget),
+    search: improve(bay.lot, bay, seedOf(job) + at, budget, solver),
   }))
   for (let turn = 0; running.length > 0; turn++) {
     const at = turn % running.length
     const { bay, search } = running[at]!
-    const { done, value: plan } = search.next()
+    const { done, value: known } = search.next()
     if (done) {
       running.splice(at, 1)
       turn = at - 1
       continue
     }
-    if (plan) answer = withPlan(whole, job, bays, bay, plan)
-    yield plan ? answer : null
+    if (known) answer = withKnown(whole, job, bays, bay, known)
+    yield known ? answer : null
   }
   return answer
 }
 
 /** The settled answer, or the best there is when the caller has waited long enough. */
-export function packSheets(job: SheetJob, until: () => boolean = () => false): SheetAnswer {
-  const search = packing(job)
+export function packSheets(
+  job: SheetJob,
+  until: () => boolean = () => false,
+  solver: SolverAtHand = NO_SOLVER,
+): SheetAnswer {
+  const search = packing(job, solver)
   let best: SheetAnswer | null = null
   for (;;) {
     const { done, value } = search.next()
@@ -104,9 +121,16 @@ function bayOf(lot: Lot, job: SheetJob, seed: number, work: number): Bay {
   return { lot, draw, bound: areaBound(lot), plan, layouts: draw(plan.boards) }
 }
 
-function withPlan(whole: SheetJob, job: SheetJob, bays: readonly Bay[], bay: Bay, plan: Plan): SheetAnswer {
+function withKnown(
+  whole: SheetJob,
+  job: SheetJob,
+  bays: readonly Bay[],
+  bay: Bay,
+  { plan, bound }: Known,
+): SheetAnswer {
+  bay.bound = bound
+  if (plan !== bay.plan) bay.layouts = bay.draw(plan.boards)
   bay.plan = plan
-  bay.layouts = bay.draw(plan.boards)
   return answerOf(whole, job, bays)
 }
 

@@ -1,0 +1,184 @@
+/** Knapsacks of a staged pattern: sections on one another, and pieces side by side. All sizes are grown ticks. */
+
+/** More points than this are not worth their time. */
+const MOST_POINTS = 14_000
+/** More different heights of a section are not worth theirs. */
+export const MOST_HEIGHTS = 3000
+
+/** A kind of part as it may lie: `along` the strip, and `across` it. */
+export interface Item {
+  readonly kind: number
+  readonly along: number
+  readonly across: number
+  readonly turned: boolean
+}
+
+/** Each size once, the smallest first. */
+export function distinct(values: readonly number[]): number[] {
+  return [...new Set(values)].sort((a, b) => a - b)
+}
+
+/** Sums of sizes up to a length, as far as they can matter at its end. Null where there are too many. */
+export function rasterPoints(sizes: readonly number[], length: number): number[] | null {
+  const sums = reachable(sizes, length, MOST_POINTS)
+  if (!sums) return null
+  const raster = new Set([0, length])
+  let at = sums.length - 1
+  for (const sum of sums) {
+    while (sums[at]! > length - sum) at--
+    raster.add(sums[at]!)
+  }
+  return [...raster].sort((a, b) => a - b)
+}
+
+function reachable(sizes: readonly number[], length: number, most: number): number[] | null {
+  const seen = new Set([0])
+  for (const sum of seen) {
+    for (const size of sizes) if (sum + size <= length) seen.add(sum + size)
+    if (seen.size > most) return null
+  }
+  return [...seen].sort((a, b) => a - b)
+}
+
+/** Items of one length on one another: what the best of them are worth up to each height that they can have together. */
+export class Stack {
+  readonly sums: readonly number[]
+  readonly worth: Float64Array
+  private readonly taken: Int32Array
+  private readonly below: Int32Array
+  constructor(
+    readonly items: readonly Item[],
+    across: number,
+    private readonly isExact: boolean,
+  ) {
+    const heights = distinct(items.map((item) => item.across))
+    this.sums = isExact ? [0, ...heights] : (reachable(heights, across, MOST_HEIGHTS) ?? [0, ...heights])
+    this.worth = new Float64Array(this.sums.length)
+    this.taken = new Int32Array(this.sums.length).fill(-1)
+    const place = new Map(this.sums.map((sum, at) => [sum, at]))
+    this.below = Int32Array.from(
+      this.sums.flatMap((sum) =>
+        items.map((item) => (isExact && sum !== item.across ? -1 : (place.get(sum - item.across) ?? -1))),
+      ),
+    )
+  }
+
+  /** Works out the worth of every height at these prices; without `isExact` a lower stack will do for a higher one. */
+  reprice(prices: Float64Array): void {
+    const { items, worth, taken, below, isExact } = this
+    const count = items.length
+    for (let at = 1; at < worth.length; at++) {
+      let best = isExact ? 0 : worth[at - 1]!
+      let from = -1
+      for (let item = 0; item < count; item++) {
+        const under = below[at * count + item]!
+        if (under < 0) continue
+        const sum = worth[under]! + prices[items[item]!.kind]!
+        if (sum > best) {
+          best = sum
+          from = item
+        }
+      }
+      worth[at] = best
+      taken[at] = from
+    }
+  }
+
+  kindsAt(height: number): readonly Item[] {
+    const kinds: Item[] = []
+    for (let at = height; at > 0; ) {
+      const item = this.taken[at]!
+      if (item < 0) {
+        if (this.isExact) break
+        at--
+        continue
+      }
+      kinds.push(this.items[item]!)
+      at = this.below[at * this.items.length + item]!
+    }
+    return kinds
+  }
+}
+
+/** Pieces side by side up to a length, each as often as wished: a knapsack over raster points. */
+export class Row {
+  readonly best: Float64Array
+  /** Taken in all fillings. */
+  steps = 0
+  private readonly taken: Int32Array
+  private readonly before: Int32Array
+  private readonly chosen: Int32Array
+  constructor(
+    readonly sizes: readonly number[],
+    readonly points: readonly number[],
+  ) {
+    this.best = new Float64Array(points.length)
+    this.taken = new Int32Array(points.length)
+    this.chosen = new Int32Array(sizes.length)
+    this.before = new Int32Array(points.length * sizes.length).fill(-1)
+    for (const [piece, size] of sizes.entries()) {
+      let under = 0
+      for (let at = 0; at < points.length; at++) {
+        if (points[at]! < size) continue
+        while (under + 1 < points.length && points[under + 1]! <= points[at]! - size) under++
+        this.before[at * sizes.length + piece] = under
+      }
+    }
+  }
+
+  fill(worth: Float64Array): number {
+    const { best, taken, before } = this
+    const all = this.sizes.length
+    const count = this.choose(worth)
+    this.steps += count * best.length
+    for (let at = 1; at < best.length; at++) {
+      let most = best[at - 1]!
+      let from = -1
+      const row = at * all
+      for (let choice = 0; choice < count; choice++) {
+        const piece = this.chosen[choice]!
+        const under = before[row + piece]!
+        if (under < 0) break
+        const sum = best[under]! + worth[piece]!
+        if (sum > most) {
+          most = sum
+          from = piece
+        }
+      }
+      best[at] = most
+      taken[at] = from
+    }
+    return best[best.length - 1]!
+  }
+
+  /** Leaves out every piece that one no longer is worth as much as; how many are left. */
+  private choose(worth: Float64Array): number {
+    let count = 0
+    let most = 0
+    for (let piece = 0; piece < this.sizes.length; piece++) {
+      if (worth[piece]! <= most) continue
+      most = worth[piece]!
+      this.chosen[count++] = piece
+    }
+    return count
+  }
+
+  /** Of the last filling: the pieces that make up its best up to a point. */
+  piecesAt(point: number): number[] {
+    const pieces: number[] = []
+    for (let at = point; at > 0; ) {
+      const piece = this.taken[at]!
+      if (piece < 0) at--
+      else {
+        pieces.push(piece)
+        at = this.before[at * this.sizes.length + piece]!
+      }
+    }
+    return pieces
+  }
+
+  /** The last point that leaves room for a piece, and the worth up to there. */
+  beside(piece: number): number {
+    return this.before[(this.points.length - 1) * this.sizes.length + piece]!
+  }
+}

@@ -1,0 +1,34 @@
+import type { LinearSolver } from './programme'
+
+/** What is used of a solver library: one text in, one answer out, nothing kept between them. */
+interface Library {
+  solve(text: string, options: { solver: 'simplex'; presolve: 'off'; time_limit: number }): LibraryAnswer
+}
+
+interface LibraryAnswer {
+  readonly Status: string
+  readonly ObjectiveValue: number
+  readonly Columns: Readonly<Record<string, object>>
+  readonly Rows: readonly object[]
+}
+
+/** No programme of the packer's takes nearly so long. */
+const LONGEST_S = 10
+
+/** A library as the packer uses it: only an optimum counts as an answer. */
+export function solverOn(library: Library): LinearSolver {
+  return (text) => {
+    const answer = library.solve(text, { solver: 'simplex', presolve: 'off', time_limit: LONGEST_S })
+    if (answer.Status !== 'Optimal') return null
+    const columns = Object.values(answer.Columns).sort((a, b) => numberIn(a, 'Index') - numberIn(b, 'Index'))
+    return {
+      value: answer.ObjectiveValue,
+      duals: answer.Rows.map((row) => numberIn(row, 'Dual')),
+      values: columns.map((column) => numberIn(column, 'Primal')),
+    }
+  }
+}
+
+function numberIn(entry: object, name: string): number {
+  return Number((entry as Readonly<Record<string, unknown>>)[name] ?? 0)
+}

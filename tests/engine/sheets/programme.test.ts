@@ -1,0 +1,158 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { randomFrom } from '../../../engine/basics/random'
+import { loadSolver } from '../../../engine/cli/solver'
+import { boundOf } from '../../../engine/sheets/bound'
+import { drawerFor } from '../../../engine/sheets/draw'
+import { improvedBriefly } from '../../../engine/sheets/improve'
+import type { SheetJob } from '../../../engine/sheets/job'
+import type { SheetAnswer } from '../../../engine/sheets/layout'
+import { type Lot, lotsOf } from '../../../engine/sheets/lot'
+import { packing, packSheets } from '../../../engine/sheets/pack'
+import { firstPlan } from '../../../engine/sheets/plan'
+import { type LinearSolver, type Programme, programmeOf } from '../../../engine/sheets/programme'
+import { goalFrom } from '../../../engine/sheets/rounded'
+import { patternsOf } from '../../../engine/sheets/staged'
+import { verify } from '../../../engine/sheets/verify'
+import { kitchenJob } from '../../bench/jobs'
+
+let solve: LinearSolver
+
+beforeAll(async () => {
+  solve = await loadSolver()
+})
+
+/** A small job of whole millimetres without kerf or trim, so that it can be looked at on a grid. */
+function smallJob(seed: number): SheetJob {
+  const random = randomFrom(seed)
+  const upTo = (most: number) => 1 + Math.floor(random() * most)
+  const [length, width] = [10 + upTo(20), 8 + upTo(14)]
+  const parts = Array.from({ length: 2 + upTo(6) }, (_, at) => ({
+    ...{ id: `p${at}`, material: 'ply', length: upTo(length), width: upTo(width) },
+    ...{ quantity: upTo(6), rotate: random() < 0.4 },
+  }))
+  const stages = random() < 0.3 ? 2 : 3
+  const firstCut = random() < 0.3 ? 'crosscut' : 'rip'
+  return { kerf: 0, stages, firstCut, stock: [{ id: 's', material: 'ply', length, width }], parts }
+}
+
+function programmeFor(lot: Lot): Programme {
+  const plan = improvedBriefly(lot, firstPlan(lot), boundOf(lot), 1, 200_000)
+  const search = programmeOf(lot, patternsOf(lot)!, plan, 1e9, solve)
+  for (;;) {
+    const { done, value } = search.next()
+    if (done) return value
+  }
+}
+
+/** The worth of the best sheet by plain tables over every millimetre. */
+function bestOnGrid(job: SheetJob, prices: readonly number[]): number {
+  const isRipFirst = job.firstCut !== 'crosscut'
+  const { length, width } = job.stock[0]!
+  const [along, across] = isRipFirst ? [length, width] : [width, length]
+  const items = job.parts.flatMap((part, at) => {
+    const own = isRipFirst ? [part.length, part.width] : [part.width, part.length]
+    const ways = part.rotate ? [own, [own[1]!, own[0]!]] : [own]
+    return ways.map(([a, b]) => ({ along: a!, across: b!, price: prices[at]! }))
+  })
+  const strips = Array.from({ length: across + 1 }, (_, height) => {
+    const sections = Array.from({ length: along + 1 }, (_, long) => stackOnGrid(items, long, height, job.stages === 2))
+    return fullRow(sections)
+  })
+  return fullRow(strips)
+}
+
+type GridItem = { readonly along: number; readonly across: number; readonly price: number }
+
+function stackOnGrid(items: readonly GridItem[], along: number, height: number, isExact: boolean): number {
+  const here = items.filter((item) => item.along === along)
+  if (isExact) return Math.max(0, ...here.filter(({ across }) => across === height).map(({ price }) => price))
+  const best = new Array<number>(height + 1).fill(0)
+  for (let at = 1; at <= height; at++) {
+    best[at] = Math.max(
+      best[at - 1]!,
+      ...here.filter(({ across }) => across <= at).map((item) => best[at - item.across]! + item.price),
+    )
+  }
+  return best[height]!
+}
+
+/** Pieces of every size 1, 2... with these worths, side by side up to the last size. */
+function fullRow(worths: readonly number[]): number {
+  const best = new Array<number>(worths.length).fill(0)
+  for (let at = 1; at < worths.length; at++) {
+    best[at] = best[at - 1]!
+    for (let size = 1; size <= at; size++) best[at] = Math.max(best[at]!, best[at - size]! + worths[size]!)
+  }
+  return best[worths.length - 1]!
+}
+
+function provedAnswer(job: SheetJob): SheetAnswer | null {
+  for (const answer of packing(job, () => solve)) if (answer?.proved) return answer
+  return null
+}
+
+describe('the best sheet at given prices', () => {
+  it('is worth what plain tables over every millimetre say', () => {
+    for (let seed = 1; seed <= 150; seed++) {
+      const job = smallJob(seed)
+      const lot = lotsOf(job)[0]!
+      const random = randomFrom(seed + 1000)
+      const prices = job.parts.map(() => Math.round(random() * 100) / 100)
+      const patterns = patternsOf(lot)!
+      const ofKinds = Float64Array.from(
+        lot.kinds,
+        ({ part }) => prices[job.parts.findIndex(({ id }) => id === part.id)]!,
+      )
+      const priced = patterns.price(ofKinds, 5, false)
+      expect(priced.best, `seed ${seed}`).toBeCloseTo(bestOnGrid(job, prices), 9)
+      expect(priced.sheets[0]!.worth).toBeCloseTo(priced.best, 9)
+    }
+  })
+})
+
+describe('the linear programme', () => {
+  it('never asks for more sheets than a layout has', () => {
+    for (let seed = 1; seed <= 150; seed++) {
+      const job = smallJob(seed)
+      const answer = packSheets({ ...job, effort: seed <= 15 ? 'quick' : 'glance' })
+      const count = answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
+      const { bound, value } = programmeFor(lotsOf(job)[0]!)
+      expect(bound, `seed ${seed}`).toBeLessThanOrEqual(count)
+      expect(bound).toBeLessThanOrEqual(Math.ceil(value - 1e-6))
+    }
+  })
+
+  it('lifts the bound of a kitchen of 150 parts to the sheets of its layout, and so proves it', () => {
+    const job = kitchenJob(150, 1)
+    expect(boundOf(lotsOf(job)[0]!)).toBe(17)
+    const answer = provedAnswer({ ...job, seconds: 5 })
+    expect(answer?.bounds).toEqual({ board: 18 })
+    expect(answer && verify(job, answer)).toEqual([])
+  })
+
+  it('leaves the answer to the other bounds where there is no solver', () => {
+    const answer = packSheets({ ...kitchenJob(150, 1), effort: 'quick' }, undefined, () => null)
+    expect(answer.bounds).toEqual({ board: 17 })
+    expect(answer.proved).toBe(false)
+  })
+})
+
+describe('rounding what a programme takes', () => {
+  it('gives sheets that can be cut, with every part on one of them or in the pool', () => {
+    for (const seed of [1, 2, 3]) {
+      const job = kitchenJob(80, seed)
+      const lot = lotsOf(job)[0]!
+      const { taken } = programmeFor(lot)
+      const goal = goalFrom(lot, taken, 1 + Math.ceil(taken.length / 8), randomFrom(seed))
+      const sheets = drawerFor(lot, job)(goal.boards.filter(({ used }) => used > 0))
+      const homeless = new Map<string, number>()
+      for (const kind of goal.pool) {
+        const { id } = lot.kinds[kind]!.part
+        homeless.set(id, (homeless.get(id) ?? 0) + 1)
+      }
+      const unplaced = [...homeless].map(([part, quantity]) => ({ part, quantity, reason: 'in the pool' }))
+      expect(sheets.length).toBeGreaterThan(0)
+      expect(verify(job, { sheets, unplaced, bounds: { board: 0 }, proved: false })).toEqual([])
+    }
+  })
+})
