@@ -1,11 +1,32 @@
 import react from '@vitejs/plugin-react'
+import { VitePWA } from 'vite-plugin-pwa'
 import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
   root: 'web',
   publicDir: '../public',
   base: './',
-  plugins: [react()],
+  plugins: [
+    react(),
+    // The app is kept for the saw, where there may be no network. A new version waits until the next visit.
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: null,
+      manifest: {
+        name: 'Casewright',
+        short_name: 'Casewright',
+        description: 'Cabinets along a wall, and the sheets and cuts they take.',
+        display: 'standalone',
+        theme_color: '#f5f1e8',
+        background_color: '#f5f1e8',
+        icons: [{ src: 'favicon.svg', sizes: 'any', type: 'image/svg+xml' }],
+      },
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,woff2,wasm,svg}'],
+        maximumFileSizeToCacheInBytes: 8_000_000,
+      },
+    }),
+  ],
   build: { outDir: '../dist', emptyOutDir: true, chunkSizeWarningLimit: 1500 },
   worker: { format: 'es' },
   preview: { port: 4173 },

@@ -1,5 +1,6 @@
 import { createRoot } from 'react-dom/client'
 import { App } from './App'
+import { keepForOffline } from './files/offline'
 import { listenToPageKeys } from './stages/pageKeys'
 import { connectCutting } from './store/cutting'
 import { startKeeping } from './store/keeping'
@@ -8,6 +9,7 @@ import './ui/tokens.css'
 import { chosenTheme, showTheme } from './ui/theme'
 import { hirePacker } from './workers/hire'
 
+keepForOffline()
 showTheme(chosenTheme())
 listenToPageKeys()
 await startKeeping()

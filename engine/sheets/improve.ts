@@ -14,12 +14,13 @@ import { patternsOf } from './staged'
 /** Each goal after the sheets gets so much of the work that the sheets may get, and no more than that. */
 const GOAL_SHARE = 0.3
 const GOAL_WORK = 24_000_000
-/** Of the budget: what is searched before a linear programme is asked, what that may take, and what rounding it may. */
+/** Of the budget: what is searched before a linear programme is asked, and what rounding it may take. */
 const EARLY_SHARE = 0.5
 const EARLY_WORK = 8_000_000
-const PROGRAMME_SHARE = 0.8
 const ROUNDED_SHARE = 0.4
 const ROUNDINGS = 4
+/** A programme that was thought to take the work it may take can take so much more. */
+const LONGER = 1.5
 /** Where the programme takes nearly as much as the sheets that are hoped for, rounding it leads nowhere. */
 const LEAST_SLACK = 0.05
 
@@ -31,14 +32,15 @@ export interface Known {
 
 /**
  * Better and better plans: first fewer or cheaper sheets, as long as the bound leaves hope and the budget (rests looked
- * at) lasts; then, on as many sheets, the goals of the job in their order. With a solver, a linear programme lifts the
- * bound and shows the way to fewer sheets where the search has not met it. Yields null between chunks of work.
+ * at) lasts; then, on as many sheets, the goals of the job in their order. With a solver, a linear programme of about so
+ * much work lifts the bound and shows the way to fewer sheets where the search has not met it. Yields null between chunks of work.
  */
 export function* improve(
   lot: Lot,
   first: Known,
   seed: number,
   budget: number,
+  programmeWork: number,
   solver: SolverAtHand,
 ): Generator<Known | null> {
   const saw = sawFor(lot, seed, budget)
@@ -54,7 +56,7 @@ export function* improve(
   const search = saveSheets(saw, best.plan, best.bound, budget)
   yield* keep(search, Math.min(EARLY_WORK, EARLY_SHARE * budget))
   const before = best.plan
-  const programme = yield* programmeFor(lot, best, PROGRAMME_SHARE * budget, solver)
+  const programme = yield* programmeFor(lot, best, programmeWork, solver)
   if (programme && programme.bound > best.bound) {
     best = { ...best, bound: Math.min(programme.bound, best.plan.boards.length) }
     yield best
@@ -82,7 +84,7 @@ function* programmeFor(
   if (!patterns || patterns.steps * STEP_WORK > work) return null
   while (solver() === undefined) yield null
   const solve = solver()
-  return solve ? yield* programmeOf(lot, patterns, plan, work, solve) : null
+  return solve ? yield* programmeOf(lot, patterns, plan, LONGER * work, solve) : null
 }
 
 /** Searches for a sheet fewer from several ways of rounding what a programme takes in fractions. */

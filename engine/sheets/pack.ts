@@ -28,6 +28,9 @@ const FIRST_SHARE = 0.1
 /** About as many as are looked at in a second for large jobs; small ones take longer, and end by the clock. */
 const WORK_A_SECOND = 60_000_000
 
+/** What a linear programme may take: somewhat more than a third of the time. */
+const PROGRAMME_SHARE = 0.8
+const PROGRAMME_WORK_A_SECOND = 4_000_000
 /** Without a solver the bounds are those of areas and dual-feasible functions. */
 const NO_SOLVER: SolverAtHand = () => null
 
@@ -73,9 +76,10 @@ function* packingFree(
   yield answer
   const open = bays.filter(({ lot }) => lot.kinds.length > 0 && lot.stocks.length > 0)
   const budget = workOf(job) / Math.max(1, open.length)
+  const programmeWork = programmeWorkOf(job) / Math.max(1, open.length)
   const running = open.map((bay, at) => ({
     bay,
-    search: improve(bay.lot, bay, seedOf(job) + at, budget, solver),
+    search: improve(bay.lot, bay, seedOf(job) + at, budget, programmeWork, solver),
   }))
   for (let turn = 0; running.length > 0; turn++) {
     const at = turn % running.length
@@ -109,6 +113,10 @@ export function packSheets(
 
 function workOf({ seconds, effort }: SheetJob): number {
   return seconds === undefined ? WORK[effort ?? 'thorough'] : Math.max(0.05, seconds) * WORK_A_SECOND
+}
+
+function programmeWorkOf(job: SheetJob): number {
+  return job.seconds === undefined ? PROGRAMME_SHARE * workOf(job) : job.seconds * PROGRAMME_WORK_A_SECOND
 }
 
 function seedOf({ seed }: SheetJob): number {

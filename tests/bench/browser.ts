@@ -22,7 +22,7 @@ export async function benchBrowser() {
   })
   const browser = await chromium.launch({ executablePath: process.env.CASEWRIGHT_CHROMIUM, args: QUIET })
   try {
-    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' })
     // tsx names functions by a helper that the page does not have.
     await page.addInitScript('globalThis.__name = (named) => named')
     await page.goto(server.resolvedUrls!.local[0]!)

@@ -13,6 +13,8 @@ export default defineConfig({
   use: {
     baseURL: ADDRESS,
     viewport: { width: 1440, height: 900 },
+    // Only the test of working without a network keeps copies.
+    serviceWorkers: 'block',
     launchOptions: { executablePath: process.env.CASEWRIGHT_CHROMIUM ?? '/usr/bin/chromium', args: QUIET },
   },
   webServer: {
