@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest'
+import { derive } from '../../../engine/pipeline'
+import { applyEdit } from '../../../engine/project/apply'
+import { newProject } from '../../../engine/project/defaults'
+import type { Project } from '../../../engine/project/document'
+import { newCabinetAt } from '../../../engine/runs/place'
+import { demonstrationKitchen } from '../../../engine/samples/kitchen'
+import { packSheets } from '../../../engine/sheets/pack'
+import { sheetCount } from '../../../engine/sheets/tally'
+import { dimensionsOf, type Freedom } from '../../../engine/thrift/freedom'
+import { savingsOf, type Thrift } from '../../../engine/thrift/savings'
+
+function thriftOf(project: Project, freedoms: readonly Freedom[]): Thrift {
+  for (const search = savingsOf(project, freedoms); ; ) {
+    const { done, value } = search.next()
+    if (done) return value
+  }
+}
+
+/** Bases beside one another along a long wall, as deep as this. */
+function bases(count: number, depth: number): Project {
+  let project = newProject('mm')
+  const wall = Object.values(project.walls)[0]!
+  project = applyEdit(project, { kind: 'editWall', id: wall.id, change: { length: 12_000 } })
+  for (let at = 0; at < count; at++) {
+    const cabinet = newCabinetAt(project, 'base', at * 600, 600)!
+    project = applyEdit(project, { kind: 'addCabinet', cabinet: { ...cabinet, depth } })
+  }
+  return project
+}
+
+function free(project: Project, name: RegExp, most: number): Freedom[] {
+  return dimensionsOf(project)
+    .filter((dimension) => name.test(dimension.name))
+    .map((dimension) => ({ dimension, most }))
+}
+
+describe('dimensions that may be left open', () => {
+  it('are those of cabinets that are alike, and never the height of a base', () => {
+    const names = dimensionsOf(demonstrationKitchen()).map(({ name }) => name)
+    expect(names).toContain('depth of the bases')
+    expect(names).toContain('height of the uppers')
+    expect(names.filter((name) => /height of the bases|width/.test(name))).toEqual([])
+  })
+})
+
+describe('thrift', () => {
+  // Two boards across a sheet of 1220 less twice its trim: one strip of 600 and the kerf after it is all there is room for.
+  const deep = bases(6, 602)
+
+  it('finds the depth at which two strips go side by side on a sheet', () => {
+    const { sheets, savings } = thriftOf(deep, free(deep, /depth of the bases/, 12))
+    expect(savings).toHaveLength(1)
+    const [saving] = savings
+    expect(saving!.sheetsSaved).toBeGreaterThan(0)
+    expect(saving!.sheets).toBe(sheets - saving!.sheetsSaved)
+    const { to } = saving!.changes[0]!
+    expect(to).toBeLessThan(602)
+    expect(to).toBeGreaterThanOrEqual(590)
+  })
+
+  it('promises only what the changed design keeps', () => {
+    const { savings } = thriftOf(deep, free(deep, /depth of the bases/, 12))
+    for (const { edit, sheets } of savings) {
+      const answer = packSheets({ ...derive(applyEdit(deep, edit)).sheetJob, effort: 'quick', goals: [] })
+      expect(sheetCount(answer)).toBe(sheets)
+    }
+  })
+
+  it('says that nothing is saved where a little less makes no difference', () => {
+    const few = bases(1, 560)
+    expect(thriftOf(few, free(few, /depth of the bases/, 3)).savings).toEqual([])
+  })
+
+  it('changes nothing by itself, and gives the same list for the same design', () => {
+    const kitchen = demonstrationKitchen()
+    const before = JSON.stringify(kitchen)
+    const freedoms = free(kitchen, /setback/, 4)
+    expect(thriftOf(kitchen, freedoms)).toEqual(thriftOf(kitchen, freedoms))
+    expect(JSON.stringify(kitchen)).toBe(before)
+  })
+})
