@@ -214,6 +214,7 @@ function sheetJobOf(project: Project, rows: readonly CutRow[]): SheetJob {
     firstCut: shop.firstCut,
     stock: valuesOf(project.stock)
       .filter(({ material }) => rows.some((row) => row.material === material))
+      .sort((a, b) => (a.id < b.id ? -1 : 1))
       .map((stock): JobStock => {
         const { id, material, length, width, price, quantity, isOffcut: offcut } = stock
         const trim = offcut ? 0 : shop.trim

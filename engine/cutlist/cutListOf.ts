@@ -8,7 +8,7 @@ import type { CutList, CutRow, MaterialTotal } from './row'
 type Materials = Readonly<Record<MaterialId, Material>>
 
 /**
- * Equal boards of all cabinets on one row. Rows come by material, in the order of the materials, and within it the
+ * Equal boards of all cabinets on one row. Rows come by material, the thickest first, and within it the
  * longest and then the widest first, as they are cut.
  */
 export function cutListOf(
@@ -69,8 +69,10 @@ function mergeIn(row: Merging, group: Group, mark: string): void {
   row.banding += group.banding
 }
 
+/** The thickest by name first: an order that hangs on nothing that saving, opening or measuring a board changes. */
 function materialOrder(materials: Materials): ReadonlyMap<string, number> {
-  return new Map(Object.keys(materials).map((id, at) => [id, at]))
+  const all = Object.values(materials).sort((a, b) => b.nominal - a.nominal || (a.id < b.id ? -1 : 1))
+  return new Map(all.map(({ id }, at) => [id, at]))
 }
 
 function bySize(a: Group, b: Group, order: ReadonlyMap<string, number>): number {

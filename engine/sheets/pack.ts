@@ -28,9 +28,10 @@ const FIRST_SHARE = 0.1
 /** About as many as are looked at in a second for large jobs; small ones take longer, and end by the clock. */
 const WORK_A_SECOND = 60_000_000
 
-/** What a linear programme may take: somewhat more than a third of the time. */
+/** What a linear programme may take: half of the time past the first second, which the search needs for itself. */
 const PROGRAMME_SHARE = 0.8
-const PROGRAMME_WORK_A_SECOND = 4_000_000
+const SEARCH_SECONDS = 1
+const PROGRAMME_WORK_A_SECOND = 6_000_000
 /** Without a solver the bounds are those of areas and dual-feasible functions. */
 const NO_SOLVER: SolverAtHand = () => null
 
@@ -116,7 +117,8 @@ function workOf({ seconds, effort }: SheetJob): number {
 }
 
 function programmeWorkOf(job: SheetJob): number {
-  return job.seconds === undefined ? PROGRAMME_SHARE * workOf(job) : job.seconds * PROGRAMME_WORK_A_SECOND
+  if (job.seconds === undefined) return PROGRAMME_SHARE * workOf(job)
+  return Math.max(0, job.seconds - SEARCH_SECONDS) * PROGRAMME_WORK_A_SECOND
 }
 
 function seedOf({ seed }: SheetJob): number {

@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises'
 import { test as base, type Download, expect, type Locator, type Page } from '@playwright/test'
 
-/** Chromium's own remark about reading a picture back from the graphics card, made when a test takes one. */
-const NOT_OURS = /GPU stall due to ReadPixels/
+/** Remarks about the tests themselves: a picture was read from the graphics card, or no copies may be kept. */
+const NOT_OURS = /GPU stall due to ReadPixels|Service Worker registration blocked by Playwright/
 
 interface Fixtures {
   /** What the page has said that it should not; it must be nothing when the test is over. */

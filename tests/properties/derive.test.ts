@@ -4,7 +4,9 @@ import type { CabinetId } from '../../engine/basics/id'
 import { randomFrom } from '../../engine/basics/random'
 import { type Derived, derive } from '../../engine/pipeline'
 import { begin, type History, make, undo, undoLabel } from '../../engine/project/history'
+import { readProject, writeProject } from '../../engine/project/schema'
 import { demonstrationKitchen } from '../../engine/samples/kitchen'
+import { fortyCabinets } from '../../engine/samples/workshop'
 import { randomEdit } from '../helpers/random-edits'
 import { aWall, cabinet, withWall } from '../helpers/wall'
 
@@ -62,5 +64,18 @@ describe('what follows from a project', () => {
       }),
       WALKS,
     )
+  })
+})
+
+describe('a project that was saved and opened again', () => {
+  it.each([
+    ['the demonstration', demonstrationKitchen()],
+    ['forty cabinets', fortyCabinets()],
+  ])('has the same cut list, marks and sheet job: %s', (_, project) => {
+    const opened = readProject(writeProject(project))
+    if (!opened.ok) throw new Error(opened.message)
+    const [before, after] = [derive(project), derive(opened.value)]
+    expect(after.cutList).toEqual(before.cutList)
+    expect(JSON.stringify(after.sheetJob)).toBe(JSON.stringify(before.sheetJob))
   })
 })

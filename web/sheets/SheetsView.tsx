@@ -8,6 +8,7 @@ import { BuyTable } from './BuyTable'
 import { areCutAlike, type Fold, foldsOf, litPlaces, nextPart } from './folds'
 import { SheetFigure } from './SheetFigure'
 import styles from './Sheets.module.css'
+import { ThriftForm } from './ThriftForm'
 
 /**
  * The sheets of the shown design. While the packer works, the last layout stays in sight, dimmed and named as what it
@@ -131,6 +132,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
         ))}
       </div>
       <BuyTable layout={layout} derived={derived} />
+      {!isLive && <ThriftForm project={derived.project} />}
     </>
   )
 })

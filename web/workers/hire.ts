@@ -1,5 +1,5 @@
 import { once, placementsIn, type SheetLayout } from '../../engine/index'
-import type { AnswerLetter } from './letters'
+import type { AnswerLetter, ThriftLetter, ThriftQuestion } from './letters'
 import type { Hand } from './packer'
 
 /** A fresh worker of the browser's that packs sheets. Its letters come as JSON. */
@@ -31,4 +31,24 @@ function withPlacements({ stock, copies, root }: SheetLayout): SheetLayout {
       return placements()
     },
   }
+}
+
+/** A fresh worker of the browser's that looks for savings. It is let go when it has found them, or to stop it. */
+export function hireSaver(
+  question: ThriftQuestion,
+  onLetter: (letter: ThriftLetter) => void,
+  onFailed: (why: string) => void,
+): () => void {
+  const worker = new Worker(new URL('./thrift.worker.ts', import.meta.url), { type: 'module' })
+  worker.onmessage = ({ data }: MessageEvent<ThriftLetter>) => {
+    if (data.kind === 'found') worker.terminate()
+    onLetter(data)
+  }
+  worker.onerror = (event) => {
+    event.preventDefault()
+    worker.terminate()
+    onFailed(event.message)
+  }
+  worker.postMessage(question)
+  return () => worker.terminate()
 }

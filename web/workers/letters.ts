@@ -1,4 +1,4 @@
-import type { SheetAnswer, SheetJob } from '../../engine/index'
+import type { Freedom, Project, SheetAnswer, SheetJob, Thrift, ThriftProgress } from '../../engine/index'
 
 /** What the page writes to the packer. A job with a higher number takes the place of every job before it. */
 export interface JobLetter {
@@ -19,3 +19,13 @@ export type AnswerLetter =
 export function written(letter: AnswerLetter): string {
   return JSON.stringify(letter, (key, value) => (key === 'placements' ? undefined : value))
 }
+
+/** What the page asks of the search for savings. */
+export interface ThriftQuestion {
+  readonly project: Project
+  readonly freedoms: readonly Freedom[]
+}
+
+export type ThriftLetter =
+  | { readonly kind: 'atWork'; readonly progress: ThriftProgress }
+  | { readonly kind: 'found'; readonly thrift: Thrift }
