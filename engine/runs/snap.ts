@@ -3,7 +3,7 @@ import type { Rect } from '../geometry/rect'
 import type { Cabinet, Opening, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
-import { type Mm, settle } from '../units/length'
+import { inch, type Mm, settle } from '../units/length'
 import { faceOf, rightEdge, topEdge } from './lane'
 import { inLanesOf } from './neighbours'
 
@@ -33,9 +33,9 @@ export function snapMove(
   const x = lines.filter(({ axis }) => axis === 'x')
   const hangs = cabinet.kind === 'upper'
   const y = hangs ? lines.filter(({ axis }) => axis === 'y') : []
-  const left = settle(wanted.left + nudge([wanted.left, wanted.left + width], x, reach))
+  const left = atRest(project, wanted.left, nudge([wanted.left, wanted.left + width], x, reach))
   const bottom = hangs
-    ? settle(wanted.bottom + nudge([wanted.bottom, wanted.bottom + height], y, reach))
+    ? atRest(project, wanted.bottom, nudge([wanted.bottom, wanted.bottom + height], y, reach))
     : cabinet.bottom
   const guides = [...heldBy([left, settle(left + width)], x), ...heldBy([bottom, settle(bottom + height)], y)]
   return { left, bottom, guides }
@@ -55,12 +55,24 @@ export function snapEdge(
   const axis = edge === 'left' || edge === 'right' ? 'x' : 'y'
   const lines = linesAround(project, cabinet, []).filter((line) => line.axis === axis)
   const sizes = sizeLines(project, cabinet, edge, wanted)
-  const at = settle(wanted + nudge([wanted], [...lines, ...sizes], reach))
+  const at = atRest(project, wanted, nudge([wanted], [...lines, ...sizes], reach))
   return { at, guides: heldBy([at], [...lines, ...sizes]) }
 }
 
-/** The smallest way from any edge to any line within reach; the first line of equals. */
-function nudge(edges: readonly Mm[], lines: readonly Guide[], reach: Mm): Mm {
+/** The least that a hand moves by: what a tape shows. */
+export function handStep({ display }: Pick<Project, 'display'>): Mm {
+  return display.unit === 'mm' ? 1 : inch(1 / 16)
+}
+
+/** On the line that caught an edge; where none did, at a place that a tape can find. */
+function atRest(project: Project, wanted: Mm, way: Mm | null): Mm {
+  if (way !== null) return settle(wanted + way)
+  const step = handStep(project)
+  return settle(Math.round(wanted / step) * step)
+}
+
+/** The smallest way from any edge to any line within reach, the first line of equals; null where none is. */
+function nudge(edges: readonly Mm[], lines: readonly Guide[], reach: Mm): Mm | null {
   let best: Mm | null = null
   for (const edge of edges) {
     for (const { at } of lines) {
@@ -68,7 +80,7 @@ function nudge(edges: readonly Mm[], lines: readonly Guide[], reach: Mm): Mm {
       if (Math.abs(way) <= reach && (best === null || Math.abs(way) < Math.abs(best))) best = way
     }
   }
-  return best ?? 0
+  return best
 }
 
 /** The lines that edges lie on, one for each place. */

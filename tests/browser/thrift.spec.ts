@@ -1,10 +1,12 @@
-import { button, expect, openTab, test, type } from './shop'
+import { button, expect, openTab, startProject, test, type } from './shop'
 
 test('a search for savings says what it found, changes nothing, and does it when it is told to', async ({ shop }) => {
+  await startProject(shop, 'Millimetres')
   await openTab(shop, 'Schedule')
-  for (const mark of ['B1', 'B2', 'B3', 'B4', 'B5'])
+  for (const mark of ['B1', 'B2', 'B3', 'B4', 'B5', 'B6']) {
+    await button(shop, 'Add base').click()
     await type(shop.getByLabel(`Depth of ${mark}`, { exact: true }), '602')
-  await type(shop.getByLabel('Depth of T1', { exact: true }), '602')
+  }
   await openTab(shop, 'Sheets')
   await shop.getByText('Could a sheet be saved?').click()
   await expect(button(shop, 'Look for savings')).toBeDisabled()

@@ -6,7 +6,7 @@ import {
   type Edit,
   fitOf,
   formatWithUnit,
-  inch,
+  handStep,
   labelOf,
   type Mm,
   markOf,
@@ -31,8 +31,8 @@ export type Deed =
   | { readonly kind: 'refuse'; readonly why: string }
 
 /** A nudge is 1 mm or 1/16 in, and ten times that with Shift. */
-export function nudgeOf({ display }: Project, isLarge: boolean): Mm {
-  return (display.unit === 'mm' ? 1 : inch(1 / 16)) * (isLarge ? 10 : 1)
+export function nudgeOf(project: Project, isLarge: boolean): Mm {
+  return handStep(project) * (isLarge ? 10 : 1)
 }
 
 /** Cabinets nudged by a distance; what stands on the floor does not go up. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { snapEdge, snapMove } from '../../../engine/runs/snap'
+import { inch } from '../../../engine/units/length'
 import { aWall, cabinet, idOf, the, withWall } from '../../helpers/wall'
 
 const window = { kind: 'window', left: 1300, bottom: 1000, width: 1200, height: 1100 } as const
@@ -24,6 +25,9 @@ describe('a cabinet that is moved', () => {
 
   it('stays where it is wanted when nothing is within reach', () => {
     expect(snapMove(project, b2, { left: 780, bottom: 0 }, 10).left).toBe(780)
+    expect(snapMove(project, b2, { left: 780.37, bottom: 0 }, 10).left).toBe(780)
+    const inches = { ...project, display: { unit: 'in', step: 16 } as const }
+    expect(snapMove(inches, b2, { left: 780, bottom: 0 }, 10).left).toBe(inch(30 + 11 / 16))
   })
 
   it('takes the nearest of two lines, whichever of its edges is on it', () => {
