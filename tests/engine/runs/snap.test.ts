@@ -69,8 +69,9 @@ describe('a cabinet that is moved', () => {
     expect(snapMove(project, b2, { left: 608, bottom: 0 }, 10, [idOf('B1')]).left).toBe(608)
   })
 
-  it('is not drawn anywhere by a reach of nothing', () => {
-    expect(snapMove(project, b2, { left: 600.5, bottom: 0 }, 0)).toMatchObject({ left: 600.5 })
+  it('is drawn to no line by a reach of nothing, only to the next place that a tape shows', () => {
+    expect(snapMove(project, b2, { left: 607, bottom: 0 }, 0)).toMatchObject({ left: 607, guides: [] })
+    expect(snapMove(project, b2, { left: 607.4, bottom: 0 }, 0)).toMatchObject({ left: 607, guides: [] })
   })
 })
 
