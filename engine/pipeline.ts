@@ -183,7 +183,13 @@ function stockProblems(project: Project, rows: readonly CutRow[]): Problem[] {
   return rows.flatMap((row): Problem[] => {
     const material = project.materials[row.material]!
     const about = { kind: 'material', material: row.material } as const
-    const sheets = valuesOf(project.stock).filter((stock) => stock.material === row.material)
+    const all = valuesOf(project.stock).filter((stock) => stock.material === row.material)
+    const sheets = all.filter(({ isExcluded }) => !isExcluded)
+    if (sheets.length === 0 && all.length > 0) {
+      return [
+        { weight: 'stop', about, message: `${row.mark} (${row.name}): every sheet of ${material.name} is set aside.` },
+      ]
+    }
     if (sheets.length === 0) {
       return [{ weight: 'stop', about, message: `${row.mark} (${row.name}): there is no sheet of ${material.name}.` }]
     }
@@ -216,10 +222,14 @@ function sheetJobOf(project: Project, rows: readonly CutRow[]): SheetJob {
       .filter(({ material }) => rows.some((row) => row.material === material))
       .sort((a, b) => (a.id < b.id ? -1 : 1))
       .map((stock): JobStock => {
-        const { id, material, length, width, price, quantity, isOffcut: offcut } = stock
+        const { id, material, length, width, price, quantity, isOffcut: offcut, isExcluded } = stock
         const trim = offcut ? 0 : shop.trim
         const enough = quantity === null ? {} : { quantity }
-        return { id, material, length, width, trim: { length: trim, width: trim }, price, offcut, ...enough }
+        const excluded = isExcluded ? { excluded: true } : {}
+        return {
+          ...{ id, material, length, width, trim: { length: trim, width: trim }, price, offcut },
+          ...{ ...enough, ...excluded },
+        }
       }),
     parts: rows
       .filter(({ length, width }) => length > 0 && width > 0)

@@ -203,7 +203,15 @@ function materialsOf({ boards }: Preset): Material[] {
 
 function stockOf({ boards, sheet }: Preset): Stock[] {
   return boards.map(({ id, price }, at) => {
-    return { id: `s${at + 1}` as StockId, material: id, ...sheet, price, quantity: null, isOffcut: false }
+    return {
+      id: `s${at + 1}` as StockId,
+      material: id,
+      ...sheet,
+      price,
+      quantity: null,
+      isOffcut: false,
+      isExcluded: false,
+    }
   })
 }
 

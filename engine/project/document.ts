@@ -22,7 +22,7 @@ export interface Project {
   readonly shop: Shop
 }
 
-export const VERSION = 2
+export const VERSION = 3
 
 /** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
 export interface Wall {
@@ -119,6 +119,8 @@ export interface Stock {
   /** How many there are; null when as many can be bought as are needed. */
   readonly quantity: number | null
   readonly isOffcut: boolean
+  /** Set aside: there, but not to be cut for now. */
+  readonly isExcluded: boolean
 }
 
 export interface Shop {

@@ -174,6 +174,7 @@ const stock = z.strictObject({
   price: field('price'),
   quantity: field('quantity').nullable(),
   isOffcut: flag,
+  isExcluded: flag,
 })
 
 const reach = z.strictObject({ least: measure, greatest: measure })

@@ -137,6 +137,7 @@ function putStock(_: Project, random: Random): Edit {
     price: whole(0, 9000, random) / 100,
     quantity: whole(1, 3, random),
     isOffcut: true,
+    isExcluded: random() < 0.2,
   }
   return { kind: 'putStock', stock }
 }

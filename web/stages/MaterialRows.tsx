@@ -70,8 +70,17 @@ function freshStock(
 ): Stock {
   const size = { length: like?.length ?? 2440, width: like?.width ?? 1220 }
   const id = freeId<StockId>('s', all)
-  if (!isOffcut) return { id, material, ...size, price: like?.price ?? 0, quantity: null, isOffcut }
-  return { id, material, length: size.length / 2, width: size.width / 2, price: 0, quantity: 1, isOffcut }
+  if (!isOffcut) return { id, material, ...size, price: like?.price ?? 0, quantity: null, isOffcut, isExcluded: false }
+  return {
+    id,
+    material,
+    length: size.length / 2,
+    width: size.width / 2,
+    price: 0,
+    quantity: 1,
+    isOffcut,
+    isExcluded: false,
+  }
 }
 
 function StockRow({ sheet, of }: { readonly sheet: Stock; readonly of: string }) {
@@ -115,6 +124,14 @@ function StockRow({ sheet, of }: { readonly sheet: Stock; readonly of: string })
         onNumber={(quantity) => put({ quantity })}
         onEmpty={() => put({ quantity: null })}
       />
+      <label className={styles.aside}>
+        <input
+          type="checkbox"
+          checked={sheet.isExcluded}
+          onChange={(event) => put({ isExcluded: event.currentTarget.checked })}
+        />{' '}
+        set aside, not to be cut now
+      </label>
       <Button
         look="plain"
         aria-label={`Remove this ${what.toLowerCase()} of ${of}`}

@@ -184,6 +184,13 @@ describe('files of old versions', () => {
     })
   })
 
+  it('of version 2 have no sheet set aside', () => {
+    const read = readProject(readFileSync('tests/old-files/v2.casewright', 'utf8'))
+    expect(read.ok && Object.values(read.value.stock).map(({ isExcluded }) => isExcluded)).toEqual([
+      ...new Array(read.ok ? Object.keys(read.value.stock).length : 0).fill(false),
+    ])
+  })
+
   it('of this version are written back byte for byte', () => {
     const text = readFileSync(`tests/old-files/v${VERSION}.casewright`, 'utf8')
     const read = readProject(text)
