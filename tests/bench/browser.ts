@@ -8,7 +8,8 @@ import { QUIET } from '../browser/chromium'
 import { median, quantile } from './engine'
 import { traced, workPerMove } from './trace'
 
-const MOVES = 400
+const MOVES = 300
+const DRAGS = 3
 const ENDINGS = 7
 /** A hand moves the pointer sixty times a second. */
 const PACE_MS = 1000 / 60
@@ -50,8 +51,21 @@ async function openSample(page: Page) {
   await page.locator('[data-cabinet]').nth(30).waitFor()
 }
 
-/** A drag while a list is open: work for each move, after the layout of the design as it stands has settled. */
+/** Some drags while a list is open: what a move costs in the one in the middle, of each figure by itself. */
 async function workOf(browser: Browser, page: Page, tab: RegExp) {
+  const drags: Awaited<ReturnType<typeof workOfDrag>>[] = []
+  for (let drag = 0; drag < DRAGS; drag++) drags.push(await workOfDrag(browser, page, tab))
+  const middle = (of: (drag: (typeof drags)[number]) => number) => median(drags.map(of))
+  return {
+    drags: DRAGS,
+    moves: drags.reduce((sum, { moves }) => sum + moves, 0),
+    medianMs: middle(({ medianMs }) => medianMs),
+    p95Ms: middle(({ p95Ms }) => p95Ms),
+  }
+}
+
+/** A drag, begun after the layout of the design as it stands has settled. */
+async function workOfDrag(browser: Browser, page: Page, tab: RegExp) {
   await page.getByRole('tab', { name: tab }).click()
   await page.locator('section[aria-label="Consequences"][data-settled="true"]').waitFor({ timeout: 30_000 })
   const from = await press(page)
