@@ -1,16 +1,6 @@
 /** Jobs to measure the packer by, made from a seed: kitchens, and the ten standard classes of two-dimensional packing. */
+import { randomFrom } from '../../engine/basics/random'
 import type { JobPart, SheetJob } from '../../engine/sheets/job'
-
-/** Equal seeds give equal numbers, on every machine (mulberry32). */
-export function randomBy(seed: number): () => number {
-  let state = seed >>> 0
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1)
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61)
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296
-  }
-}
 
 interface Board {
   readonly length: number
@@ -23,7 +13,7 @@ const SIDE_THICKNESS = 18
 
 /** The boards of base cabinets, drawers, uppers and a few talls until there are enough. Sizes are common practice. */
 export function kitchenJob(parts: number, seed: number): SheetJob {
-  const random = randomBy(seed)
+  const random = randomFrom(seed)
   const pick = <T>(from: readonly T[]): T => from[Math.floor(random() * from.length)]!
   const depths = { base: pick([560, 580]), upper: pick([300, 330]), upperHeight: pick([720, 900]) }
   const boards: Board[] = []
@@ -99,7 +89,7 @@ const MOSTLY = 0.7
  * recipes are from memory.
  */
 export function classJob(which: number, parts: number, seed: number): SheetJob {
-  const random = randomBy(1000 * seed + which)
+  const random = randomFrom(1000 * seed + which)
   const between = (least: number, most: number) => least + Math.floor(random() * (most - least + 1))
   const uniform = [10, 10, 35, 35, 100, 100]
   const bins = [10, 30, 40, 100, 100, 300, 100, 100, 100, 100]
