@@ -67,6 +67,7 @@ function withoutId(text: string): unknown {
   return { ...(JSON.parse(text) as object), id: null }
 }
 
+const { version: VERSION } = demonstrationKitchen()
 const SOUND = writeProject(demonstrationKitchen())
 
 /** What ails a file, its text, and what is said of it. */
@@ -74,8 +75,8 @@ const BROKEN = [
   ['a file cut short', SOUND.slice(0, 900), 'it is not JSON, or it is cut short'],
   [
     'a file of a later version',
-    SOUND.replace('"version": 2', '"version": 7'),
-    'of version 7; this Casewright reads up to version 2',
+    SOUND.replace(`"version": ${VERSION}`, '"version": 77'),
+    `of version 77; this Casewright reads up to version ${VERSION}`,
   ],
   [
     'a file with a length too great',
