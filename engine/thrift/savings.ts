@@ -47,7 +47,7 @@ export function* savingsOf(project: Project, freedoms: readonly Freedom[]): Gene
   const of = 1 + freedoms.length * LAYOUTS_EACH
   const open = freedoms.filter(({ most }) => most >= STEP)
   const trial = { tried: 0, of }
-  const now = (yield* laidOut(project, trial))!
+  const now = yield* laidOut(project, trial)
   const savings: Saving[] = []
   for (const freedom of open) {
     const saving = yield* leastChange(project, [freedom], now, trial)
@@ -67,6 +67,8 @@ export function* savingsOf(project: Project, freedoms: readonly Freedom[]): Gene
 interface Laid {
   readonly sheets: number
   readonly cost: number
+  /** Parts on no sheet, and findings to stop for. */
+  readonly faults: number
 }
 
 /** By halving: all of the freedoms first, and then as little of them as still saves as much. */
@@ -105,15 +107,15 @@ function* changedBy(
   const edits = steps.map(({ dimension, change }) => editFor(project, dimension, change))
   const edit: Edit = edits.length === 1 ? edits[0]! : { kind: 'several', edits }
   const laid = yield* laidOut(applyEdit(project, edit), trial)
-  if (!laid || (laid.sheets >= now.sheets && laid.cost >= now.cost)) return null
-  if (laid.sheets > now.sheets || laid.cost > now.cost) return null
+  if (laid.faults > now.faults || laid.sheets > now.sheets || laid.cost > now.cost) return null
+  if (laid.sheets === now.sheets && laid.cost === now.cost) return null
   const changes = steps.map(({ dimension, change }) => ({ dimension, to: sizeAfter(dimension, change) }))
   const moneySaved = Math.round(100 * (now.cost - laid.cost)) / 100
   return { changes, edit, sheets: laid.sheets, sheetsSaved: now.sheets - laid.sheets, moneySaved }
 }
 
-/** Null where a part is on no sheet, or the design has become one that cannot be built. */
-function* laidOut(project: Project, trial: { tried: number; of: number }): Generator<ThriftProgress, Laid | null> {
+/** An unsound layout counts as a fault, too: nothing is promised by it. */
+function* laidOut(project: Project, trial: { tried: number; of: number }): Generator<ThriftProgress, Laid> {
   const { sheetJob, problems } = derive(project)
   trial.tried++
   let answer: SheetAnswer | null = null
@@ -121,9 +123,9 @@ function* laidOut(project: Project, trial: { tried: number; of: number }): Gener
     if (better) answer = better
     yield { ...trial }
   }
-  const isFirst = trial.tried === 1
-  const isSound = answer !== null && answer.unplaced.length === 0 && verify(sheetJob, answer).length === 0
-  const isBuildable = problems.every(({ weight }) => weight !== 'stop')
-  if (!answer || (!isFirst && !(isSound && isBuildable))) return null
-  return { sheets: sheetCount(answer), cost: sheetCost(sheetJob, answer) }
+  const laid = answer!
+  const left = laid.unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
+  const stops = problems.filter(({ weight }) => weight === 'stop').length
+  const faults = left + stops + verify(sheetJob, laid).length
+  return { sheets: sheetCount(laid), cost: sheetCost(sheetJob, laid), faults }
 }

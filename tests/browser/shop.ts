@@ -30,6 +30,8 @@ export { expect }
 /** Opens the demonstration and notes from then on all that the page should not say. */
 export async function openShop(page: Page, said: string[]): Promise<void> {
   listen(page, said)
+  // Choosers are caught from the start: one that opens before it is waited for would be lost.
+  page.on('filechooser', () => {})
   await page.goto('/')
   await expect(cabinets(page)).toHaveCount(10)
 }

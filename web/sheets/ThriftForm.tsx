@@ -20,6 +20,9 @@ import styles from './Sheets.module.css'
 /** So much a dimension may change at most until the maker says otherwise. */
 const USUAL: Readonly<Record<LengthDisplay['unit'], Mm>> = { mm: 10, in: inch(3 / 8) }
 
+/** Less makes no difference to a saw; more is another design. */
+const LIMITS = { least: 0.5, most: 100 } as const
+
 type State =
   | { readonly kind: 'open' }
   | { readonly kind: 'looking'; readonly progress: ThriftProgress | null }
@@ -52,11 +55,12 @@ function Looking({ project }: { readonly project: Project }) {
     }
   }, [project])
 
+  const freedoms = dimensions.flatMap((dimension) => {
+    const most = open.get(dimension.key)
+    return most === undefined ? [] : [{ dimension, most }]
+  })
+
   function look() {
-    const freedoms = dimensions.flatMap((dimension) => {
-      const most = open.get(dimension.key)
-      return most === undefined ? [] : [{ dimension, most }]
-    })
     setState({ kind: 'looking', progress: null })
     stop.current = hireSaver(
       { project, freedoms },
@@ -101,7 +105,7 @@ function Looking({ project }: { readonly project: Project }) {
         </p>
       ) : (
         <p>
-          <Button disabled={open.size === 0} onClick={look}>
+          <Button disabled={freedoms.length === 0} onClick={look}>
             Look for savings
           </Button>
         </p>
@@ -142,8 +146,10 @@ function FreedomRow({ dimension, display, most, onMost }: FreedomRowProps) {
           display={display}
           field="small"
           onLength={(length) => {
-            onMost(length)
-            return null
+            const isSmall = length >= LIMITS.least && length <= LIMITS.most
+            if (isSmall) onMost(length)
+            const [least, most] = [LIMITS.least, LIMITS.most].map((limit) => formatWithUnit(limit, display))
+            return isSmall ? null : `A change is between ${least} and ${most}.`
           }}
         />
       )}

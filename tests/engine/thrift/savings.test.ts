@@ -67,6 +67,13 @@ describe('thrift', () => {
     }
   })
 
+  it('finds it, too, in a design that has something to stop for already', () => {
+    const [first] = Object.values(deep.cabinets)
+    const wrong = applyEdit(deep, { kind: 'shapeCabinets', shapes: [{ id: first!.id, left: first!.left + 100 }] })
+    expect(derive(wrong).problems.some(({ weight }) => weight === 'stop')).toBe(true)
+    expect(thriftOf(wrong, free(wrong, /depth of the bases/, 12)).savings).toHaveLength(1)
+  })
+
   it('says that nothing is saved where a little less makes no difference', () => {
     const few = bases(1, 560)
     expect(thriftOf(few, free(few, /depth of the bases/, 3)).savings).toEqual([])
