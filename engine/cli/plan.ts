@@ -1,5 +1,5 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { dirname, join, resolve } from 'node:path'
 import { breakdownOf } from '../breakdown/steps'
 import { installCautions } from '../checks/installation'
 import { sheetDrawing } from '../drawings/sheet'
@@ -27,7 +27,8 @@ export async function planCommand(args: readonly string[]): Promise<number> {
   const solve = await loadSolver()
   const answer = packSheets(derived.sheetJob, undefined, () => solve)
   const plan = JSON.stringify(planOf(derived, answer))
-  if (folder) writeAll(folder, derived, answer, plan)
+  const wrong = folder ? whyNotWritten(folder, () => writeAll(folder, derived, answer, plan)) : null
+  if (wrong) return refuse(wrong)
   console.log(plan)
   return 0
 }
@@ -69,8 +70,28 @@ function printedPart(part: Part) {
 }
 
 /** The cut list as CSV, each distinct sheet as SVG, and the plan as JSON. */
+/** One line that says why a folder could not be written to, or nothing. */
+function whyNotWritten(folder: string, write: () => void): string | null {
+  try {
+    makeFolder(resolve(folder))
+    write()
+    return null
+  } catch (error) {
+    return `${folder} cannot be written to: ${(error as Error).message.split('\n')[0]}`
+  }
+}
+
+/** Step by step: asked for a whole path at once, some systems never give up on one that cannot be made. */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) {
+    if (!statSync(folder).isDirectory()) throw new Error('it is a file')
+    return
+  }
+  makeFolder(dirname(folder))
+  mkdirSync(folder)
+}
+
 function writeAll(folder: string, { project, cutList, sheetJob }: Derived, answer: SheetAnswer, plan: string): void {
-  mkdirSync(folder, { recursive: true })
   writeFileSync(join(folder, 'plan.json'), `${plan}\n`)
   writeFileSync(join(folder, 'cut-list.csv'), cutListCsv(cutList, project.materials, project.display))
   const marks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
@@ -96,4 +117,6 @@ function refuse(message: string): number {
   return 2
 }
 
+// Who reads the answer may have had enough of it.
+process.stdout.on('error', () => process.exit(0))
 process.exitCode = await planCommand(process.argv.slice(2))

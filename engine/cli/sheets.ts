@@ -58,4 +58,6 @@ function refuse(message: string): number {
   return 2
 }
 
+// Who reads the answer may have had enough of it.
+process.stdout.on('error', () => process.exit(0))
 process.exitCode = await sheetsCommand(process.argv.slice(2))

@@ -44,6 +44,7 @@ test('30 1/4" typed in a millimetre project is 768.35 mm, and reads 30 1/4 in in
   await button(shop, 'Add base').click()
   await typeWidth(shop, '30 1/4"')
   await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 768\.4 wide/)
+  await expect(button(shop, /^Width of B1: 768\.4/)).toHaveText('768.4')
   expect(await savedWidths(shop)).toEqual([768.35])
   await show(shop, 'in')
   await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 30 1\/4 wide/)

@@ -133,5 +133,5 @@ function marks(cabinets: readonly Cabinet[]): string {
 }
 
 function span(key: string, from: Mm, to: Mm, display: LengthDisplay): Omit<Dimension, 'measures' | 'name'> {
-  return { key, from, to, text: formatLength(to - from, display) }
+  return { key, from, to, text: formatLength(settle(to - from), display) }
 }

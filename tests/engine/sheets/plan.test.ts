@@ -1,0 +1,38 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readdirSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { describe, expect, it } from 'vitest'
+
+const HOUSE = resolve(__dirname, '../../..')
+const PROJECT = join(HOUSE, 'tests/old-files/v3.casewright')
+const folder = mkdtempSync(join(tmpdir(), 'plan-'))
+
+function plan(...args: string[]) {
+  const tsx = join(HOUSE, 'node_modules/tsx/dist/cli.mjs')
+  const { status, stdout, stderr } = spawnSync(process.execPath, [tsx, join(HOUSE, 'engine/cli/plan.ts'), ...args], {
+    encoding: 'utf8',
+  })
+  return { status, stdout, stderr }
+}
+
+describe('the plan command', () => {
+  it('writes the list, the layouts and the plan into a folder that it makes', () => {
+    const { status, stdout, stderr } = plan(PROJECT, '--out', join(folder, 'a/b'))
+    expect([status, stderr]).toEqual([0, ''])
+    expect(JSON.parse(stdout).cabinets).toHaveLength(10)
+    expect(readdirSync(join(folder, 'a/b'))).toEqual(
+      expect.arrayContaining(['cut-list.csv', 'plan.json', 'sheet-1.svg']),
+    )
+  })
+
+  it('ends with 2 and one line where the folder cannot be written to', () => {
+    const file = join(folder, 'file')
+    writeFileSync(file, '')
+    expect(plan(PROJECT, '--out', file)).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: `${file} cannot be written to: it is a file\n`,
+    })
+  })
+})
