@@ -40,19 +40,28 @@ function reachable(sizes: readonly number[], length: number, most: number): numb
   return [...seen].sort((a, b) => a - b)
 }
 
+/**
+ * All heights that items can have on one another; where they must be as high as their strip, their own. Null where there
+ * are too many: with some left out the best sheet would seem to be worth less than it is, and the bound would be too high.
+ */
+export function heightsOf(items: readonly Item[], across: number, isExact: boolean): number[] | null {
+  const heights = distinct(items.map((item) => item.across))
+  return isExact ? [0, ...heights] : reachable(heights, across, MOST_HEIGHTS)
+}
+
 /** Items of one length on one another: what the best of them are worth up to each height that they can have together. */
 export class Stack {
   readonly sums: readonly number[]
   readonly worth: Float64Array
   private readonly taken: Int32Array
   private readonly below: Int32Array
+  /** `sums` are all heights that the items can have together, as `heightsOf` gives them. */
   constructor(
     readonly items: readonly Item[],
-    across: number,
+    sums: readonly number[],
     private readonly isExact: boolean,
   ) {
-    const heights = distinct(items.map((item) => item.across))
-    this.sums = isExact ? [0, ...heights] : (reachable(heights, across, MOST_HEIGHTS) ?? [0, ...heights])
+    this.sums = sums
     this.worth = new Float64Array(this.sums.length)
     this.taken = new Int32Array(this.sums.length).fill(-1)
     const place = new Map(this.sums.map((sum, at) => [sum, at]))

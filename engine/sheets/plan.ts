@@ -19,7 +19,7 @@ const BOARDS_OPEN = 150
  */
 export function firstPlan(lot: Lot): Plan {
   const { kinds } = lot
-  const parts = everyPart(lot)
+  const parts = eachOf(kinds.map(({ quantity }) => quantity))
   const byWidth = (kind: number) => kinds[kind]!.width * 1e9 + kinds[kind]!.length
   const byLength = (kind: number) => kinds[kind]!.length * 1e9 + kinds[kind]!.width
   const byArea = (kind: number) => kinds[kind]!.area
@@ -76,8 +76,9 @@ function mostLeftOver({ boards }: Plan): number {
   }, 0)
 }
 
-function everyPart({ kinds }: Lot): number[] {
-  return kinds.flatMap(({ quantity }, kind) => new Array<number>(quantity).fill(kind))
+/** The number of each kind, as often as there are parts of it. */
+export function eachOf(quantities: readonly number[]): number[] {
+  return quantities.flatMap((quantity, kind) => new Array<number>(quantity).fill(kind))
 }
 
 function fill(lot: Lot, order: readonly number[], dead: number, favourite: StockKind | null): Plan {

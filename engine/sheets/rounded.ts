@@ -1,7 +1,8 @@
 import type { Random } from '../basics/random'
-import { Board, CROSSCUT, listParts, RIP, Twig, tidy } from './cutTree'
+import { Board, CROSSCUT, freshBoard, listParts, RIP, Twig, tidy, type Way } from './cutTree'
 import { firstWay, type Goal } from './goal'
 import type { Lot } from './lot'
+import { eachOf } from './plan'
 import type { WeighedSheet } from './programme'
 import type { PatternSection, PatternSheet, PatternStrip } from './staged'
 
@@ -18,8 +19,8 @@ export function goalFrom(lot: Lot, taken: readonly WeighedSheet[], count: number
     if (board.used >= LEAST_USED * lot.sheetArea) boards.push(board)
     else giveBack(board, left)
   }
-  while (boards.length < count) boards.push(boardOf({ strips: [], worth: 0 }, lot, left))
-  return { boards, pool: left.flatMap((quantity, kind) => new Array<number>(quantity).fill(kind)) }
+  while (boards.length < count) boards.push(freshBoard(lot.stocks[0]!, firstWay(lot), lot))
+  return { boards, pool: eachOf(left) }
 }
 
 /** A sheet of which less is left is not worth keeping. */
@@ -50,12 +51,7 @@ function boardOf({ strips }: PatternSheet, lot: Lot, left: number[]): Board {
   return board
 }
 
-function stripTwig(
-  strip: PatternStrip,
-  sheet: { length: number; width: number },
-  way: typeof RIP | typeof CROSSCUT,
-  left: number[],
-): Twig {
+function stripTwig(strip: PatternStrip, sheet: { length: number; width: number }, way: Way, left: number[]): Twig {
   const twig =
     way === RIP
       ? new Twig(sheet.length, strip.across, CROSSCUT, -1, false)
@@ -64,12 +60,7 @@ function stripTwig(
   return twig
 }
 
-function sectionTwig(
-  { along, kinds }: PatternSection,
-  across: number,
-  way: typeof RIP | typeof CROSSCUT,
-  left: number[],
-): Twig {
+function sectionTwig({ along, kinds }: PatternSection, across: number, way: Way, left: number[]): Twig {
   const twig = way === RIP ? new Twig(along, across, RIP, -1, false) : new Twig(across, along, CROSSCUT, -1, false)
   twig.pieces = kinds.map((part) => {
     const piece =

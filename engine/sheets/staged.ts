@@ -1,4 +1,4 @@
-import { distinct, type Item, MOST_HEIGHTS, Row, rasterPoints, Stack } from './knapsack'
+import { distinct, heightsOf, type Item, MOST_HEIGHTS, Row, rasterPoints, Stack } from './knapsack'
 import type { Lot } from './lot'
 
 /**
@@ -63,21 +63,15 @@ export function patternsOf(lot: Lot): Patterns | null {
   if ((lot.depth !== 2 && lot.depth !== 3) || lot.kinds.some(({ block }) => block)) return null
   const isRipFirst = lot.first === 'rip'
   const [along, across] = isRipFirst ? [stock.length, stock.width] : [stock.width, stock.length]
-  const items = itemsOf(lot, isRipFirst, along, across)
-  return lot.depth === 3 || items.length > 0 ? patternsIn(items, along, across, lot.depth === 2) : null
+  return patternsIn(itemsOf(lot, isRipFirst, along, across), along, across, lot.depth === 2)
 }
 
 function itemsOf({ kinds }: Lot, isRipFirst: boolean, along: number, across: number): Item[] {
   return kinds.flatMap(({ length, width, turns }, kind): Item[] => {
     const [a, b] = isRipFirst ? [length, width] : [width, length]
-    const ways = turns
-      ? [
-          { along: a, across: b, turned: false },
-          { along: b, across: a, turned: true },
-        ]
-      : []
-    const own = turns ? ways : [{ along: a, across: b, turned: false }]
-    return own.filter((way) => way.along <= along && way.across <= across).map((way) => ({ kind, ...way }))
+    const own = { kind, along: a, across: b, turned: false }
+    const ways = turns ? [own, { kind, along: b, across: a, turned: true }] : [own]
+    return ways.filter((way) => way.along <= along && way.across <= across)
   })
 }
 
@@ -86,14 +80,13 @@ function patternsIn(items: readonly Item[], along: number, across: number, isExa
   const points = lengths.length <= MOST_LENGTHS ? rasterPoints(lengths, along) : null
   const places = points && rasterPoints(distinct(items.map((item) => item.across)), across)
   if (!points || !places) return null
-  const stacks = lengths.map(
-    (length) =>
-      new Stack(
-        items.filter((item) => item.along === length),
-        across,
-        isExact,
-      ),
-  )
+  const stacks: Stack[] = []
+  for (const length of lengths) {
+    const alike = items.filter((item) => item.along === length)
+    const heights = heightsOf(alike, across, isExact)
+    if (!heights) return null
+    stacks.push(new Stack(alike, heights, isExact))
+  }
   const widths = distinct(stacks.flatMap(({ sums }) => [...sums])).filter((width) => width > 0)
   if (widths.length > MOST_HEIGHTS) return null
   const kinds = new Set(items.map(({ kind }) => kind)).size

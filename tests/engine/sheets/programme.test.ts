@@ -111,6 +111,15 @@ describe('the best sheet at given prices', () => {
 })
 
 describe('the linear programme', () => {
+  it('is not asked where a section can have too many heights: leaving some out would lift the bound too far', () => {
+    const parts = Array.from({ length: 40 }, (_, at) => ({
+      ...{ id: `p${at}`, material: 'm', length: 500, width: 60 + ((at * at * 31.17) % 500), quantity: 1 },
+    }))
+    const job = { kerf: 3, stock: [{ id: 's', material: 'm', length: 2440, width: 1220 }], parts }
+    expect(patternsOf(lotsOf(job)[0]!)).toBe(null)
+    expect(patternsOf(lotsOf({ ...job, parts: parts.slice(0, 3) })[0]!)).not.toBe(null)
+  })
+
   it('never asks for more sheets than a layout has', () => {
     for (let seed = 1; seed <= 150; seed++) {
       const job = smallJob(seed)
