@@ -6,8 +6,15 @@ export function chooseFile(accept: string): Promise<File | null> {
     const input = document.createElement('input')
     input.type = 'file'
     input.accept = accept
-    input.addEventListener('change', () => resolve(input.files?.[0] ?? null))
-    input.addEventListener('cancel', () => resolve(null))
+    // It stays in the page until it is answered: one that nothing holds may be swept away while the dialog opens.
+    input.hidden = true
+    document.body.append(input)
+    const answer = (file: File | null) => {
+      input.remove()
+      resolve(file)
+    }
+    input.addEventListener('change', () => answer(input.files?.[0] ?? null))
+    input.addEventListener('cancel', () => answer(null))
     // The key that asked for it is dealt with first; a dialog that opens in the midst of a press is lost by some browsers.
     setTimeout(() => input.click(), AFTER_PRESS_MS)
   })
