@@ -1,5 +1,3 @@
-const AFTER_PRESS_MS = 40
-
 /** Lets the person choose a file of a kind; null when none is chosen. */
 export function chooseFile(accept: string): Promise<File | null> {
   return new Promise((resolve) => {
@@ -15,8 +13,7 @@ export function chooseFile(accept: string): Promise<File | null> {
     }
     input.addEventListener('change', () => answer(input.files?.[0] ?? null))
     input.addEventListener('cancel', () => answer(null))
-    // The key that asked for it is dealt with first; a dialog that opens in the midst of a press is lost by some browsers.
-    setTimeout(() => input.click(), AFTER_PRESS_MS)
+    input.click()
   })
 }
 
