@@ -2,6 +2,7 @@
 
 export type {
   CabinetId,
+  KeptId,
   MaterialId,
   MethodId,
   OpeningId,
@@ -48,6 +49,7 @@ export type {
   Front,
   FrontRow,
   Interior,
+  KeptSheet,
   Material,
   NewCabinet,
   Opening,

@@ -1,4 +1,4 @@
-import type { ById, CabinetId, PartId, RowKey } from './basics/id'
+import type { ById, CabinetId, KeptId, PartId, RowKey } from './basics/id'
 import { valuesOf } from './basics/id'
 import type { Problem } from './basics/problem'
 import { once, remember } from './basics/remember'
@@ -12,9 +12,9 @@ import type { Part } from './parts/part'
 import { partsOf } from './parts/partsOf'
 import type { Cabinet, CabinetKind, Project } from './project/document'
 import { misfits } from './runs/fit'
-import type { JobPart, JobStock, SheetJob } from './sheets/job'
-import { formatWithUnit } from './units/format'
-import type { LengthDisplay, Mm } from './units/length'
+import type { SheetJob } from './sheets/job'
+import { sheetOrderOf } from './sheets/jobOf'
+import { stockProblems } from './sheets/stockProblems'
 
 /** A cabinet with all that was worked out for it alone: the same object until something it depends on changes. */
 export interface DerivedCabinet {
@@ -38,6 +38,8 @@ export interface Derived {
   readonly cutList: CutList
   /** The same object as before while equal boards are asked of equal stock. Its parts are rows: id is the row's key. */
   readonly sheetJob: SheetJob
+  /** The kept sheets that come first in every layout, in their order. */
+  readonly heldSheets: readonly KeptId[]
   readonly problems: readonly Problem[]
 }
 
@@ -49,11 +51,11 @@ export interface Derived {
 export const derive: (project: Project) => Derived = remember((project: Project): Derived => {
   const cabinets = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project))
   const listed = once(() => listOf(cabinets, project.materials))
-  const sheetJob = once(() => sheetJobOf(project, listed().cutList.rows))
+  const order = once(() => sheetOrderOf(project, listed().cutList.rows))
   const problems = once(() => [
     ...cabinets.flatMap((cabinet) => cabinet.problems),
     ...placeProblems(project),
-    ...stockProblems(project, listed().cutList.rows),
+    ...stockProblems(project, listed().cutList.rows, order()),
   ])
   return {
     project,
@@ -69,7 +71,10 @@ export const derive: (project: Project) => Derived = remember((project: Project)
       return listed().cutList
     },
     get sheetJob() {
-      return sheetJob()
+      return order().job
+    },
+    get heldSheets() {
+      return order().held
     },
     get problems() {
       return problems()
@@ -176,72 +181,4 @@ function placeProblems(project: Project): Problem[] {
   return misfits(project).map(({ cabinet, why }): Problem => {
     return { weight: 'stop', about: { kind: 'cabinet', cabinet: cabinet.id }, message: why }
   })
-}
-
-/** Rows that no sheet of their material can give, and materials of which there is no sheet at all. */
-function stockProblems(project: Project, rows: readonly CutRow[]): Problem[] {
-  return rows.flatMap((row): Problem[] => {
-    const material = project.materials[row.material]!
-    const about = { kind: 'material', material: row.material } as const
-    const all = valuesOf(project.stock).filter((stock) => stock.material === row.material)
-    const sheets = all.filter(({ isExcluded }) => !isExcluded)
-    if (sheets.length === 0 && all.length > 0) {
-      return [
-        { weight: 'stop', about, message: `${row.mark} (${row.name}): every sheet of ${material.name} is set aside.` },
-      ]
-    }
-    if (sheets.length === 0) {
-      return [{ weight: 'stop', about, message: `${row.mark} (${row.name}): there is no sheet of ${material.name}.` }]
-    }
-    const { trim } = project.shop
-    const usable = sheets.map(({ length, width }) => ({ length: length - 2 * trim, width: width - 2 * trim }))
-    const fits = (length: Mm, width: Mm) => usable.some((sheet) => length <= sheet.length && width <= sheet.width)
-    if (fits(row.length, row.width) || (!row.isGrainBound && fits(row.width, row.length))) return []
-    const largest = usable.reduce((a, b) => (b.length * b.width > a.length * a.width ? b : a))
-    const size = (length: Mm, width: Mm) => sizeIn(project.display, length, width)
-    const message = `${row.mark} (${row.name}) is ${size(row.length, row.width)}; a sheet of ${material.name} less its trim gives ${size(largest.length, largest.width)} at most.`
-    return [{ weight: 'stop', about, message }]
-  })
-}
-
-function sizeIn(display: LengthDisplay, length: Mm, width: Mm): string {
-  return `${formatWithUnit(length, display)} x ${formatWithUnit(width, display)}`
-}
-
-/** The last few jobs by what they ask, so that going back and forth in a drag finds the same object again. */
-const jobs = new Map<string, SheetJob>()
-const JOBS_KEPT = 32
-
-function sheetJobOf(project: Project, rows: readonly CutRow[]): SheetJob {
-  const { shop } = project
-  const job: SheetJob = {
-    kerf: shop.kerf,
-    stages: shop.stages,
-    firstCut: shop.firstCut,
-    stock: valuesOf(project.stock)
-      .filter(({ material }) => rows.some((row) => row.material === material))
-      .sort((a, b) => (a.id < b.id ? -1 : 1))
-      .map((stock): JobStock => {
-        const { id, material, length, width, price, quantity, isOffcut: offcut, isExcluded } = stock
-        const trim = offcut ? 0 : shop.trim
-        const enough = quantity === null ? {} : { quantity }
-        const excluded = isExcluded ? { excluded: true } : {}
-        return {
-          ...{ id, material, length, width, trim: { length: trim, width: trim }, price, offcut },
-          ...{ ...enough, ...excluded },
-        }
-      }),
-    parts: rows
-      .filter(({ length, width }) => length > 0 && width > 0)
-      .map(({ key: id, material, length, width, quantity, isGrainBound }): JobPart => {
-        return { id, material, length, width, quantity, rotate: !isGrainBound }
-      }),
-    offcutLeast: shop.offcutLeast,
-  }
-  const asked = JSON.stringify(job)
-  const same = jobs.get(asked)
-  if (same) return same
-  if (jobs.size === JOBS_KEPT) jobs.delete(jobs.keys().next().value!)
-  jobs.set(asked, job)
-  return job
 }

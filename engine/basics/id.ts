@@ -8,6 +8,7 @@ export type CabinetId = Branded<'CabinetId'>
 export type MethodId = Branded<'MethodId'>
 export type MaterialId = Branded<'MaterialId'>
 export type StockId = Branded<'StockId'>
+export type KeptId = Branded<'KeptId'>
 /** A part is named after its cabinet and its place in it: `k3/left-side`. */
 export type PartId = Branded<'PartId'>
 /** What makes boards equal to the saw: rows with the same key are the same row, whatever their mark. */

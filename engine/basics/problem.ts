@@ -1,4 +1,4 @@
-import type { CabinetId, MaterialId, OpeningId, PartId, WallId } from './id'
+import type { CabinetId, KeptId, MaterialId, OpeningId, PartId, WallId } from './id'
 
 /** What a problem points at, so that a view can jump there. */
 export type About =
@@ -7,6 +7,7 @@ export type About =
   | { readonly kind: 'wall'; readonly wall: WallId }
   | { readonly kind: 'opening'; readonly wall: WallId; readonly opening: OpeningId }
   | { readonly kind: 'material'; readonly material: MaterialId }
+  | { readonly kind: 'kept'; readonly sheet: KeptId }
   | { readonly kind: 'shop' }
 
 /**

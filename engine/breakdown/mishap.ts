@@ -3,6 +3,7 @@ import { bad, good, type Result } from '../basics/result'
 import type { CutRow } from '../cutlist/row'
 import { rectsOverlap } from '../geometry/rect'
 import type { SheetJob } from '../sheets/job'
+import { jobParts } from '../sheets/jobOf'
 import { handOf, type PieceAtHand, type Stocked, stockOf } from './atHand'
 import { type FloorPiece, floorAfter, type Progress } from './floor'
 import type { Mishap } from './mishapKinds'
@@ -46,7 +47,7 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
   const firstSheet = (input.firstSheet ?? 1) + copiesOf(input.answer).length
   return good({
     ...{ cut, lost, pieces: hand, cutList: { rows: needed } },
-    job: jobOf(input.job, stocked, needed),
+    job: jobOf(input.job, stocked, needed, rows),
     atHand: stocked.atHand,
     firstSheet,
     told: toldOf({ input, mishap, cut, lost, hand, needed }),
@@ -118,19 +119,28 @@ function neededOf(rows: readonly CutRow[], cut: ReadonlySet<PartId>): CutRow[] {
   })
 }
 
-/** Layouts and wishes that name sheets of the old job are not carried over. */
+/** Layouts and wishes that name sheets of the old job are not carried over; a bank is while it is still whole. */
 function jobOf(
   { kerf, stages, firstCut, effort, seconds, seed, offcutLeast }: SheetJob,
   { stock }: Stocked,
   rows: readonly CutRow[],
+  before: readonly CutRow[],
 ): SheetJob {
   const kept = Object.entries({ stages, firstCut, effort, seconds, seed, offcutLeast })
   return {
     kerf,
     ...Object.fromEntries(kept.filter(([, value]) => value !== undefined)),
     stock,
-    parts: rows.map(({ key: id, material, length, width, quantity, isGrainBound }) => {
-      return { id, material, length, width, quantity, rotate: !isGrainBound }
-    }),
+    parts: jobParts(freed(rows, before), {}),
   }
+}
+
+/** A board of a bank is cut by itself when another board of it is cut already: its grain cannot run on any more. */
+function freed(rows: readonly CutRow[], before: readonly CutRow[]): CutRow[] {
+  const boards = (list: readonly CutRow[], id: string) => list.filter(({ bank }) => bank?.id === id).length
+  return rows.map((row) => {
+    // A plan that was kept by an earlier version knows of no banks.
+    const bank = row.bank && boards(rows, row.bank.id) === boards(before, row.bank.id) ? row.bank : null
+    return { ...row, bank, from: null }
+  })
 }

@@ -57,8 +57,20 @@ export interface Board {
   /** In the cabinet's frame: origin at its back, bottom, left corner on the wall and the floor line of its box. */
   readonly placement: Placement
   readonly operations: readonly Operation[]
+  /** Where its grain runs on from board to board. */
+  readonly run?: GrainRun
   /** Where it goes when the carcass is taken apart, in the cabinet's frame. */
   readonly explode: Explode
+}
+
+/** Boards that are cut side by side from one sheet, so that the grain runs on from one to the next. */
+export interface GrainRun {
+  /** Tells the runs of one cabinet apart: 1, 2, 3. */
+  readonly number: number
+  /** End to end along the length, or edge to edge along the width. */
+  readonly along: 'length' | 'width'
+  /** From 1, the way that the boards' own lengths or widths run. */
+  readonly place: number
 }
 
 /**

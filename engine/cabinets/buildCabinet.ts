@@ -54,7 +54,7 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const drawers = interior.drawerOpenings.flatMap((opening, at) => {
     return drawerBoxOf(at + 1, opening, rearAt(opening, obstacles, carcass), carcass, report)
   })
-  const pieces = [...shell, ...interior.pieces, ...frontsOf(faces, carcass, report), ...drawers]
+  const pieces = [...shell, ...interior.pieces, ...frontsOf(faces, cabinet.isGrainRunning, carcass, report), ...drawers]
   const boards = joined(pieces.filter((piece) => canBeCut(piece, report)))
   return {
     cabinet,

@@ -1,7 +1,7 @@
 import type { Rect } from '../geometry/rect'
 import { rightOf, topOf } from '../geometry/rect'
 import { forward, WAYS } from './apart'
-import type { FrontFace } from './board'
+import type { FrontFace, GrainRun } from './board'
 import { type Carcass, insideFront } from './carcass'
 import { type Cell, pairRects } from './openings'
 import { type Piece, room } from './piece'
@@ -24,13 +24,22 @@ export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
   })
 }
 
-/** The boards of the fronts: doors with their length upright, drawer fronts with their length from left to right. */
-export function frontsOf(faces: readonly FrontFace[], carcass: Carcass, report: Report): Piece[] {
+/**
+ * The boards of the fronts: doors with their length upright, drawer fronts with their length from left to right unless
+ * the grain of a door runs on over them.
+ */
+export function frontsOf(
+  faces: readonly FrontFace[],
+  isGrainRunning: boolean,
+  carcass: Carcass,
+  report: Report,
+): Piece[] {
   const hasDrawers = faces.some(({ kind }) => kind === 'drawer')
   const way = hasDrawers ? drawerWay(carcass) + WAYS.drawerFrontAhead : WAYS.front
+  const runs = isGrainRunning ? runsOf(faces) : []
   let doors = 0
   let drawers = 0
-  return faces.map((face): Piece => {
+  return faces.map((face, at): Piece => {
     const isDoor = face.kind === 'door'
     if (isDoor && face.rect.width > WIDEST_DOOR) {
       report.mind(`a door is ${report.say(face.rect.width)} wide; ${report.say(WIDEST_DOOR)} is the most for one door.`)
@@ -40,11 +49,49 @@ export function frontsOf(faces: readonly FrontFace[], carcass: Carcass, report: 
       number: isDoor ? ++doors : ++drawers,
       material: carcass.method.frontMaterial,
       box: frontRoom(face.rect, carcass),
-      lie: isDoor ? 'uprightLookingIn' : 'onEdgeLookingIn',
+      lie: isDoor || runs[at]?.along === 'length' ? 'uprightLookingIn' : 'onEdgeLookingIn',
       banded: { edges: 'all', thickness: carcass.method.banding.fronts },
+      ...(runs[at] ? { run: runs[at] } : {}),
       explode: forward(way),
     }
   })
+}
+
+/**
+ * Which fronts follow one another, as their own axes run: drawer fronts edge to edge from the bottom up, doors of a pair
+ * edge to edge from the left; a door and the doors and drawer fronts of its width above and below it end to end.
+ */
+export function runsOf(faces: readonly FrontFace[]): (GrainRun | null)[] {
+  const runs: { along: GrainRun['along']; at: number[] }[] = []
+  for (const [at, face] of faces.entries()) {
+    const last = runs.at(-1)
+    const along = at > 0 ? followsAlong(faces[at - 1]!, face, faces) : null
+    if (last && along && (last.at.length === 1 || last.along === along)) {
+      last.along = along
+      last.at.push(at)
+    } else runs.push({ along: 'width', at: [at] })
+  }
+  const places: (GrainRun | null)[] = faces.map(() => null)
+  let number = 0
+  for (const { along, at } of runs) {
+    if (at.length === 1) continue
+    number++
+    for (const [index, face] of at.entries()) places[face] = { number, along, place: index + 1 }
+  }
+  return places
+}
+
+/** How a front follows the one before it; null where the grain of one does not meet that of the other. */
+function followsAlong(before: FrontFace, face: FrontFace, faces: readonly FrontFace[]): GrainRun['along'] | null {
+  const [a, b] = [before.rect, face.rect]
+  if (isInColumn(a, b))
+    return faces.some(({ kind, rect }) => kind === 'door' && isInColumn(rect, b)) ? 'length' : 'width'
+  const isBeside = a.bottom === b.bottom && a.height === b.height && b.left > a.left
+  return isBeside && before.kind === 'door' && face.kind === 'door' ? 'width' : null
+}
+
+function isInColumn(a: Rect, b: Rect): boolean {
+  return a.left === b.left && a.width === b.width
 }
 
 /** How far a drawer box comes forward to be clear of the carcass. */

@@ -4,7 +4,7 @@ import type { Box } from '../geometry/box'
 import { placement } from '../geometry/placement'
 import type { Axis, Vec3 } from '../geometry/vector'
 import { type Mm, settle } from '../units/length'
-import { type Banding, type Board, type BoardRole, type Explode, NO_BANDING } from './board'
+import { type Banding, type Board, type BoardRole, type Explode, type GrainRun, NO_BANDING } from './board'
 
 /** A board before anything is worked on it: the room it takes in the cabinet's frame, tongues included, and how it lies. */
 export interface Piece {
@@ -17,6 +17,7 @@ export interface Piece {
   readonly lie: Lie
   /** The edge of the cabinet's frame that is banded, or all four edges of a front. */
   readonly banded: { readonly edges: 'front' | 'all' | 'none'; readonly thickness: Mm }
+  readonly run?: GrainRun
   readonly explode: Explode
 }
 
@@ -78,6 +79,7 @@ export const boardOf: (piece: Piece) => Board = remember((piece: Piece) => {
     banding: bandingOf(piece, width),
     placement: { origin: cornerOf(piece.box, [length, width, thickness]), length, width, thickness },
     operations: [],
+    ...(piece.run ? { run: piece.run } : {}),
     explode: piece.explode,
   }
 })

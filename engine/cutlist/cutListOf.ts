@@ -105,6 +105,8 @@ function marked(sorted: readonly Merging[]): CutRow[] {
       thickness: group.thickness,
       quantity: parts.length,
       isGrainBound: group.isGrainBound,
+      bank: group.bank,
+      from: group.from,
       bandedEdges: group.bandedEdges,
       parts,
       cabinets,

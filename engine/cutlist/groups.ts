@@ -15,6 +15,8 @@ export interface Group {
   readonly width: Mm
   readonly thickness: Mm
   readonly isGrainBound: boolean
+  readonly bank: CutRow['bank']
+  readonly from: CutRow['from']
   readonly bandedEdges: CutRow['bandedEdges']
   readonly parts: readonly PartId[]
   /** Along the banded edges of all of them. */
@@ -33,10 +35,16 @@ export const groupsOf: (parts: readonly Part[]) => readonly Group[] = remember((
   return [...groups.values()]
 })
 
-/** What makes boards equal to the saw. It names no cabinet and no mark, so it stays while those change. */
+/**
+ * What makes boards equal to the saw. It names no cabinet and no mark, so it stays while those change; but every board of
+ * a bank has its own place and row.
+ */
 export function rowKey(part: Part, { long, ends, thickness }: CutRow['bandedEdges']): RowKey {
   const size = `${part.cutLength}x${part.cutWidth}x${part.thickness}`
-  return `${part.material} ${size} ${long}+${ends}x${thickness}${part.isGrainBound ? ' grain' : ''}` as RowKey
+  const grain = part.isGrainBound ? ' grain' : ''
+  const bank = part.bank ? ` ${part.bank.id} ${part.bank.place}` : ''
+  const from = part.from ? ` from ${part.from}` : ''
+  return `${part.material} ${size} ${long}+${ends}x${thickness}${grain}${bank}${from}` as RowKey
 }
 
 function bandedEdgesOf({ banding: { low, high, start, end } }: Part): CutRow['bandedEdges'] {
@@ -56,6 +64,8 @@ function groupOf(part: Part, key: RowKey, bandedEdges: CutRow['bandedEdges']): G
     width: part.cutWidth,
     thickness: part.thickness,
     isGrainBound: part.isGrainBound,
+    bank: part.bank,
+    from: part.from,
     bandedEdges,
     parts: [part.id],
     banding: bandLength(part),

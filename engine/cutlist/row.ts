@@ -1,4 +1,5 @@
-import type { MaterialId, PartId, RowKey } from '../basics/id'
+import type { MaterialId, PartId, RowKey, StockId } from '../basics/id'
+import type { PartBank } from '../parts/part'
 import type { Mm } from '../units/length'
 
 /** Boards that are equal to the saw: one material, one size to cut, the same bands. */
@@ -15,6 +16,10 @@ export interface CutRow {
   readonly thickness: Mm
   readonly quantity: number
   readonly isGrainBound: boolean
+  /** The bank that its one board is cut in; null for boards that are cut by themselves. */
+  readonly bank: PartBank | null
+  /** The sheets that they must come from; null for any of their material. */
+  readonly from: StockId | null
   /** How many of the long edges and how many of the ends are banded. */
   readonly bandedEdges: { readonly long: number; readonly ends: number; readonly thickness: Mm }
   /** In the order of cabinets, then of boards in a cabinet. */

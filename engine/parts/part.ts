@@ -1,4 +1,4 @@
-import type { CabinetId, PartId } from '../basics/id'
+import type { CabinetId, PartId, StockId } from '../basics/id'
 import type { Board } from '../cabinets/board'
 import type { Mm } from '../units/length'
 
@@ -15,4 +15,15 @@ export interface Part extends Board {
   readonly cutWidth: Mm
   /** Whether the board must lie with its length along the grain of the sheet. */
   readonly isGrainBound: boolean
+  /** The bank that it is cut in, where the grain runs on: `B3 fronts`. */
+  readonly bank: PartBank | null
+  /** The sheets that it must come from; null for any of its material. */
+  readonly from: StockId | null
+}
+
+/** Boards of one bank are cut side by side, in the order of their places, from one sheet. */
+export interface PartBank {
+  readonly id: string
+  readonly along: 'length' | 'width'
+  readonly place: number
 }

@@ -4,7 +4,7 @@ import type { CabinetBuild, Rules } from '../cabinets/build'
 import { ROLE_NAMES } from '../cabinets/role'
 import { cutSize } from './cutSize'
 import { ROLE_MARKS, SEVERAL } from './marks'
-import type { Part } from './part'
+import type { Part, PartBank } from './part'
 
 /** The boards of a cabinet as parts: named, marked and with the size to cut. */
 export function partsOf(build: CabinetBuild, { method, materials }: Rules): Part[] {
@@ -12,21 +12,31 @@ export function partsOf(build: CabinetBuild, { method, materials }: Rules): Part
   for (const { role } of build.boards) counts.set(role, (counts.get(role) ?? 0) + 1)
   return build.boards.map((board): Part => {
     const cut = cutSize(board, method.banding)
+    const isGrainBound = materials[board.material]?.hasGrain ?? true
+    const place = placeOf(board)
     return {
       ...board,
-      id: partId(build, board),
+      id: `${build.cabinet.id}/${place}` as PartId,
       cabinet: build.cabinet.id,
       mark: `${build.mark}-${ROLE_MARKS[board.role]}${counts.get(board.role)! > 1 ? board.number : ''}`,
       name: ROLE_NAMES[board.role],
       cutLength: cut.length,
       cutWidth: cut.width,
-      isGrainBound: materials[board.material]?.hasGrain ?? true,
+      isGrainBound,
+      bank: isGrainBound ? bankOf(build, board) : null,
+      from: build.cabinet.pins[place] ?? null,
     }
   })
 }
 
-/** `k3/left-side`, `k3/fixed-shelf-2`. */
-function partId({ cabinet }: CabinetBuild, { role, number }: Board): PartId {
+/** `left-side`, `fixed-shelf-2`. */
+function placeOf({ role, number }: Board): string {
   const place = ROLE_NAMES[role].replaceAll(' ', '-')
-  return `${cabinet.id}/${place}${SEVERAL.has(role) ? `-${number}` : ''}` as PartId
+  return `${place}${SEVERAL.has(role) ? `-${number}` : ''}`
+}
+
+function bankOf({ mark }: CabinetBuild, { run }: Board): PartBank | null {
+  if (!run) return null
+  const { number, along, place } = run
+  return { id: `${mark} fronts${number > 1 ? ` ${number}` : ''}`, along, place }
 }

@@ -1,11 +1,11 @@
 import { unreachable } from '../basics/assert'
-import type { ById, CabinetId } from '../basics/id'
+import { type ById, type CabinetId, entriesOf, type PartId, type StockId, valuesOf } from '../basics/id'
 import type { Cabinet, Project } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { freeNumber } from './mark'
 import type { MethodChoices } from './method'
 import { isSavable } from './ranges'
-import { find, hasEverything, isThere } from './references'
+import { find, hasEverything, isThere, lostPin } from './references'
 import { isSame, settled, settledField } from './settled'
 
 /**
@@ -30,6 +30,11 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return changeCabinets(project, edit.ids, { method: edit.method })
     case 'override':
       return edit.ids.reduce((before, id) => override(before, id, edit.choices), project)
+    case 'letGrainRun':
+      return changeCabinets(project, edit.ids, { isGrainRunning: edit.isRunning })
+    case 'pin':
+      if (edit.stock !== null && !isThere(project.stock, edit.stock)) return project
+      return edit.parts.reduce((before, part) => pin(before, part, edit.stock), project)
     case 'editWall':
       return changeIn(project, 'walls', edit.id, edit.change)
     case 'putOpening': {
@@ -48,7 +53,13 @@ export function applyEdit(project: Project, edit: Edit): Project {
       if (!isThere(project.materials, edit.stock.material)) return project
       return withRoom(project, { stock: put(project.stock, edit.stock) })
     case 'removeStock':
-      return withRoom(project, { stock: without(project.stock, [edit.id]) })
+      return withoutStock(project, edit.id)
+    case 'keepSheet':
+      return isThere(project.stock, edit.sheet.stock)
+        ? withRoom(project, { kept: put(project.kept, edit.sheet) })
+        : project
+    case 'releaseSheet':
+      return withRoom(project, { kept: without(project.kept, [edit.id]) })
     case 'editShop':
       return changed(project, { shop: changed(project.shop, edit.change) })
     case 'editNewCabinet': {
@@ -76,7 +87,7 @@ function changed<Thing extends object>(thing: Thing, change: Partial<Thing>): Th
 }
 
 /** The project with a map exchanged whose things are settled already. */
-function withRoom(project: Project, room: Partial<Pick<Project, 'cabinets' | 'stock'>>): Project {
+function withRoom(project: Project, room: Partial<Pick<Project, 'cabinets' | 'stock' | 'kept'>>): Project {
   const isSameRoom = Object.entries(room).every(([name, things]) => project[name as keyof Project] === things)
   return isSameRoom ? project : { ...project, ...room }
 }
@@ -96,6 +107,7 @@ function addCabinet(project: Project, cabinet: Cabinet): Project {
   const hasMethod = method === null || isThere(project.methods, method)
   if (isThere(project.cabinets, id) || !isThere(project.walls, wall) || !hasMethod) return project
   if (!hasEverything(cabinet.overrides, project.materials) || !isSavable(cabinet)) return project
+  if (lostPin(cabinet.pins, project.stock) !== undefined) return project
   const isTaken = Object.values<Cabinet>(project.cabinets).some(
     (one) => one.kind === kind && one.number === cabinet.number,
   )
@@ -131,6 +143,32 @@ function override(project: Project, id: CabinetId, choices: Partial<MethodChoice
   const all = Object.entries({ ...cabinet.overrides, ...choices })
   const overrides = Object.fromEntries(all.filter(([, choice]) => choice !== undefined))
   return changeIn(project, 'cabinets', id, { overrides })
+}
+
+/** A part is named after its cabinet and its place in it. */
+function pin(project: Project, part: PartId, stock: StockId | null): Project {
+  const [id, place] = part.split('/') as [CabinetId, string | undefined]
+  const cabinet = find(project.cabinets, id)
+  if (!cabinet || !place) return project
+  const others = Object.entries(cabinet.pins).filter(([other]) => other !== place)
+  const pins = Object.fromEntries(stock === null ? others : [...others, [place, stock]])
+  return changeIn(project, 'cabinets', id, { pins })
+}
+
+/** With the sheets go the wishes for boards of them, and the layouts on them that were kept. */
+function withoutStock(project: Project, id: StockId): Project {
+  const kept = valuesOf(project.kept).filter(({ stock }) => stock === id)
+  const pinned = entriesOf(project.cabinets).flatMap(([cabinet, { pins }]) =>
+    Object.entries(pins).flatMap(([place, stock]) => (stock === id ? [`${cabinet}/${place}` as PartId] : [])),
+  )
+  const free = pinned.reduce((before, part) => pin(before, part, null), project)
+  return withRoom(free, {
+    kept: without(
+      free.kept,
+      kept.map((sheet) => sheet.id),
+    ),
+    stock: without(free.stock, [id]),
+  })
 }
 
 function without<Id extends string, Thing>(things: ById<Id, Thing>, ids: readonly Id[]): ById<Id, Thing> {

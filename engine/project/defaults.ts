@@ -25,6 +25,7 @@ export function newProject(unit: 'mm' | 'in', name = 'New project'): Project {
     method: STANDARD,
     materials: byId(materialsOf(preset)) as Project['materials'],
     stock: byId(stockOf(preset)) as Project['stock'],
+    kept: {},
     shop: preset.shop,
   }
 }

@@ -1,4 +1,5 @@
-import type { ById, CabinetId, MaterialId, MethodId, OpeningId, ProjectId, StockId, WallId } from '../basics/id'
+import type { ById, CabinetId, KeptId, MaterialId, MethodId, OpeningId, ProjectId, StockId, WallId } from '../basics/id'
+import type { Piece } from '../geometry/sheetTree'
 import type { LengthDisplay, Mm } from '../units/length'
 import type { BuildMethod, MethodChoices } from './method'
 
@@ -19,10 +20,12 @@ export interface Project {
   readonly method: MethodId
   readonly materials: ById<MaterialId, Material>
   readonly stock: ById<StockId, Stock>
+  /** Sheets whose layout is settled: they are cut as they are, whatever is laid out anew. */
+  readonly kept: ById<KeptId, KeptSheet>
   readonly shop: Shop
 }
 
-export const VERSION = 3
+export const VERSION = 4
 
 /** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
 export interface Wall {
@@ -72,6 +75,10 @@ export interface Cabinet {
   readonly interior: Interior
   readonly method: MethodId | null
   readonly overrides: Partial<MethodChoices>
+  /** Whether the grain runs on from front to front: they are cut side by side from one sheet. */
+  readonly isGrainRunning: boolean
+  /** Boards that must come from sheets of one kind, by the board's place in the cabinet: `left-side`. */
+  readonly pins: Readonly<Record<string, StockId>>
 }
 
 /** The front of a cabinet: one opening, or openings stacked from the top down. */
@@ -121,6 +128,17 @@ export interface Stock {
   readonly isOffcut: boolean
   /** Set aside: there, but not to be cut for now. */
   readonly isExcluded: boolean
+}
+
+/** Sheets that are cut alike and stay as they are. Parts are named by the key of their row in the cut list. */
+export interface KeptSheet {
+  readonly id: KeptId
+  /** Sheets are cut in the order in which they were kept. */
+  readonly order: number
+  readonly stock: StockId
+  readonly copies: number
+  /** The sheet less its trim. */
+  readonly root: Piece
 }
 
 export interface Shop {

@@ -1,10 +1,11 @@
-import type { CabinetId, MaterialId, MethodId, OpeningId, StockId, WallId } from '../basics/id'
+import type { CabinetId, KeptId, MaterialId, MethodId, OpeningId, PartId, StockId, WallId } from '../basics/id'
 import type { LengthDisplay, Mm } from '../units/length'
 import type {
   Cabinet,
   CabinetKind,
   Front,
   Interior,
+  KeptSheet,
   Material,
   NewCabinet,
   Opening,
@@ -25,6 +26,10 @@ export type Edit =
   | { readonly kind: 'setCabinetMethod'; readonly ids: readonly CabinetId[]; readonly method: MethodId | null }
   /** A choice made differently from the method, or, with undefined, again as the method has it. */
   | { readonly kind: 'override'; readonly ids: readonly CabinetId[]; readonly choices: Partial<MethodChoices> }
+  /** Fronts are cut side by side from one sheet, or, with false, wherever they fit. */
+  | { readonly kind: 'letGrainRun'; readonly ids: readonly CabinetId[]; readonly isRunning: boolean }
+  /** Boards come from sheets of one kind; with null, from any of their material. */
+  | { readonly kind: 'pin'; readonly parts: readonly PartId[]; readonly stock: StockId | null }
   | {
       readonly kind: 'editWall'
       readonly id: WallId
@@ -36,6 +41,8 @@ export type Edit =
   | { readonly kind: 'editMaterial'; readonly id: MaterialId; readonly change: Partial<Omit<Material, 'id'>> }
   | { readonly kind: 'putStock'; readonly stock: Stock }
   | { readonly kind: 'removeStock'; readonly id: StockId }
+  | { readonly kind: 'keepSheet'; readonly sheet: KeptSheet }
+  | { readonly kind: 'releaseSheet'; readonly id: KeptId }
   | { readonly kind: 'editShop'; readonly change: Partial<Shop> }
   | { readonly kind: 'editNewCabinet'; readonly cabinet: CabinetKind; readonly change: Partial<NewCabinet> }
   | { readonly kind: 'setDisplay'; readonly display: LengthDisplay }

@@ -22,6 +22,10 @@ export function labelOf(project: Project, edit: Edit): string {
       return `Change build method of ${marksOf(project, edit.ids)}`
     case 'override':
       return `Change build of ${marksOf(project, edit.ids)}`
+    case 'letGrainRun':
+      return `${edit.isRunning ? 'Let the grain run on over' : 'Cut apart'} the fronts of ${marksOf(project, edit.ids)}`
+    case 'pin':
+      return edit.stock === null ? 'Take boards from any sheet' : 'Choose the sheet of boards'
     case 'editWall':
       return `Change ${project.walls[edit.id]?.name ?? 'wall'}`
     case 'putOpening':
@@ -36,6 +40,10 @@ export function labelOf(project: Project, edit: Edit): string {
       return project.stock[edit.stock.id] ? 'Change sheets' : 'Add sheets'
     case 'removeStock':
       return 'Remove sheets'
+    case 'keepSheet':
+      return edit.sheet.copies > 1 ? 'Keep sheets' : 'Keep a sheet'
+    case 'releaseSheet':
+      return 'Let a kept sheet go'
     case 'editShop':
       return 'Change shop'
     case 'editNewCabinet':

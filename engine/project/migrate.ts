@@ -4,6 +4,7 @@ import { VERSION } from './document'
 export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<string, unknown>)[] = [
   withTools,
   withNothingExcluded,
+  withNoWishes,
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -25,17 +26,27 @@ function withTools(saved: Record<string, unknown>): Record<string, unknown> {
     cutOrder: null,
   }
   const { shop } = saved
-  const isShop = typeof shop === 'object' && shop !== null && !Array.isArray(shop)
-  return isShop ? { ...saved, shop: { ...tools, ...shop } } : saved
+  return isFields(shop) ? { ...saved, shop: { ...tools, ...shop } } : saved
 }
 
 /** 2 to 3: sheets and offcuts can be set aside. None was. */
 function withNothingExcluded(saved: Record<string, unknown>): Record<string, unknown> {
-  const { stock } = saved
-  if (typeof stock !== 'object' || stock === null || Array.isArray(stock)) return saved
-  const sheets = Object.entries(stock as Record<string, unknown>).map(([id, sheet]) => {
-    const isSheet = typeof sheet === 'object' && sheet !== null && !Array.isArray(sheet)
-    return [id, isSheet ? { ...sheet, isExcluded: false } : sheet]
-  })
-  return { ...saved, stock: Object.fromEntries(sheets) }
+  return withEach(saved, 'stock', { isExcluded: false })
+}
+
+/** 3 to 4: sheets can be kept, boards wished from one kind of sheet, and grain can run on. Nothing was wished for. */
+function withNoWishes(saved: Record<string, unknown>): Record<string, unknown> {
+  return withEach({ kept: {}, ...saved }, 'cabinets', { isGrainRunning: false, pins: {} })
+}
+
+/** Every thing of a map with more fields than it had. */
+function withEach(saved: Record<string, unknown>, room: string, more: object): Record<string, unknown> {
+  const things = saved[room]
+  if (!isFields(things)) return saved
+  const all = Object.entries(things).map(([id, thing]) => [id, isFields(thing) ? { ...thing, ...more } : thing])
+  return { ...saved, [room]: Object.fromEntries(all) }
+}
+
+function isFields(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
 }

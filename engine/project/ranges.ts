@@ -39,6 +39,7 @@ export const RANGES = {
   density: { least: 1, most: 25_000 },
   price: { least: 0, most: 1_000_000 },
   quantity: { least: 0, most: 100_000, isWhole: true },
+  copies: { least: 1, most: 10_000, isWhole: true },
   onePersonLift: { least: 0, most: 500 },
   teeth: { least: 1, most: 500, isWhole: true },
   perSetting: MINUTES,

@@ -1,5 +1,5 @@
 import { type ById, entriesOf } from '../basics/id'
-import type { Project } from './document'
+import type { Cabinet, Project } from './document'
 
 /** Whether something is filed under an id. Names that every object has, such as `constructor`, are not. */
 export function isThere(things: object, id: PropertyKey): boolean {
@@ -23,9 +23,9 @@ export function danglingIn(project: Project): string | null {
 }
 
 function misfiled(project: Project): string | null {
-  const { walls, cabinets, methods, materials, stock } = project
+  const { walls, cabinets, methods, materials, stock, kept } = project
   const rooms: [string, Record<string, { readonly id: string }>][] = [
-    ...Object.entries({ walls, cabinets, methods, materials, stock }),
+    ...Object.entries({ walls, cabinets, methods, materials, stock, kept }),
     ...entriesOf(walls).map(([id, wall]): [string, Project['walls'][keyof Project['walls']]['openings']] => {
       return [`walls.${id}.openings`, wall.openings]
     }),
@@ -37,7 +37,7 @@ function misfiled(project: Project): string | null {
   return null
 }
 
-function lostFrom({ walls, cabinets, methods, materials, stock, method }: Project): string | null {
+function lostFrom({ walls, cabinets, methods, materials, stock, kept, method }: Project): string | null {
   if (!isThere(methods, method)) return `method is ${method}, which is not among methods.`
   for (const [id, cabinet] of entriesOf(cabinets)) {
     const path = `cabinets.${id}`
@@ -47,6 +47,8 @@ function lostFrom({ walls, cabinets, methods, materials, stock, method }: Projec
     }
     const missing = missingMaterial(cabinet.overrides, materials)
     if (missing) return `${path}.overrides.${missing}`
+    const pin = lostPin(cabinet.pins, stock)
+    if (pin) return `${path}.pins.${pin} is ${cabinet.pins[pin]}, which is not among stock.`
   }
   for (const [id, rules] of entriesOf(methods)) {
     const missing = missingMaterial(rules, materials)
@@ -55,7 +57,15 @@ function lostFrom({ walls, cabinets, methods, materials, stock, method }: Projec
   for (const [id, { material }] of entriesOf(stock)) {
     if (!isThere(materials, material)) return `stock.${id}.material is ${material}, which is not among materials.`
   }
+  for (const [id, sheet] of entriesOf(kept)) {
+    if (!isThere(stock, sheet.stock)) return `kept.${id}.stock is ${sheet.stock}, which is not among stock.`
+  }
   return null
+}
+
+/** The first board that is wished from sheets that are not there. */
+export function lostPin(pins: Cabinet['pins'], stock: Project['stock']): string | undefined {
+  return Object.keys(pins).find((place) => !isThere(stock, pins[place]!))
 }
 
 /** Two cabinets of one mark would be two boxes on one label. */

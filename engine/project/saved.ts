@@ -148,6 +148,8 @@ const cabinet = z.strictObject({
   }),
   method: id.nullable(),
   overrides: z.strictObject(choices).partial(),
+  isGrainRunning: flag,
+  pins: z.record(id, id),
 })
 
 const newCabinet = z.strictObject({
@@ -176,6 +178,26 @@ const stock = z.strictObject({
   isOffcut: flag,
   isExcluded: flag,
 })
+
+const MOST_PIECES = 1000
+const ROW_FORM = 'it must be the key of a row, a text of 200 signs at most'
+const rowKey = z.string({ error: ROW_FORM }).min(1, { error: ROW_FORM }).max(200, { error: ROW_FORM })
+const place = { x: measure, y: measure, length: measure, width: measure }
+const piece: z.ZodType = z.lazy(() =>
+  z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('part'), part: rowKey, rotated: flag, ...place }),
+    z.strictObject({ kind: z.literal('offcut'), ...place }),
+    z.strictObject({ kind: z.literal('waste'), ...place }),
+    z.strictObject({
+      kind: z.literal('cut'),
+      direction: oneOf('rip', 'crosscut'),
+      pieces: z.array(piece).min(1).max(MOST_PIECES),
+      ...place,
+    }),
+  ]),
+)
+
+const keptSheet = z.strictObject({ id, order: field('order'), stock: id, copies: field('copies'), root: piece })
 
 const reach = z.strictObject({ least: measure, greatest: measure })
 const blade = z.strictObject({ teeth: field('teeth') })
@@ -218,5 +240,6 @@ export const savedProject = z.strictObject({
   method: id,
   materials: z.record(id, material),
   stock: z.record(id, stock),
+  kept: z.record(id, keptSheet),
   shop,
 })

@@ -13,6 +13,7 @@ const NOT_LENGTHS = new Set([
   'perCut',
   'perSheet',
   'quantity',
+  'copies',
 ])
 
 /** A piece of the document as it is kept: its lengths on the grid, its names clean. Nothing is copied without need. */

@@ -34,6 +34,8 @@ export function newCabinetAt(project: Project, kind: CabinetKind, left: Mm | nul
     interior: { fixedShelves: 0, adjustableShelves: kind === 'tall' ? 4 : kind === 'upper' ? 2 : 1, partition: null },
     method: null,
     overrides: {},
+    isGrainRunning: false,
+    pins: {},
   }
 }
 

@@ -53,6 +53,8 @@ export function demonstrationKitchen(): Project {
   }
 }
 
+const PLAIN = { method: null, overrides: {}, isGrainRunning: false, pins: {} } as const
+
 /** A cabinet at the usual height and depth of its kind. */
 export function place(
   project: Project,
@@ -66,7 +68,7 @@ export function place(
   const { height, depth, bottom } = project.newCabinets[kind]
   const wall = firstWall(project)!.id
   const id = 'k0' as CabinetId
-  return { id, kind, number, wall, left, bottom, width, height, depth, front, interior, method: null, overrides: {} }
+  return { id, kind, number, wall, left, bottom, width, height, depth, front, interior, ...PLAIN }
 }
 
 /** Cabinets as a map, named k1, k2... in the order given. */

@@ -38,9 +38,10 @@ export function wrongBanks(job: SheetJob): string | null {
       first.bank!.along === bank.along &&
       first.material === part.material &&
       (first.rotate ?? false) === (part.rotate ?? false) &&
+      first.from === part.from &&
       ticks(first[across]) === ticks(part[across])
     if (!isAlike)
-      return `parts[${at}].bank is "${bank.id}"; its boards must agree in along, material, rotate and ${across}`
+      return `parts[${at}].bank is "${bank.id}"; its boards must agree in along, material, rotate, from and ${across}`
   }
   return null
 }

@@ -1,7 +1,7 @@
 import { bad, good, type Result } from '../basics/result'
 import { wrongBanks } from './bank'
 import { wrongLayouts, wrongLocks } from './checkLayouts'
-import type { SheetJob } from './job'
+import type { JobPart, JobStock, SheetJob } from './job'
 
 const LONGEST = 100_000
 const LEAST = 0.01
@@ -42,6 +42,8 @@ function wrongIn(job: Fields): string | null {
     firstWrong('parts', job.parts, wrongPart)
   if (found) return found
   const count = job.parts.reduce((sum: number, part: { quantity: number }) => sum + part.quantity, 0)
+  const strayed = strayFrom(job.parts as readonly JobPart[], job.stock as readonly JobStock[])
+  if (strayed) return strayed
   return count > MOST_PARTS ? `parts asks for ${count} boards in all; ${MOST_PARTS} is the most` : null
 }
 
@@ -73,6 +75,14 @@ function wrongStock(stock: Fields, path: string): string | null {
   )
 }
 
+/** What is wished from a stock that is not there, or is of another material. */
+function strayFrom(parts: readonly JobPart[], stock: readonly JobStock[]): string | null {
+  const at = parts.findIndex(
+    ({ from, material }) => from !== undefined && !stock.some((one) => one.id === from && one.material === material),
+  )
+  return at < 0 ? null : `parts[${at}].from is ${shown(parts[at]!.from)}; it must be a stock of ${parts[at]!.material}`
+}
+
 function wrongLeast(least: unknown): string | null {
   if (!isFields(least)) return `offcutLeast is ${shown(least)}; it must have a length and a width`
   return notSize('offcutLeast.length', least.length, 0) ?? notSize('offcutLeast.width', least.width, 0)
@@ -92,6 +102,9 @@ function wrongPart(part: Fields, path: string): string | null {
   const isBank = isFields(bank) && typeof bank.id === 'string' && ['length', 'width'].includes(bank.along as string)
   if (bank !== undefined && !isBank)
     return `${path}.bank is ${shown(bank)}; it must have an id, and along: length or width`
+  if (part.from !== undefined && typeof part.from !== 'string') {
+    return `${path}.from is ${shown(part.from)}; it must be the id of a stock`
+  }
   return notCount(`${path}.quantity`, part.quantity, 1, MOST_PARTS)
 }
 

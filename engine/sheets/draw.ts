@@ -74,8 +74,15 @@ function firstKind(twig: Twig): number {
 }
 
 function leftPiece(place: Place, least: typeof LEAST_OFFCUT): LeftPiece {
-  const isKept = place.length >= least.length && place.width >= least.width
-  return { kind: isKept ? 'offcut' : 'waste', ...place }
+  return { kind: isKeptLeft(place, { offcutLeast: least }) ? 'offcut' : 'waste', ...place }
+}
+
+/** Whether what is left over is large enough to be kept. */
+export function isKeptLeft(
+  { length, width }: Place,
+  { offcutLeast: least = LEAST_OFFCUT }: Pick<SheetJob, 'offcutLeast'>,
+) {
+  return length >= least.length && width >= least.width
 }
 
 function placed(x: number, y: number, length: number, width: number): Place {

@@ -51,6 +51,8 @@ export interface JobPart {
   readonly rotate?: boolean
   /** The bank that it belongs to: all boards of a bank come from one sheet, side by side in the order of the job. */
   readonly bank?: JobBank
+  /** The id of the stock that it must come from; any of its material when left out. */
+  readonly from?: string
 }
 
 /**

@@ -32,6 +32,8 @@ export interface PartKind {
   readonly turns: boolean
   readonly quantity: number
   readonly area: number
+  /** The stock that it must come from. */
+  readonly from: string | undefined
   /** The boards that it is cut into in turn, where it is a bank of them. */
   readonly block?: readonly JobPart[]
 }
@@ -91,7 +93,7 @@ export function partKind(part: JobPart, kerf: number): PartKind {
   const length = ticks(part.length) + kerf
   const width = ticks(part.width) + kerf
   const turns = part.rotate === true && length !== width
-  return { part, length, width, turns, quantity: part.quantity, area: length * width }
+  return { part, length, width, turns, quantity: part.quantity, area: length * width, from: part.from }
 }
 
 export function stockKind(stock: JobStock, kerf: number): StockKind {
@@ -107,6 +109,12 @@ export function stockKind(stock: JobStock, kerf: number): StockKind {
 }
 
 export function fits(kind: PartKind, stock: StockKind): boolean {
+  if (!mayComeFrom(kind, stock)) return false
   const lies = kind.length <= stock.length && kind.width <= stock.width
   return lies || (kind.turns && kind.width <= stock.length && kind.length <= stock.width)
+}
+
+/** Whether a part is not wished from another kind of sheet. */
+export function mayComeFrom({ from }: PartKind, { stock }: StockKind): boolean {
+  return from === undefined || from === stock.id
 }

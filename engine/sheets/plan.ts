@@ -34,9 +34,11 @@ export function firstPlan(lot: Lot): Plan {
     [byBoth, 10],
     [byLength, 10],
   ]
+  // What must come from one kind of sheet is placed while there is room on it.
+  const bound = (kind: number) => (kinds[kind]!.from === undefined ? 1 : 0)
   let best: Plan | null = null
   for (const [measure, dead] of tries.slice(0, Math.max(1, Math.min(8, Math.round(PARTS_TRIED / parts.length))))) {
-    const order = [...parts].sort((a, b) => measure(b) - measure(a) || a - b)
+    const order = [...parts].sort((a, b) => bound(a) - bound(b) || measure(b) - measure(a) || a - b)
     for (const favourite of favourites(lot)) {
       const plan = fill(lot, order, dead, favourite)
       if (!best || isBetter(plan, best)) best = plan

@@ -11,7 +11,7 @@ import {
   Twig,
   type Way,
 } from './cutTree'
-import type { Lot, PartKind } from './lot'
+import { type Lot, mayComeFrom, type PartKind } from './lot'
 
 /** A place for a part: on which board, in which rest, turned or not, and which way the rest is cut first. */
 export interface Spot {
@@ -51,11 +51,13 @@ const BOARD_PASSED = 0.25
 
 /** The best spot for a kind of part among the boards from `from` on; its `loss` is Infinity when there is none. */
 export function findSpot(boards: readonly Board[], kind: number, look: Look, spot: Spot, from = 0): Spot {
-  const { length, width, turns } = look.lot.kinds[kind]!
+  const wanted = look.lot.kinds[kind]!
+  const { length, width, turns } = wanted
   spot.loss = Infinity
   const { fuss } = look
   for (let at = from; at < boards.length; at++) {
     const board = boards[at]!
+    if (!mayComeFrom(wanted, board.stock)) continue
     if (length <= board.roomLength && width <= board.roomWidth) {
       fuss?.ask(kind, false)
       tryBoard(kind, board, at, length, width, false, look, spot)

@@ -13,7 +13,8 @@ export function unfitting(job: SheetJob): Unplaced[] {
     if (kind.quantity === 0) return []
     const stocks = job.stock.filter(({ material }) => material === kind.part.material)
     if (stocks.some((stock) => fits(kind, stockKind(stock, kerf)))) return []
-    return boardsOf(kind, kind.quantity, whyUnfit(kind.part, stocks))
+    const wished = stocks.filter(({ id }) => kind.from === undefined || kind.from === id)
+    return boardsOf(kind, kind.quantity, whyUnfit(kind.part, wished))
   })
 }
 
@@ -30,7 +31,7 @@ function boardsOf({ part, block }: PartKind, quantity: number, reason: string): 
 
 /** Names the part's size, the sheet that comes closest less its trim, and the largest part like this that it gives. */
 function whyUnfit(part: JobPart, stocks: SheetJob['stock']): string {
-  if (stocks.length === 0) return `there is no sheet of ${part.material}`
+  if (stocks.length === 0) return `there is no sheet of ${part.material}${part.from ? ` of stock ${part.from}` : ''}`
   const usable = stocks
     .map(({ id, length, width, trim }) => ({
       id,
@@ -71,7 +72,8 @@ export function unplacedOf(lot: Lot, { left, boards }: Plan): Unplaced[] {
   )
 }
 
-function whyLeft({ material, stocks, depth }: Lot, { block }: PartKind, used: number): string {
+function whyLeft({ material, stocks, depth }: Lot, { block, from }: PartKind, used: number): string {
+  if (from !== undefined) return `sheet ${from}, which it must come from, has no room for it`
   const there = stocks.reduce((sum, { quantity }) => sum + quantity, 0)
   if (block && used < there) return `its boards cannot be cut apart as one piece in ${depth} stages`
   return `the ${there} ${there === 1 ? 'sheet' : 'sheets'} of ${material} that are there are used up`

@@ -85,6 +85,8 @@ function judgePlacements(sheet: SheetLayout, { parts, wrong }: Ledger): void {
     const part = parts.get(id)
     const isOwn = part && ticks(part.length) === ticks(length) && ticks(part.width) === ticks(width)
     if (!isOwn) wrong.push(`a placement of ${id} does not give the part's own length and width`)
+    if (part?.from !== undefined && part.from !== sheet.stock)
+      wrong.push(`${id} is cut from ${sheet.stock}, not from ${part.from}`)
   }
 }
 

@@ -75,6 +75,8 @@ export function aCabinet(kind: CabinetKind, changes: Partial<Omit<Cabinet, 'kind
     interior: { fixedShelves: 0, adjustableShelves: 0, partition: null },
     method: null,
     overrides: {},
+    isGrainRunning: false,
+    pins: {},
     ...changes,
   }
 }
@@ -127,6 +129,8 @@ export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly 
       partition: oneOf(null, { at: 0.5 }, { at: 0.37 }),
     },
     overrides: {},
+    isGrainRunning: false,
+    pins: {},
   })
   const setback = oneOf(0, 10)
   const rules = rulesWith(

@@ -1,8 +1,10 @@
 import {
   type CabinetId,
+  type KeptId,
   type MaterialId,
   type MethodId,
   type OpeningId,
+  type PartId,
   type StockId,
   valuesOf,
 } from '../../engine/basics/id'
@@ -85,6 +87,14 @@ const MAKERS: readonly Maker[] = [
   }),
   putStock,
   (_, random) => ({ kind: 'removeStock', id: `s${whole(4, 8, random)}` as StockId }),
+  (project, random) => ({ kind: 'letGrainRun', ids: [anyId(project, random)], isRunning: random() < 0.7 }),
+  (project, random) => ({
+    kind: 'pin',
+    parts: [`${anyId(project, random)}/${pick(['left-side', 'bottom', 'door-1'], random)}` as PartId],
+    stock: pick([null, 's1', 's5', 's99'], random) as StockId | null,
+  }),
+  keepSheet,
+  (_, random) => ({ kind: 'releaseSheet', id: `q${whole(1, 3, random)}` as KeptId }),
   (_, random) => ({ kind: 'editShop', change: { kerf: length(1, 4, random) } }),
   (_, random) => ({
     kind: 'editNewCabinet',
@@ -140,6 +150,21 @@ function putStock(_: Project, random: Random): Edit {
     isExcluded: random() < 0.2,
   }
   return { kind: 'putStock', stock }
+}
+
+/** A sheet with nothing on it, of stock that may not be there. */
+function keepSheet(_: Project, random: Random): Edit {
+  const place = { x: 10, y: 10, length: length(300, 2420, random), width: length(150, 1200, random) }
+  return {
+    kind: 'keepSheet',
+    sheet: {
+      id: `q${whole(1, 3, random)}` as KeptId,
+      order: whole(0, 5, random),
+      stock: `s${whole(1, 8, random)}` as StockId,
+      copies: whole(1, 4, random),
+      root: { kind: 'offcut', ...place },
+    },
+  }
 }
 
 /** One of the cabinets, or sometimes one that is not there. */

@@ -21,6 +21,8 @@ export function cabinet(mark: string, said: Said = {}): Cabinet {
     interior: { fixedShelves: 0, adjustableShelves: 0, partition: null },
     method: null,
     overrides: {},
+    isGrainRunning: false,
+    pins: {},
     ...said,
   }
 }

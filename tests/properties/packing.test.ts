@@ -179,6 +179,30 @@ describe('a packing with sheets that are locked, excluded or shown before', () =
   })
 })
 
+describe('a packing with boards that must come from one kind of sheet', () => {
+  it('cuts them from it or leaves them out', () => {
+    let placed = 0
+    fc.assert(
+      fc.property(mixed, fc.array(fc.nat(3), { minLength: 10, maxLength: 10 }), (drawn, wishes) => {
+        const free: SheetJob = { ...jobOf(drawn), effort: 'glance' }
+        const parts = free.parts.map((part, at) => {
+          const own = free.stock.filter(({ material }) => material === part.material)
+          const from = own[wishes[at]!]?.id
+          return from === undefined ? part : { ...part, from }
+        })
+        const job = { ...free, parts }
+        const answer = packSheets(job)
+        expect(checkJob(job).ok).toBe(true)
+        expect(verify(job, answer)).toEqual([])
+        const out = new Set(answer.unplaced.map(({ part }) => part))
+        placed += parts.filter(({ id, from }) => from !== undefined && !out.has(id)).length
+      }),
+      { numRuns: 150, seed: 27 },
+    )
+    expect(placed).toBeGreaterThan(60)
+  })
+})
+
 const banked = fc.record({
   kerf: fc.constantFrom(0, 2.2, 3.175),
   stages: fc.constantFrom<(2 | 3 | null)[]>(2, 3, null),

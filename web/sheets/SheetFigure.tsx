@@ -1,3 +1,4 @@
+import { Lock, LockOpen } from 'lucide-react'
 import { memo, type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { Derived, LengthDisplay, Material, PlacedPart } from '../../engine/index'
 import { formatLength, numberList, sheetDrawing, yieldOfSheet } from '../../engine/index'
@@ -14,6 +15,8 @@ interface SheetFigureProps {
   /** Numbers of the lit places, apart by spaces; null where they are as they were. */
   readonly lit: string | null
   readonly onPick: (parts: readonly PlacedPart[]) => void
+  /** Keeps the sheet as it is, or lets it go. */
+  readonly onKeep: (fold: Fold) => void
   /** Something is under the hand. */
   readonly isLive: boolean
 }
@@ -81,8 +84,8 @@ const PlainSheet = memo(function PlainSheet({ fold: { layout, stock, first } }: 
 /** Small letters on a sheet that is drawn a hand wide: 2440 mm on 300 px. */
 const TEXT_SIZE = 78
 
-const Sheet = memo(function Sheet({ fold, display, material, partMarks, lit, onPick }: SheetFigureProps) {
-  const { layout, stock, first, kerf, marks } = fold
+const Sheet = memo(function Sheet({ fold, display, material, partMarks, lit, onPick, onKeep }: SheetFigureProps) {
+  const { layout, stock, first, kerf, marks, kept } = fold
   const drawing = useMemo(() => {
     const markOf = new Map(layout.placements.map(({ part }, at) => [part, marks[at]!]))
     return sheetDrawing({
@@ -104,6 +107,20 @@ const Sheet = memo(function Sheet({ fold, display, material, partMarks, lit, onP
           {layout.copies > 1 ? `${layout.copies} alike, ` : ''}
           {Math.round(yieldOfSheet(layout, stock) * 100)} % used
         </span>
+        <button
+          type="button"
+          className={styles.keep}
+          aria-pressed={kept !== null}
+          aria-label={`Keep ${name.toLowerCase()} as ${layout.copies > 1 ? 'they are' : 'it is'}`}
+          title={
+            kept
+              ? 'Kept as it is. Press to let it be laid out anew.'
+              : 'Keep as it is while the others are laid out anew'
+          }
+          onClick={() => onKeep(fold)}
+        >
+          {kept ? <Lock size={12} aria-hidden /> : <LockOpen size={12} aria-hidden />} {kept ? 'kept' : 'keep'}
+        </button>
         <span className={styles.from}>
           {stock.offcut ? 'Offcut of ' : ''}
           {material?.name ?? stock.material},{' '}

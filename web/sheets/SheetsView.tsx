@@ -4,8 +4,11 @@ import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
 import { useCurrency, useFollowing } from '../store/turns'
 import { chosenParts, selectionOf } from '../tables/chosen'
+import { Button } from '../ui/Button'
+import { BoardBar } from './BoardBar'
 import { BuyTable } from './BuyTable'
 import { areCutAlike, type Fold, foldsOf, litPlaces, nextPart } from './folds'
+import { keepingOf } from './keep'
 import { SheetFigure } from './SheetFigure'
 import styles from './Sheets.module.css'
 import { ThriftForm } from './ThriftForm'
@@ -86,10 +89,9 @@ interface SheetsProps {
 
 const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps) {
   const selection = useFollowing('pictures', (state) => state.selection)
-  const { cutList } = derived
   const { display, materials } = derived.project
   const isLive = useFollowing('pictures', (state) => state.preview !== null)
-  const folds = useFolds(layout, cutList, isLive)
+  const folds = useFolds(layout, derived, isLive)
   const chosen = useMemo(() => (isLive ? null : chosenParts(selection, derived)), [isLive, selection, derived])
   // The selection is read when a part is picked, so that a picture is drawn again only when its own light changes.
   const latest = useRef({ selection, derived, isCurrent })
@@ -99,6 +101,14 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
     (parts: readonly PlacedPart[]) => {
       const part = nextPart(parts, latest.current.selection)
       if (part && latest.current.isCurrent) actions.select(selectionOf(part, latest.current.derived))
+    },
+    [actions],
+  )
+  const onKeep = useCallback(
+    (fold: Fold) => {
+      const edit = keepingOf(fold, latest.current.derived.project)
+      if (!edit) actions.say('stop', 'This sheet is cut too finely to be kept as it is.')
+      else if (latest.current.isCurrent) actions.commit(edit)
     },
     [actions],
   )
@@ -119,6 +129,8 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
           ))}
         </ul>
       )}
+      {!isLive && <Outgrown derived={derived} />}
+      {!isLive && isCurrent && <BoardBar selection={selection} derived={derived} />}
       <div className={styles.sheets}>
         {folds.map((fold) => (
           <SheetFigure
@@ -128,6 +140,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
             partMarks={derived.partOf}
             lit={chosen && litPlaces(fold, chosen)}
             onPick={onPick}
+            onKeep={onKeep}
           />
         ))}
       </div>
@@ -137,15 +150,36 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
   )
 })
 
+/** Sheets that were kept and do not fit the design any more. */
+function Outgrown({ derived }: { readonly derived: Derived }) {
+  const actions = useStore((state) => state.actions)
+  const outgrown = derived.problems.flatMap(({ about, message }) =>
+    about.kind === 'kept' ? [{ id: about.sheet, message }] : [],
+  )
+  if (outgrown.length === 0) return null
+  return (
+    <ul className={styles.outgrown}>
+      {outgrown.map(({ id, message }) => (
+        <li key={id}>
+          <span aria-hidden="true">▲</span> {message} It is held again when the design is as it was.{' '}
+          <Button look="plain" onClick={() => actions.commit({ kind: 'releaseSheet', id })}>
+            Let it go
+          </Button>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
 /** Under the hand a sheet that is cut as it was stays the same object, so that it is not looked at again. */
-function useFolds(layout: Layout, cutList: Derived['cutList'], isLive: boolean): readonly Fold[] {
+function useFolds(layout: Layout, { cutList, heldSheets }: Derived, isLive: boolean): readonly Fold[] {
   const last = useRef<readonly Fold[]>([])
   return useMemo(() => {
     const before = last.current
-    const fresh = foldsOf(layout, cutList)
+    const fresh = foldsOf(layout, { cutList, heldSheets })
     last.current = isLive ? fresh.map((fold, at) => keptWhereAlike(before[at], fold)) : fresh
     return last.current
-  }, [layout, cutList, isLive])
+  }, [layout, cutList, heldSheets, isLive])
 }
 
 function keptWhereAlike(before: Fold | undefined, fold: Fold): Fold {

@@ -1,4 +1,4 @@
-import type { CutList, JobStock, Mm, PartId, Piece, PlacedPart, SheetLayout } from '../../engine/index'
+import type { Derived, JobStock, KeptId, Mm, PartId, Piece, PlacedPart, SheetLayout } from '../../engine/index'
 import { once } from '../../engine/index'
 import type { Layout, Selection } from '../store/state'
 import { placedParts } from '../tables/places'
@@ -10,6 +10,8 @@ export interface Fold {
   readonly kerf: Mm
   /** The number of the first of them, from 1; the others follow it. */
   readonly first: number
+  /** The name under which it is kept as it is; null where it may be laid out anew. */
+  readonly kept: KeptId | null
   /** For each place on the sheet, the mark of the row that lies there. Found when asked. */
   readonly marks: readonly string[]
   /** For each place on the sheet, the parts that lie there on the first, second... of the alike sheets. Found when asked. */
@@ -17,7 +19,10 @@ export interface Fold {
 }
 
 /** Every distinct sheet of a layout, with what lies on it in the design that it was made for. */
-export function foldsOf({ job, answer }: Layout, cutList: CutList): Fold[] {
+export function foldsOf(
+  { job, answer }: Layout,
+  { cutList, heldSheets }: Pick<Derived, 'cutList' | 'heldSheets'>,
+): Fold[] {
   const marksOf = once(() => new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark])))
   const stocks = new Map(job.stock.map((stock) => [stock.id, stock]))
   const partsOf = once(() => {
@@ -34,7 +39,7 @@ export function foldsOf({ job, answer }: Layout, cutList: CutList): Fold[] {
     const marks = once(() => layout.placements.map(({ part }) => marksOf().get(part) ?? part))
     return [
       {
-        ...{ layout, stock, kerf: job.kerf, first },
+        ...{ layout, stock, kerf: job.kerf, first, kept: heldSheets[at] ?? null },
         get marks() {
           return marks()
         },
@@ -61,6 +66,7 @@ export function areCutAlike(a: Fold, b: Fold): boolean {
   return (
     a.first === b.first &&
     a.kerf === b.kerf &&
+    a.kept === b.kept &&
     a.layout.copies === b.layout.copies &&
     isSameStock(a.stock, b.stock) &&
     isSamePiece(a.layout.root, b.layout.root)

@@ -1,4 +1,4 @@
-import type { Cabinet, Interior, LengthDisplay } from '../../engine/index'
+import type { Cabinet, Front, Interior, LengthDisplay } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
@@ -44,8 +44,32 @@ export function FrontRows({ cabinets, display }: FrontRowsProps) {
       />
       {name === 'bank' && <Bank cabinets={cabinets} />}
       {name === 'overDoor' && <OverDoor cabinets={cabinets} display={display} />}
+      {cabinets.every(({ front }) => hasSeveralFronts(front)) && <Grain cabinets={cabinets} />}
       <Inside cabinets={cabinets} />
     </>
+  )
+}
+
+function hasSeveralFronts({ kind }: Front): boolean {
+  return kind === 'pair' || kind === 'rows'
+}
+
+/** Whether the figure of the wood goes on from one front to the next. */
+function Grain({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
+  const actions = useStore((state) => state.actions)
+  const isRunning = common(cabinets, ({ isGrainRunning }) => isGrainRunning)
+  return (
+    <Choice
+      label="Grain"
+      value={isRunning === null ? null : isRunning ? 'running' : 'single'}
+      options={[
+        ['single', 'each front by itself'],
+        ['running', 'runs on from front to front'],
+      ]}
+      onChoice={(choice) =>
+        actions.commit({ kind: 'letGrainRun', ids: cabinets.map(({ id }) => id), isRunning: choice === 'running' })
+      }
+    />
   )
 }
 

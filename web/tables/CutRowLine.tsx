@@ -51,6 +51,8 @@ export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
       </th>
       <td>
         {row.name}
+        {row.bank && <span className={styles.note}> · in a run of grain, place {row.bank.place}</span>}
+        {row.from && <span className={styles.note}> · from its own sheet</span>}
         {change.isNew && <span className={styles.changed}> new</span>}
       </td>
       <Figure

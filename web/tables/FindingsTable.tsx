@@ -75,6 +75,8 @@ function nameOf(about: About, { cabinetOf, partOf, project }: Derived): string {
       return project.walls[about.wall]?.openings[about.opening]?.kind ?? 'opening'
     case 'material':
       return project.materials[about.material]?.name ?? about.material
+    case 'kept':
+      return 'a kept sheet'
     case 'shop':
       return 'the shop'
   }
@@ -94,6 +96,7 @@ function show(about: About, actions: Actions): void {
       actions.setStage('site')
       break
     case 'material':
+    case 'kept':
       actions.setTable('sheets')
       break
     case 'shop':

@@ -50,6 +50,8 @@ describe('the cut list as a file', () => {
         thickness: 18,
         quantity: 4,
         isGrainBound: true,
+        bank: null,
+        from: null,
         bandedEdges: { long: 1, ends: 0, thickness: 1 },
         parts: [],
         cabinets: ['B1', 'B2'],

@@ -33,6 +33,8 @@ describe('the name of a step', () => {
         ],
       },
     ],
+    ['Let the grain run on over the fronts of B1', { kind: 'letGrainRun', ids: [b1], isRunning: true }],
+    ['Take boards from any sheet', { kind: 'pin', parts: [], stock: null }],
     ['Raise U2', { kind: 'shapeCabinets', shapes: [{ id: u2, bottom: 1500 }] }],
     ['Heighten T1', { kind: 'shapeCabinets', shapes: [{ id: t1, height: 2300 }] }],
     ['Delete B1', { kind: 'removeCabinets', ids: [b1] }],

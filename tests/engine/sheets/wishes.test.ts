@@ -141,7 +141,7 @@ describe('a bank of fronts', () => {
     [{ bank: 'B3' }, 'parts[1].bank is "B3";'],
     [{ bank: { id: 'B3', along: 'height' } }, 'parts[1].bank is {"id":"B3"'],
     [{ length: 600 }, 'parts[1].bank is "B3"; its boards must agree'],
-    [{ rotate: true }, 'must agree in along, material, rotate and length'],
+    [{ rotate: true }, 'must agree in along, material, rotate, from and length'],
   ])('is refused with %j', (more, words) => {
     expect(message({ ...bank, parts: [bank.parts[0]!, { ...bank.parts[1]!, ...more }] })).toContain(words)
   })
@@ -149,5 +149,42 @@ describe('a bank of fronts', () => {
   it('is locked whole or not at all', () => {
     const alone = packSheets(aJob([boards('596 x 140 x 1')])).sheets
     expect(message({ ...bank, locked: alone })).toContain('locked has 1 of the 3 boards of bank B3')
+  })
+})
+
+describe('a board that must come from a sheet that is named', () => {
+  const stock = [aSheet(), aSheet({ id: 'figured', length: 1300, width: 700, quantity: 1, offcut: true })]
+  const wish = (more: Partial<SheetJob['parts'][0]> = {}) =>
+    aJob([boards('700 x 300 x 6'), boards('600 x 400 x 2', { from: 'figured', ...more })], { stock })
+
+  it('lies there, before any other board takes its room', () => {
+    const answer = packSheets(wish())
+    expect(verify(wish(), answer)).toEqual([])
+    expect(answer.unplaced).toEqual([])
+    const sheets = answer.sheets.filter(({ placements }) => placements.some(({ part }) => part === '600 x 400 x 2'))
+    expect(sheets.map((sheet) => sheet.stock)).toEqual(['figured'])
+  })
+
+  it('is left out when that sheet has no room, although others have, and the other boards are laid out', () => {
+    const answer = packSheets(wish({ quantity: 5 }))
+    expect(verify(wish({ quantity: 5 }), answer)).toEqual([])
+    expect(answer.unplaced).toEqual([
+      { part: '600 x 400 x 2', quantity: 3, reason: 'sheet figured, which it must come from, has no room for it' },
+    ])
+  })
+
+  it('is left out with the size that would fit when it is larger than that sheet', () => {
+    const reason = packSheets(wish({ length: 1400 })).unplaced[0]!.reason
+    expect(reason).toContain('1400 x 400 is larger than 1300 x 700')
+    expect(reason).toContain('1300 x 400 would fit')
+  })
+
+  it('is missed by the verifier when it comes from another', () => {
+    const loose = packSheets({ ...wish({ from: 'sheet' }), goals: [] })
+    expect(verify(wish(), loose).join()).toContain('is cut from sheet, not from figured')
+  })
+
+  it.each([['dear'], [7]])('is refused when no sheet is called %j', (from) => {
+    expect(message(wish({ from: from as string }))).toContain(`parts[1].from is ${JSON.stringify(from)}`)
   })
 })

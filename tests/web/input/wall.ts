@@ -35,6 +35,8 @@ function cabinetOf(kind: CabinetKind, mark: string, shape: Partial<Cabinet>): Ca
     interior: { fixedShelves: 0, adjustableShelves: 0, partition: null },
     method: null,
     overrides: {},
+    isGrainRunning: false,
+    pins: {},
     ...shape,
   }
 }

@@ -31,6 +31,8 @@ export function upright(name: string, at: { x: number; by?: Vec3; role?: Part['r
     cutLength: 700,
     cutWidth: 500,
     isGrainBound: true,
+    bank: null,
+    from: null,
   }
 }
 

@@ -1,0 +1,44 @@
+import { type CutRow, type Derived, formatLength, type StockId, valuesOf } from '../../engine/index'
+import type { Selection } from '../store/state'
+import { useStore } from '../store/store'
+import { chosenParts } from '../tables/chosen'
+import { Choice } from '../ui/Choice'
+import styles from './Sheets.module.css'
+
+const ANY = 'any'
+
+/** What is selected on the sheets, and which sheets it must come from. */
+export function BoardBar({ selection, derived }: { readonly selection: Selection; readonly derived: Derived }) {
+  const actions = useStore((state) => state.actions)
+  if (selection.kind !== 'part' && selection.kind !== 'row') return null
+  const parts = [...chosenParts(selection, derived)]
+  const row = derived.cutList.rows.find(({ parts: all }) => all.includes(parts[0]!))
+  if (!row) return null
+  const { materials } = derived.project
+  return (
+    <div className={styles.board}>
+      <span>
+        <strong>{selection.kind === 'row' ? row.mark : derived.partOf.get(selection.part)!.mark}</strong>{' '}
+        {selection.kind === 'row' ? `${row.name}, ${row.quantity} of them` : derived.partOf.get(selection.part)!.name}
+      </span>
+      <Choice
+        label="Cut from"
+        value={row.from ?? ANY}
+        options={[[ANY, `any sheet of ${materials[row.material]!.name}`], ...sheetsFor(row, derived)]}
+        onChoice={(stock) => actions.commit({ kind: 'pin', parts, stock: stock === ANY ? null : (stock as StockId) })}
+      />
+    </div>
+  )
+}
+
+/** The sheets and offcuts of the row's material by their sizes. */
+function sheetsFor({ material }: CutRow, { project }: Derived): [string, string][] {
+  const { display } = project
+  return valuesOf(project.stock)
+    .filter((stock) => stock.material === material)
+    .sort((a, b) => (a.id < b.id ? -1 : 1))
+    .map(({ id, length, width, isOffcut, isExcluded }) => {
+      const size = `${formatLength(length, display)} × ${formatLength(width, display)}`
+      return [id, `the ${isOffcut ? 'offcut' : 'sheet'} ${size}${isExcluded ? ', set aside' : ''}`]
+    })
+}
