@@ -5,27 +5,67 @@ import { sheetCount } from './tally'
 import { verify } from './verify'
 
 /**
- * Answers stay near the layout that was shown before. As long as that is sound for this job and no answer beats it, it
- * is the answer, sheet for sheet; otherwise sheets that are cut as they were come first, in the order they had.
+ * Answers stay near the layout that was shown before, each material by itself. As long as that is sound for this job and
+ * no answer beats it, it is the answer, sheet for sheet; otherwise sheets that are cut as they were come first, in the
+ * order they had.
  */
 export function stayNear(job: SheetJob): (answer: SheetAnswer) => SheetAnswer {
-  const { near } = job
+  const { near, locked = [] } = job
   if (!near) return (answer) => answer
-  const known = new Map(near.map((sheet, at) => [keyOf(sheet), at]))
-  let isSound: boolean | null = null
+  const materialOf = new Map(job.stock.map(({ id, material }) => [id, material]))
+  const materials = [...new Set(job.parts.map(({ material }) => material))]
+  const shares = materials.map((material) => shareOf(job, material, materialOf))
   return (answer) => {
-    const before = { ...answer, sheets: near, unplaced: [], proved: false }
-    isSound ??= verify(job, { ...before, bounds: {} }).length === 0
+    const free = answer.sheets.slice(locked.length)
+    const settled = shares.map(({ material, stay }) =>
+      stay({
+        ...answer,
+        sheets: free.filter(({ stock }) => materialOf.get(stock) === material),
+        unplaced: answer.unplaced.filter(({ part }) => materialOfPart(job, part) === material),
+      }),
+    )
+    return {
+      sheets: [...locked, ...settled.flatMap(({ sheets }) => sheets)],
+      unplaced: settled.flatMap(({ unplaced }) => unplaced),
+      bounds: answer.bounds,
+      proved: settled.every(({ proved }) => proved),
+    }
+  }
+}
+
+function materialOfPart({ parts }: SheetJob, id: string): string | undefined {
+  return parts.find((part) => part.id === id)?.material
+}
+
+/** One material of a job, and how an answer for it, without its locked sheets, stays near. */
+interface Share {
+  readonly material: string
+  readonly stay: (answer: SheetAnswer) => SheetAnswer
+}
+
+function shareOf(job: SheetJob, material: string, materialOf: ReadonlyMap<string, string>): Share {
+  const isOwn = ({ stock }: SheetLayout) => materialOf.get(stock) === material
+  const locked = (job.locked ?? []).filter(isOwn)
+  const lockedKeys = new Set(locked.map(keyOf))
+  const near = job.near!.filter((sheet) => isOwn(sheet) && !lockedKeys.has(keyOf(sheet)))
+  const known = new Map(near.map((sheet, at) => [keyOf(sheet), at]))
+  const parts = job.parts.filter((part) => part.material === material)
+  const own = { ...job, locked, parts, stock: job.stock.filter((stock) => stock.material === material) }
+  const whole = { sheets: [...locked, ...near], unplaced: [], bounds: {}, proved: false }
+  let isSound: boolean | null = null
+  function stay(answer: SheetAnswer): SheetAnswer {
+    isSound ??= verify(own, whole).length === 0
+    const before = { ...answer, sheets: near, unplaced: [] }
     if (isSound && !beats(job, answer, before)) {
       const isAsFew = sheetCount(before) === sheetCount(answer) && costOf(job, before) <= costOf(job, answer) + 1e-9
       return { ...before, proved: answer.proved && isAsFew }
     }
-    const locked = job.locked?.length ?? 0
     const place = (sheet: SheetLayout) => known.get(keyOf(sheet)) ?? Infinity
-    const free = answer.sheets.slice(locked).map((sheet) => ({ sheet, place: place(sheet) }))
-    free.sort((a, b) => (a.place === b.place ? 0 : a.place - b.place))
-    return { ...answer, sheets: [...answer.sheets.slice(0, locked), ...free.map(({ sheet }) => sheet)] }
+    const placed = answer.sheets.map((sheet) => ({ sheet, place: place(sheet) }))
+    placed.sort((a, b) => (a.place === b.place ? 0 : a.place - b.place))
+    return { ...answer, sheets: placed.map(({ sheet }) => sheet) }
   }
+  return { material, stay }
 }
 
 function keyOf({ stock, root }: SheetLayout): string {

@@ -18,14 +18,16 @@ export function Consequences() {
   // Until the sheets are laid out anew the last figures stay, greyed and with a mark that they are being worked out.
   const last = useMemo(() => (layout ? now : figuresOf(derived, latest)), [layout, now, derived, latest])
   const isSettled = layout?.isSettled ?? false
+  // What stays near a layout that was looked for long enough is as good as looked for itself.
+  const isSought = isSettled || layout?.isPassing === true
   const then = useMemo(
-    () => (before ? figuresOf(before, comparable(layoutBefore, isSettled)) : null),
-    [before, layoutBefore, isSettled],
+    () => (before ? figuresOf(before, comparable(layoutBefore, isSought)) : null),
+    [before, layoutBefore, isSought],
   )
   // A change is told between layouts that were looked for equally long.
   const fair = useMemo(
-    () => (before && !isSettled ? figuresOf(derived, asFirst(layout)) : now),
-    [before, isSettled, derived, layout, now],
+    () => (before && !isSought ? figuresOf(derived, asFirst(layout)) : now),
+    [before, isSought, derived, layout, now],
   )
   const isThinking = layout === null
   const shown = isThinking ? last : now

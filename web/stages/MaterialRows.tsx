@@ -51,10 +51,16 @@ function MaterialRow({ material }: { readonly material: Material }) {
         <StockRow key={sheet.id} sheet={sheet} of={material.name} />
       ))}
       <p className={styles.actions}>
-        <Button onClick={() => actions.commit({ kind: 'putStock', stock: freshStock(stock, material, sheets, false) })}>
+        <Button
+          aria-label={`Add a sheet size of ${material.name}`}
+          onClick={() => actions.commit({ kind: 'putStock', stock: freshStock(stock, material, sheets, false) })}
+        >
           Add a sheet size
         </Button>
-        <Button onClick={() => actions.commit({ kind: 'putStock', stock: freshStock(stock, material, sheets, true) })}>
+        <Button
+          aria-label={`Add an offcut of ${material.name}`}
+          onClick={() => actions.commit({ kind: 'putStock', stock: freshStock(stock, material, sheets, true) })}
+        >
           Add an offcut
         </Button>
       </p>

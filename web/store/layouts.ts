@@ -1,6 +1,6 @@
-import type { SheetJob } from '../../engine/index'
+import { relaid, type SheetJob, sheetCount } from '../../engine/index'
 import { createPacker, type Hand, type Packer } from '../workers/packer'
-import type { Layout, State } from './state'
+import { currentLayout, type Layout, type State } from './state'
 import { useStore } from './store'
 import { followBy, seenBy, type Turn } from './turns'
 
@@ -9,19 +9,24 @@ import { followBy, seenBy, type Turn } from './turns'
  * answer. A job that was answered before has its answer again at once.
  *
  * Under a moving hand the sheets see one design after another, each with its own layout: the next is asked for when the
- * last has been answered, so that layouts are seen as often as the packer can make them. When the hand rests, what is
- * shown then is asked for at once.
+ * last has been answered, so that layouts are seen as often as the packer can make them. They stay near the layout in
+ * sight, so that the picture does not jump. When the hand rests, what is shown then is asked for at once, and by itself:
+ * a design at rest has the layout that it has when it is opened again.
  */
 export function connectPacker(hire: () => Hand): () => void {
   const answers = new WeakMap<SheetJob, Layout>()
+  /** Answers that stayed near what was in sight under the hand. */
+  const passing = new WeakMap<SheetJob, Layout>()
   let asked: State | null = null
-  let atPacker: SheetJob | null = null
+  let atPacker: { readonly job: SheetJob; readonly isPassing: boolean } | null = null
   const packer: Packer = createPacker(hire, {
     onAnswer(job, answer, isSettled) {
-      const first = answers.get(job)?.first ?? answer
-      const layout = { job, answer, isSettled, first }
-      answers.set(job, layout)
-      if (isWanted(job)) show(layout)
+      const isPassing = atPacker?.isPassing ?? false
+      const known = isPassing ? passing : answers
+      const first = known.get(job)?.first ?? answer
+      const layout = { job, answer, isSettled, first, isPassing }
+      known.set(job, layout)
+      if (isWanted(job) && !isWorse(layout, useStore.getState().layout)) show(layout)
     },
     onFailed(job, why) {
       atPacker = null
@@ -38,17 +43,29 @@ export function connectPacker(hire: () => Hand): () => void {
 
   /** A settled answer needs no more work; whatever is being packed then is left to be dropped by the next job. */
   function ask(job: SheetJob) {
-    if (job === atPacker || answers.get(job)?.isSettled) return
-    atPacker = job
+    if ((job === atPacker?.job && !atPacker.isPassing) || answers.get(job)?.isSettled) return
+    atPacker = { job, isPassing: false }
     packer.ask(job)
+  }
+
+  function askUnderHand({ derived, table }: State) {
+    const { sheetJob: job, cutList } = derived
+    if (job === atPacker?.job || answers.has(job) || passing.get(job)?.isSettled) return
+    const seen = seenBy.sheets.getState()
+    const layout = currentLayout(seen)
+    const near = table === 'sheets' && layout && relaid(layout.answer, seen.derived.cutList, job, cutList.rows)
+    if (!near) return ask(job)
+    atPacker = { job, isPassing: true }
+    packer.ask(job, near)
   }
 
   const follow: Turn = (state, isHandResting) => {
     if (!state.preview) return followAtRest(state)
     const next = asked && !isHandResting ? asked : state
-    const layout = answers.get(next.derived.sheetJob)
+    const job = next.derived.sheetJob
+    const layout = answers.get(job) ?? passing.get(job)
     asked = layout ? null : next
-    ask(next.derived.sheetJob)
+    askUnderHand(next)
     if (!layout) return false
     seenBy.sheets.setState({ ...next, layout, packing: packingOf(layout) }, true)
     return next === state
@@ -59,7 +76,8 @@ export function connectPacker(hire: () => Hand): () => void {
     asked = null
     seenBy.sheets.setState(state, true)
     const { sheetJob } = state.derived
-    if (sheetJob !== before.derived.sheetJob || (state.layout === null && before.layout !== null)) look(sheetJob)
+    const isLost = state.layout === null && before.layout !== null
+    if (sheetJob !== before.derived.sheetJob || isLost || state.layout?.isPassing) look(sheetJob)
     return true
   }
 
@@ -80,6 +98,11 @@ export function connectPacker(hire: () => Hand): () => void {
 
 function show(layout: Layout) {
   useStore.setState({ layout, packing: packingOf(layout) })
+}
+
+/** A search that is still on may yet find what was in sight under the hand. */
+function isWorse({ job, answer, isSettled }: Layout, shown: Layout | null): boolean {
+  return !isSettled && shown?.job === job && sheetCount(answer) > sheetCount(shown.answer)
 }
 
 function packingOf({ isSettled }: Layout): State['packing'] {

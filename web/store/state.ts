@@ -30,6 +30,8 @@ export interface Layout {
   readonly isSettled: boolean
   /** The first answer to the job, so that a first answer can be compared with a first answer. */
   readonly first?: SheetAnswer
+  /** Laid out under the hand, near what was in sight; at rest the design gets a layout of its own. */
+  readonly isPassing?: boolean
 }
 
 /** What a running gesture says about itself: 'fits, 20 left to the wall end'. */

@@ -1,4 +1,4 @@
-import type { SheetAnswer, SheetJob } from '../../engine/index'
+import type { SheetAnswer, SheetJob, SheetLayout } from '../../engine/index'
 import type { AnswerLetter, JobLetter } from './letters'
 
 /** The part of a browser's worker that the packer uses. */
@@ -16,8 +16,11 @@ export interface PackerListener {
 }
 
 export interface Packer {
-  /** Sends a job to be packed; whatever was being packed before is dropped. */
-  ask(job: SheetJob): void
+  /**
+   * Sends a job to be packed; whatever was being packed before is dropped. With a layout that it should stay near, the
+   * answer is no better than it must be to save a sheet.
+   */
+  ask(job: SheetJob, near?: readonly SheetLayout[]): void
   stop(): void
 }
 
@@ -30,6 +33,7 @@ export function createPacker(hire: () => Hand, listener: PackerListener, silence
   let hand: Hand | null = null
   let number = 0
   let asked: SheetJob | null = null
+  let near: readonly SheetLayout[] | undefined
   let tries = 0
   let watch: ReturnType<typeof setTimeout> | undefined
 
@@ -39,7 +43,7 @@ export function createPacker(hire: () => Hand, listener: PackerListener, silence
     number++
     try {
       hand ??= hired()
-      hand.postMessage({ number, job: asked })
+      hand.postMessage({ number, job: near ? { ...asked, near, goals: [] } : asked })
       watchHand()
     } catch (reason) {
       replace(reason instanceof Error ? reason.message : String(reason))
@@ -79,8 +83,9 @@ export function createPacker(hire: () => Hand, listener: PackerListener, silence
   }
 
   return {
-    ask(job) {
+    ask(job, stayingNear) {
       asked = job
+      near = stayingNear
       tries = 0
       send()
     },

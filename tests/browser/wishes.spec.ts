@@ -1,0 +1,77 @@
+import type { Page } from '@playwright/test'
+import { button, cabinet, expect, goTo, notice, openTab, test, type } from './shop'
+
+test.describe.configure({ timeout: 90_000 })
+
+/** The sheets when their layout has settled. */
+async function openSheets(page: Page): Promise<void> {
+  await openTab(page, 'Sheets')
+  await expect(page.locator('[data-layout=current]')).toBeVisible()
+  await expect(page.getByText(/Still looking for fewer/)).toHaveCount(0)
+}
+
+/** The picture of a kept sheet as it is drawn. */
+async function keptPicture(page: Page): Promise<string> {
+  const figure = page.locator('figure', { has: page.locator('button[aria-pressed=true]') })
+  return figure.locator('svg').first().innerHTML()
+}
+
+test('a kept sheet stays as it is while the others are laid out anew, and is let go again', async ({ shop }) => {
+  await openSheets(shop)
+  await shop.getByRole('button', { name: 'Keep sheet 4 as it is' }).click()
+  await openSheets(shop)
+  const kept = shop.locator('button[aria-pressed=true]', { hasText: 'kept' })
+  await expect(kept).toHaveCount(1)
+  const before = await keptPicture(shop)
+  await openTab(shop, 'Schedule')
+  await type(shop.getByLabel('Width of U4', { exact: true }), '420')
+  await openSheets(shop)
+  await expect(kept).toHaveCount(1)
+  expect((await keptPicture(shop)).replace(/lit/g, '')).toBe(before.replace(/lit/g, ''))
+  await shop.reload()
+  await openSheets(shop)
+  await expect(kept).toHaveCount(1)
+  await kept.click()
+  await openSheets(shop)
+  await expect(kept).toHaveCount(0)
+})
+
+test('a kept sheet that the design outgrows says so, and what is laid out is whole without it', async ({ shop }) => {
+  await openSheets(shop)
+  await shop.getByRole('button', { name: 'Keep sheet 1 as it is' }).click()
+  await openTab(shop, 'Schedule')
+  for (const mark of ['B1', 'B2', 'B3', 'B4', 'B5']) {
+    await type(shop.getByLabel(`Depth of ${mark}`, { exact: true }), '555')
+  }
+  await type(shop.getByLabel('Depth of T1', { exact: true }), '555')
+  await openSheets(shop)
+  await expect(shop.getByText(/A kept sheet of .* is not held: the design no longer asks for/)).toBeVisible()
+  await shop.getByRole('button', { name: 'Let it go' }).click()
+  await expect(shop.getByText(/is not held/)).toHaveCount(0)
+})
+
+test('a board comes from the sheet that is chosen for it', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  await button(shop, 'Add an offcut of 18 mm birch ply').click()
+  await goTo(shop, 'Design')
+  await openSheets(shop)
+  await shop.getByRole('button', { name: /B3-LS/ }).first().click()
+  await shop.getByLabel('Cut from').selectOption({ label: 'the offcut 1220 × 610' })
+  await openSheets(shop)
+  const offcut = shop.locator('figure', { hasText: 'Offcut of 18 mm birch ply' })
+  await expect(offcut.getByRole('button', { name: /B3-LS/ })).toHaveCount(1)
+  await openTab(shop, 'Cut list')
+  await expect(shop.getByText('from its own sheet')).toBeVisible()
+  await expect(notice(shop)).toHaveCount(0)
+})
+
+test('fronts whose grain runs on lie side by side on one sheet', async ({ shop }) => {
+  await cabinet(shop, 'B1').click()
+  await shop.getByLabel('Grain', { exact: true }).selectOption({ label: 'runs on from front to front' })
+  await openTab(shop, 'Cut list')
+  await expect(shop.getByText(/in a run of grain, place/)).toHaveCount(3)
+  await openSheets(shop)
+  const sheet = shop.locator('figure', { has: shop.getByRole('button', { name: /B1-DF1/ }) })
+  for (const mark of ['B1-DF2', 'B1-DF3'])
+    await expect(sheet.getByRole('button', { name: new RegExp(mark) })).toHaveCount(1)
+})
