@@ -1,24 +1,25 @@
 import { type Board, depthUsed, freshBoard, listParts, RIP, release } from './cutTree'
+import { diveFrom } from './dive'
 import { firstWay, type Goal, goalsFor, isBest } from './goal'
 import { HandlingCount } from './handling'
 import type { JobGoal } from './job'
 import type { Lot } from './lot'
 import { neaten } from './neaten'
 import type { Plan } from './plan'
-import { type Programme, programmeOf, type SolverAtHand, STEP_WORK } from './programme'
-import { goalFrom } from './rounded'
+import { type LinearSolver, type Programme, programmeOf, type SolverAtHand, STEP_WORK } from './programme'
 import { type Saw, sawFor } from './saw'
 import { Search } from './search'
 import { patternsOf } from './staged'
 
 /** Each goal after the sheets gets so much of the work that the sheets may get, and no more than that. */
 const GOAL_SHARE = 0.3
-const GOAL_WORK = 24_000_000
+const GOAL_WORK = 48_000_000
 /** Of the budget: what is searched before a linear programme is asked, and what rounding it may take. */
 const EARLY_SHARE = 0.5
 const EARLY_WORK = 8_000_000
-const ROUNDED_SHARE = 0.4
-const ROUNDINGS = 4
+const DIVE_SHARE = 0.4
+const EARLY_DIVE_SHARE = 0.25
+const DIVES = 4
 /** A programme that was thought to take the work it may take can take so much more. */
 const LONGER = 1.5
 /** Where the programme takes nearly as much as the sheets that are hoped for, rounding it leads nowhere. */
@@ -56,12 +57,19 @@ export function* improve(
   const search = saveSheets(saw, best.plan, best.bound, budget)
   yield* keep(search, Math.min(EARLY_WORK, EARLY_SHARE * budget))
   const before = best.plan
-  const programme = yield* programmeFor(lot, best, programmeWork, solver)
+  const running = programmeFor(lot, best, programmeWork, solver)
+  let step = running.next()
+  for (; !step.done; step = running.next()) {
+    if (step.value)
+      yield* keep(divedFrom(saw, best, step.value, { dives: 1, work: EARLY_DIVE_SHARE * budget }, solver()!))
+    yield null
+  }
+  const programme = step.value
   if (programme && programme.bound > best.bound) {
     best = { ...best, bound: Math.min(programme.bound, best.plan.boards.length) }
     yield best
   }
-  if (programme) yield* keep(roundedDown(saw, best, programme, ROUNDED_SHARE * budget))
+  if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: DIVE_SHARE * budget }, solver()!))
   if (!isBest(best.plan, lot, best.bound)) {
     yield* keep(best.plan === before ? search : saveSheets(saw, best.plan, best.bound, budget))
   }
@@ -78,7 +86,7 @@ function* programmeFor(
   { plan, bound }: Known,
   work: number,
   solver: SolverAtHand,
-): Generator<null, Programme | null> {
+): Generator<Programme | null, Programme | null> {
   if (plan.left.length > 0 || isBest(plan, lot, bound)) return null
   const patterns = patternsOf(lot)
   if (!patterns || patterns.steps * STEP_WORK > work) return null
@@ -87,15 +95,22 @@ function* programmeFor(
   return solve ? yield* programmeOf(lot, patterns, plan, LONGER * work, solve) : null
 }
 
-/** Searches for a sheet fewer from several ways of rounding what a programme takes in fractions. */
-function* roundedDown(saw: Saw, known: Known, { taken, value }: Programme, work: number): Generator<Plan | null> {
+/** Searches for a sheet fewer, several times, from whole sheets that come near to what a programme takes in fractions. */
+function* divedFrom(
+  saw: Saw,
+  known: Known,
+  programme: Programme,
+  { dives, work }: { readonly dives: number; readonly work: number },
+  solve: LinearSolver,
+): Generator<Plan | null> {
   const { lot, look, random } = saw
-  if (known.plan.boards.length - 1 - value < LEAST_SLACK) return
+  if (known.plan.boards.length - 1 - programme.value < LEAST_SLACK) return
+  const patterns = patternsOf(lot)!
   const until = look.work + work
   let best = known.plan
-  for (let turn = 0; turn < ROUNDINGS && !isBest(best, lot, known.bound); turn++) {
-    const goal = goalFrom(lot, taken, best.boards.length - 1, random)
-    const slice = look.work + (until - look.work) / (ROUNDINGS - turn)
+  for (let turn = 0; turn < dives && !isBest(best, lot, known.bound); turn++) {
+    const goal = yield* diveFrom(lot, patterns, programme, best, random, solve)
+    const slice = look.work + (until - look.work) / (dives - turn)
     const found = yield* reach(saw, goal, slice, best)
     if (!found) continue
     best = found

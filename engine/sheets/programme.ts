@@ -1,7 +1,7 @@
-import { listParts } from './cutTree'
+import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
 import type { Lot } from './lot'
 import type { Plan } from './plan'
-import type { PatternSheet, Patterns } from './staged'
+import type { Patterns } from './staged'
 
 /**
  * Solves a linear programme written in the LP format, and gives the value and the dual of every constraint and the value
@@ -18,12 +18,6 @@ export interface Solved {
   readonly values: readonly number[]
 }
 
-/** A way to fill a sheet, and how many such sheets the programme takes of it: a fraction. */
-export interface WeighedSheet {
-  readonly sheet: PatternSheet
-  readonly weight: number
-}
-
 export interface Programme {
   /** No layout needs fewer sheets. */
   readonly bound: number
@@ -36,44 +30,48 @@ export interface Programme {
 /** So many new sheets are looked for at each set of prices. */
 const NEW_SHEETS = 40
 /** The next prices lie between the programme's and the best so far, which keeps them from leaping about. */
-const CALM = 0.5
+const CALM = 0.3
 /** Prices are looked at briefly as long as that finds more new sheets than this, and thoroughly every so often. */
-const FEW = 3
+const FEW = 1
 const THOROUGH_EVERY = 6
 /** One step of a pricing takes so much of the time that looking at a rest takes. */
 export const STEP_WORK = 1 / 30
 /** What solving costs, for every number in the programme. */
 const NUMBER_WORK = 12
-/** What adding up may have lost. */
-const DUST = 1e-6
+/** So many sheets fewer in fractions than are hoped for make it likely that whole ones can be found. */
+const EASY_SLACK = 0.7
 
 /**
  * How many sheets the parts need at least when sheets may be cut in fractions, with every layout of so many directions
  * allowed: by column generation. At any prices of parts, what all parts cost, divided by what the best sheet is worth, is
  * a bound, so the search may end at any time. Yields null between steps; ends when the bound meets the plan, when the
- * programme says that it cannot, or when the work is spent. Sources: Gilmore and Gomory, Operations Research 9 (1961);
+ * programme says that it cannot, or when the work is spent. On the way it yields itself once, when what it takes in
+ * fractions may well be rounded to a sheet fewer than the plan has. Sources: Gilmore and Gomory, Operations Research 9 (1961);
  * Farley, 'A note on bounding a class of linear programming problems', Operations Research 38 (1990); both from memory.
  */
 export function* programmeOf(
   lot: Lot,
   patterns: Patterns,
-  { boards }: Plan,
+  plan: Plan,
   work: number,
   solve: LinearSolver,
-): Generator<null, Programme> {
+): Generator<Programme | null, Programme> {
+  const { boards } = plan
   const demand = lot.kinds.map(({ quantity }) => quantity)
   const columns = new Columns(demand)
-  for (const { root } of boards) {
-    const kinds: number[] = []
-    listParts(root, kinds)
-    columns.add(kinds, null)
-  }
+  columns.addPlan(plan)
   let best = 0
   // Until the programme knows better a part is worth its area.
   let calm = Float64Array.from(lot.kinds, ({ area }) => area / lot.sheetArea)
   let solved: Solved | null = null
   let isBrief = false
   let isCalm = true
+  let isToBeRounded = true
+  const known = (): Programme => ({
+    bound: Math.ceil(best - DUST),
+    value: solved?.value ?? Infinity,
+    taken: solved ? columns.taken(solved.values) : [],
+  })
   for (let spent = 0, turn = 1; spent < work; turn++) {
     solved = solve(columns.text())
     if (!solved) break
@@ -95,60 +93,13 @@ export function* programmeOf(
     if (isMet || (added === 0 && prices === own && !isBrief)) break
     isCalm = added > 0 || isBrief
     isBrief = added > FEW && turn % THOROUGH_EVERY !== 0
-    yield null
+    const isEasy = isToBeRounded && solved.value < boards.length - 1 - EASY_SLACK
+    if (isEasy) isToBeRounded = false
+    yield isEasy ? known() : null
   }
-  return {
-    bound: Math.ceil(best - DUST),
-    value: solved?.value ?? Infinity,
-    taken: solved ? columns.taken(solved.values) : [],
-  }
+  return known()
 }
 
 function total(demand: readonly number[], prices: Float64Array): number {
   return demand.reduce((sum, quantity, kind) => sum + quantity * prices[kind]!, 0)
-}
-
-/** The kinds of all parts on a sheet, one for each part. */
-export function kindsOf({ strips }: PatternSheet): number[] {
-  return strips.flatMap(({ sections }) => sections.flatMap(({ kinds }) => kinds.map(({ kind }) => kind)))
-}
-
-/** The sheets that the programme may choose from. */
-class Columns {
-  numbers = 0
-  private readonly sheets: (PatternSheet | null)[] = []
-  private readonly known = new Set<string>()
-  /** The terms of the constraint of each kind. */
-  private readonly terms: string[][]
-  constructor(private readonly demand: readonly number[]) {
-    this.terms = demand.map(() => [])
-  }
-
-  /** Whether it is a new one. */
-  add(kinds: readonly number[], sheet: PatternSheet | null): boolean {
-    const counts = new Map<number, number>()
-    for (const kind of [...kinds].sort((a, b) => a - b)) counts.set(kind, (counts.get(kind) ?? 0) + 1)
-    const key = [...counts].join(';')
-    if (this.known.has(key)) return false
-    this.known.add(key)
-    for (const [kind, count] of counts) this.terms[kind]!.push(`${count} x${this.sheets.length}`)
-    this.numbers += counts.size
-    this.sheets.push(sheet)
-    return true
-  }
-
-  text(): string {
-    const all = this.sheets.map((_, at) => `x${at}`).join(' + ')
-    const rows = this.terms.map((terms, kind) => ` d${kind}: ${terms.join(' + ')} >= ${this.demand[kind]}`)
-    return `Minimize\n obj: ${all}\nSubject To\n${rows.join('\n')}\nEnd\n`
-  }
-
-  taken(values: readonly number[]): WeighedSheet[] {
-    return this.sheets
-      .flatMap((sheet, at): WeighedSheet[] => {
-        const weight = values[at] ?? 0
-        return sheet && weight > DUST ? [{ sheet, weight }] : []
-      })
-      .sort((a, b) => b.weight - a.weight)
-  }
 }

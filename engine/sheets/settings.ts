@@ -17,7 +17,7 @@ export interface Settings {
 }
 
 /** What cuts and settings cost beside each other (common practice, no source): setting a guide takes longest. */
-export const HANDLING = { rips: 1.5, ripWidths: 3, crosscutLengths: 2, trimmed: 1, patterns: 1 } as const
+export const HANDLING = { rips: 2, ripWidths: 3, crosscutLengths: 2, trimmed: 1, patterns: 0.5 } as const
 
 /** One number for all of it, in parts trimmed: the goal of few settings is a low one. */
 export function handlingCost(settings: Settings): number {

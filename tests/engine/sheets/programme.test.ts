@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
 import { loadSolver } from '../../../engine/cli/solver'
 import { boundOf } from '../../../engine/sheets/bound'
+import { diveFrom } from '../../../engine/sheets/dive'
 import { drawerFor } from '../../../engine/sheets/draw'
 import { improvedBriefly } from '../../../engine/sheets/improve'
 import type { SheetJob } from '../../../engine/sheets/job'
@@ -10,7 +11,6 @@ import { type Lot, lotsOf } from '../../../engine/sheets/lot'
 import { packing, packSheets } from '../../../engine/sheets/pack'
 import { firstPlan } from '../../../engine/sheets/plan'
 import { type LinearSolver, type Programme, programmeOf } from '../../../engine/sheets/programme'
-import { goalFrom } from '../../../engine/sheets/rounded'
 import { patternsOf } from '../../../engine/sheets/staged'
 import { verify } from '../../../engine/sheets/verify'
 import { kitchenJob } from '../../bench/jobs'
@@ -37,10 +37,14 @@ function smallJob(seed: number): SheetJob {
 
 function programmeFor(lot: Lot): Programme {
   const plan = improvedBriefly(lot, firstPlan(lot), boundOf(lot), 1, 200_000)
-  const search = programmeOf(lot, patternsOf(lot)!, plan, 1e9, solve)
+  return endOf(programmeOf(lot, patternsOf(lot)!, plan, 1e9, solve))
+}
+
+/** What a search comes to when it is left to its end. */
+function endOf<Outcome>(search: Generator<unknown, Outcome>): Outcome {
   for (;;) {
-    const { done, value } = search.next()
-    if (done) return value
+    const step = search.next()
+    if (step.done) return step.value
   }
 }
 
@@ -146,13 +150,14 @@ describe('the linear programme', () => {
   })
 })
 
-describe('rounding what a programme takes', () => {
+describe('settling what a programme takes', () => {
   it('gives sheets that can be cut, with every part on one of them or in the pool', () => {
     for (const seed of [1, 2, 3]) {
       const job = kitchenJob(80, seed)
       const lot = lotsOf(job)[0]!
-      const { taken } = programmeFor(lot)
-      const goal = goalFrom(lot, taken, 1 + Math.ceil(taken.length / 8), randomFrom(seed))
+      const plan = firstPlan(lot)
+      const goal = endOf(diveFrom(lot, patternsOf(lot)!, programmeFor(lot), plan, randomFrom(seed), solve))
+      expect(goal.boards).toHaveLength(plan.boards.length - 1)
       const sheets = drawerFor(lot, job)(goal.boards.filter(({ used }) => used > 0))
       const homeless = new Map<string, number>()
       for (const kind of goal.pool) {

@@ -32,7 +32,7 @@ describe('the settings of an answer', () => {
 describe('the cost of handling', () => {
   it('adds up what is counted: two rips of one width, one length, a pattern', () => {
     const answer = packSheets(aJob([boards('720 x 560 x 5')]))
-    expect(handlingCost(settingsOf(answer))).toBe(2 * 1.5 + 3 + 2 + 0 + 1)
+    expect(handlingCost(settingsOf(answer))).toBe(2 * 2 + 3 + 2 + 0 + 0.5)
   })
 })
 

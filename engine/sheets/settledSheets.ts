@@ -1,19 +1,14 @@
-import type { Random } from '../basics/random'
 import { Board, CROSSCUT, freshBoard, listParts, RIP, Twig, tidy, type Way } from './cutTree'
 import { firstWay, type Goal } from './goal'
 import type { Lot } from './lot'
 import { eachOf } from './plan'
-import type { WeighedSheet } from './programme'
 import type { PatternSection, PatternSheet, PatternStrip } from './staged'
 
-/**
- * A goal that sets out from what a programme takes in fractions: sheets are drawn by their weights, the parts that are
- * already on others left out of them, and what is then without a place is the pool.
- */
-export function goalFrom(lot: Lot, taken: readonly WeighedSheet[], count: number, random: Random): Goal {
+/** These sheets in turn, as many as there are to be, without the parts that are already on others; the rest is the pool. */
+export function goalOf(lot: Lot, sheets: readonly PatternSheet[], count: number): Goal {
   const left = lot.kinds.map(({ quantity }) => quantity)
   const boards: Board[] = []
-  for (const sheet of drawn(taken, random)) {
+  for (const sheet of sheets) {
     if (boards.length === count) break
     const board = boardOf(sheet, lot, left)
     if (board.used >= LEAST_USED * lot.sheetArea) boards.push(board)
@@ -25,15 +20,6 @@ export function goalFrom(lot: Lot, taken: readonly WeighedSheet[], count: number
 
 /** A sheet of which less is left is not worth keeping. */
 const LEAST_USED = 0.8
-
-/** Every sheet as often as its whole weight says, and then by chance. */
-function drawn(taken: readonly WeighedSheet[], random: Random): PatternSheet[] {
-  const whole = taken.flatMap(({ sheet, weight }) => new Array<PatternSheet>(Math.floor(weight + 1e-6)).fill(sheet))
-  const parts = taken
-    .map(({ sheet, weight }) => ({ sheet, key: Math.log(1 - random()) / Math.max(1e-9, weight % 1) }))
-    .sort((a, b) => b.key - a.key)
-  return [...whole, ...parts.map(({ sheet }) => sheet)]
-}
 
 function giveBack(board: Board, left: number[]): void {
   const parts: number[] = []

@@ -1,0 +1,62 @@
+import type { Random } from '../basics/random'
+import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
+import type { Goal } from './goal'
+import type { Lot } from './lot'
+import type { Plan } from './plan'
+import type { LinearSolver, Programme } from './programme'
+import { goalOf } from './settledSheets'
+import type { PatternSheet, Patterns } from './staged'
+
+/** A fraction of so much is taken for a whole sheet. */
+const NEARLY = 0.75
+/** So many new sheets are looked for at the prices of what is left. */
+const NEW_SHEETS = 30
+/** The last sheets are left to the search: a programme takes too much of too few parts. */
+const LAST = 0.1
+
+/**
+ * A goal of a sheet fewer than a plan that sets out from a programme's fractions step by step: the sheets that it takes whole, or nearly, are settled,
+ * and a programme of the parts that are left says which come next. Yields null between steps. Source: the diving of
+ * column generation, as in Sadykov et al., 'Primal heuristics for branch and price', INFORMS Journal on Computing 31
+ * (2019), from memory.
+ */
+export function* diveFrom(
+  lot: Lot,
+  patterns: Patterns,
+  { taken }: Programme,
+  plan: Plan,
+  random: Random,
+  solve: LinearSolver,
+): Generator<null, Goal> {
+  const left = lot.kinds.map(({ quantity }) => quantity)
+  const columns = new Columns(left)
+  columns.addPlan(plan)
+  for (const { sheet } of taken) columns.add(kindsOf(sheet), sheet)
+  const settled: PatternSheet[] = []
+  const count = plan.boards.length - 1
+  const most = Math.ceil(count * (1 - LAST))
+  while (settled.length < most && left.some((quantity) => quantity > 0)) {
+    const weighed = columns.solvedWith(patterns, NEW_SHEETS, solve)
+    if (weighed.length === 0) break
+    for (const sheet of wholeOf(weighed, random)) {
+      if (settled.length === most) break
+      settled.push(sheet)
+      for (const kind of kindsOf(sheet)) left[kind] = Math.max(0, left[kind]! - 1)
+    }
+    yield null
+  }
+  return goalOf(lot, settled, count)
+}
+
+/** Every sheet as often as it is taken whole; where none is, the one that is most nearly. */
+function wholeOf(weighed: readonly WeighedSheet[], random: Random): PatternSheet[] {
+  const whole = weighed.flatMap(({ sheet, weight }) =>
+    new Array<PatternSheet>(Math.floor(weight + 1 - NEARLY + DUST)).fill(sheet),
+  )
+  if (whole.length > 0) return whole
+  // Which of nearly equal ones is a matter of luck, so that the next dive goes elsewhere.
+  const [first] = weighed
+    .map(({ sheet, weight }) => ({ sheet, key: weight * (1 - 0.2 * random()) }))
+    .sort((a, b) => b.key - a.key)
+  return [first!.sheet]
+}
