@@ -66,6 +66,7 @@ const SHOP: Project['shop'] = {
   trim: 10,
   stages: 3,
   firstCut: 'rip',
+  goals: { isOffcutLarge: true, areSettingsFew: true },
   offcutLeast: { length: 300, width: 150 },
   currency: '€',
   railLength: 2700,

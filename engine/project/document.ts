@@ -147,6 +147,8 @@ export interface Shop {
   readonly trim: Mm
   readonly stages: 2 | 3 | null
   readonly firstCut: 'rip' | 'crosscut' | 'any'
+  /** What is looked for on as few sheets as there can be, the first before the second. */
+  readonly goals: { readonly isOffcutLarge: boolean; readonly areSettingsFew: boolean }
   /** What is left over and at least this long and wide is kept as an offcut. */
   readonly offcutLeast: { readonly length: Mm; readonly width: Mm }
   readonly currency: string

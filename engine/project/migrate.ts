@@ -34,9 +34,15 @@ function withNothingExcluded(saved: Record<string, unknown>): Record<string, unk
   return withEach(saved, 'stock', { isExcluded: false })
 }
 
-/** 3 to 4: sheets can be kept, boards wished from one kind of sheet, and grain can run on. Nothing was wished for. */
+/**
+ * 3 to 4: sheets can be kept, boards wished from one kind of sheet, and grain can run on; none was. What is looked for
+ * besides few sheets can be left out; all of it was looked for.
+ */
 function withNoWishes(saved: Record<string, unknown>): Record<string, unknown> {
-  return withEach({ kept: {}, ...saved }, 'cabinets', { isGrainRunning: false, pins: {} })
+  const { shop } = saved
+  const goals = { isOffcutLarge: true, areSettingsFew: true }
+  const wishing = isFields(shop) ? { ...saved, shop: { goals, ...shop } } : saved
+  return withEach({ kept: {}, ...wishing }, 'cabinets', { isGrainRunning: false, pins: {} })
 }
 
 /** Every thing of a map with more fields than it had. */

@@ -94,7 +94,14 @@ function freeJob({ shop, stock }: Project, rows: readonly CutRow[]): SheetJob {
       }),
     parts: jobParts(rows, stock),
     offcutLeast: shop.offcutLeast,
+    ...goalsOf(shop),
   }
+}
+
+/** Both goals go without saying. */
+function goalsOf({ goals: { isOffcutLarge, areSettingsFew } }: Project['shop']): Pick<SheetJob, 'goals'> {
+  if (isOffcutLarge && areSettingsFew) return {}
+  return { goals: isOffcutLarge ? ['leftover'] : areSettingsFew ? ['settings'] : [] }
 }
 
 /** Rows as parts of a job; the boards of a bank follow each other in their order. A wish for sheets of another material is none. */

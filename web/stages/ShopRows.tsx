@@ -92,6 +92,22 @@ export function ShopRows() {
           ]}
           onChoice={(firstCut) => change({ firstCut })}
         />
+        <label className={fields.check}>
+          <input
+            type="checkbox"
+            checked={shop.goals.isOffcutLarge}
+            onChange={(event) => change({ goals: { ...shop.goals, isOffcutLarge: event.currentTarget.checked } })}
+          />
+          Leave one large offcut on as many sheets
+        </label>
+        <label className={fields.check}>
+          <input
+            type="checkbox"
+            checked={shop.goals.areSettingsFew}
+            onChange={(event) => change({ goals: { ...shop.goals, areSettingsFew: event.currentTarget.checked } })}
+          />
+          Then as few settings as can be
+        </label>
         <LengthField
           label="Rail"
           value={shop.railLength}

@@ -10,6 +10,7 @@ export const SHOP: Shop = {
   trim: 10,
   stages: 3,
   firstCut: 'rip',
+  goals: { isOffcutLarge: true, areSettingsFew: true },
   offcutLeast: { length: 300, width: 150 },
   currency: '€',
   railLength: 2700,

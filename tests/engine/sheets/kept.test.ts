@@ -179,3 +179,15 @@ describe('fronts whose grain runs on', () => {
     expect(job.parts.filter(({ from }) => from === stock)).toHaveLength(banks[0]!.length)
   })
 })
+
+describe('what is looked for besides few sheets', () => {
+  it.each([
+    [true, true, undefined],
+    [true, false, ['leftover']],
+    [false, true, ['settings']],
+    [false, false, []],
+  ])('large offcut %s, few settings %s: the job asks for %j', (isOffcutLarge, areSettingsFew, goals) => {
+    const shop = after(kitchen, { kind: 'editShop', change: { goals: { isOffcutLarge, areSettingsFew } } })
+    expect(derive(shop).sheetJob.goals).toEqual(goals)
+  })
+})

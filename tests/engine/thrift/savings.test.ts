@@ -3,11 +3,12 @@ import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import { newProject } from '../../../engine/project/defaults'
 import type { Project } from '../../../engine/project/document'
+import type { BuildMethod } from '../../../engine/project/method'
 import { newCabinetAt } from '../../../engine/runs/place'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
 import { packSheets } from '../../../engine/sheets/pack'
 import { sheetCount } from '../../../engine/sheets/tally'
-import { dimensionsOf, type Freedom } from '../../../engine/thrift/freedom'
+import { dimensionsOf, editFor, type Freedom } from '../../../engine/thrift/freedom'
 import { savingsOf, type Thrift } from '../../../engine/thrift/savings'
 
 function thriftOf(project: Project, freedoms: readonly Freedom[]): Thrift {
@@ -40,7 +41,36 @@ describe('dimensions that may be left open', () => {
     const names = dimensionsOf(demonstrationKitchen()).map(({ name }) => name)
     expect(names).toContain('depth of the bases')
     expect(names).toContain('height of the uppers')
-    expect(names.filter((name) => /height of the bases|width/.test(name))).toEqual([])
+    expect(names.filter((name) => /height of the bases|width of the (bases|uppers|talls)/.test(name))).toEqual([])
+  })
+})
+
+describe('a rule of a build method', () => {
+  const kitchen = demonstrationKitchen()
+  const method = kitchen.methods[kitchen.method]!
+  const after = (words: RegExp, change: number) => {
+    const [dimension] = dimensionsOf(kitchen).filter(({ name }) => words.test(name))
+    return applyEdit(kitchen, editFor(kitchen, dimension!, change)).methods[kitchen.method]!
+  }
+
+  it.each([
+    [/width of the stretchers/, ({ baseTop }: BuildMethod) => baseTop.kind !== 'full' && baseTop.width, -3],
+    [/height of the kick/, ({ floor }: BuildMethod) => floor.kind !== 'none' && floor.height, 3],
+    [/setback of the shelves/, ({ shelves }: BuildMethod) => shelves.setback, 3],
+  ])('%s is changed the way that makes boards smaller, and nothing else is', (words, measure, by) => {
+    const changed = after(words, 3)
+    expect(Number(measure(changed)) - Number(measure(method))).toBe(by)
+    const same = (one: BuildMethod) => ({ ...one, shelves: null, baseTop: null, nailers: null, floor: null })
+    expect(same(changed)).toEqual(same(method))
+  })
+
+  it('of the nailers is offered where there are some', () => {
+    const id = kitchen.method
+    const nailers = { ...method.nailers, top: true }
+    const nailed = applyEdit(kitchen, { kind: 'editMethod', id, change: { nailers } })
+    const [dimension] = dimensionsOf(nailed).filter(({ name }) => /width of the nailers/.test(name))
+    const { width } = applyEdit(nailed, editFor(nailed, dimension!, 4)).methods[id]!.nailers
+    expect(width).toBe(nailers.width - 4)
   })
 })
 
