@@ -49,6 +49,7 @@ export type {
   CutOrder,
   Front,
   FrontRow,
+  House,
   Interior,
   KeptSheet,
   Material,

@@ -62,6 +62,8 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return withRoom(project, { kept: without(project.kept, [edit.id]) })
     case 'editShop':
       return changed(project, { shop: changed(project.shop, edit.change) })
+    case 'editHouse':
+      return changed(project, { house: changed(project.house, edit.change) })
     case 'editNewCabinet': {
       const start = changed(project.newCabinets[edit.cabinet], edit.change)
       return changed(project, { newCabinets: changed(project.newCabinets, { [edit.cabinet]: start }) })

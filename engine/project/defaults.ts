@@ -27,6 +27,8 @@ export function newProject(unit: 'mm' | 'in', name = 'New project'): Project {
     stock: byId(stockOf(preset)) as Project['stock'],
     kept: {},
     shop: preset.shop,
+    // Studs stand 16 in apart in most framed walls. Source: thehonestcarpenter.com, on hanging wall cabinets.
+    house: { shelfLoad: 'kitchen', doorway: null, studSpacing: inch(16) },
   }
 }
 
@@ -196,10 +198,13 @@ function notchedSides(preset: Preset): BuildMethod {
   }
 }
 
-/** Birch ply weighs 685 kg/m3. Source: a birch plywood datasheet (18 mm: 36.7 kg for 1220 x 2440). */
+/**
+ * Birch ply weighs 685 kg/m3. Source: a birch plywood datasheet (18 mm: 36.7 kg for 1220 x 2440). Its stiffness in bending
+ * along the grain is from memory, on the safe side of what datasheets say for 18 mm.
+ */
 function materialsOf({ boards }: Preset): Material[] {
   return boards.map(({ id, name, nominal, thickness }) => {
-    return { id, name, nominal, thickness, hasGrain: true, density: 685 }
+    return { id, name, nominal, thickness, hasGrain: true, density: 685, stiffness: 9000 }
   })
 }
 

@@ -23,6 +23,7 @@ export interface Project {
   /** Sheets whose layout is settled: they are cut as they are, whatever is laid out anew. */
   readonly kept: ById<KeptId, KeptSheet>
   readonly shop: Shop
+  readonly house: House
 }
 
 export const VERSION = 4
@@ -113,6 +114,8 @@ export interface Material {
   readonly hasGrain: boolean
   /** In kg per cubic metre. */
   readonly density: number
+  /** Modulus of elasticity in bending along the grain, in newtons per square millimetre. */
+  readonly stiffness: number
 }
 
 /** Sheets of one size that can be bought, or offcuts of one size that are there. */
@@ -139,6 +142,16 @@ export interface KeptSheet {
   readonly copies: number
   /** The sheet less its trim. */
   readonly root: Piece
+}
+
+/** What the house and its people ask of the cabinets. */
+export interface House {
+  /** What shelves are to carry. */
+  readonly shelfLoad: 'kitchen' | 'general' | 'books'
+  /** The narrowest way that assembled cabinets are carried through, clear; null where it was not measured. */
+  readonly doorway: { readonly width: Mm; readonly height: Mm } | null
+  /** From stud to stud of a framed wall; null where the wall is of masonry. */
+  readonly studSpacing: Mm | null
 }
 
 export interface Shop {

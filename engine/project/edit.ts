@@ -4,6 +4,7 @@ import type {
   Cabinet,
   CabinetKind,
   Front,
+  House,
   Interior,
   KeptSheet,
   Material,
@@ -44,6 +45,7 @@ export type Edit =
   | { readonly kind: 'keepSheet'; readonly sheet: KeptSheet }
   | { readonly kind: 'releaseSheet'; readonly id: KeptId }
   | { readonly kind: 'editShop'; readonly change: Partial<Shop> }
+  | { readonly kind: 'editHouse'; readonly change: Partial<House> }
   | { readonly kind: 'editNewCabinet'; readonly cabinet: CabinetKind; readonly change: Partial<NewCabinet> }
   | { readonly kind: 'setDisplay'; readonly display: LengthDisplay }
   | { readonly kind: 'rename'; readonly name: string }

@@ -46,6 +46,8 @@ export function labelOf(project: Project, edit: Edit): string {
       return 'Let a kept sheet go'
     case 'editShop':
       return 'Change shop'
+    case 'editHouse':
+      return 'Change house'
     case 'editNewCabinet':
       return `Change new ${edit.cabinet}`
     case 'setDisplay':

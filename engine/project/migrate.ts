@@ -36,13 +36,15 @@ function withNothingExcluded(saved: Record<string, unknown>): Record<string, unk
 
 /**
  * 3 to 4: sheets can be kept, boards wished from one kind of sheet, and grain can run on; none was. What is looked for
- * besides few sheets can be left out; all of it was looked for.
+ * besides few sheets can be left out; all of it was looked for. Boards are as stiff as birch ply, and the house is as houses are.
  */
 function withNoWishes(saved: Record<string, unknown>): Record<string, unknown> {
   const { shop } = saved
   const goals = { isOffcutLarge: true, areSettingsFew: true }
   const wishing = isFields(shop) ? { ...saved, shop: { goals, ...shop } } : saved
-  return withEach({ kept: {}, ...wishing }, 'cabinets', { isGrainRunning: false, pins: {} })
+  const house = { shelfLoad: 'kitchen', doorway: null, studSpacing: 406.4 }
+  const stiff = withEach({ kept: {}, house, ...wishing }, 'materials', { stiffness: 9000 })
+  return withEach(stiff, 'cabinets', { isGrainRunning: false, pins: {} })
 }
 
 /** Every thing of a map with more fields than it had. */

@@ -166,6 +166,7 @@ const material = z.strictObject({
   thickness: field('thickness'),
   hasGrain: flag,
   density: field('density'),
+  stiffness: field('stiffness'),
 })
 
 const stock = z.strictObject({
@@ -222,6 +223,12 @@ const shop = z.strictObject({
   minutes: z.strictObject({ perSetting: field('perSetting'), perCut: field('perCut'), perSheet: field('perSheet') }),
 })
 
+const house = z.strictObject({
+  shelfLoad: oneOf('kitchen', 'general', 'books'),
+  doorway: z.strictObject({ width: measure, height: measure }).nullable(),
+  studSpacing: measure.nullable(),
+})
+
 const display = z.discriminatedUnion('unit', [
   z.strictObject({ unit: z.literal('mm'), step: z.literal([1, 0.5, 0.1], { error: 'it must be 1, 0.5 or 0.1' }) }),
   z.strictObject({ unit: z.literal('in'), step: z.literal([16, 32, 64], { error: 'it must be 16, 32 or 64' }) }),
@@ -243,4 +250,5 @@ export const savedProject = z.strictObject({
   stock: z.record(id, stock),
   kept: z.record(id, keptSheet),
   shop,
+  house,
 })

@@ -55,6 +55,7 @@ export function rulesWith(changes: MethodChanges = {}, thicknesses: Partial<type
       thickness,
       hasGrain: true,
       density: 685,
+      stiffness: 9000,
     }
   })
   return { method: { ...PLAIN, ...changes }, materials: Object.fromEntries(materials.map((one) => [one.id, one])) }

@@ -8,7 +8,15 @@ import type { Material } from '../../../engine/project/document'
 import { packSheets } from '../../../engine/sheets/pack'
 import { crosscut, OFFCUT, part, rip, SHOP, sheets, showStep, WASTE } from './sawyer'
 
-const PLY: Material = { id: 'm1' as MaterialId, name: 'ply', nominal: 18, thickness: 18, hasGrain: true, density: 685 }
+const PLY: Material = {
+  id: 'm1' as MaterialId,
+  name: 'ply',
+  nominal: 18,
+  thickness: 18,
+  hasGrain: true,
+  density: 685,
+  stiffness: 9000,
+}
 
 /** Two sheets alike: two A of 768 x 580 in one strip, B of 1000 x 320 in the other, and an offcut. */
 const GIVEN = sheets({ A: [768, 580], B: [1000, 320] }, [
