@@ -19,4 +19,10 @@ export interface Problem {
   readonly weight: 'know' | 'mind' | 'stop'
   readonly about: About
   readonly message: string
+  /** What was worked out, in words: `9.4 mm`. The message says it too, but not in a column of its own. */
+  readonly measure?: string
+  /** What it is held against, in words. */
+  readonly limit?: string
+  /** Who says so: a publication, or `common practice, no source`. */
+  readonly source?: string
 }

@@ -1,0 +1,45 @@
+import type { Problem } from '../basics/problem'
+import type { FrontFace } from '../cabinets/board'
+import type { Rules } from '../cabinets/build'
+import type { Part } from '../parts/part'
+import type { Cabinet, House, Shop } from '../project/document'
+import type { Edit } from '../project/edit'
+import type { LengthDisplay, Mm } from '../units/length'
+
+/** A problem of which a way out may be known. */
+export interface Finding extends Problem {
+  readonly remedy?: Remedy
+}
+
+/** A way out that was tried on the design before it is offered. */
+export interface Remedy {
+  /** What it does, and the name of the undo step: `Fix the shelves of B3`. */
+  readonly label: string
+  readonly edit: Edit
+}
+
+/** All that the checks of one cabinet look at, wherever it stands along its wall. */
+export interface Checked {
+  readonly cabinet: Cabinet
+  readonly mark: string
+  readonly parts: readonly Part[]
+  readonly fronts: readonly FrontFace[]
+  /** With the cabinet's own choices in its method. */
+  readonly rules: Rules
+  readonly display: LengthDisplay
+  readonly house: House
+  readonly shop: Shop
+  /** From the floor to the ceiling; null where it has no wall. */
+  readonly wallHeight: Mm | null
+}
+
+/** What the trade does without anyone having published it. */
+export const PRACTICE = 'common practice, no source'
+
+/** The findings about a cabinet begin with its mark, as those of its build do. */
+export function about(
+  { cabinet, mark }: Pick<Checked, 'cabinet' | 'mark'>,
+  { message, ...rest }: Omit<Finding, 'about'>,
+): Finding {
+  return { ...rest, about: { kind: 'cabinet', cabinet: cabinet.id }, message: `${mark}: ${message}` }
+}

@@ -1,0 +1,39 @@
+import { formatWithUnit } from '../units/format'
+import type { LengthDisplay, Mm } from '../units/length'
+import { KG_PER_POUND, NEWTON_PER_KG, PSF } from './load'
+
+/** Lengths, weights and loads as findings say them, in the units of the project. */
+export interface Say {
+  readonly length: (length: Mm) => string
+  /** From kg. */
+  readonly weight: (kg: number) => string
+  /** From newtons per square millimetre. */
+  readonly load: (pressure: number) => string
+}
+
+const MM2_PER_M2 = 1e6
+
+/** Small measures need finer steps than a tape has: tenths of a millimetre, or 1/64 of an inch. */
+export function sayIn({ unit }: LengthDisplay): Say {
+  const fine: LengthDisplay = unit === 'mm' ? { unit, step: 0.1 } : { unit, step: 64 }
+  const isMetric = unit === 'mm'
+  return {
+    length: (length) => formatWithUnit(length, fine),
+    weight: (kg) => (isMetric ? `${Math.round(kg)} kg` : `${Math.round(kg / KG_PER_POUND)} lb`),
+    load: (pressure) =>
+      isMetric
+        ? `${Math.round((pressure * MM2_PER_M2) / NEWTON_PER_KG)} kg per m²`
+        : `${Math.round(pressure / PSF)} lb per sq ft`,
+  }
+}
+
+/** A value and the limit it breaks, as lengths; to the hundredth of a millimetre where they would look the same. */
+export function beside(value: Mm, limit: Mm, say: Say): readonly [string, string] {
+  const shown = [say.length(value), say.length(limit)] as const
+  return shown[0] === shown[1] ? [`${value.toFixed(2)} mm`, `${limit.toFixed(2)} mm`] : shown
+}
+
+/** `1 loose shelf`, `2 loose shelves`. */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`
+}
