@@ -5,16 +5,23 @@ import { once, remember } from './basics/remember'
 import type { FrontFace } from './cabinets/board'
 import { type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
+import { besideFindings } from './checks/beside'
+import { cabinetFindings } from './checks/cabinetFindings'
+import type { Finding } from './checks/finding'
+import { standingFindings } from './checks/standing'
 import { cutListOf } from './cutlist/cutListOf'
 import type { CutList, CutRow } from './cutlist/row'
 import { type HardwareRow, hardwareOf } from './hardware/hardwareOf'
 import type { Part } from './parts/part'
 import { partsOf } from './parts/partsOf'
-import type { Cabinet, CabinetKind, Project } from './project/document'
+import type { Cabinet, CabinetKind, House, Project, Shop } from './project/document'
+import type { BuildMethod } from './project/method'
+import { find } from './project/references'
 import { misfits } from './runs/fit'
 import type { SheetJob } from './sheets/job'
 import { sheetOrderOf } from './sheets/jobOf'
 import { stockProblems } from './sheets/stockProblems'
+import type { Mm } from './units/length'
 
 /** A cabinet with all that was worked out for it alone: the same object until something it depends on changes. */
 export interface DerivedCabinet {
@@ -40,7 +47,7 @@ export interface Derived {
   readonly sheetJob: SheetJob
   /** The kept sheets that come first in every layout, in their order. */
   readonly heldSheets: readonly KeptId[]
-  readonly problems: readonly Problem[]
+  readonly problems: readonly Finding[]
 }
 
 /**
@@ -53,8 +60,9 @@ export const derive: (project: Project) => Derived = remember((project: Project)
   const listed = once(() => listOf(cabinets, project.materials))
   const order = once(() => sheetOrderOf(project, listed().cutList.rows))
   const problems = once(() => [
-    ...cabinets.flatMap((cabinet) => cabinet.problems),
+    ...cabinets.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
     ...placeProblems(project),
+    ...placeFindings(project, cabinets),
     ...stockProblems(project, listed().cutList.rows, order()),
   ])
   return {
@@ -181,4 +189,42 @@ function placeProblems(project: Project): Problem[] {
   return misfits(project).map(({ cabinet, why }): Problem => {
     return { weight: 'stop', about: { kind: 'cabinet', cabinet: cabinet.id }, message: why }
   })
+}
+
+interface Looked {
+  readonly house: House
+  readonly shop: Shop
+  readonly wallHeight: Mm | null
+  readonly findings: readonly Finding[]
+}
+
+/** What the checks said of a cabinet last. Its boards are the same object while it is only moved. */
+const lookedAt = new WeakMap<readonly Part[], Looked>()
+
+function findingsOf({ cabinet, mark, parts, fronts }: DerivedCabinet, project: Project): readonly Finding[] {
+  const { house, shop, display, materials } = project
+  const wallHeight = find(project.walls, cabinet.wall)?.height ?? null
+  const before = lookedAt.get(parts)
+  if (before && before.house === house && before.shop === shop && before.wallHeight === wallHeight) {
+    return before.findings
+  }
+  const rules = { method: methodOf(cabinet, project), materials, display }
+  const findings = cabinetFindings({ cabinet, mark, parts, fronts, rules, display, house, shop, wallHeight })
+  lookedAt.set(parts, { house, shop, wallHeight, findings })
+  return findings
+}
+
+function methodOf({ method, overrides }: Cabinet, { methods, method: usual }: Project): BuildMethod {
+  return withOverrides(methods[method ?? usual]!, overrides)
+}
+
+/** What depends on where a cabinet stands and on what is beside it. */
+function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): Finding[] {
+  const standing = cabinets.map(({ cabinet, mark, fronts }) => {
+    const { frontMount, frontMaterial } = methodOf(cabinet, project)
+    const thickness = project.materials[frontMaterial]?.thickness ?? 0
+    return { cabinet, mark, fronts, frontThickness: frontMount === 'inset' || fronts.length === 0 ? 0 : thickness }
+  })
+  const boxes = cabinets.map(({ cabinet }) => cabinet)
+  return [...besideFindings(project, standing), ...standingFindings(project, boxes)]
 }

@@ -1,4 +1,5 @@
 import type { House } from '../project/document'
+import type { Mm } from '../units/length'
 
 /** A pound in kg, exactly. */
 export const KG_PER_POUND = 0.45359237
@@ -30,3 +31,8 @@ export const SHELF_LOADS: Readonly<Record<House['shelfLoad'], ShelfLoad>> = {
 
 /** No shelf is asked to carry more in all: 200 lb, in newtons. Source: Architectural Woodwork Standards (2009), 1.2.21.2. */
 export const MOST_ON_A_SHELF = 200 * KG_PER_POUND * NEWTON_PER_KG
+
+/** What an even load comes to on a shelf of so many mm, in newtons. */
+export function loadOfShelf(length: Mm, width: Mm, pressure: number): number {
+  return Math.min(pressure * length * width, MOST_ON_A_SHELF)
+}

@@ -1,5 +1,5 @@
 import type { Mm } from '../units/length'
-import { MOST_ON_A_SHELF } from './load'
+import { loadOfShelf } from './load'
 
 /** How the ends of a shelf are held: on pins, let into dadoes, or so that they cannot tilt at all. */
 export type Ends = 'resting' | 'housed' | 'clamped'
@@ -21,11 +21,6 @@ export interface Bearing {
  */
 const SHARES: Readonly<Record<Ends, number>> = { resting: 1, housed: (1 + 1 / 5) / 2, clamped: 1 / 5 }
 
-/** What lies on a board under an even load, in newtons: never more than is put on one shelf. */
-export function loadOn(span: Mm, { depth }: Bearing, pressure: number): number {
-  return Math.min(pressure * depth * span, MOST_ON_A_SHELF)
-}
-
 /**
  * How far the middle of the board goes down at once, in mm: 5 w L^4 / (384 E I) where it rests on its ends, with
  * I = b t^3 / 12. General mechanics. `pressure` in newtons per square millimetre.
@@ -37,7 +32,7 @@ export function loadOn(span: Mm, { depth }: Bearing, pressure: number): number {
 export function sagOf(span: Mm, board: Bearing, pressure: number): Mm {
   const { depth, thickness, stiffness, ends } = board
   const inertia = (depth * thickness ** 3) / 12
-  return (SHARES[ends] * 5 * loadOn(span, board, pressure) * span ** 3) / (384 * stiffness * inertia)
+  return (SHARES[ends] * 5 * loadOfShelf(span, depth, pressure) * span ** 3) / (384 * stiffness * inertia)
 }
 
 /** Halving ten metres so often leaves far less than a tick. */

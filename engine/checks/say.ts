@@ -19,12 +19,16 @@ export function sayIn({ unit }: LengthDisplay): Say {
   const isMetric = unit === 'mm'
   return {
     length: (length) => formatWithUnit(length, fine),
-    weight: (kg) => (isMetric ? `${Math.round(kg)} kg` : `${Math.round(kg / KG_PER_POUND)} lb`),
+    weight: (kg) => (isMetric ? `${inTenths(kg)} kg` : `${inTenths(kg / KG_PER_POUND)} lb`),
     load: (pressure) =>
       isMetric
         ? `${Math.round((pressure * MM2_PER_M2) / NEWTON_PER_KG)} kg per m²`
         : `${Math.round(pressure / PSF)} lb per sq ft`,
   }
+}
+
+function inTenths(weight: number): number {
+  return Math.round(weight * 10) / 10
 }
 
 /** A value and the limit it breaks, as lengths; to the hundredth of a millimetre where they would look the same. */

@@ -30,7 +30,7 @@ describe('a sheet that is kept', () => {
     expect(heldSheets).toEqual(['q1'])
     expect(answer.sheets[0]!.root).toEqual(sheet.root)
     expect(verify(sheetJob, answer)).toEqual([])
-    expect(problems).toEqual([])
+    expect(problems.filter(({ about }) => about.kind === 'kept')).toEqual([])
   })
 
   it('is still kept when the file is opened again, and undone by letting it go', () => {
@@ -73,7 +73,8 @@ describe('a sheet that is kept', () => {
   it('is held once: a second of the same boards is not', () => {
     const twice = after(kept, { kind: 'keepSheet', sheet: { ...sheet, id: 'q2' as KeptId, order: 1, copies: 50 } })
     expect(derive(twice).heldSheets).toEqual(['q1'])
-    expect(derive(twice).problems.map(({ about }) => about)).toEqual([{ kind: 'kept', sheet: 'q2' }])
+    const outgrown = derive(twice).problems.map(({ about }) => about)
+    expect(outgrown.filter(({ kind }) => kind === 'kept')).toEqual([{ kind: 'kept', sheet: 'q2' }])
   })
 
   it.each([

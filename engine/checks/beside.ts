@@ -1,0 +1,140 @@
+import type { FrontFace } from '../cabinets/board'
+import type { Cabinet, Project } from '../project/document'
+import { markOf } from '../project/mark'
+import { find } from '../project/references'
+import { fitOf } from '../runs/fit'
+import { rightEdge, sharedBy } from '../runs/lane'
+import { gapsBeside, othersBeside } from '../runs/neighbours'
+import { pushNeighbours } from '../runs/push'
+import { type Mm, settle } from '../units/length'
+import { about, type Finding, PRACTICE, type Remedy } from './finding'
+import { sayIn } from './say'
+
+/** A cabinet with its fronts where it stands. */
+export interface Standing {
+  readonly cabinet: Cabinet
+  readonly mark: string
+  readonly fronts: readonly FrontFace[]
+  /** Of its doors and drawer fronts; 0 where they are inset and stand no further out. */
+  readonly frontThickness: Mm
+}
+
+type Side = 'left' | 'right'
+const SIDES: readonly Side[] = ['left', 'right']
+
+/** What a handle stands out from its door, and how far from the free edge it sits. Common practice, no source. */
+const HANDLE_OUT: Mm = 40
+const HANDLE_IN: Mm = 50
+
+/** Walls are not straight: installers ask for so much beside a cabinet at one. */
+const INSTALLERS_GAP: Mm = 25
+const INSTALLERS_SOURCE = 'a drafting course page: 25 to 28 mm at walls for installers'
+
+/** Doors and drawers that meet a wall or a deeper neighbour when they are opened: one finding for each cabinet. */
+export function besideFindings(project: Project, standing: readonly Standing[]): Finding[] {
+  const outOf = new Map(standing.map((one) => [one.cabinet.id, settle(one.cabinet.depth + one.frontThickness)]))
+  return standing.flatMap((one) => {
+    if (one.fronts.length === 0) return []
+    const gaps = gapsBeside(project, one.cabinet)
+    const hinged = SIDES.flatMap((side) => hingedFinding(one, side, gaps[side].gap, project, outOf))
+    return hinged.length > 0 ? hinged.slice(0, 1) : SIDES.flatMap((side) => hardFinding(one, side, gaps[side], project))
+  })
+}
+
+/** The doors whose hinges are at a side of the cabinet. */
+function hingedAt({ fronts }: Standing, side: Side): FrontFace[] {
+  const edge = (face: FrontFace) => (side === 'left' ? face.rect.left : -face.rect.left - face.rect.width)
+  const outermost = Math.min(...fronts.map(edge))
+  return fronts.filter((face) => face.kind === 'door' && face.hinge === side && edge(face) === outermost)
+}
+
+/**
+ * A door that is opened square stands along the wall, and its handle wants room there.
+ *
+ *      wall |  |door, opened          wall | handle meets the wall
+ *           |  |=o handle                  |o=|
+ *           |__|________                   |__|________
+ */
+function hingedFinding(
+  one: Standing,
+  side: Side,
+  gap: Mm,
+  project: Project,
+  outOf: ReadonlyMap<Cabinet['id'], Mm>,
+): Finding[] {
+  const doors = hingedAt(one, side)
+  const widest = Math.max(0, ...doors.map(({ rect }) => rect.width))
+  if (widest === 0 || gap < 0 || gap >= HANDLE_OUT) return []
+  const against = obstacleAt(one, side, widest, project, outOf)
+  if (!against) return []
+  const say = sayIn(project.display)
+  const filler = settle(HANDLE_OUT - gap)
+  const message =
+    `a door hinged at its ${side} opens against ${against}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
+    `Put a filler of ${say.length(filler)} there, or hinge it at the other side.`
+  const remedy = fillerRemedy(one, side, filler, project) ?? turnRemedy(one, side)
+  return [
+    about(one, {
+      ...{ weight: 'mind', message, measure: say.length(gap), limit: say.length(HANDLE_OUT), source: PRACTICE },
+      ...(remedy ? { remedy } : {}),
+    }),
+  ]
+}
+
+/** The wall end, or a neighbour that stands out as far as the handle of the opened door. */
+function obstacleAt(
+  { cabinet, frontThickness }: Standing,
+  side: Side,
+  doorWidth: Mm,
+  project: Project,
+  outOf: ReadonlyMap<Cabinet['id'], Mm>,
+): string | null {
+  if (gapsBeside(project, cabinet)[side].to === 'the wall end') return 'the wall end'
+  const own = cabinet.depth + frontThickness
+  const reach = own + doorWidth - HANDLE_IN
+  const deep = othersBeside(project, cabinet).find((other) => {
+    const gap = side === 'left' ? cabinet.left - rightEdge(other) : other.left - rightEdge(cabinet)
+    const isNear = gap >= 0 && gap < HANDLE_OUT && sharedBy(cabinet, other).y > 0
+    return isNear && (outOf.get(other.id) ?? 0) >= reach
+  })
+  return deep ? markOf(deep) : null
+}
+
+/** Room for a filler, when everything then fits: the cabinet moves away and pushes its neighbours along. */
+function fillerRemedy({ cabinet, mark }: Standing, side: Side, filler: Mm, project: Project): Remedy | null {
+  const moved = { ...cabinet, left: settle(cabinet.left + (side === 'left' ? filler : -filler)) }
+  const pushed = pushNeighbours(project, moved)
+  if (pushed === null) return null
+  const shapes = [{ id: cabinet.id, left: moved.left }, ...pushed]
+  const others = pushed.flatMap(({ id, left }) => {
+    const other = find(project.cabinets, id)
+    return other && left !== undefined ? [{ ...other, left }] : []
+  })
+  if (!fitOf(project, [moved, ...others]).fits) return null
+  return { label: `Leave room for a filler beside ${mark}`, edit: { kind: 'shapeCabinets', shapes } }
+}
+
+/** A single door can be hinged at the other side. */
+function turnRemedy({ cabinet: { id, front }, mark }: Standing, side: Side): Remedy | null {
+  if (front.kind !== 'door' || front.hinge !== side) return null
+  const turned = { kind: 'door', hinge: side === 'left' ? 'right' : 'left' } as const
+  return { label: `Hinge ${mark} at the other side`, edit: { kind: 'setFront', ids: [id], front: turned } }
+}
+
+/** Nothing opens against the wall, but a front hard against it rubs where the wall comes forward. */
+function hardFinding(one: Standing, side: Side, { gap, to }: { gap: Mm; to: string }, project: Project): Finding[] {
+  if (to !== 'the wall end' || gap < 0 || gap >= INSTALLERS_GAP) return []
+  const say = sayIn(project.display)
+  const filler = settle(INSTALLERS_GAP - gap)
+  const message =
+    `its fronts are ${say.length(gap)} from the ${side} end of the wall; walls are not straight, so ${say.length(INSTALLERS_GAP)} ` +
+    'with a filler that is scribed to it is usual.'
+  const remedy = fillerRemedy(one, side, filler, project)
+  return [
+    about(one, {
+      ...{ weight: 'know', message, measure: say.length(gap), limit: say.length(INSTALLERS_GAP) },
+      source: INSTALLERS_SOURCE,
+      ...(remedy ? { remedy } : {}),
+    }),
+  ]
+}

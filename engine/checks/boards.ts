@@ -1,0 +1,26 @@
+import type { BoardRole } from '../cabinets/board'
+import { type Box, boxAround } from '../geometry/box'
+import { toCabinet } from '../geometry/placement'
+import type { Part } from '../parts/part'
+import { type Mm, settle } from '../units/length'
+
+/** Where a board lies in its cabinet. */
+export function boxOf({ placement, length, width, thickness }: Part): Box {
+  return boxAround(toCabinet(placement, 0, 0, 0), toCabinet(placement, length, width, thickness))
+}
+
+export function withRole(parts: readonly Part[], ...roles: readonly BoardRole[]): Part[] {
+  return parts.filter(({ role }) => roles.includes(role))
+}
+
+/** Between the uprights left and right of a level board, without what it sinks into them; its length where there are none. */
+export function clearSpan(board: Part, parts: readonly Part[]): Mm {
+  const { min, max } = boxOf(board)
+  const middle = (min.x + max.x) / 2
+  const uprights = withRole(parts, 'leftSide', 'rightSide', 'partition')
+    .map(boxOf)
+    .filter((box) => box.min.y < max.y && min.y < box.max.y)
+  const left = Math.max(...uprights.filter((box) => box.max.x <= middle).map((box) => box.max.x))
+  const right = Math.min(...uprights.filter((box) => box.min.x >= middle).map((box) => box.min.x))
+  return Number.isFinite(right - left) ? settle(right - left) : board.length
+}

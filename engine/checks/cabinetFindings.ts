@@ -1,0 +1,22 @@
+import { boringFindings } from './boring'
+import { carryingFindings } from './carrying'
+import { doorFindings } from './door'
+import { drawerFindings } from './drawer'
+import type { Checked, Finding } from './finding'
+import { hangingFindings } from './hanging'
+import { narrowFindings } from './narrow'
+import { shelfFindings } from './shelf'
+
+/** Whether a cabinet holds, opens, can be cut and can be brought in, wherever along its wall it stands. */
+export function cabinetFindings(checked: Checked): Finding[] {
+  if (checked.parts.length === 0) return []
+  return [
+    ...shelfFindings(checked),
+    ...doorFindings(checked),
+    ...drawerFindings(checked),
+    ...hangingFindings(checked),
+    ...boringFindings(checked),
+    ...narrowFindings(checked),
+    ...carryingFindings(checked),
+  ]
+}

@@ -1,0 +1,90 @@
+import { boardWeight } from '../breakdown/lift'
+import { hingesFor } from '../hardware/hardwareOf'
+import type { Part } from '../parts/part'
+import { inch, type Mm, settle } from '../units/length'
+import { withRole } from './boards'
+import { about, type Checked, type Finding, PRACTICE } from './finding'
+import { beside, counted, sayIn } from './say'
+
+const HINGE_CHART = "a hinge maker's chart of hinges by door height and weight"
+/** The chart ends with five hinges; `hingesFor` says one more where it has no answer. */
+const MOST_HINGES = 5
+
+/** From the end of a door to its first hinge. Source: a forum thread ('3 in always seems to work'). */
+const HINGE_FROM_END: Mm = inch(3)
+
+/** Higher doors of sheet goods bow with the seasons, the more the narrower they are. Common practice, no source. */
+const BOWS_OVER: Mm = 1600
+const SLENDER = 4
+
+/** Doors that are too much for their hinges, and doors that will not stay flat: one finding of each kind. */
+export function doorFindings(checked: Checked): Finding[] {
+  const doors = withRole(checked.parts, 'door').map((part) => ({ part, kg: weightOf(part, checked) }))
+  return [...hingeFinding(doors, checked), ...spreadFinding(doors, checked), ...bowFinding(doors, checked)]
+}
+
+interface Door {
+  readonly part: Part
+  readonly kg: number
+}
+
+function weightOf({ material, length, width, thickness }: Part, { rules }: Checked): number {
+  return boardWeight(length, width, thickness, rules.materials[material]?.density ?? 0)
+}
+
+/** Off the chart is too much; a weight that asks for more hinges than the height does is good to know. */
+function hingeFinding(doors: readonly Door[], checked: Checked): Finding[] {
+  const heaviest = doors.reduce<Door | null>((most, door) => (most && most.kg >= door.kg ? most : door), null)
+  if (!heaviest) return []
+  const { part, kg } = heaviest
+  const say = sayIn(checked.display)
+  const hinges = hingesFor(part.length, kg)
+  const door = `a door of ${say.length(part.length)} x ${say.length(part.width)} weighs ${say.weight(kg)}`
+  const common = { measure: say.weight(kg), source: HINGE_CHART }
+  if (hinges > MOST_HINGES) {
+    const message = `${door}; no number of hinges on the chart carries it: ${MOST_HINGES} are the most. Divide it, or make it lighter.`
+    return [about(checked, { ...common, weight: 'stop', message, limit: `${MOST_HINGES} hinges` })]
+  }
+  const byHeight = hingesFor(part.length, 0)
+  if (hinges <= byHeight) return []
+  const message = `${door}, so it takes ${hinges} hinges; by its height ${byHeight} would do.`
+  return [about(checked, { ...common, weight: 'know', message, limit: `${hinges} hinges` })]
+}
+
+/** A door hangs on a lever as long as it is wide, and its hinges hold it the better the farther apart they are. */
+function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
+  const spreadOf = ({ length }: Part) => settle(length - 2 * HINGE_FROM_END)
+  const wide = doors.filter(({ part }) => spreadOf(part) <= part.width)
+  const worst = wide[0]?.part
+  if (!worst) return []
+  const [spread, width] = beside(spreadOf(worst), worst.width, sayIn(checked.display))
+  const message =
+    `the hinges of ${counted(wide.length, 'door')} would be ${spread} apart from the top one to the bottom one; ` +
+    `that must be more than the ${width} that a door is wide. A pair, or a flap, hangs better.`
+  const remedy =
+    checked.cabinet.front.kind === 'door'
+      ? {
+          label: `Hang a pair on ${checked.mark}`,
+          edit: { kind: 'setFront', ids: [checked.cabinet.id], front: { kind: 'pair' } } as const,
+        }
+      : null
+  const isBetter = spreadOf(worst) > (worst.width - checked.rules.method.fronts.gap) / 2
+  return [
+    about(checked, {
+      ...{ weight: 'mind', message, measure: spread, limit: width, source: HINGE_CHART },
+      ...(remedy && isBetter ? { remedy } : {}),
+    }),
+  ]
+}
+
+function bowFinding(doors: readonly Door[], checked: Checked): Finding[] {
+  const slender = doors.filter(({ part }) => part.length > BOWS_OVER && part.length > SLENDER * part.width)
+  const tallest = slender.reduce((most, { part }) => Math.max(most, part.length), 0)
+  if (slender.length === 0) return []
+  const say = sayIn(checked.display)
+  const message =
+    `${counted(slender.length, 'door')} of up to ${say.length(tallest)} high and more than ${SLENDER} times as high as wide: ` +
+    `over ${say.length(BOWS_OVER)} a door of sheet goods often bows. Let a straightener in, or divide it.`
+  const limit = say.length(BOWS_OVER)
+  return [about(checked, { weight: 'know', message, measure: say.length(tallest), limit, source: PRACTICE })]
+}

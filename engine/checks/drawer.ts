@@ -1,0 +1,57 @@
+import { boardWeight } from '../breakdown/lift'
+import type { Part } from '../parts/part'
+import { withRole } from './boards'
+import { about, type Checked, type Finding } from './finding'
+import { KG_PER_POUND, NEWTON_PER_KG, PSF } from './load'
+import { counted, sayIn } from './say'
+
+/** An even load on the bottom of a drawer. Source: ANSI/KCMA A161.1, 7.1, as reproduced by a panel trader. */
+const DRAWER_LOAD = 15 * PSF
+const LOAD_SOURCE = 'load: ANSI/KCMA A161.1, 7.1, as reproduced by a panel trader'
+
+/** What a pair of slides carries at rest, by class, in kg. Source: Architectural Woodwork Standards (2009), appendix B. */
+const CLASSES = [50, 75, 100].map((pounds) => pounds * KG_PER_POUND)
+const CLASS_SOURCE = 'classes of slides: Architectural Woodwork Standards (2009), appendix B, p. 584'
+
+/**
+ * The class of slides that the heaviest drawer asks for, where the least one will not do. The project does not know
+ * which slides are bought, so the class is what is told.
+ */
+export function drawerFindings(checked: Checked): Finding[] {
+  const drawers = withRole(checked.parts, 'drawerBottom').map((bottom) => drawerWeight(bottom, checked))
+  const heavy = drawers.filter(({ whole }) => whole > CLASSES[0]!)
+  if (heavy.length === 0) return []
+  const { whole, held } = heavy.reduce((a, b) => (b.whole > a.whole ? b : a))
+  const say = sayIn(checked.display)
+  const kind = CLASSES.find((most) => whole <= most)
+  const most = say.weight(kind ?? CLASSES.at(-1)!)
+  const weighs = `${counted(heavy.length, 'drawer')} with up to ${say.weight(held)} in it, ${say.weight(whole)} with its boards`
+  const way = kind
+    ? `slides of the class for ${most} at least, not the one for ${say.weight(CLASSES[0]!)}.`
+    : `the strongest usual class carries ${most}. Ask for slides that are rated for it, or make two of it.`
+  return [
+    about(checked, {
+      weight: kind ? 'know' : 'mind',
+      message: `${weighs}: ${way}`,
+      measure: say.weight(whole),
+      limit: most,
+      source: `${LOAD_SOURCE}; ${CLASS_SOURCE}`,
+    }),
+  ]
+}
+
+/** In kg: what lies in the drawer, and that with its box and its front. */
+function drawerWeight(bottom: Part, { parts, rules }: Checked): { readonly held: number; readonly whole: number } {
+  const { number } = bottom
+  const boards = [
+    ...withRole(parts, 'drawerBottom', 'drawerBoxFront', 'drawerBoxBack', 'drawerFront').filter(
+      (part) => part.number === number,
+    ),
+    ...withRole(parts, 'drawerSide').filter((part) => Math.ceil(part.number / 2) === number),
+  ]
+  const held = (DRAWER_LOAD * bottom.length * bottom.width) / NEWTON_PER_KG
+  const own = boards.reduce((sum, { material, length, width, thickness }) => {
+    return sum + boardWeight(length, width, thickness, rules.materials[material]?.density ?? 0)
+  }, 0)
+  return { held, whole: held + own }
+}

@@ -1,0 +1,165 @@
+import { buildCabinet } from '../cabinets/buildCabinet'
+import type { Part } from '../parts/part'
+import { partsOf } from '../parts/partsOf'
+import type { House, Interior } from '../project/document'
+import { inch, type Mm } from '../units/length'
+import { clearSpan, withRole } from './boards'
+import { about, type Checked, type Finding, type Remedy } from './finding'
+import { KITCHEN_TEST, SHELF_LOADS } from './load'
+import { type Bearing, greatestSpan, sagOf } from './sag'
+import { beside, sayIn } from './say'
+
+/** What a board bears between two uprights, and what the maker calls it. */
+interface Borne extends Bearing {
+  readonly span: Mm
+  readonly one: string
+  readonly many: string
+}
+
+/** A sag that is too much by somebody's word. */
+interface Limit {
+  readonly weight: Finding['weight']
+  /** For a span, in mm. */
+  readonly at: (span: Mm) => Mm
+  readonly words: string
+  readonly source: string
+  /** Held against what is left of it after years, and not against what shows at once. */
+  readonly isInTime: boolean
+}
+
+/**
+ * An even load that stays lets the sag grow by half, or more: this is the least. Source: Building Furniture (Fine
+ * Woodworking, 2007), page 25; mdf-info.eu, 'MDF shelves and storage units', says the same.
+ */
+const IN_TIME = 1.5
+const CREEP_SOURCE = 'growth by half in time: Building Furniture (Fine Woodworking, 2007), p. 25, and mdf-info.eu'
+
+const CASEWORK_SAG = 'Architectural Woodwork Standards (2009), section 10, 1.2.21.3'
+
+const STANDARD: Limit = {
+  weight: 'stop',
+  at: (span) => span / 144,
+  words: '1/144 of the span',
+  source: CASEWORK_SAG,
+  isInTime: false,
+}
+
+/** A 16th of an inch to the foot, and never over a quarter of an inch. */
+const KITCHEN: Limit = {
+  weight: 'mind',
+  at: (span) => Math.min(span / 192, inch(0.25)),
+  words: '1/192 of the span and at most 1/4 in',
+  source: KITCHEN_TEST,
+  isInTime: false,
+}
+
+const STANDARD_IN_TIME: Limit = {
+  ...STANDARD,
+  weight: 'mind',
+  source: `${CASEWORK_SAG}; ${CREEP_SOURCE}`,
+  isInTime: true,
+}
+
+/** A 32nd of an inch to the foot. */
+const SEEN: Limit = {
+  weight: 'know',
+  at: (span) => span / 384,
+  words: '1/384 of the span, what the eye notices',
+  source: `Building Furniture (Fine Woodworking, 2007), p. 25; ${CREEP_SOURCE}`,
+  isInTime: true,
+}
+
+/** The gravest first. */
+function limitsFor(load: House['shelfLoad']): readonly Limit[] {
+  return [STANDARD, load === 'kitchen' ? KITCHEN : STANDARD_IN_TIME, SEEN]
+}
+
+/** The shelves that sag too much under what the house asks of them: the worst of each cabinet, with a way out. */
+export function shelfFindings(checked: Checked): Finding[] {
+  const worst = worstOf(checked)
+  if (!worst) return []
+  const { board, limit, count } = worst
+  const { pressure, source } = SHELF_LOADS[checked.house.shelfLoad]
+  const say = sayIn(checked.display)
+  const factor = limit.isInTime ? IN_TIME : 1
+  const [sag, most] = beside(factor * sagOf(board.span, board, pressure), limit.at(board.span), say)
+  const holds = greatestSpan(board, pressure, (span) => limit.at(span) / factor)
+  const remedy = limit.weight === 'know' ? null : remedyFor(checked)
+  const held = board.ends === 'resting' ? 'on pins' : '(housed, so judged half way between resting and clamped)'
+  const when = limit.isInTime ? 'in the course of years' : 'at once'
+  return [
+    about(checked, {
+      weight: limit.weight,
+      message:
+        `${count === 1 ? `the ${board.one}` : `${count} ${board.many}`} of ${say.length(board.span)} ${held} would sag ${sag} ${when} under ` +
+        `${say.load(pressure)}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds.`,
+      measure: sag,
+      limit: most,
+      source: source === limit.source ? source : `${limit.source}; load: ${source}`,
+      ...(remedy ? { remedy } : {}),
+    }),
+  ]
+}
+
+interface Worst {
+  readonly board: Borne
+  readonly limit: Limit
+  /** How many like it break the same limit. */
+  readonly count: number
+}
+
+function worstOf({ parts, rules, cabinet, house }: Checked): Worst | null {
+  const { pressure } = SHELF_LOADS[house.shelfLoad]
+  const borne = parts.flatMap((part) => bornBy(part, parts, { rules, cabinet }))
+  for (const limit of limitsFor(house.shelfLoad)) {
+    const excess = (board: Borne) =>
+      ((limit.isInTime ? IN_TIME : 1) * sagOf(board.span, board, pressure)) / limit.at(board.span)
+    const over = borne.filter((board) => excess(board) > 1)
+    if (over.length === 0) continue
+    const board = over.reduce((a, b) => (excess(b) > excess(a) ? b : a))
+    return { board, limit, count: over.filter(({ one }) => one === board.one).length }
+  }
+  return null
+}
+
+/** Shelves, and the bottom of what hangs: what stands has its floor under the bottom. */
+function bornBy(part: Part, parts: readonly Part[], { rules, cabinet }: Pick<Checked, 'rules' | 'cabinet'>): Borne[] {
+  const stiffness = rules.materials[part.material]?.stiffness
+  if (!stiffness) return []
+  const board = { depth: part.width, thickness: part.thickness, stiffness }
+  const housed = { ...board, ends: 'housed', span: clearSpan(part, parts) } as const
+  switch (part.role) {
+    case 'adjustableShelf':
+      return [{ ...board, ends: 'resting', span: part.length, one: 'loose shelf', many: 'loose shelves' }]
+    case 'fixedShelf':
+      return rules.method.fixedShelf === 'pinned'
+        ? [{ ...board, ends: 'resting', span: part.length, one: 'fixed shelf', many: 'fixed shelves' }]
+        : [{ ...housed, one: 'fixed shelf', many: 'fixed shelves' }]
+    case 'bottom':
+      return cabinet.kind === 'upper' ? [{ ...housed, one: 'bottom', many: 'bottoms' }] : []
+    default:
+      return []
+  }
+}
+
+/** A way out is offered when the cabinet can be built so and nothing of it then sags past more than the eye notices. */
+function remedyFor(checked: Checked): Remedy | null {
+  const { cabinet, mark, parts } = checked
+  const { fixedShelves, adjustableShelves, partition } = cabinet.interior
+  const isLoose = withRole(parts, 'adjustableShelf').length > 0
+  const fixed: Interior = { fixedShelves: fixedShelves + adjustableShelves, adjustableShelves: 0, partition }
+  const parted: Interior = { ...cabinet.interior, partition: { at: 0.5 } }
+  const isSound = (interior: Interior) => holdsWith(interior, checked)
+  const edit = (interior: Interior) => ({ kind: 'setInterior', ids: [cabinet.id], interior }) as const
+  if (isLoose && isSound(fixed)) return { label: `Fix the shelves of ${mark}`, edit: edit(fixed) }
+  if (!partition && isSound(parted)) return { label: `Put a partition into ${mark}`, edit: edit(parted) }
+  return null
+}
+
+function holdsWith(interior: Interior, checked: Checked): boolean {
+  const cabinet = { ...checked.cabinet, interior }
+  const build = buildCabinet(cabinet, checked.rules)
+  if (build.problems.length > buildCabinet(checked.cabinet, checked.rules).problems.length) return false
+  const worst = worstOf({ ...checked, cabinet, parts: partsOf(build, checked.rules) })
+  return worst === null || worst.limit.weight === 'know'
+}

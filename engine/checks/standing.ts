@@ -1,0 +1,26 @@
+import type { Cabinet, Project } from '../project/document'
+import { markOf } from '../project/mark'
+import { gapsBeside } from '../runs/neighbours'
+import type { Mm } from '../units/length'
+import { about, type Finding, PRACTICE } from './finding'
+import { sayIn } from './say'
+
+/** Wider gaps than this are no neighbour to be screwed to. Common practice, no source. */
+const NEAR: Mm = 5
+
+/** Talls want to be fixed to the wall, those that stand alone the more so: what is pulled open can bring one down. */
+export function standingFindings(project: Project, cabinets: readonly Cabinet[]): Finding[] {
+  const say = sayIn(project.display)
+  return cabinets
+    .filter(({ kind }) => kind === 'tall')
+    .map((cabinet) => {
+      const { left, right } = gapsBeside(project, cabinet)
+      const isAlone = [left, right].every(({ gap, to }) => to === 'the wall end' || gap > NEAR)
+      const measure = say.length(cabinet.height)
+      const message =
+        `${isAlone ? 'stands alone, with no cabinet beside it to be screwed to. It is' : 'is'} ${measure} high: fix it to the ` +
+        'wall at its top before anything is put into it, and keep what is heavy low. Local codes and the makers of the fixings come first.'
+      const weight = isAlone ? 'mind' : 'know'
+      return about({ cabinet, mark: markOf(cabinet) }, { weight, message, measure, source: PRACTICE })
+    })
+}

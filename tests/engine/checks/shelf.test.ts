@@ -1,0 +1,141 @@
+import { describe, expect, it } from 'vitest'
+import { derive } from '../../../engine/pipeline'
+import { applyEdit } from '../../../engine/project/apply'
+import type { Project } from '../../../engine/project/document'
+import { begin, make, undo } from '../../../engine/project/history'
+import { readProject, writeProject } from '../../../engine/project/schema'
+import { aWall, cabinet, idOf, the } from '../../helpers/wall'
+import { built, figureOf, findingIn, inHouse, remedied } from './findings'
+
+const SAG = /would sag/
+const LOOSE = { fixedShelves: 0, adjustableShelves: 2, partition: null }
+const FIXED = { fixedShelves: 2, adjustableShelves: 0, partition: null }
+
+/** Uppers, 18 mm boards of 9000 N/mm2: a loose shelf is 2 x 18 + 3 shorter than the box is wide. */
+const shelves = (width: number, interior: typeof LOOSE | typeof FIXED = LOOSE) =>
+  aWall(cabinet('U1', { width, interior }))
+const LESS = 2 * 18 + 3
+
+/** 5 w L^4 / (384 E I) under so many lb per sq ft: the depth falls out. */
+const PSF = 47.880259e-6
+
+function sag(span: number, psf: number): number {
+  return ((5 / 32) * psf * PSF * span ** 4) / (9000 * 18 ** 3)
+}
+
+const boardsIn = (project: Project) => derive(project).cabinets.flatMap(({ parts }) => parts)
+
+describe('a loose shelf', () => {
+  it('of a usual width holds what a kitchen asks, and nothing is said', () => {
+    expect(findingIn(shelves(600), SAG)).toBeNull()
+  })
+
+  it('that sags more than the eye overlooks in the course of years is good to know of', () => {
+    // Half as much again in time; 1/384 of the span is passed between the two widths.
+    expect(1.5 * sag(900 - LESS, 15)).toBeLessThan((900 - LESS) / 384)
+    expect(1.5 * sag(1000 - LESS, 15)).toBeGreaterThan((1000 - LESS) / 384)
+    expect(findingIn(shelves(900), SAG)).toBeNull()
+    const finding = findingIn(shelves(1000), SAG)
+    expect(finding).toMatchObject({ weight: 'know', about: { kind: 'cabinet', cabinet: idOf('U1') } })
+    expect(figureOf(finding?.measure)).toBeCloseTo(1.5 * sag(1000 - LESS, 15), 1)
+    expect(figureOf(finding?.limit)).toBeCloseTo((1000 - LESS) / 384, 1)
+  })
+
+  it('under a kitchen load is to be minded where it sags 1/4 in, long before 1/192 of its span', () => {
+    // Over 1313 mm 1/4 in is reached: (6.35 x 32 x 9000 x 18^3 / (5 x 15 lb per sq ft)) to the power 1/4.
+    const reached = ((6.35 * 32 * 9000 * 18 ** 3) / (5 * 15 * PSF)) ** 0.25
+    expect(findingIn(shelves(reached + LESS - 1), SAG)?.weight).toBe('know')
+    const finding = findingIn(shelves(reached + LESS + 1), SAG)!
+    expect(finding).toMatchObject({ weight: 'mind', limit: '6.35 mm' })
+    expect(finding.source).toContain('ANSI/KCMA A161.1')
+    expect(sag(reached, 15)).toBeLessThan(reached / 192)
+  })
+
+  it('for books is to be minded where 1/144 of its span is passed in time, and a stop where it is at once', () => {
+    const books = (width: number) => findingIn(inHouse(shelves(width), { shelfLoad: 'books' }), SAG)
+    const atOnce = Math.cbrt((32 * 9000 * 18 ** 3) / (5 * 50 * PSF * 144))
+    const inTime = Math.cbrt((32 * 9000 * 18 ** 3) / (1.5 * 5 * 50 * PSF * 144))
+    expect(books(inTime + LESS - 1)?.weight).toBe('know')
+    expect(books(inTime + LESS + 1)?.weight).toBe('mind')
+    expect(books(atOnce + LESS - 1)?.weight).toBe('mind')
+    const finding = books(atOnce + LESS + 1)!
+    expect(finding).toMatchObject({ weight: 'stop', about: { kind: 'cabinet', cabinet: idOf('U1') } })
+    expect(finding.source).toContain('Architectural Woodwork Standards')
+    const holds = Number(/([\d.]+) mm is the greatest span/.exec(finding.message)?.[1])
+    expect(holds).toBeCloseTo(atOnce, 0)
+  })
+
+  it('carries 200 lb at most, however long it is', () => {
+    const span = 1800 - LESS
+    const depth = boardsIn(shelves(1800)).find(({ role }) => role === 'adjustableShelf')!.width
+    const pounds = (50 * PSF * span * depth) / (0.45359237 * 9.80665)
+    expect(pounds).toBeGreaterThan(200)
+    const finding = findingIn(inHouse(shelves(1800), { shelfLoad: 'books' }), SAG)
+    expect(figureOf(finding?.measure)).toBeCloseTo((sag(span, 50) * 200) / pounds, 1)
+  })
+
+  it('is stiffer when its board measures thicker', () => {
+    const project = inHouse(shelves(1000), { shelfLoad: 'general' })
+    const carcass = Object.values(project.materials)[0]!
+    const at = (thickness: number) => {
+      const materials = { ...project.materials, [carcass.id]: { ...carcass, thickness } }
+      return findingIn({ ...project, materials }, SAG)
+    }
+    expect(at(18)?.weight).toBe('mind')
+    expect(at(27)).toBeNull()
+  })
+
+  it('is worked out with the stiffness of its board', () => {
+    const project = inHouse(shelves(1000), { shelfLoad: 'general' })
+    const carcass = Object.values(project.materials)[0]!
+    const change = { stiffness: 3590 }
+    const soft = applyEdit(project, { kind: 'editMaterial', id: carcass.id, change })
+    const grown = figureOf(findingIn(project, SAG)?.measure)
+    expect(grown).toBeCloseTo(1.5 * sag(1000 - LESS, 40), 1)
+    // Fibreboard sags so much more that it is a stop, which is judged at once and not in time.
+    expect(figureOf(findingIn(soft, SAG)?.measure)).toBeCloseTo(((grown / 1.5) * 9000) / 3590, 0)
+  })
+})
+
+describe('the way out for shelves that sag', () => {
+  const project = inHouse(shelves(1000), { shelfLoad: 'books' })
+  const finding = findingIn(project, SAG)!
+
+  it('fixes them where they then hold, in one step', () => {
+    const after = remedied(project, finding)
+    expect(the(after, 'U1').interior).toEqual(FIXED)
+    expect(findingIn(after, SAG)?.weight ?? 'know').toBe('know')
+  })
+
+  it('is undone in one step, and kept in a file', () => {
+    const made = make(begin(project), finding.remedy!.edit, finding.remedy!.label)
+    expect(made.past.at(-1)?.label).toBe('Fix the shelves of U1')
+    expect(undo(made).present).toBe(project)
+    expect(readProject(writeProject(made.present))).toEqual({ ok: true, value: made.present })
+  })
+
+  it('is a partition where fixing is not enough', () => {
+    const wide = inHouse(aWall(cabinet('T1', { width: 1500, interior: LOOSE })), { shelfLoad: 'books' })
+    const way = findingIn(wide, SAG)!
+    expect(way.remedy?.label).toBe('Put a partition into T1')
+    expect(the(remedied(wide, way), 'T1').interior.partition).toEqual({ at: 0.5 })
+  })
+
+  it('is not offered where nothing is held by it', () => {
+    const vast = inHouse(aWall(cabinet('U1', { width: 3400, interior: LOOSE })), { shelfLoad: 'books' })
+    expect(findingIn(vast, SAG)?.remedy).toBeUndefined()
+  })
+})
+
+describe('a fixed shelf', () => {
+  it('in dadoes sags three fifths of one on pins', () => {
+    const fixed = inHouse(shelves(1300, FIXED), { shelfLoad: 'general' })
+    const inDadoes = findingIn(fixed, SAG)
+    const onPins = findingIn(built(fixed, { fixedShelf: 'pinned' }), SAG)
+    // Both are as long as the room between the sides; with 200 lb on both the sum is the same.
+    expect(inDadoes?.message).toContain('judged half way')
+    expect(onPins?.message).toContain('on pins')
+    const grown = (finding: typeof onPins) => figureOf(finding?.measure) / (/years/.test(finding!.message) ? 1.5 : 1)
+    expect(grown(inDadoes) / grown(onPins)).toBeCloseTo(0.6, 2)
+  })
+})
