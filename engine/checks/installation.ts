@@ -1,4 +1,4 @@
-import type { Cabinet } from '../project/document'
+import type { Cabinet, House } from '../project/document'
 import { markOf } from '../project/mark'
 import { formatWithUnit } from '../units/format'
 import { inch, type LengthDisplay, type Mm } from '../units/length'
@@ -11,8 +11,6 @@ export interface InstallCaution {
 
 /** A wider wall cabinet takes four screws. Source: thehonestcarpenter.com, on hanging wall cabinets. */
 const FOUR_SCREWS_OVER: Mm = inch(12)
-/** Studs stand 16 in apart in most walls. Source: the same; other walls differ. */
-const STUD_SPACING: Mm = inch(16)
 
 /**
  * The usual cautions for hanging uppers and standing talls. They replace neither local codes nor the instructions of the
@@ -20,13 +18,17 @@ const STUD_SPACING: Mm = inch(16)
  * Sources: thehonestcarpenter.com (studs, screws, top rail); EN 14749 by its published scope (walls and their fixings are
  * not tested with a cabinet); tall cabinets: common practice, no source.
  */
-export function installCautions(cabinets: readonly Cabinet[], display: LengthDisplay): InstallCaution[] {
+export function installCautions(
+  cabinets: readonly Cabinet[],
+  display: LengthDisplay,
+  { studSpacing }: Pick<House, 'studSpacing'>,
+): InstallCaution[] {
   if (cabinets.length === 0) return []
   const say = (length: Mm) => formatWithUnit(length, display)
   const uppers = cabinets.filter(({ kind }) => kind === 'upper')
   const talls = cabinets.filter(({ kind }) => kind === 'tall')
   const wide = uppers.filter(({ width }) => width > FOUR_SCREWS_OVER)
-  const narrow = uppers.filter(({ width }) => width < STUD_SPACING)
+  const narrow = uppers.filter(({ width }) => studSpacing !== null && width < studSpacing)
   return [
     about(
       uppers,
@@ -35,7 +37,7 @@ export function installCautions(cabinets: readonly Cabinet[], display: LengthDis
     about(wide, `Wider than ${say(FOUR_SCREWS_OVER)}: at least four screws.`),
     about(
       narrow,
-      `Narrower than the usual ${say(STUD_SPACING)} between studs, so one stud at most may lie behind it: put blocking in the wall or a rail across the studs first.`,
+      `Narrower than the ${say(studSpacing ?? 0)} from stud to stud, so one stud at most may lie behind it: put blocking in the wall or a rail across the studs first.`,
     ),
     about(
       uppers,

@@ -51,7 +51,9 @@ function planOf(derived: Derived, answer: SheetAnswer) {
 
 function fixing({ cabinets, project }: Derived): string[] {
   const standing = cabinets.map(({ cabinet }) => cabinet)
-  return installCautions(standing, project.display).map(({ text, cabinets: marks }) => [...marks, text].join(' '))
+  return installCautions(standing, project.display, project.house).map(({ text, cabinets: marks }) =>
+    [...marks, text].join(' '),
+  )
 }
 
 function printedCabinet({ cabinet, mark, parts }: DerivedCabinet) {

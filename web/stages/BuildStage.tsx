@@ -30,7 +30,7 @@ function InstallCautions() {
   const { cabinets, project } = useStore((state) => state.derived)
   const cautions = useMemo(() => {
     const standing = cabinets.map(({ cabinet }) => cabinet)
-    return installCautions(standing, project.display)
+    return installCautions(standing, project.display, project.house)
   }, [cabinets, project.display])
   if (cautions.length === 0) return null
   return (

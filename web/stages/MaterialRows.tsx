@@ -39,6 +39,13 @@ function MaterialRow({ material }: { readonly material: Material }) {
         most={10_000}
         onNumber={(density) => change({ density })}
       />
+      <NumberField
+        label="Stiffness, N/mm²"
+        value={material.stiffness}
+        least={100}
+        most={250_000}
+        onNumber={(stiffness) => change({ stiffness })}
+      />
       <label className={fields.check}>
         <input
           type="checkbox"

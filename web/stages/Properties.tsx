@@ -43,7 +43,7 @@ export function Properties() {
           <Sizes project={project} cabinets={cabinets} />
           <FrontRows cabinets={cabinets} display={project.display} />
           <BuildRows project={project} cabinets={cabinets} />
-          <HowFixed cabinets={cabinets} display={project.display} />
+          <HowFixed cabinets={cabinets} project={project} />
         </>
       )}
     </section>
@@ -51,8 +51,9 @@ export function Properties() {
 }
 
 /** What to mind when the selected cabinets are fixed to the wall. */
-function HowFixed({ cabinets, display }: { readonly cabinets: readonly Cabinet[]; readonly display: LengthDisplay }) {
-  const cautions = installCautions(cabinets, display).filter(({ cabinets: marks }) => marks.length > 0)
+function HowFixed({ cabinets, project }: { readonly cabinets: readonly Cabinet[]; readonly project: Project }) {
+  const { display, house } = project
+  const cautions = installCautions(cabinets, display, house).filter(({ cabinets: marks }) => marks.length > 0)
   if (cautions.length === 0) return null
   return (
     <details className={styles.fixing}>

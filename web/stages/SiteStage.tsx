@@ -17,6 +17,7 @@ import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { TextField } from '../ui/TextField'
+import { HouseFields } from './HouseFields'
 import styles from './Stages.module.css'
 
 /** The wall as it was measured, with its doors and windows. */
@@ -28,6 +29,7 @@ export function SiteStage() {
       <div className={styles.column}>
         {wall && <WallFields project={project} wall={wall} />}
         {wall && <Openings project={project} wall={wall} />}
+        <HouseFields project={project} />
       </div>
     </div>
   )

@@ -1,5 +1,5 @@
 import { useDeferredValue } from 'react'
-import type { About, Derived, Problem } from '../../engine/index'
+import type { About, Derived, Finding } from '../../engine/index'
 import type { Actions } from '../store/state'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
@@ -9,18 +9,20 @@ const WEIGHTS = {
   stop: { word: 'Stop', mark: '■', order: 0 },
   mind: { word: 'Mind this', mark: '▲', order: 1 },
   know: { word: 'Good to know', mark: '●', order: 2 },
-} as const satisfies Record<Problem['weight'], object>
+} as const satisfies Record<Finding['weight'], object>
 
 /** What the maker should know about the design, the gravest first. */
 export function FindingsTable() {
   const derived = useDeferredValue(useFollowing('lists', (state) => state.derived))
-  const actions = useStore((state) => state.actions)
   const problems = [...derived.problems].sort((a, b) => WEIGHTS[a.weight].order - WEIGHTS[b.weight].order)
   if (problems.length === 0) {
     return (
       <div className={styles.empty}>
         <strong>Nothing to mind.</strong>
-        <p>Boxes that overlap, boards too small to cut and parts too large for a sheet are listed here as you draw.</p>
+        <p>
+          Boxes that overlap, boards too small to cut, shelves that sag, doors that meet a wall and what else does not
+          hold are listed here as you draw.
+        </p>
       </div>
     )
   }
@@ -32,34 +34,62 @@ export function FindingsTable() {
             <th scope="col">Weight</th>
             <th scope="col">About</th>
             <th scope="col">Finding</th>
+            <th scope="col" className={styles.figure}>
+              Is
+            </th>
+            <th scope="col" className={styles.figure}>
+              Limit
+            </th>
             <th scope="col">
-              <span className={styles.unseen}>Show it</span>
+              <span className={styles.unseen}>What to do</span>
             </th>
           </tr>
         </thead>
         <tbody>
-          {problems.map(({ weight, about, message }, at) => (
-            <tr key={`${at} ${message}`} data-weight={weight}>
-              <td className={styles[weight]}>
-                <span aria-hidden="true">{WEIGHTS[weight].mark}</span> {WEIGHTS[weight].word}
-              </td>
-              <td>{nameOf(about, derived)}</td>
-              <td className={styles.wide}>{message}</td>
-              <td>
-                <button
-                  type="button"
-                  className={styles.tool}
-                  aria-label={`Show ${nameOf(about, derived)}`}
-                  onClick={() => show(about, actions)}
-                >
-                  Show
-                </button>
-              </td>
-            </tr>
+          {problems.map((finding, at) => (
+            <FindingRow key={`${at} ${finding.message}`} finding={finding} name={nameOf(finding.about, derived)} />
           ))}
         </tbody>
       </table>
+      <p className={styles.footnote}>
+        None of this replaces local codes, the instructions of the makers or a licensed trade.
+      </p>
     </div>
+  )
+}
+
+function FindingRow({ finding, name }: { readonly finding: Finding; readonly name: string }) {
+  const actions = useStore((state) => state.actions)
+  const { weight, about, message, measure, limit, source, remedy } = finding
+  return (
+    <tr data-weight={weight}>
+      <td className={styles[weight]}>
+        <span aria-hidden="true">{WEIGHTS[weight].mark}</span> {WEIGHTS[weight].word}
+      </td>
+      <td>{name}</td>
+      <td className={styles.wide}>
+        {message}
+        {source && <span className={styles.source}>Source: {source}.</span>}
+      </td>
+      <td className={styles.figure}>{measure}</td>
+      <td className={styles.figure}>{limit}</td>
+      <td>
+        <button type="button" className={styles.tool} aria-label={`Show ${name}`} onClick={() => show(about, actions)}>
+          Show
+        </button>{' '}
+        {remedy && (
+          <button
+            type="button"
+            className={styles.tool}
+            title={remedy.label}
+            aria-label={`Do it: ${remedy.label}`}
+            onClick={() => actions.commit(remedy.edit, remedy.label)}
+          >
+            Do it
+          </button>
+        )}
+      </td>
+    </tr>
   )
 }
 

@@ -3,8 +3,9 @@ import { installCautions } from '../../../engine/checks/installation'
 import { aCabinet } from '../../helpers/cabinets'
 
 const MM = { unit: 'mm', step: 1 } as const
+const STUDS = { studSpacing: 406.4 }
 const words = (...cabinets: Parameters<typeof installCautions>[0]) =>
-  installCautions(cabinets, MM).map(({ text, cabinets: marks }) => `${marks.join(' ')}: ${text}`)
+  installCautions(cabinets, MM, STUDS).map(({ text, cabinets: marks }) => `${marks.join(' ')}: ${text}`)
 
 describe('the cautions for installing', () => {
   it('are none where there is nothing to install', () => {
@@ -27,6 +28,8 @@ describe('the cautions for installing', () => {
     const sixteen = 406.4
     expect(words(aCabinet('upper', { width: sixteen - 1 })).join()).toMatch(/blocking/)
     expect(words(aCabinet('upper', { width: sixteen })).join()).not.toMatch(/blocking/)
+    const inMasonry = installCautions([aCabinet('upper', { width: 300 })], MM, { studSpacing: null })
+    expect(inMasonry.map(({ text }) => text).join()).not.toMatch(/blocking/)
   })
 
   it('have every tall fixed to the wall', () => {

@@ -1,0 +1,40 @@
+import { button, expect, goTo, openTab, test, type } from './shop'
+
+test('a finding shows its number, its limit and its source, and its way out is one step to undo', async ({ shop }) => {
+  await openTab(shop, 'Findings')
+  const table = shop.getByRole('table', { name: 'Findings' })
+  const door = table.locator('tr', { hasText: 'T1: a door hinged at its left' })
+  await expect(door).toContainText('Source: common practice, no source.')
+  await expect(door.getByRole('cell', { name: '40 mm', exact: true })).toBeVisible()
+  await button(shop, 'Do it: Leave room for a filler beside T1').click()
+  await expect(door).toHaveCount(0)
+  await button(shop, 'Undo leave room for a filler beside T1').click()
+  await expect(door).toHaveCount(1)
+  await expect(button(shop, 'Undo')).toBeDisabled()
+})
+
+test('what the house asks is set with the wall, and the findings follow it', async ({ shop }) => {
+  await goTo(shop, 'Site')
+  await shop.getByLabel('The narrowest way in was measured').check()
+  await type(shop.getByLabel('Doorway, clear width'), '560')
+  await type(shop.getByLabel('Doorway, clear height'), '590')
+  await shop.getByLabel('Walls are framed with studs').uncheck()
+  await shop.getByLabel('Shelves carry').selectOption('books')
+  await goTo(shop, 'Design')
+  await openTab(shop, 'Findings')
+  const table = shop.getByRole('table', { name: 'Findings' })
+  await expect(table).toContainText(
+    'T1: assembled, its smallest side is 580 mm x 600 mm; the doorway is 560 mm x 590 mm.',
+  )
+  await expect(table).not.toContainText('one stud at most')
+})
+
+test('the stiffness of a board is set with its density', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  const carcass = shop.locator('[data-material="carcass"]')
+  await expect(carcass.getByLabel('Stiffness, N/mm²')).toHaveValue('9000')
+  await type(carcass.getByLabel('Stiffness, N/mm²'), '150')
+  await goTo(shop, 'Design')
+  await openTab(shop, 'Findings')
+  await expect(shop.getByRole('table', { name: 'Findings' })).toContainText('T1: 4 loose shelves')
+})

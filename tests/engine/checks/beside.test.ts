@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest'
+import { derive } from '../../../engine/pipeline'
+import { begin, make, undo } from '../../../engine/project/history'
+import { demonstrationKitchen } from '../../../engine/samples/kitchen'
+import { aWall, cabinet, the } from '../../helpers/wall'
+import { findingIn, remedied } from './findings'
+
+const LEFT = { kind: 'door', hinge: 'left' } as const
+const RIGHT = { kind: 'door', hinge: 'right' } as const
+const OPENS = /opens against/
+
+describe('a door hinged at the end of the wall', () => {
+  it('wants a filler that its handle clears, and the box moves to make room for it in one step', () => {
+    const project = aWall(cabinet('B1', { left: 15, front: LEFT }), cabinet('B2', { left: 615, front: LEFT }))
+    const finding = findingIn(project, OPENS)!
+    expect(finding).toMatchObject({ weight: 'mind', measure: '15 mm', limit: '40 mm' })
+    const after = remedied(project, finding)
+    expect([the(after, 'B1').left, the(after, 'B2').left]).toEqual([40, 640])
+    expect(findingIn(after, OPENS)).toBeNull()
+    const made = make(begin(project), finding.remedy!.edit, finding.remedy!.label)
+    expect(made.past).toHaveLength(1)
+    expect(undo(made).present).toBe(project)
+  })
+
+  it('is turned where there is no room for a filler', () => {
+    const project = aWall(cabinet('B1', { width: 600, front: LEFT }), cabinet('B2', { left: 600, width: 3000 }))
+    const finding = findingIn(project, OPENS)!
+    expect(finding.remedy?.label).toBe('Hinge B1 at the other side')
+    const after = remedied(project, finding)
+    expect(the(after, 'B1').front).toEqual(RIGHT)
+    expect(findingIn(after, OPENS)).toBeNull()
+  })
+
+  it('is of no concern with its hinges at the other side, or far from the end', () => {
+    expect(findingIn(aWall(cabinet('B1', { left: 0, front: RIGHT })), OPENS)).toBeNull()
+    expect(findingIn(aWall(cabinet('B1', { left: 40, front: LEFT })), OPENS)).toBeNull()
+    expect(findingIn(aWall(cabinet('B1', { left: 3600 - 600, front: RIGHT })), OPENS)).not.toBeNull()
+  })
+
+  it('opens past a shallower neighbour, and not past one that stands out as far as its handle', () => {
+    const beside = (depth: number) =>
+      findingIn(aWall(cabinet('T1', { left: 500, depth }), cabinet('U1', { left: 1100, front: LEFT })), OPENS)
+    // The door is 597 wide and its handle 50 from the edge: it reaches 330 + 18 + 547 from the wall.
+    const reach = 330 + 18 + 597 - 50
+    expect(beside(reach - 1)).toBeNull()
+    expect(beside(reach)?.message).toContain('T1')
+  })
+})
+
+describe('fronts hard against the end of the wall', () => {
+  it('are good to know of nearer than 25, and are moved off it', () => {
+    const project = aWall(cabinet('B1', { left: 10, front: { kind: 'drawer' } }))
+    const finding = findingIn(project, /walls are not straight/)!
+    expect(finding.weight).toBe('know')
+    expect(the(remedied(project, finding), 'B1').left).toBe(25)
+    expect(findingIn(remedied(project, finding), /walls are not straight/)).toBeNull()
+  })
+
+  it('are of no concern where the box is open', () => {
+    expect(findingIn(aWall(cabinet('B1')), /walls are not straight/)).toBeNull()
+  })
+})
+
+describe('a tall', () => {
+  it('is fixed to the wall, the more so where it stands alone', () => {
+    const tall = cabinet('T1', { left: 600 })
+    expect(findingIn(aWall(tall), /fix it to the wall/)?.weight).toBe('mind')
+    expect(findingIn(aWall(tall, cabinet('B1', { left: 1200 })), /fix it to the wall/)?.weight).toBe('know')
+    expect(findingIn(aWall(tall, cabinet('B1', { left: 1206 })), /fix it to the wall/)?.weight).toBe('mind')
+  })
+})
+
+describe('the demonstration kitchen', () => {
+  const { problems } = derive(demonstrationKitchen())
+
+  it('has nothing to stop for and few things to mind', () => {
+    expect(problems.filter(({ weight }) => weight === 'stop')).toEqual([])
+    expect(problems.filter(({ weight }) => weight === 'mind').map(({ message }) => message.split(':')[0])).toEqual([
+      'T1',
+    ])
+  })
+
+  it('has a source for everything that is said about it', () => {
+    expect(problems.length).toBeGreaterThan(0)
+    expect(problems.filter(({ source }) => !source)).toEqual([])
+  })
+})
+
+describe('what is found about a cabinet', () => {
+  it('stays the same object when another is moved', () => {
+    const project = aWall(cabinet('U1', { left: 100, width: 300 }), cabinet('U2', { left: 900, width: 300 }))
+    const before = derive(project).problems
+    const after = derive(
+      make(begin(project), { kind: 'shapeCabinets', shapes: [{ id: the(project, 'U2').id, left: 950 }] }).present,
+    )
+    expect(before.length).toBeGreaterThan(0)
+    expect(after.problems.every((finding, at) => finding === before[at])).toBe(true)
+  })
+})

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest'
+import { begin, make, undo } from '../../../engine/project/history'
+import { aWall, cabinet, the } from '../../helpers/wall'
+import { figureOf, findingIn, remedied } from './findings'
+
+const DOOR = { kind: 'door', hinge: 'left' } as const
+/** Standing free of wall and ceiling, so that nothing is said of what is beside it. */
+const withDoor = (mark: string, width: number, height: number) =>
+  aWall(cabinet(mark, { left: 500, width, height, front: DOOR }))
+
+/** Kick 100, 3 kept free above the door, 1.5 on each side; 18 mm at 685 kg per cubic metre. */
+const kgOf = (width: number, height: number) => ((width - 3) * (height - 100 - 3) * 18 * 685) / 1e9
+
+describe('the hinges of a door', () => {
+  it('are as many as its weight asks for, which is said where its height asks for fewer', () => {
+    // 15 lb are 6.8 kg: reached by a door of 800 high, which by its height has two.
+    expect(kgOf(600, 868)).toBeLessThan(15 * 0.4536)
+    expect(findingIn(withDoor('B1', 600, 868), /takes \d hinges/)).toBeNull()
+    expect(kgOf(700, 1100)).toBeGreaterThan(15 * 0.4536)
+    const finding = findingIn(withDoor('B1', 700, 1100), /takes \d hinges/)
+    expect(finding).toMatchObject({ weight: 'know', limit: '3 hinges' })
+    expect(figureOf(finding?.measure)).toBeCloseTo(kgOf(700, 1100), 1)
+  })
+
+  it('cannot carry a door that is off the chart', () => {
+    expect(kgOf(1100, 2380)).toBeGreaterThan(60 * 0.4536 - 1)
+    const finding = findingIn(withDoor('T1', 1200, 2390), /no number of hinges/)
+    expect(finding?.weight).toBe('stop')
+    expect(figureOf(finding?.measure)).toBeCloseTo(kgOf(1200, 2390), 1)
+  })
+
+  it('are farther apart than the door is wide, or a pair is offered', () => {
+    // The door is 400 - 103 high; with 3 in at each end the hinges are 144.6 apart.
+    const spread = 400 - 103 - 2 * 76.2
+    expect(findingIn(withDoor('B1', spread + 3 - 1, 400), /hinges of/)).toBeNull()
+    const project = withDoor('B1', spread + 3 + 10, 400)
+    const finding = findingIn(project, /hinges of/)!
+    expect(finding.weight).toBe('mind')
+    expect(figureOf(finding.measure)).toBeCloseTo(spread, 1)
+    const after = remedied(project, finding)
+    expect(the(after, 'B1').front).toEqual({ kind: 'pair' })
+    expect(findingIn(after, /hinges of/)).toBeNull()
+    const made = make(begin(project), finding.remedy!.edit, finding.remedy!.label)
+    expect(undo(made).present).toBe(project)
+  })
+})
+
+describe('a tall narrow door', () => {
+  it('is said to bow when it is over 1600 high and four times as high as wide', () => {
+    expect(findingIn(withDoor('T1', 300, 1700), /bows/)).toBeNull()
+    expect(findingIn(withDoor('T1', 300, 1710), /bows/)?.weight).toBe('know')
+    expect(findingIn(withDoor('T1', 450, 1710), /bows/)).toBeNull()
+  })
+})

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest'
+import { derive } from '../../../engine/pipeline'
+import { aWall, cabinet } from '../../helpers/wall'
+import { figureOf, findingIn } from './findings'
+
+const drawers = (width: number, depth = 580) =>
+  aWall(cabinet('B1', { left: 400, width, depth, front: { kind: 'drawer' } }))
+
+const LB = 0.45359237
+
+/** 15 lb on each square foot of its bottom, in kg. */
+function held(project: ReturnType<typeof drawers>): number {
+  const parts = derive(project).cabinets.flatMap((one) => one.parts)
+  const bottom = parts.find(({ role }) => role === 'drawerBottom')!
+  return ((15 * bottom.length * bottom.width) / 304.8 ** 2) * LB
+}
+
+describe('the slides of a drawer', () => {
+  it('are of no concern while the drawer, full, is within the least class', () => {
+    expect(findingIn(drawers(300), /class/)).toBeNull()
+  })
+
+  it('are of the class that carries the drawer with what is in it', () => {
+    const project = drawers(600)
+    const finding = findingIn(project, /class/)!
+    expect(finding.weight).toBe('know')
+    expect(finding.message).toContain(`${Math.round(10 * held(project)) / 10} kg in it`)
+    const whole = figureOf(finding.measure)
+    expect(whole).toBeGreaterThan(50 * LB)
+    expect(figureOf(finding.limit)).toBeCloseTo(whole <= 75 * LB ? 75 * LB : 100 * LB, 1)
+    expect(whole).toBeGreaterThan(held(project))
+  })
+
+  it('are more than any usual class carries under a very wide drawer', () => {
+    const finding = findingIn(drawers(1600), /class/)
+    expect(finding?.weight).toBe('mind')
+    expect(figureOf(finding?.measure)).toBeGreaterThan(100 * LB)
+  })
+})

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest'
+import { pullAtTop, studsBehind } from '../../../engine/checks/hanging'
+import { aWall, cabinet } from '../../helpers/wall'
+import { figureOf, findingIn, inHouse } from './findings'
+
+const upper = (width: number, said: Parameters<typeof cabinet>[1] = {}) =>
+  aWall(cabinet('U1', { left: 400, width, ...said }))
+const SHELVES = { fixedShelves: 0, adjustableShelves: 3, partition: null }
+
+describe('the studs behind an upper', () => {
+  it('are counted by the width between its sides, wherever it hangs', () => {
+    // Every place of the width over studs at 400 that is tried by hand.
+    for (const width of [100, 399, 400, 799, 800, 1250]) {
+      const counts = Array.from({ length: 400 }, (_, at) => {
+        return Math.floor((at + 0.5 + width) / 400) - Math.ceil((at + 0.5) / 400) + 1
+      })
+      const { least, most } = studsBehind(width, 400)
+      expect([Math.min(...counts), Math.max(...counts)]).toEqual([least, width % 400 === 0 ? least : most])
+    }
+  })
+
+  it('are one at most where it is narrower than they are apart, which is said', () => {
+    const apart = 406.4
+    expect(findingIn(upper(apart + 36 + 1), /one stud/)).toBeNull()
+    const finding = findingIn(upper(apart + 36 - 1), /one stud/)
+    expect(finding).toMatchObject({ weight: 'know', limit: '2 studs' })
+    expect(findingIn(inHouse(upper(apart + 36 - 1), { studSpacing: 300 }), /one stud/)).toBeNull()
+  })
+
+  it('are none in masonry', () => {
+    expect(findingIn(inHouse(upper(300), { studSpacing: null }), /stud/)).toBeNull()
+  })
+})
+
+describe('an upper with all that it is to carry', () => {
+  it('is within what wall cabinets are tested with in a kitchen, and past it full of books when it is wide and deep', () => {
+    const wide = upper(1500, { depth: 450, interior: SHELVES })
+    expect(findingIn(wide, /tested with/)).toBeNull()
+    const finding = findingIn(inHouse(wide, { shelfLoad: 'books' }), /tested with/)!
+    expect(finding.weight).toBe('mind')
+    expect(figureOf(finding.limit)).toBeCloseTo(600 * 0.45359237, 1)
+    // Four levels of 200 lb at most, and its boards.
+    expect(figureOf(finding.measure)).toBeGreaterThan(4 * 200 * 0.45359237)
+  })
+
+  it('pulls at its top as its weight does at half its depth', () => {
+    expect(pullAtTop(120, 330, 660)).toBe((120 * 165) / 660)
+    expect(pullAtTop(120, 330, 330)).toBe(2 * pullAtTop(120, 330, 660))
+  })
+
+  it('is said to pull more than two screws in a stud hold when it is low and heavy', () => {
+    const low = upper(1200, {
+      height: 300,
+      depth: 550,
+      interior: { ...SHELVES, adjustableShelves: 0, fixedShelves: 1 },
+    })
+    const finding = findingIn(inHouse(low, { shelfLoad: 'books' }), /pulls with/)!
+    expect(finding.weight).toBe('mind')
+    // 2850 x 0.45 x 0.45 x 0.19 lb for an inch of thread.
+    expect(figureOf(finding.limit)).toBeCloseTo(109.66 * 0.45359237, 1)
+    expect(figureOf(finding.measure)).toBeGreaterThan(figureOf(finding.limit))
+    expect(findingIn(upper(600), /pulls with/)).toBeNull()
+  })
+})
