@@ -1,6 +1,6 @@
 import { Copy, Move, Trash2 } from 'lucide-react'
 import { useMemo, useState } from 'react'
-import { type Cabinet, gapsBeside, installCautions, type LengthDisplay, markOf, type Project } from '../../engine/index'
+import { type Cabinet, gapsBeside, installCautions, markOf, type Project } from '../../engine/index'
 import { duplicated, removed } from '../input/commands'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
