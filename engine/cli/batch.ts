@@ -2,7 +2,7 @@ import { closeSync, openSync, readFileSync, writeSync } from 'node:fs'
 import type { JobPart, SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
-import type { LinearSolver } from '../sheets/programme'
+import type { LinearSolver } from '../sheets/solver'
 import { sheetCount } from '../sheets/tally'
 
 interface Options {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
-import type { LinearSolver } from '../sheets/programme'
+import type { LinearSolver } from '../sheets/solver'
 import { runBatch } from './batch'
 import { loadSolver } from './solver'
 

@@ -1,4 +1,4 @@
-import type { LinearSolver } from '../sheets/programme'
+import type { LinearSolver } from '../sheets/solver'
 import { solverOn } from '../sheets/solver'
 
 /** The solver of linear programmes, once it is loaded. */

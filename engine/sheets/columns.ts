@@ -1,6 +1,6 @@
 import { listParts } from './cutTree'
 import type { Plan } from './plan'
-import type { LinearSolver } from './programme'
+import type { LinearSolver } from './solver'
 import type { PatternSheet, Patterns } from './staged'
 
 /** What adding up may have lost. */

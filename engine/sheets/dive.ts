@@ -3,8 +3,9 @@ import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
 import type { Goal } from './goal'
 import type { Lot } from './lot'
 import type { Plan } from './plan'
-import type { LinearSolver, Programme } from './programme'
+import type { Programme } from './programme'
 import { goalOf } from './settledSheets'
+import type { LinearSolver } from './solver'
 import type { PatternSheet, Patterns } from './staged'
 
 /** A fraction of so much is taken for a whole sheet. */

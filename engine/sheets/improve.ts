@@ -6,9 +6,10 @@ import type { JobGoal } from './job'
 import type { Lot } from './lot'
 import { neaten } from './neaten'
 import type { Plan } from './plan'
-import { type LinearSolver, type Programme, programmeOf, type SolverAtHand, STEP_WORK } from './programme'
+import { type Programme, programmeOf, STEP_WORK } from './programme'
 import { type Saw, sawFor } from './saw'
 import { Search } from './search'
+import type { LinearSolver, SolverAtHand } from './solver'
 import { patternsOf } from './staged'
 
 /** Each goal after the sheets gets so much of the work that the sheets may get, and no more than that. */

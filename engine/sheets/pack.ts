@@ -10,10 +10,10 @@ import { lockedCount, withoutLocked } from './locked'
 import { type Lot, lotsOf } from './lot'
 import { stayNear } from './near'
 import { firstPlan, type Plan } from './plan'
-import type { SolverAtHand } from './programme'
+import type { SolverAtHand } from './solver'
 import { unfitting, unplacedOf } from './unplaced'
 
-export type { LinearSolver } from './programme'
+export type { LinearSolver } from './solver'
 export { solverOn } from './solver'
 export { checkJob }
 

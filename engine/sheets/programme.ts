@@ -1,22 +1,8 @@
 import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
 import type { Lot } from './lot'
 import type { Plan } from './plan'
+import type { LinearSolver, Solved } from './solver'
 import type { Patterns } from './staged'
-
-/**
- * Solves a linear programme written in the LP format, and gives the value and the dual of every constraint and the value
- * of every variable in the order in which the text names them; null when it finds no optimum.
- */
-export type LinearSolver = (text: string) => Solved | null
-
-/** The solver; undefined while it is still being loaded, null where there is none. */
-export type SolverAtHand = () => LinearSolver | null | undefined
-
-export interface Solved {
-  readonly value: number
-  readonly duals: readonly number[]
-  readonly values: readonly number[]
-}
 
 export interface Programme {
   /** No layout needs fewer sheets. */

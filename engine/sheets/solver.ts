@@ -1,4 +1,17 @@
-import type { LinearSolver } from './programme'
+/**
+ * Solves a linear programme written in the LP format, and gives the value and the dual of every constraint and the value
+ * of every variable in the order in which the text names them; null when it finds no optimum.
+ */
+export type LinearSolver = (text: string) => Solved | null
+
+/** The solver; undefined while it is still being loaded, null where there is none. */
+export type SolverAtHand = () => LinearSolver | null | undefined
+
+export interface Solved {
+  readonly value: number
+  readonly duals: readonly number[]
+  readonly values: readonly number[]
+}
 
 /** What is used of a solver library: one text in, one answer out, nothing kept between them. */
 interface Library {
