@@ -4,7 +4,15 @@ import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/step
 import type { Material, Shop } from '../../../engine/project/document'
 import { type Cutting, crosscut, OFFCUT, part, rip, SHOP, type Sizes, sheets, WASTE } from './sawyer'
 
-const PLY: Material = { id: 'm1' as MaterialId, name: 'ply', nominal: 18, thickness: 18, hasGrain: true, density: 685, stiffness: 9000 }
+const PLY: Material = {
+  id: 'm1' as MaterialId,
+  name: 'ply',
+  nominal: 18,
+  thickness: 18,
+  hasGrain: true,
+  density: 685,
+  stiffness: 9000,
+}
 
 function stepsIn(shop: Partial<Shop>, sizes: Sizes, cutting: Cutting) {
   const materials = { m1: PLY } as unknown as BreakdownInput['materials']

@@ -23,7 +23,15 @@ import {
   WASTE,
 } from './sawyer'
 
-const PLY: Material = { id: 'm1' as MaterialId, name: 'ply', nominal: 18, thickness: 18, hasGrain: true, density: 685, stiffness: 9000 }
+const PLY: Material = {
+  id: 'm1' as MaterialId,
+  name: 'ply',
+  nominal: 18,
+  thickness: 18,
+  hasGrain: true,
+  density: 685,
+  stiffness: 9000,
+}
 
 function input(given: ReturnType<typeof sheets>, shop: Partial<BreakdownInput['shop']> = {}): BreakdownInput {
   const materials = { m1: PLY } as unknown as BreakdownInput['materials']
