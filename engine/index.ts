@@ -77,6 +77,7 @@ export type {
   Nailers,
   SlideFit,
 } from './project/method'
+export { namersOf } from './project/methods'
 export { readProject, writeProject } from './project/schema'
 export { type Fit, fitOf } from './runs/fit'
 export { freeStretches, gapsBeside } from './runs/neighbours'
