@@ -1,10 +1,9 @@
 import type { FrontFace } from '../cabinets/board'
 import type { Cabinet, Project } from '../project/document'
-import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { fitOf } from '../runs/fit'
 import { rightEdge, sharedBy } from '../runs/lane'
-import { gapsBeside, othersBeside } from '../runs/neighbours'
+import { gapsBeside } from '../runs/neighbours'
 import { pushNeighbours } from '../runs/push'
 import { type Mm, settle } from '../units/length'
 import { about, type Finding, PRACTICE, type Remedy } from './finding'
@@ -30,15 +29,29 @@ const HANDLE_IN: Mm = 50
 const INSTALLERS_GAP: Mm = 25
 const INSTALLERS_SOURCE = 'a drafting course page: 25 to 28 mm at walls for installers'
 
+/** What is beside a cabinet, and how far from it. */
+interface Obstacle {
+  readonly gap: Mm
+  readonly words: string
+}
+
 /** Doors and drawers that meet a wall or a deeper neighbour when they are opened: one finding for each cabinet. */
 export function besideFindings(project: Project, standing: readonly Standing[]): Finding[] {
-  const outOf = new Map(standing.map((one) => [one.cabinet.id, settle(one.cabinet.depth + one.frontThickness)]))
   return standing.flatMap((one) => {
     if (one.fronts.length === 0) return []
-    const gaps = gapsBeside(project, one.cabinet)
-    const hinged = SIDES.flatMap((side) => hingedFinding(one, side, gaps[side].gap, project, outOf))
-    return hinged.length > 0 ? hinged.slice(0, 1) : SIDES.flatMap((side) => hardFinding(one, side, gaps[side], project))
+    const hinged = SIDES.flatMap((side) => hingedFinding(one, side, project, standing))
+    return hinged.length > 0 ? hinged.slice(0, 1) : SIDES.flatMap((side) => hardFinding(one, side, project))
   })
+}
+
+/** The end of the wall, where it is so near and no cabinet stands between. */
+function wallEnd({ cabinet }: Standing, side: Side, within: Mm, project: Project): Obstacle | null {
+  const wall = find(project.walls, cabinet.wall)
+  if (!wall) return null
+  const gap = settle(side === 'left' ? cabinet.left : wall.length - rightEdge(cabinet))
+  // Most stand far from both ends, and that is seen without looking for neighbours.
+  if (gap < 0 || gap >= within || gapsBeside(project, cabinet)[side].to !== 'the wall end') return null
+  return { gap, words: 'the wall end' }
 }
 
 /** The doors whose hinges are at a side of the cabinet. */
@@ -55,22 +68,17 @@ function hingedAt({ fronts }: Standing, side: Side): FrontFace[] {
  *           |  |=o handle                  |o=|
  *           |__|________                   |__|________
  */
-function hingedFinding(
-  one: Standing,
-  side: Side,
-  gap: Mm,
-  project: Project,
-  outOf: ReadonlyMap<Cabinet['id'], Mm>,
-): Finding[] {
+function hingedFinding(one: Standing, side: Side, project: Project, standing: readonly Standing[]): Finding[] {
   const doors = hingedAt(one, side)
-  const widest = Math.max(0, ...doors.map(({ rect }) => rect.width))
-  if (widest === 0 || gap < 0 || gap >= HANDLE_OUT) return []
-  const against = obstacleAt(one, side, widest, project, outOf)
+  if (doors.length === 0) return []
+  const widest = Math.max(...doors.map(({ rect }) => rect.width))
+  const against = wallEnd(one, side, HANDLE_OUT, project) ?? deepNeighbour(one, side, widest, standing)
   if (!against) return []
+  const { gap, words } = against
   const say = sayIn(project.display)
   const filler = settle(HANDLE_OUT - gap)
   const message =
-    `a door hinged at its ${side} opens against ${against}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
+    `a door hinged at its ${side} opens against ${words}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
     `Put a filler of ${say.length(filler)} there, or hinge it at the other side.`
   const remedy = fillerRemedy(one, side, filler, project) ?? turnRemedy(one, side)
   return [
@@ -81,23 +89,20 @@ function hingedFinding(
   ]
 }
 
-/** The wall end, or a neighbour that stands out as far as the handle of the opened door. */
-function obstacleAt(
+/** A neighbour that stands out as far as the handle of the opened door. */
+function deepNeighbour(
   { cabinet, frontThickness }: Standing,
   side: Side,
   doorWidth: Mm,
-  project: Project,
-  outOf: ReadonlyMap<Cabinet['id'], Mm>,
-): string | null {
-  if (gapsBeside(project, cabinet)[side].to === 'the wall end') return 'the wall end'
-  const own = cabinet.depth + frontThickness
-  const reach = own + doorWidth - HANDLE_IN
-  const deep = othersBeside(project, cabinet).find((other) => {
-    const gap = side === 'left' ? cabinet.left - rightEdge(other) : other.left - rightEdge(cabinet)
-    const isNear = gap >= 0 && gap < HANDLE_OUT && sharedBy(cabinet, other).y > 0
-    return isNear && (outOf.get(other.id) ?? 0) >= reach
-  })
-  return deep ? markOf(deep) : null
+  standing: readonly Standing[],
+): Obstacle | null {
+  const reach = cabinet.depth + frontThickness + doorWidth - HANDLE_IN
+  for (const { cabinet: other, mark, frontThickness: front } of standing) {
+    if (other.wall !== cabinet.wall || other.depth + front < reach) continue
+    const gap = settle(side === 'left' ? cabinet.left - rightEdge(other) : other.left - rightEdge(cabinet))
+    if (gap >= 0 && gap < HANDLE_OUT && sharedBy(cabinet, other).y > 0) return { gap, words: mark }
+  }
+  return null
 }
 
 /** Room for a filler, when everything then fits: the cabinet moves away and pushes its neighbours along. */
@@ -122,8 +127,10 @@ function turnRemedy({ cabinet: { id, front }, mark }: Standing, side: Side): Rem
 }
 
 /** Nothing opens against the wall, but a front hard against it rubs where the wall comes forward. */
-function hardFinding(one: Standing, side: Side, { gap, to }: { gap: Mm; to: string }, project: Project): Finding[] {
-  if (to !== 'the wall end' || gap < 0 || gap >= INSTALLERS_GAP) return []
+function hardFinding(one: Standing, side: Side, project: Project): Finding[] {
+  const end = wallEnd(one, side, INSTALLERS_GAP, project)
+  if (!end) return []
+  const { gap } = end
   const say = sayIn(project.display)
   const filler = settle(INSTALLERS_GAP - gap)
   const message =

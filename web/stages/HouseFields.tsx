@@ -5,11 +5,19 @@ import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
 import styles from './Stages.module.css'
 
-const LOADS: readonly (readonly [House['shelfLoad'], string])[] = [
-  ['kitchen', 'kitchen, 15 lb per sq ft (73 kg/m²)'],
-  ['general', 'general, 40 lb per sq ft (195 kg/m²)'],
-  ['books', 'books, 50 lb per sq ft (244 kg/m²)'],
-]
+/** As the engine has them: 15, 40 and 50 lb per square foot. */
+const LOADS: Readonly<Record<LengthDisplay['unit'], readonly (readonly [House['shelfLoad'], string])[]>> = {
+  mm: [
+    ['kitchen', 'kitchen, 73 kg/m²'],
+    ['general', 'general, 195 kg/m²'],
+    ['books', 'books, 244 kg/m²'],
+  ],
+  in: [
+    ['kitchen', 'kitchen, 15 lb/ft²'],
+    ['general', 'general, 40 lb/ft²'],
+    ['books', 'books, 50 lb/ft²'],
+  ],
+}
 
 /** Of most framed walls. Source: thehonestcarpenter.com, on hanging wall cabinets. */
 const USUAL_STUDS: Mm = inch(16)
@@ -36,7 +44,7 @@ export function HouseFields({ project: { house, display } }: { readonly project:
         <Choice
           label="Shelves carry"
           value={house.shelfLoad}
-          options={LOADS}
+          options={LOADS[display.unit]}
           onChoice={(shelfLoad) => change({ shelfLoad })}
         />
         <label className={fields.check}>
