@@ -23,6 +23,8 @@ export type BoardRole =
   | 'plinthBack'
   | 'plinthEnd'
   | 'door'
+  | 'flap'
+  | 'falseFront'
   | 'drawerFront'
   | 'drawerSide'
   | 'drawerBoxFront'
@@ -100,9 +102,9 @@ function goneAlong({ by, from, to }: Leg, apart: number): Vec3 {
   return times(by, Math.min(1, Math.max(0, share)))
 }
 
-/** A door or drawer front as seen from the room: in the cabinet's frame, x and y. */
+/** A door, a drawer front or a board that does not move, as seen from the room: in the cabinet's frame, x and y. */
 export interface FrontFace {
-  readonly kind: 'door' | 'drawer'
-  readonly hinge: 'left' | 'right' | null
+  readonly kind: 'door' | 'drawer' | 'falseFront'
+  readonly hinge: 'left' | 'right' | 'top' | null
   readonly rect: Rect
 }

@@ -1,7 +1,7 @@
 import type { Rect } from '../geometry/rect'
 import { rightOf, topOf } from '../geometry/rect'
 import { forward, WAYS } from './apart'
-import type { FrontFace, GrainRun } from './board'
+import type { BoardRole, FrontFace, GrainRun } from './board'
 import { type Carcass, insideFront } from './carcass'
 import { type Cell, pairRects } from './openings'
 import { type Piece, room } from './piece'
@@ -10,11 +10,11 @@ import type { Report } from './report'
 /** A wider door is usually hung as a pair. Common practice; stock widths: one door to 24 in (source: 98905.com). */
 const WIDEST_DOOR = 610
 
-/** The doors and drawer fronts as they are seen, from the bottom up and from left to right. */
+/** The doors, drawer fronts and false fronts as they are seen, from the bottom up and from left to right. */
 export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
   return cells.flatMap(({ front, rect }): FrontFace[] => {
     if (front.kind === 'open') return []
-    if (front.kind === 'drawer') return [{ kind: 'drawer', hinge: null, rect }]
+    if (front.kind === 'drawer' || front.kind === 'falseFront') return [{ kind: front.kind, hinge: null, rect }]
     if (front.kind === 'door') return [{ kind: 'door', hinge: front.hinge, rect }]
     const [left, right] = pairRects(rect, carcass.method.fronts.gap)
     return [
@@ -25,8 +25,8 @@ export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
 }
 
 /**
- * The boards of the fronts: doors with their length upright, drawer fronts with their length from left to right unless
- * the grain of a door runs on over them.
+ * The boards of the fronts: doors and flaps with their length upright, drawer fronts and false fronts with their length
+ * from left to right unless the grain of a door runs on over them.
  */
 export function frontsOf(
   faces: readonly FrontFace[],
@@ -37,16 +37,18 @@ export function frontsOf(
   const hasDrawers = faces.some(({ kind }) => kind === 'drawer')
   const way = hasDrawers ? drawerWay(carcass) + WAYS.drawerFrontAhead : WAYS.front
   const runs = isGrainRunning ? runsOf(faces) : []
-  let doors = 0
-  let drawers = 0
+  const counts = new Map<BoardRole, number>()
   return faces.map((face, at): Piece => {
     const isDoor = face.kind === 'door'
-    if (isDoor && face.rect.width > WIDEST_DOOR) {
+    const role = roleOf(face)
+    const number = (counts.get(role) ?? 0) + 1
+    counts.set(role, number)
+    if (role === 'door' && face.rect.width > WIDEST_DOOR) {
       report.mind(`a door is ${report.say(face.rect.width)} wide; ${report.say(WIDEST_DOOR)} is the most for one door.`)
     }
     return {
-      role: isDoor ? 'door' : 'drawerFront',
-      number: isDoor ? ++doors : ++drawers,
+      role,
+      number,
       material: carcass.method.frontMaterial,
       box: frontRoom(face.rect, carcass),
       lie: isDoor || runs[at]?.along === 'length' ? 'uprightLookingIn' : 'onEdgeLookingIn',
@@ -55,6 +57,11 @@ export function frontsOf(
       explode: forward(way),
     }
   })
+}
+
+function roleOf({ kind, hinge }: FrontFace): BoardRole {
+  if (kind === 'door') return hinge === 'top' ? 'flap' : 'door'
+  return kind === 'drawer' ? 'drawerFront' : 'falseFront'
 }
 
 /**

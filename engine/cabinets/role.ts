@@ -19,6 +19,8 @@ export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   plinthBack: 'plinth back',
   plinthEnd: 'plinth end',
   door: 'door',
+  flap: 'flap',
+  falseFront: 'false front',
   drawerFront: 'drawer front',
   drawerSide: 'drawer side',
   drawerBoxFront: 'drawer box front',

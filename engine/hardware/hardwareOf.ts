@@ -10,10 +10,11 @@ export interface HardwareRow {
   readonly length: Mm | null
 }
 
-/** Hinges, slides, shelf pins and legs of one cabinet. */
+/** Hinges, stays, slides, shelf pins and legs of one cabinet. */
 export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: Rules): HardwareRow[] {
   const rows: HardwareRow[] = [
     { name: 'hinge', quantity: hingesOn(parts, rules), length: null },
+    { name: 'pair of flap stays', quantity: parts.filter(({ role }) => role === 'flap').length, length: null },
     ...slidesFor(parts, rules),
     { name: 'shelf pin', quantity: pinsUnder(parts, rules), length: null },
     { name: 'leg', quantity: legsUnder(build, rules), length: null },
@@ -36,10 +37,11 @@ export function hingesFor(height: Mm, kg: number): number {
 
 function hingesOn(parts: readonly Part[], { materials }: Rules): number {
   return parts
-    .filter(({ role }) => role === 'door')
-    .reduce((sum, { length, width, thickness, material }) => {
+    .filter(({ role }) => role === 'door' || role === 'flap')
+    .reduce((sum, { role, length, width, thickness, material }) => {
       const kg = ((length * width * thickness) / 1e9) * (materials[material]?.density ?? 0)
-      return sum + hingesFor(length, kg)
+      // A flap hangs along its width.
+      return sum + hingesFor(role === 'flap' ? width : length, kg)
     }, 0)
 }
 

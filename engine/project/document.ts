@@ -85,9 +85,12 @@ export interface Cabinet {
 /** The front of a cabinet: one opening, or openings stacked from the top down. */
 export type Front =
   | { readonly kind: 'open' }
-  | { readonly kind: 'door'; readonly hinge: 'left' | 'right' }
+  /** Hinged at a side, or at its top to be lifted: a flap. */
+  | { readonly kind: 'door'; readonly hinge: 'left' | 'right' | 'top' }
   | { readonly kind: 'pair' }
   | { readonly kind: 'drawer' }
+  /** A board that closes the opening and does not move, as before a sink. */
+  | { readonly kind: 'falseFront' }
   | { readonly kind: 'rows'; readonly rows: readonly FrontRow[] }
 
 export interface FrontRow {

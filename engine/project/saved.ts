@@ -122,9 +122,10 @@ const method = z.strictObject({
 const front: z.ZodType = z.lazy(() =>
   z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('open') }),
-    z.strictObject({ kind: z.literal('door'), hinge: oneOf('left', 'right') }),
+    z.strictObject({ kind: z.literal('door'), hinge: oneOf('left', 'right', 'top') }),
     z.strictObject({ kind: z.literal('pair') }),
     z.strictObject({ kind: z.literal('drawer') }),
+    z.strictObject({ kind: z.literal('falseFront') }),
     z.strictObject({ kind: z.literal('rows'), rows: z.array(z.strictObject({ size, front })).min(1).max(20) }),
   ]),
 )

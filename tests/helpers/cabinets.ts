@@ -193,6 +193,8 @@ function anyFront(dice: Random): Front {
     { kind: 'open' },
     door,
     { kind: 'pair' },
+    { kind: 'door', hinge: 'top' },
+    { kind: 'rows', rows: [fixed({ kind: 'falseFront' }, 150), share({ kind: 'pair' })] },
     { kind: 'drawer' },
     { kind: 'rows', rows: [fixed({ kind: 'drawer' }, 150), share({ kind: 'pair' })] },
     { kind: 'rows', rows: [share(door, 2), share({ kind: 'drawer' })] },

@@ -29,6 +29,14 @@ const FRONTS: readonly Front[] = [
   { kind: 'open' },
   { kind: 'door', hinge: 'left' },
   { kind: 'pair' },
+  { kind: 'door', hinge: 'top' },
+  {
+    kind: 'rows',
+    rows: [
+      { size: { kind: 'fixed', height: 150 }, front: { kind: 'falseFront' } },
+      { size: { kind: 'share', share: 1 }, front: { kind: 'pair' } },
+    ],
+  },
   {
     kind: 'rows',
     rows: [

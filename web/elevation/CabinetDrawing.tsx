@@ -68,6 +68,7 @@ function FrontDrawing({ front, mmPerPx }: { readonly front: FrontFace; readonly 
 
 /** Dashes that meet at the hinges, as shop drawings have them. */
 function hingePath({ hinge, rect }: FrontFace, top: Mm, low: Mm, right: Mm): string {
+  if (hinge === 'top') return `M${rect.left} ${low}L${(rect.left + right) / 2} ${top}L${right} ${low}`
   const [hung, free] = hinge === 'left' ? [rect.left, right] : [right, rect.left]
   return `M${free} ${top}L${hung} ${(top + low) / 2}L${free} ${low}`
 }

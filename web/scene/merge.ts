@@ -45,7 +45,7 @@ export interface MergedCabinet {
 }
 
 export function isFront(role: BoardRole): boolean {
-  return role === 'door' || role === 'drawerFront'
+  return role === 'door' || role === 'flap' || role === 'falseFront' || role === 'drawerFront'
 }
 
 export function mergeParts(parts: readonly Part[], meshOf: (part: Part) => BoardMesh): MergedCabinet {

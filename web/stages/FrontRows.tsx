@@ -43,7 +43,7 @@ export function FrontRows({ cabinets, display }: FrontRowsProps) {
         onChoice={choose}
       />
       {name === 'bank' && <Bank cabinets={cabinets} />}
-      {name === 'overDoor' && <OverDoor cabinets={cabinets} display={display} />}
+      {(name === 'overDoor' || name === 'sink') && <OverDoor over={name} cabinets={cabinets} display={display} />}
       {cabinets.every(({ front }) => hasSeveralFronts(front)) && <Grain cabinets={cabinets} />}
       <Inside cabinets={cabinets} />
     </>
@@ -89,8 +89,9 @@ function Bank({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
   )
 }
 
-/** How high the drawer front over the doors is. */
-function OverDoor({ cabinets, display }: FrontRowsProps) {
+/** How high the front over the doors is. */
+function OverDoor({ over, cabinets, display }: FrontRowsProps & { readonly over: 'overDoor' | 'sink' }) {
+  const kind = over === 'sink' ? 'falseFront' : 'drawer'
   const actions = useStore((state) => state.actions)
   const heightOf = ({ front }: Cabinet) => {
     const size = front.kind === 'rows' ? front.rows[0]?.size : null
@@ -98,14 +99,14 @@ function OverDoor({ cabinets, display }: FrontRowsProps) {
   }
   return (
     <LengthField
-      label="Drawer front"
+      label={over === 'sink' ? 'False front' : 'Drawer front'}
       value={common(cabinets, heightOf)}
       display={display}
       field="height"
       onLength={(height) => {
         const edits = cabinets.flatMap(({ id, front }) =>
           front.kind === 'rows'
-            ? [{ kind: 'setFront', ids: [id], front: overDoor(height, front.rows[1]!.front) } as const]
+            ? [{ kind: 'setFront', ids: [id], front: overDoor(kind, height, front.rows[1]!.front) } as const]
             : [],
         )
         actions.commit({ kind: 'several', edits })

@@ -1,15 +1,27 @@
 import type { Front, FrontRow, Mm } from '../../engine/index'
 
 /** The fronts that can be picked by name; anything else was divided by hand. */
-export type FrontName = 'open' | 'doorLeft' | 'doorRight' | 'pair' | 'drawer' | 'overDoor' | 'bank' | 'other'
+export type FrontName =
+  | 'open'
+  | 'doorLeft'
+  | 'doorRight'
+  | 'pair'
+  | 'flap'
+  | 'drawer'
+  | 'overDoor'
+  | 'sink'
+  | 'bank'
+  | 'other'
 
 export const FRONT_WORDS: readonly (readonly [FrontName, string])[] = [
   ['open', 'open'],
   ['doorLeft', 'door, hinged left'],
   ['doorRight', 'door, hinged right'],
   ['pair', 'pair of doors'],
+  ['flap', 'flap, hinged at its top'],
   ['drawer', 'one drawer'],
   ['overDoor', 'drawer over doors'],
+  ['sink', 'false front over doors'],
   ['bank', 'bank of drawers'],
 ]
 
@@ -20,17 +32,21 @@ export function frontName(front: Front): FrontName {
     case 'drawer':
       return front.kind
     case 'door':
-      return front.hinge === 'left' ? 'doorLeft' : 'doorRight'
+      return front.hinge === 'top' ? 'flap' : front.hinge === 'left' ? 'doorLeft' : 'doorRight'
     case 'rows':
       return rowsName(front.rows)
+    case 'falseFront':
+      return 'other'
   }
 }
 
 function rowsName(rows: readonly FrontRow[]): FrontName {
   if (rows.every(({ front }) => front.kind === 'drawer')) return 'bank'
   const [over, under] = rows
-  const isOver = rows.length === 2 && over!.front.kind === 'drawer' && over!.size.kind === 'fixed'
-  return isOver && (under!.front.kind === 'pair' || under!.front.kind === 'door') ? 'overDoor' : 'other'
+  const isOver = rows.length === 2 && over!.size.kind === 'fixed'
+  const isDoor = under?.front.kind === 'pair' || under?.front.kind === 'door'
+  if (!isOver || !isDoor) return 'other'
+  return over!.front.kind === 'drawer' ? 'overDoor' : over!.front.kind === 'falseFront' ? 'sink' : 'other'
 }
 
 /** The height of the drawer front over doors (common practice, no source). */
@@ -51,7 +67,11 @@ export function frontOf(name: FrontName, width: Mm): Front {
     case 'doorRight':
       return { kind: 'door', hinge: 'right' }
     case 'overDoor':
-      return overDoor(DRAWER_OVER, width > WIDEST_DOOR ? { kind: 'pair' } : { kind: 'door', hinge: 'left' })
+      return overDoor('drawer', DRAWER_OVER, doorsFor(width))
+    case 'sink':
+      return overDoor('falseFront', DRAWER_OVER, doorsFor(width))
+    case 'flap':
+      return { kind: 'door', hinge: 'top' }
     case 'bank':
       return bankOf(3)
     case 'other':
@@ -59,11 +79,15 @@ export function frontOf(name: FrontName, width: Mm): Front {
   }
 }
 
-export function overDoor(height: Mm, under: Front): Front {
+function doorsFor(width: Mm): Front {
+  return width > WIDEST_DOOR ? { kind: 'pair' } : { kind: 'door', hinge: 'left' }
+}
+
+export function overDoor(over: 'drawer' | 'falseFront', height: Mm, under: Front): Front {
   return {
     kind: 'rows',
     rows: [
-      { size: { kind: 'fixed', height }, front: { kind: 'drawer' } },
+      { size: { kind: 'fixed', height }, front: { kind: over } },
       { size: { kind: 'share', share: 1 }, front: under },
     ],
   }

@@ -58,6 +58,27 @@ describe('the fronts of a cabinet', () => {
     expect(sizeOf(door)).toBe('714 x 316')
     expect([door.placement.origin.z, door.placement.thickness]).toEqual([580 + 19, '-z'])
   })
+  it('hang a flap at its top, with its grain upright, and leave its opening to shelves', () => {
+    const { fronts, boards } = buildCabinet(
+      { ...BASE, front: { kind: 'door', hinge: 'top' } },
+      rulesWith({ fronts: REVEALS }),
+    )
+    expect(fronts.map(({ kind, hinge }) => `${kind} ${hinge}`)).toEqual(['door top'])
+    expect(sizeOf(boardIn(boards, 'flap'))).toBe('714 x 636')
+    expect(boards.some(({ role }) => role === 'door')).toBe(false)
+  })
+  it('put a board that does not move over the doors of a sink, and no drawer box behind it', () => {
+    const rows = [
+      { size: { kind: 'fixed', height: 150 }, front: { kind: 'falseFront' } },
+      { size: { kind: 'share', share: 1 }, front: { kind: 'pair' } },
+    ] as const
+    const { boards } = buildCabinet({ ...BASE, front: { kind: 'rows', rows } }, rulesWith({ fronts: REVEALS }))
+    const front = boardIn(boards, 'falseFront')
+    expect(sizeOf(front)).toBe('636 x 150')
+    expect(front.placement.origin.y).toBe(boardIn(boards, 'door').placement.origin.y + (714 - 4 - 150) + 4)
+    expect(boards.filter(({ role }) => role === 'door')).toHaveLength(2)
+    expect(boards.some(({ role }) => role.startsWith('drawer'))).toBe(false)
+  })
   it('run the length of a drawer front from left to right and band all four edges', () => {
     const banding = { carcass: 1, fronts: 2, isInFinishedSize: true }
     const front = boardIn(boardsOf(BASE, rulesWith({ fronts: REVEALS, banding })), 'drawerFront')

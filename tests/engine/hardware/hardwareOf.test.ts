@@ -32,6 +32,11 @@ describe('the hardware of a cabinet', () => {
       '4 leg',
     ])
   })
+  it('is hinges along the width of a flap, and stays that hold it open', () => {
+    const cabinet = aCabinet('upper', { front: { kind: 'door', hinge: 'top' }, width: 1100, height: 400 })
+    // 1100 wide is over 40 in (1016 mm), so by its length along the hinges it takes three.
+    expect(told(cabinet)).toEqual(['3 hinge', '1 pair of flap stays'])
+  })
   it('is a pair of slides for every drawer, as long as its box', () => {
     const share = { size: { kind: 'share', share: 1 }, front: { kind: 'drawer' } } as const
     expect(told(aCabinet('base', { front: { kind: 'rows', rows: [share, share, share] } }))).toEqual([
