@@ -52,7 +52,7 @@ describe('every packing', () => {
           expect(kerf).toBeGreaterThanOrEqual(0)
         }
       }),
-      { numRuns: 500, seed: 20 },
+      { numRuns: 1000, seed: 20 },
     )
   })
 })
@@ -108,7 +108,7 @@ describe('a packing of several materials on sheets of several sizes, prices and 
         const job = jobOf(drawn)
         expect(verify(job, packed(job, 4))).toEqual([])
       }),
-      { numRuns: 300, seed: 21 },
+      { numRuns: 600, seed: 21 },
     )
   })
 
