@@ -26,6 +26,8 @@ export async function benchBrowser() {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' })
     // tsx names functions by a helper that the page does not have.
     await page.addInitScript('globalThis.__name = (named) => named')
+    // Choosers are caught from the start: one that opens before it is waited for would be lost.
+    page.on('filechooser', () => {})
     await page.goto(server.resolvedUrls!.local[0]!)
     await openSample(page)
     const withCutList = await workOf(browser, page, /^Cut list/)
