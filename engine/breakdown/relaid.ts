@@ -96,16 +96,15 @@ function drawnAt(wanted: Wanted, place: Place, job: SheetJob): Piece {
   const inner = wanted.kind === 'part' ? [wanted] : wanted.pieces
   const pieces: Piece[] = []
   let used = 0
+  const next = (): Place => (isRip ? { ...place, y: settle(place.y + used) } : { ...place, x: settle(place.x + used) })
   for (const piece of inner) {
-    const start = isRip ? { x: place.x, y: settle(place.y + used) } : { x: settle(place.x + used), y: place.y }
-    pieces.push(drawnAt(piece, { ...place, ...start, [along]: piece[along] }, job))
+    pieces.push(drawnAt(piece, { ...next(), [along]: piece[along] }, job))
     used = settle(used + piece[along] + job.kerf)
   }
   if (inner.length === 1 && inner[0]![along] === place[along]) return pieces[0]!
   const left = settle(place[along] - used)
   if (left > 0) {
-    const start = isRip ? { x: place.x, y: settle(place.y + used) } : { x: settle(place.x + used), y: place.y }
-    const rest = { ...place, ...start, [along]: left }
+    const rest = { ...next(), [along]: left }
     pieces.push({ kind: isKeptLeft(rest, job) ? 'offcut' : 'waste', ...rest })
   }
   return { kind: 'cut', direction: isRip ? 'rip' : 'crosscut', pieces, ...place }

@@ -1,18 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId } from '../../../engine/basics/id'
 import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
-import type { Material, Shop } from '../../../engine/project/document'
-import { type Cutting, crosscut, OFFCUT, part, rip, SHOP, type Sizes, sheets, WASTE } from './sawyer'
-
-const PLY: Material = {
-  id: 'm1' as MaterialId,
-  name: 'ply',
-  nominal: 18,
-  thickness: 18,
-  hasGrain: true,
-  density: 685,
-  stiffness: 9000,
-}
+import type { Shop } from '../../../engine/project/document'
+import { type Cutting, crosscut, OFFCUT, PLY, part, rip, SHOP, type Sizes, sheets, WASTE } from './sawyer'
 
 function stepsIn(shop: Partial<Shop>, sizes: Sizes, cutting: Cutting) {
   const materials = { m1: PLY } as unknown as BreakdownInput['materials']

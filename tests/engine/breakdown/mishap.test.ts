@@ -1,22 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId, PartId } from '../../../engine/basics/id'
+import type { PartId } from '../../../engine/basics/id'
 import { replanAfter } from '../../../engine/breakdown/mishap'
 import type { Mishap } from '../../../engine/breakdown/mishapKinds'
 import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
 import type { CutRow } from '../../../engine/cutlist/row'
-import type { Material } from '../../../engine/project/document'
 import { packSheets } from '../../../engine/sheets/pack'
-import { crosscut, OFFCUT, part, rip, SHOP, sheets, showStep, WASTE } from './sawyer'
-
-const PLY: Material = {
-  id: 'm1' as MaterialId,
-  name: 'ply',
-  nominal: 18,
-  thickness: 18,
-  hasGrain: true,
-  density: 685,
-  stiffness: 9000,
-}
+import { crosscut, OFFCUT, PLY, part, rip, SHOP, sheets, showStep, WASTE } from './sawyer'
 
 /** Two sheets alike: two A of 768 x 580 in one strip, B of 1000 x 320 in the other, and an offcut. */
 const GIVEN = sheets({ A: [768, 580], B: [1000, 320] }, [

@@ -1,6 +1,7 @@
+import type { MaterialId } from '../../../engine/basics/id'
 import type { Breakdown, Step } from '../../../engine/breakdown/step'
 import type { CutList, CutRow } from '../../../engine/cutlist/row'
-import type { Shop } from '../../../engine/project/document'
+import type { Material, Shop } from '../../../engine/project/document'
 import type { SheetJob } from '../../../engine/sheets/job'
 import type { Piece, Placement2D, SheetAnswer, SheetLayout } from '../../../engine/sheets/layout'
 import { settle } from '../../../engine/units/length'
@@ -23,6 +24,16 @@ export const SHOP: Shop = {
   blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } },
   cutOrder: null,
   minutes: { perSetting: 2, perCut: 1.5, perSheet: 6 },
+}
+
+export const PLY: Material = {
+  id: 'm1' as MaterialId,
+  name: 'ply',
+  nominal: 18,
+  thickness: 18,
+  hasGrain: true,
+  density: 685,
+  stiffness: 9000,
 }
 
 /** A sheet of 2440 x 1220 less 10 all round leaves 2420 x 1200. */

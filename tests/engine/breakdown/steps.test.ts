@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId, PartId } from '../../../engine/basics/id'
+import type { PartId } from '../../../engine/basics/id'
 import { randomFrom } from '../../../engine/basics/random'
 import { assignParts } from '../../../engine/breakdown/assign'
 import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
-import type { Material } from '../../../engine/project/document'
 import type { Piece } from '../../../engine/sheets/layout'
 import { inch } from '../../../engine/units/length'
 import {
@@ -11,6 +10,7 @@ import {
   countsOf,
   crosscut,
   OFFCUT,
+  PLY,
   part,
   placementsOf,
   replay,
@@ -22,16 +22,6 @@ import {
   showStep,
   WASTE,
 } from './sawyer'
-
-const PLY: Material = {
-  id: 'm1' as MaterialId,
-  name: 'ply',
-  nominal: 18,
-  thickness: 18,
-  hasGrain: true,
-  density: 685,
-  stiffness: 9000,
-}
 
 function input(given: ReturnType<typeof sheets>, shop: Partial<BreakdownInput['shop']> = {}): BreakdownInput {
   const materials = { m1: PLY } as unknown as BreakdownInput['materials']
