@@ -1,9 +1,10 @@
 import { unreachable } from '../basics/assert'
 import { type ById, type CabinetId, entriesOf, type PartId, type StockId, valuesOf } from '../basics/id'
-import type { Cabinet, Project } from './document'
+import type { Cabinet, Material, Project } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { freeNumber } from './mark'
-import type { MethodChoices } from './method'
+import type { BuildMethod, MethodChoices } from './method'
+import { isMethodFree, methodCopy } from './methods'
 import { isSavable } from './ranges'
 import { find, hasEverything, isThere, lostPin } from './references'
 import { isSame, settled, settledField } from './settled'
@@ -47,6 +48,17 @@ export function applyEdit(project: Project, edit: Edit): Project {
     }
     case 'editMethod':
       return changeIn(project, 'methods', edit.id, edit.change)
+    case 'copyMethod': {
+      const copy = methodCopy(project.methods, edit.id)
+      return copy ? withRoom(project, { methods: put(project.methods, copy) }) : project
+    }
+    case 'removeMethod':
+      if (!isMethodFree(project, edit.id)) return project
+      return withRoom(project, { methods: without(project.methods, [edit.id]) })
+    case 'useMethod':
+      return isThere(project.methods, edit.id) ? changed(project, { method: edit.id }) : project
+    case 'putMethod':
+      return putMethod(project, edit.method, edit.materials)
     case 'editMaterial':
       return changeIn(project, 'materials', edit.id, edit.change)
     case 'putStock':
@@ -89,7 +101,10 @@ function changed<Thing extends object>(thing: Thing, change: Partial<Thing>): Th
 }
 
 /** The project with a map exchanged whose things are settled already. */
-function withRoom(project: Project, room: Partial<Pick<Project, 'cabinets' | 'stock' | 'kept'>>): Project {
+function withRoom(
+  project: Project,
+  room: Partial<Pick<Project, 'cabinets' | 'stock' | 'kept' | 'methods' | 'materials'>>,
+): Project {
   const isSameRoom = Object.entries(room).every(([name, things]) => project[name as keyof Project] === things)
   return isSameRoom ? project : { ...project, ...room }
 }
@@ -101,6 +116,14 @@ function put<Id extends string, Thing extends { readonly id: Id }>(
 ): ById<Id, Thing> {
   if (!isSavable(thing)) return things
   return changed<ById<Id, Thing>>(things, { [thing.id]: thing } as Partial<ById<Id, Thing>>)
+}
+
+/** A method comes in whole, with its boards, or not at all. */
+function putMethod(project: Project, method: BuildMethod, boards: readonly Material[]): Project {
+  const materials = boards.reduce(put, project.materials)
+  const areKept = boards.every(({ id }) => isThere(materials, id))
+  if (!areKept || !isSavable(method) || !hasEverything(method, materials)) return project
+  return withRoom(project, { materials, methods: put(project.methods, method) })
 }
 
 /** A cabinet is added once, to a wall that is there, and gets another number when its own is taken. */

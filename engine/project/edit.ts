@@ -39,6 +39,14 @@ export type Edit =
   | { readonly kind: 'putOpening'; readonly wall: WallId; readonly opening: Opening }
   | { readonly kind: 'removeOpening'; readonly wall: WallId; readonly id: OpeningId }
   | { readonly kind: 'editMethod'; readonly id: MethodId; readonly change: Partial<Omit<BuildMethod, 'id'>> }
+  /** Under a free id, with a name of its own. */
+  | { readonly kind: 'copyMethod'; readonly id: MethodId }
+  /** Nothing happens while the project or a cabinet is built by it. */
+  | { readonly kind: 'removeMethod'; readonly id: MethodId }
+  /** Every cabinet that names no other is built by it from now on. */
+  | { readonly kind: 'useMethod'; readonly id: MethodId }
+  /** A method with the boards that come with it, in place of the ones of their ids if there are such. */
+  | { readonly kind: 'putMethod'; readonly method: BuildMethod; readonly materials: readonly Material[] }
   | { readonly kind: 'editMaterial'; readonly id: MaterialId; readonly change: Partial<Omit<Material, 'id'>> }
   | { readonly kind: 'putStock'; readonly stock: Stock }
   | { readonly kind: 'removeStock'; readonly id: StockId }

@@ -34,6 +34,14 @@ export function labelOf(project: Project, edit: Edit): string {
       return `Delete ${project.walls[edit.wall]?.openings[edit.id]?.kind ?? 'opening'}`
     case 'editMethod':
       return `Change ${project.methods[edit.id]?.name ?? 'build method'}`
+    case 'copyMethod':
+      return `Copy ${find(project.methods, edit.id)?.name ?? 'build method'}`
+    case 'removeMethod':
+      return `Remove ${find(project.methods, edit.id)?.name ?? 'build method'}`
+    case 'useMethod':
+      return `Build by ${find(project.methods, edit.id)?.name ?? 'another method'}`
+    case 'putMethod':
+      return `${find(project.methods, edit.method.id) ? 'Change' : 'Bring in'} ${edit.method.name}`
     case 'editMaterial':
       return `Change ${'thickness' in edit.change ? 'thickness of ' : ''}${project.materials[edit.id]?.name ?? 'material'}`
     case 'putStock':

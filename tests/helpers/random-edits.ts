@@ -9,9 +9,9 @@ import {
   valuesOf,
 } from '../../engine/basics/id'
 import type { Random } from '../../engine/basics/random'
-import type { Cabinet, CabinetKind, Front, Project, Stock, Wall } from '../../engine/project/document'
+import type { Cabinet, CabinetKind, Front, Material, Project, Stock, Wall } from '../../engine/project/document'
 import type { Edit } from '../../engine/project/edit'
-import type { MethodChoices } from '../../engine/project/method'
+import type { BuildMethod, MethodChoices } from '../../engine/project/method'
 import { newCabinetAt } from '../../engine/runs/place'
 
 /**
@@ -67,7 +67,7 @@ const MAKERS: readonly Maker[] = [
   (project, random) => ({
     kind: 'setCabinetMethod',
     ids: [anyId(project, random)],
-    method: pick([null, 'm1', 'm2', 'gone'], random) as MethodId | null,
+    method: random() < 0.3 ? null : anyMethod(project, random),
   }),
   (project, random) => ({ kind: 'editWall', id: wallIn(project).id, change: { length: length(2000, 6000, random) } }),
   putOpening,
@@ -85,6 +85,10 @@ const MAKERS: readonly Maker[] = [
       fronts: { gap: 3, endReveal: 1.5, topReveal: 3, bottomReveal: 0 },
     },
   }),
+  (project, random) => ({ kind: 'copyMethod', id: anyMethod(project, random) }),
+  (project, random) => ({ kind: 'removeMethod', id: anyMethod(project, random) }),
+  (project, random) => ({ kind: 'useMethod', id: anyMethod(project, random) }),
+  putMethod,
   putStock,
   (_, random) => ({ kind: 'removeStock', id: `s${whole(4, 8, random)}` as StockId }),
   (project, random) => ({ kind: 'letGrainRun', ids: [anyId(project, random)], isRunning: random() < 0.7 }),
@@ -136,6 +140,28 @@ function reshape(project: Project, random: Random): Edit {
 function putOpening(project: Project, random: Random): Edit {
   const place = { left: length(0, 2000, random), bottom: 900, width: 700, height: length(600, 1200, random) }
   return { kind: 'putOpening', wall: wallIn(project).id, opening: { id: openingId(random), kind: 'window', ...place } }
+}
+
+/** One of the methods, or sometimes one that is not there. */
+function anyMethod(project: Project, random: Random): MethodId {
+  return pick([...Object.keys(project.methods), 'gone'], random) as MethodId
+}
+
+/** A method from elsewhere, now and then with a board of its own, or of a board that is nowhere. */
+function putMethod(project: Project, random: Random): Edit {
+  const [like] = valuesOf<BuildMethod>(project.methods)
+  const board = valuesOf<Material>(project.materials)[0]!
+  const own = { ...board, id: 'own' as MaterialId, thickness: length(5, 25, random) }
+  return {
+    kind: 'putMethod',
+    method: {
+      ...like!,
+      id: pick(['m1', 'm7', 'm8'], random) as MethodId,
+      nailers: { where: 'behind', top: true, bottom: true, width: length(60, 120, random) },
+      backMaterial: pick(['own', 'back', 'nowhere'], random) as MaterialId,
+    },
+    materials: random() < 0.5 ? [own] : [],
+  }
 }
 
 function putStock(_: Project, random: Random): Edit {

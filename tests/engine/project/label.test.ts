@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId } from '../../../engine/basics/id'
+import type { MaterialId, MethodId } from '../../../engine/basics/id'
 import type { Edit } from '../../../engine/project/edit'
 import { labelOf } from '../../../engine/project/label'
 import { freeNumber, markOf } from '../../../engine/project/mark'
@@ -7,6 +7,8 @@ import { aWall, cabinet, idOf } from '../../helpers/wall'
 
 const project = aWall(cabinet('B1'), cabinet('B3', { left: 700 }), cabinet('U2'), cabinet('T1', { left: 3000 }))
 const [b1, b3, u2, t1] = ['B1', 'B3', 'U2', 'T1'].map(idOf) as [never, never, never, never]
+
+const m1 = 'm1' as MethodId
 
 describe('the name of a step', () => {
   it.each<[string, Edit]>([
@@ -46,6 +48,19 @@ describe('the name of a step', () => {
       'Change thickness of 18 mm birch ply',
       { kind: 'editMaterial', id: 'carcass' as MaterialId, change: { thickness: 17.7 } },
     ],
+    ['Copy Shop standard', { kind: 'copyMethod', id: m1 }],
+    ['Remove Shop standard', { kind: 'removeMethod', id: m1 }],
+    ['Build by Shop standard', { kind: 'useMethod', id: m1 }],
+    [
+      'Bring in Boat lockers',
+      {
+        kind: 'putMethod',
+        method: { ...project.methods[m1]!, id: 'm9' as MethodId, name: 'Boat lockers' },
+        materials: [],
+      },
+    ],
+    ['Change Shop standard', { kind: 'putMethod', method: project.methods[m1]!, materials: [] }],
+    ['Remove build method', { kind: 'removeMethod', id: 'constructor' as MethodId }],
     ['Show inches', { kind: 'setDisplay', display: { unit: 'in', step: 32 } }],
   ])('is "%s"', (label, edit) => {
     expect(labelOf(project, edit)).toBe(label)
