@@ -42,6 +42,7 @@ export { type HardwareTotal, hardwareList } from './hardware/hardwareList'
 export type { Part } from './parts/part'
 export { type Derived, type DerivedCabinet, derive } from './pipeline'
 export { applyEdit } from './project/apply'
+export { type BroughtIn, broughtIn } from './project/bringIn'
 export { newProject } from './project/defaults'
 export type {
   Cabinet,
@@ -76,6 +77,8 @@ export type {
   Nailers,
   SlideFit,
 } from './project/method'
+export { type MethodFile, readMethod, writeMethod } from './project/methodFile'
+export { freeMethodId, isMethodFree, namersOf } from './project/methods'
 export { readProject, writeProject } from './project/schema'
 export { type Fit, fitOf } from './runs/fit'
 export { freeStretches, gapsBeside } from './runs/neighbours'
