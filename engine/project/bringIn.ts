@@ -66,13 +66,15 @@ function freeBoardId({ materials }: Project, fresh: readonly Material[]): Materi
   return freeId<MaterialId>('board', Object.fromEntries(taken))
 }
 
+/** A difference that is too small to be shown is none. */
 function wordsFor({ display }: Project, there: Material, here: Material | undefined): string[] {
-  const measured = (board: Material) => formatWithUnit(board.thickness, display)
-  if (!here) return [`${there.name} (${measured(there)}) is new here and has no sheets yet.`]
-  if (!isSameName(there.name, here.name)) {
-    return [`${there.name} (${measured(there)}) is ${here.name} here (${measured(here)}), by its thickness.`]
-  }
-  return here.thickness === there.thickness
-    ? []
-    : [`${here.name} measures ${measured(here)} here, not ${measured(there)}.`]
+  const was = formatWithUnit(there.thickness, display)
+  if (!here) return [`${there.name} (${was}) is new here and has no sheets yet.`]
+  const is = formatWithUnit(here.thickness, display)
+  if (isSameName(there.name, here.name)) return is === was ? [] : [`${here.name} measures ${is} here, not ${was}.`]
+  return [
+    is === was
+      ? `${there.name} is ${here.name} here: it measures ${is} too.`
+      : `${there.name} (${was}) is ${here.name} here (${is}), by its thickness.`,
+  ]
 }

@@ -1,13 +1,9 @@
 import { useId, useState } from 'react'
-import { type BuildMethod, type MethodId, valuesOf } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
-import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
-import { TextField } from '../ui/TextField'
-import { ChoiceRows } from './ChoiceRows'
 import { MaterialRows } from './MaterialRows'
-import { MethodRules } from './MethodRules'
+import { MethodPage } from './MethodPage'
 import styles from './Panels.module.css'
 import { ShopRows } from './ShopRows'
 
@@ -50,37 +46,6 @@ export function FoldedProjectPanel() {
       </Button>
       <div id={id}>{isOpen && <ProjectPanel />}</div>
     </div>
-  )
-}
-
-function MethodPage() {
-  const project = useStore((state) => state.shown)
-  const actions = useStore((state) => state.actions)
-  const [chosen, setChosen] = useState<MethodId>(project.method)
-  const method = project.methods[chosen] ?? project.methods[project.method]!
-  const change = (what: Partial<Omit<BuildMethod, 'id'>>) =>
-    actions.commit({ kind: 'editMethod', id: method.id, change: what })
-  return (
-    <>
-      <Choice
-        label="Method"
-        value={method.id}
-        options={valuesOf<BuildMethod>(project.methods).map((one) => [
-          one.id,
-          one.id === project.method ? `${one.name} (used)` : one.name,
-        ])}
-        onChoice={setChosen}
-      />
-      <TextField label="Name" value={method.name} onText={(name) => change({ name })} />
-      <ChoiceRows
-        choices={[method]}
-        own={[]}
-        materials={project.materials}
-        display={project.display}
-        onChoice={change}
-      />
-      <MethodRules method={method} display={project.display} onChange={change} />
-    </>
   )
 }
 

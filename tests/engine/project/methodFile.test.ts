@@ -156,6 +156,11 @@ describe('a build method brought into a project', () => {
     ])
   })
 
+  it('says of a board of another name that it measures the same, where no difference would show', () => {
+    const named = withBoard(project, 'carcass', { name: 'Yard ply', thickness: 18 })
+    expect(broughtIn(named, read(SOUND)).told).toEqual(['18 mm birch ply is Yard ply here: it measures 18 mm too.'])
+  })
+
   it('says where the board of its name measures something else', () => {
     const thinner = withBoard(project, 'carcass', { thickness: 17.6 })
     expect(broughtIn(thinner, read(SOUND)).told).toEqual(['18 mm birch ply measures 17.6 mm here, not 18 mm.'])
