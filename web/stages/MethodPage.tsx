@@ -70,6 +70,8 @@ interface DeedsProps {
 function Deeds({ method, onChoose }: DeedsProps) {
   const project = useStore((state) => state.history.present)
   const actions = useStore((state) => state.actions)
+  // What waits for a yes would be lost by these, or left out of the copy and the file.
+  const isWaiting = useStore((state) => proposalOf(state) !== null)
   const [arrival, setArrival] = useState<Arrival | null>(null)
   const why = useId()
   const { id } = method
@@ -82,6 +84,7 @@ function Deeds({ method, onChoose }: DeedsProps) {
     <>
       <p className={styles.actions}>
         <Button
+          disabled={isWaiting}
           onClick={() => {
             onChoose(freeMethodId(project.methods))
             actions.commit({ kind: 'copyMethod', id })
@@ -90,7 +93,7 @@ function Deeds({ method, onChoose }: DeedsProps) {
           Copy
         </Button>
         <Button
-          disabled={!isMethodFree(project, id)}
+          disabled={isWaiting || !isMethodFree(project, id)}
           aria-describedby={why}
           onClick={() => {
             onChoose(project.method)
@@ -102,11 +105,15 @@ function Deeds({ method, onChoose }: DeedsProps) {
         <Button disabled={project.method === id} onClick={() => propose({ kind: 'useMethod', id })}>
           Use for the project
         </Button>
-        <Button onClick={() => saveMethod(id)}>Save as file</Button>
-        <Button onClick={() => void bringIn()}>Bring in a file</Button>
+        <Button disabled={isWaiting} onClick={() => saveMethod(id)}>
+          Save as file
+        </Button>
+        <Button disabled={isWaiting} onClick={() => void bringIn()}>
+          Bring in a file
+        </Button>
       </p>
       <p id={why} className={styles.users}>
-        {usersOf(project, id)}
+        {isWaiting ? 'A change waits: apply it or leave it first.' : usersOf(project, id)}
       </p>
       {arrival && arrival.id === id && arrival.told.length > 0 && (
         <ul className={styles.told} aria-label="Boards of the method that was brought in">
