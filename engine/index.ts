@@ -40,9 +40,11 @@ export { type Placement, toCabinet } from './geometry/placement'
 export type { Rect } from './geometry/rect'
 export { type Axis, unit, type Vec3 } from './geometry/vector'
 export { type HardwareTotal, hardwareList } from './hardware/hardwareList'
+export { type Effect, effectOf, effectWords } from './parts/effect'
 export type { Part } from './parts/part'
 export { type Derived, type DerivedCabinet, derive } from './pipeline'
 export { applyEdit } from './project/apply'
+export { type BroughtIn, broughtIn } from './project/bringIn'
 export { newProject } from './project/defaults'
 export type {
   Cabinet,
@@ -77,7 +79,8 @@ export type {
   Nailers,
   SlideFit,
 } from './project/method'
-export { namersOf } from './project/methods'
+export { type MethodFile, readMethod, writeMethod } from './project/methodFile'
+export { freeMethodId, isMethodFree, namersOf } from './project/methods'
 export { readProject, writeProject } from './project/schema'
 export { type Fit, fitOf } from './runs/fit'
 export { freeStretches, gapsBeside } from './runs/neighbours'

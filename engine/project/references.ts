@@ -1,5 +1,6 @@
-import { type ById, entriesOf } from '../basics/id'
+import { type ById, entriesOf, type MaterialId } from '../basics/id'
 import type { Cabinet, Project } from './document'
+import type { MethodChoices } from './method'
 
 /** Whether something is filed under an id. Names that every object has, such as `constructor`, are not. */
 export function isThere(things: object, id: PropertyKey): boolean {
@@ -78,8 +79,14 @@ function numberedTwice({ cabinets }: Project): string | null {
   return null
 }
 
-function missingMaterial(rules: object, materials: Project['materials']): string | null {
+/** The first material that some rules name and that is not there. */
+export function missingMaterial(rules: object, materials: Project['materials']): string | null {
+  const lost = materialsIn(rules).find(([, material]) => !isThere(materials, material))
+  return lost ? `${lost[0]} is ${lost[1]}, which is not among materials.` : null
+}
+
+/** The materials that some rules name, each with what it is for. */
+export function materialsIn(rules: object): [keyof MethodChoices, MaterialId][] {
   const named = Object.entries(rules).filter(([field, value]) => field.endsWith('Material') && value !== undefined)
-  const lost = named.find(([, material]) => !isThere(materials, material))
-  return lost ? `${lost[0]} is ${String(lost[1])}, which is not among materials.` : null
+  return named as [keyof MethodChoices, MaterialId][]
 }

@@ -253,3 +253,15 @@ export const savedProject = z.strictObject({
   shop,
   house,
 })
+
+/** How the file of a build method calls itself, and the version of what it holds. */
+export const METHOD_KIND = 'casewright-method'
+export const METHOD_VERSION = 1
+
+/** A build method as a file of its own has it, with the boards that it names. */
+export const savedMethod = z.strictObject({
+  kind: z.literal(METHOD_KIND),
+  version: z.literal(METHOD_VERSION),
+  method,
+  materials: z.record(id, material),
+})

@@ -1,28 +1,106 @@
-import { button, expect, test } from './shop'
+import { readFile } from 'node:fs/promises'
+import type { Page } from '@playwright/test'
+import { button, cabinet, expect, notice, openTab, startProject, test, type, untilSaved } from './shop'
 
-test('a build method is copied, changed, and used for the project once it is seen what changes', async ({ shop }) => {
-  await button(shop, /Build and boards/).click()
-  const method = shop.getByLabel('Method', { exact: true })
-  await button(shop, 'Copy it').click()
-  await expect(method.locator('option:checked')).toHaveText('Shop standard, copy')
-  await shop.getByLabel('Bottom', { exact: true }).selectOption('under')
-  await expect(shop.getByText('Not made yet.')).toHaveCount(0)
+async function openMethods(page: Page): Promise<void> {
+  await button(page, /Build and boards/).click()
+}
+
+function change(page: Page) {
+  return page.getByRole('region', { name: 'Change of the build method' })
+}
+
+/** The method that the panel shows, by its name. */
+function method(page: Page) {
+  return page.getByLabel('Name', { exact: true })
+}
+
+function choice(page: Page, label: string) {
+  return page.getByRole('region', { name: 'Project' }).getByLabel(label, { exact: true })
+}
+
+test('a copied method is changed freely, and shows what it would change once the project is built by it', async ({
+  shop,
+}) => {
+  await openMethods(shop)
+  await button(shop, 'Copy').click()
+  await expect(method(shop)).toHaveValue('Shop standard, copy')
+  await expect(change(shop)).toHaveText('')
+  await choice(shop, 'Bottom').selectOption('under the sides')
+  await expect(button(shop, 'Undo change Shop standard, copy')).toBeEnabled()
+
   await button(shop, 'Use for the project').click()
-  const told = shop.getByRole('status').filter({ hasText: 'Not made yet.' })
-  await expect(told).toContainText(/B1, B2, B3, B4, B5, U1 and 4 more: \d+ boards change/)
-  await expect(method.locator('option:checked')).toContainText('(used)')
-  await button(shop, 'Make the change').click()
-  await expect(told).toHaveCount(0)
-  await button(shop, /^Undo build by Shop standard, copy/i).click()
-  await expect(method.locator('option:checked')).toHaveText('Shop standard, copy')
+  await expect(change(shop)).toContainText('Changes 10 cabinets: 30 parts of other sizes.')
+  await choice(shop, 'Top of bases').selectOption('full top')
+  await expect(change(shop)).toContainText(/30 parts of other sizes.* new, \d+ gone/)
+  await button(shop, 'Apply').click()
+  await expect(change(shop)).toHaveText('')
+  await expect(choice(shop, 'Method')).toContainText('Shop standard, copy (used)')
+  await button(shop, 'Undo build by Shop standard, copy').click()
+  await expect(choice(shop, 'Top of bases')).toHaveValue('stretchersFlat')
+  await expect(button(shop, 'Undo change Shop standard, copy')).toBeEnabled()
 })
 
-test('a choice of the method in use is shown before it is made, and left as it was', async ({ shop }) => {
-  await button(shop, /Build and boards/).click()
-  const bottom = shop.getByLabel('Bottom', { exact: true })
-  await bottom.selectOption('under')
-  await expect(shop.getByRole('status').filter({ hasText: 'Not made yet.' })).toContainText('boards change')
-  await button(shop, 'Leave it as it was').click()
-  await expect(bottom).toHaveValue('between')
+test('a change of the method in use waits for a yes, by hand or by Enter, and Escape leaves it', async ({ shop }) => {
+  await openMethods(shop)
+  const width = choice(shop, '· Nailer width')
+  await type(width, '110')
+  await expect(change(shop)).toContainText(/^Changes .*parts of other sizes/)
+  await shop.keyboard.press('Escape')
+  await expect(width).toHaveValue('90')
+  await type(width, '105')
+  await width.press('Enter')
+  await expect(button(shop, 'Undo change Shop standard')).toBeEnabled()
+  await expect(change(shop)).toHaveText('')
+
+  await choice(shop, 'Back').selectOption('applied')
+  await cabinet(shop, 'B1').click()
+  await button(shop, 'Leave it').click()
+  await expect(change(shop)).toHaveText('')
+  await button(shop, 'Undo change Shop standard').click()
   await expect(button(shop, /^Undo/)).toBeDisabled()
+})
+
+test('a method goes to another project as a file and finds its boards there', async ({ shop }) => {
+  await openMethods(shop)
+  await type(method(shop), 'Ferry standard')
+  const coming = shop.waitForEvent('download')
+  await button(shop, 'Save as file').click()
+  const download = await coming
+  expect(download.suggestedFilename()).toBe('Ferry standard.casewright-method.json')
+  const text = await readFile(await download.path(), 'utf8')
+
+  await startProject(shop, 'Inches')
+  await openMethods(shop)
+  await bringIn(shop, text.replace('"pitch": 32', '"pitch": -32'))
+  await expect(notice(shop)).toContainText('method.shelves.pitch is -32; it must be between 1 and 1000 mm.')
+  await bringIn(shop, text)
+  await expect(method(shop)).toHaveValue('Ferry standard')
+  const boards = shop.getByRole('list', { name: 'Boards of the method that was brought in' })
+  await expect(boards).toContainText('18 mm birch ply is 3/4 in birch ply here: it measures 23/32 in too.')
+  await button(shop, 'Remove').click()
+  await expect(button(shop, 'Undo remove Ferry standard')).toBeEnabled()
+})
+
+async function bringIn(page: Page, text: string): Promise<void> {
+  const coming = page.waitForEvent('filechooser')
+  await button(page, 'Bring in a file').click()
+  const chooser = await coming
+  await chooser.setFiles({ name: 'method.json', mimeType: 'application/json', buffer: Buffer.from(text) })
+}
+
+test('a cabinet that is built differently says so on the wall, in its card and in the schedule', async ({ shop }) => {
+  await cabinet(shop, 'B1').click()
+  await button(shop, /Built differently/).click()
+  const card = shop.getByRole('region', { name: 'Properties' })
+  await card.getByLabel('Back', { exact: true }).selectOption('applied')
+  await card.getByLabel('Slides', { exact: true }).selectOption('undermount')
+  await expect(button(shop, /Built differently: 2/)).toBeVisible()
+  await expect(card).toContainText('Back, Slides')
+  await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/, built differently$/)
+  await openTab(shop, 'Schedule')
+  await expect(shop.getByRole('row', { name: /^B1/ })).toContainText('built differently: Back, Slides')
+  await untilSaved(shop)
+  await button(shop, 'All as the build method').click()
+  await expect(cabinet(shop, 'B1')).not.toHaveAccessibleName(/built differently/)
 })

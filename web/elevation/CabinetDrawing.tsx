@@ -18,12 +18,13 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
   const { built, kick, mmPerPx, look, label } = props
   const { id, left, bottom, width, height } = built.cabinet
   const isNamed = width / mmPerPx > 20
+  const isOwn = Object.keys(built.cabinet.overrides).length > 0
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand in a drawing.
     <g
       role="button"
       tabIndex={0}
-      aria-label={label}
+      aria-label={isOwn ? `${label}, built differently` : label}
       aria-pressed={look === 'chosen'}
       data-cabinet={id}
       className={`${styles.cabinet} ${styles[look]}`}
@@ -38,6 +39,7 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
       {isNamed && (
         <text className={styles.mark} x={6 * mmPerPx} y={-kick - 7 * mmPerPx} fontSize={12.5 * mmPerPx}>
           {built.mark}
+          {isOwn && <tspan className={styles.own}> *</tspan>}
         </text>
       )}
     </g>

@@ -28,10 +28,10 @@ export function download(name: string, text: string, kind: string): void {
 }
 
 /** `Orchard Lane kitchen.casewright.json`, without what file systems refuse. */
-export function fileNameOf(name: string): string {
+export function fileNameOf(name: string, kind = 'casewright', otherwise = 'Project'): string {
   const plain = name
     .replace(/[\\/:*?"<>|\p{Cc}\p{Cf}]/gu, ' ')
     .replace(/\s+/g, ' ')
     .trim()
-  return `${plain || 'Project'}.casewright.json`
+  return `${plain || otherwise}.${kind}.json`
 }

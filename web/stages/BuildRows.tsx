@@ -11,6 +11,7 @@ import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { ChoiceRows } from './ChoiceRows'
+import { ownChoices } from './choices'
 import styles from './Properties.module.css'
 import { common } from './shaping'
 
@@ -32,7 +33,9 @@ export function BuildRows({ project, cabinets }: BuildRowsProps) {
     [USUAL, `as the project (${usual.name})`],
     ...valuesOf<BuildMethod>(project.methods).map((method) => [method.id, method.name] as const),
   ] as readonly (readonly [string, string])[]
-  const own = cabinets.reduce((sum, { overrides }) => sum + Object.keys(overrides).length, 0)
+  // A choice that several of them make is one choice.
+  const made: Partial<MethodChoices> = Object.assign({}, ...cabinets.map(({ overrides }) => overrides))
+  const own = Object.keys(made).length
   const choices = cabinets.map(({ method, overrides }) => ({
     ...project.methods[method ?? project.method]!,
     ...overrides,
@@ -57,6 +60,7 @@ export function BuildRows({ project, cabinets }: BuildRowsProps) {
       >
         {isOpen ? '▾' : '▸'} Built differently{own > 0 ? `: ${own} *` : ''}
       </Button>
+      {own > 0 && <p className={styles.own}>{ownChoices(made)}</p>}
       <div id={id} hidden={!isOpen}>
         {isOpen && (
           <>
@@ -69,7 +73,7 @@ export function BuildRows({ project, cabinets }: BuildRowsProps) {
               onReset={(name) => override({ [name]: undefined })}
             />
             {own > 0 && (
-              <Button onClick={() => override(nothingOf(cabinets))} className={styles.resetAll}>
+              <Button onClick={() => override(nothingOf(made))} className={styles.resetAll}>
                 All as the build method
               </Button>
             )}
@@ -80,8 +84,7 @@ export function BuildRows({ project, cabinets }: BuildRowsProps) {
   )
 }
 
-/** Every choice that any of them makes, taken back. */
-function nothingOf(cabinets: readonly Cabinet[]): Partial<MethodChoices> {
-  const names = cabinets.flatMap(({ overrides }) => Object.keys(overrides))
-  return Object.fromEntries(names.map((name) => [name, undefined]))
+/** The same choices, taken back. */
+function nothingOf(made: Partial<MethodChoices>): Partial<MethodChoices> {
+  return Object.fromEntries(Object.keys(made).map((name) => [name, undefined]))
 }

@@ -7,6 +7,7 @@ import { Split } from '../ui/Split'
 import { useIsNarrow } from '../ui/wide'
 import styles from './DesignStage.module.css'
 import { Dock } from './Dock'
+import { MethodChange } from './MethodChange'
 import { FoldedProjectPanel, ProjectPanel } from './ProjectPanel'
 import { Properties } from './Properties'
 
@@ -16,7 +17,13 @@ type Pane = 'wall' | 'scene' | 'lists'
 
 /** The home: the wall, the same run in 3D, and the live tables. */
 export function DesignStage() {
-  return useIsNarrow() ? <Pages /> : <Panes />
+  const isNarrow = useIsNarrow()
+  return (
+    <>
+      {isNarrow ? <Pages /> : <Panes />}
+      <MethodChange />
+    </>
+  )
 }
 
 function Panes() {

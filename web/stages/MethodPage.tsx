@@ -1,44 +1,34 @@
-import { useMemo, useState } from 'react'
+import { type KeyboardEvent, useId, useState } from 'react'
 import {
-  applyEdit,
   type BuildMethod,
-  derive,
-  type Edit,
+  freeMethodId,
+  isMethodFree,
   type MethodId,
   markOf,
   namersOf,
+  type Project,
   valuesOf,
 } from '../../engine/index'
+import { applyProposal, proposalOf, propose } from '../store/proposing'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { TextField } from '../ui/TextField'
 import { ChoiceRows } from './ChoiceRows'
-import { impactOf, impactWords } from './impact'
 import { MethodRules } from './MethodRules'
+import { type Arrival, bringInMethod, saveMethod } from './methodFiles'
 import styles from './Panels.module.css'
 
-/** The build methods. A change that reaches cabinets is shown on the wall and told before it is made. */
+/** The build methods of the project: each can be named, copied, changed, and taken to another project. */
 export function MethodPage() {
   const project = useStore((state) => state.shown)
-  const present = useStore((state) => state.history.present)
-  const preview = useStore((state) => state.preview)
-  const actions = useStore((state) => state.actions)
   const [chosen, setChosen] = useState<MethodId>(project.method)
   const method = project.methods[chosen] ?? project.methods[project.method]!
-  const isPending = preview?.kind === 'useMethod' || preview?.kind === 'editMethod'
-  /** Makes an edit that changes no cabinet; one that does is shown first. */
-  function propose(edit: Edit) {
-    const { cabinets } = impactOf(derive(present), derive(applyEdit(present, edit)))
-    if (cabinets.length === 0) actions.commit(edit)
-    else actions.preview(edit)
-  }
-  function change(what: Partial<Omit<BuildMethod, 'id'>>) {
-    const before = preview?.kind === 'editMethod' && preview.id === method.id ? preview.change : {}
-    propose({ kind: 'editMethod', id: method.id, change: { ...before, ...what } })
-  }
+  const change = (what: Partial<Omit<BuildMethod, 'id'>>) =>
+    propose({ kind: 'editMethod', id: method.id, change: what })
   return (
-    <>
+    // biome-ignore lint/a11y/noStaticElementInteractions: the keys are those of the fields inside.
+    <div onKeyDown={useSecondEnter()}>
       <Choice
         label="Method"
         value={method.id}
@@ -46,18 +36,10 @@ export function MethodPage() {
           one.id,
           one.id === project.method ? `${one.name} (used)` : one.name,
         ])}
-        onChoice={(id) => {
-          actions.preview(null)
-          setChosen(id)
-        }}
+        onChoice={setChosen}
       />
-      <MethodTools method={method} onChosen={setChosen} onUse={() => propose({ kind: 'useMethod', id: method.id })} />
-      {isPending && <Pending edit={preview} />}
-      <TextField
-        label="Name"
-        value={method.name}
-        onText={(name) => actions.commit({ kind: 'editMethod', id: method.id, change: { name } })}
-      />
+      <TextField label="Name" value={method.name} onText={(name) => change({ name })} />
+      <Deeds method={method} onChoose={setChosen} />
       <ChoiceRows
         choices={[method]}
         own={[]}
@@ -66,65 +48,89 @@ export function MethodPage() {
         onChoice={change}
       />
       <MethodRules method={method} display={project.display} onChange={change} />
-    </>
-  )
-}
-
-/** What the change under way comes to, and whether it is made. */
-function Pending({ edit }: { readonly edit: Edit }) {
-  const present = useStore((state) => state.history.present)
-  const derived = useStore((state) => state.derived)
-  const actions = useStore((state) => state.actions)
-  const words = useMemo(() => impactWords(impactOf(derive(present), derived)), [present, derived])
-  return (
-    <div className={styles.pending} role="status">
-      <p>
-        <strong>Not made yet.</strong> {words}
-      </p>
-      <p className={styles.actions}>
-        <Button onClick={() => actions.commit(edit)}>Make the change</Button>
-        <Button look="plain" onClick={() => actions.preview(null)}>
-          Leave it as it was
-        </Button>
-      </p>
     </div>
   )
 }
 
-interface MethodToolsProps {
-  readonly method: BuildMethod
-  readonly onChosen: (id: MethodId) => void
-  readonly onUse: () => void
+/** Enter settles a figure, and Enter once more applies what it would change. */
+function useSecondEnter() {
+  const waiting = useStore(proposalOf)
+  return (event: KeyboardEvent) => {
+    const isField = event.target instanceof HTMLInputElement && event.target.type === 'text'
+    if (event.key === 'Enter' && isField && waiting && waiting === proposalOf(useStore.getState())) applyProposal()
+  }
 }
 
-function MethodTools({ method, onChosen, onUse }: MethodToolsProps) {
+interface DeedsProps {
+  readonly method: BuildMethod
+  readonly onChoose: (id: MethodId) => void
+}
+
+/** What is done with a method as a whole. */
+function Deeds({ method, onChoose }: DeedsProps) {
   const project = useStore((state) => state.history.present)
   const actions = useStore((state) => state.actions)
-  const namers = namersOf(project, method.id).map(markOf)
-  const isUsed = project.method === method.id
-  const why = isUsed ? 'The project is built by it.' : namers.length > 0 ? `Built by it: ${namers.join(', ')}.` : null
-  function copy() {
-    const known = new Set(Object.keys(project.methods))
-    actions.commit({ kind: 'copyMethod', id: method.id })
-    const fresh = Object.keys(useStore.getState().history.present.methods).find((id) => !known.has(id))
-    if (fresh) onChosen(fresh as MethodId)
+  // What waits for a yes would be lost by these, or left out of the copy and the file.
+  const isWaiting = useStore((state) => proposalOf(state) !== null)
+  const [arrival, setArrival] = useState<Arrival | null>(null)
+  const why = useId()
+  const { id } = method
+  async function bringIn() {
+    const arrived = await bringInMethod()
+    if (arrived) onChoose(arrived.id)
+    setArrival(arrived)
   }
   return (
-    <p className={styles.actions}>
-      <Button onClick={copy}>Copy it</Button>
-      <Button disabled={isUsed} onClick={onUse}>
-        Use for the project
-      </Button>
-      <Button
-        disabled={why !== null}
-        title={why ?? undefined}
-        onClick={() => {
-          actions.commit({ kind: 'removeMethod', id: method.id })
-          onChosen(project.method)
-        }}
-      >
-        Remove
-      </Button>
-    </p>
+    <>
+      <p className={styles.actions}>
+        <Button
+          disabled={isWaiting}
+          onClick={() => {
+            onChoose(freeMethodId(project.methods))
+            actions.commit({ kind: 'copyMethod', id })
+          }}
+        >
+          Copy
+        </Button>
+        <Button
+          disabled={isWaiting || !isMethodFree(project, id)}
+          aria-describedby={why}
+          onClick={() => {
+            onChoose(project.method)
+            actions.commit({ kind: 'removeMethod', id })
+          }}
+        >
+          Remove
+        </Button>
+        <Button disabled={project.method === id} onClick={() => propose({ kind: 'useMethod', id })}>
+          Use for the project
+        </Button>
+        <Button disabled={isWaiting} onClick={() => saveMethod(id)}>
+          Save as file
+        </Button>
+        <Button disabled={isWaiting} onClick={() => void bringIn()}>
+          Bring in a file
+        </Button>
+      </p>
+      <p id={why} className={styles.users}>
+        {isWaiting ? 'A change waits: apply it or leave it first.' : usersOf(project, id)}
+      </p>
+      {arrival && arrival.id === id && arrival.told.length > 0 && (
+        <ul className={styles.told} aria-label="Boards of the method that was brought in">
+          {arrival.told.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      )}
+    </>
   )
+}
+
+/** Who is built by a method, and so why it cannot be removed. */
+function usersOf(project: Project, id: MethodId): string {
+  const namers = namersOf(project, id).map(markOf).join(', ')
+  if (project.method === id) {
+    return `The project is built by it${namers ? `, and ${namers} in any case` : ''}; it cannot be removed.`
+  }
+  return namers ? `Built by it: ${namers}. It cannot be removed.` : 'Nothing is built by it.'
 }

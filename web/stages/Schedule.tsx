@@ -14,6 +14,7 @@ import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
+import { ownChoices } from './choices'
 import { doDeed } from './deeds'
 import styles from './Stages.module.css'
 import { type ShapeField, shapeCabinets } from './shaping'
@@ -84,6 +85,7 @@ const ScheduleRow = memo(function ScheduleRow({ cabinet, display, isChosen }: Sc
   const actions = useStore((state) => state.actions)
   const mark = markOf(cabinet)
   const { id } = cabinet
+  const own = ownChoices(cabinet.overrides)
   return (
     <tr data-row={id} className={isChosen ? styles.chosen : undefined}>
       <th scope="row">
@@ -95,6 +97,12 @@ const ScheduleRow = memo(function ScheduleRow({ cabinet, display, isChosen }: Sc
         >
           {mark}
         </button>
+        {own && (
+          <span title={`Built differently: ${own}`}>
+            <span aria-hidden="true">*</span>
+            <span className="unseen">built differently: {own}</span>
+          </span>
+        )}
       </th>
       <td>
         <Choice

@@ -265,3 +265,18 @@ export const MATERIAL_CHOICES = {
 } as const satisfies Partial<Record<keyof MethodChoices, string>>
 
 export type MaterialChoice = keyof typeof MATERIAL_CHOICES
+
+/** What a choice is called, whichever it is. */
+export function choiceLabel(name: string): string {
+  if (Object.hasOwn(CHOICES, name)) return CHOICES[name as ChoiceName].label
+  return Object.hasOwn(MATERIAL_CHOICES, name) ? MATERIAL_CHOICES[name as MaterialChoice] : name
+}
+
+/** The choices that a cabinet makes itself, by name: `Back, Slides`. Empty where it is built as its method says. */
+export function ownChoices(overrides: Partial<MethodChoices>): string {
+  const order = [...CHOICE_NAMES, ...Object.keys(MATERIAL_CHOICES)]
+  return order
+    .filter((name) => Object.hasOwn(overrides, name))
+    .map(choiceLabel)
+    .join(', ')
+}

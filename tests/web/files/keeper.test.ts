@@ -105,5 +105,6 @@ describe('the name of a project file', () => {
   it('has nothing in it that file systems refuse', () => {
     expect(fileNameOf('Orchard Lane: 1/2 "kitchen"')).toBe('Orchard Lane 1 2 kitchen.casewright.json')
     expect(fileNameOf('???')).toBe('Project.casewright.json')
+    expect(fileNameOf('Sides: notched', 'casewright-method')).toBe('Sides notched.casewright-method.json')
   })
 })
