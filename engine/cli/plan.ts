@@ -1,5 +1,6 @@
-import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
+import { readJson } from '../basics/json'
 import { breakdownOf } from '../breakdown/steps'
 import { installCautions } from '../checks/installation'
 import { sheetDrawing } from '../drawings/sheet'
@@ -12,6 +13,7 @@ import { readProject } from '../project/schema'
 import type { SheetAnswer } from '../sheets/layout'
 import { packSheets } from '../sheets/pack'
 import { loadSolver } from './solver'
+import { readText, whyNoFile } from './text'
 
 /** `plan PROJECT.json [--out DIR]`: everything that follows from a project file, as one JSON object. */
 export async function planCommand(args: readonly string[]): Promise<number> {
@@ -20,8 +22,10 @@ export async function planCommand(args: readonly string[]): Promise<number> {
     return refuse('usage: npm run --silent plan -- PROJECT.json [--out DIR]')
   }
   const text = readText(file)
-  if (text === null) return refuse(`${file} cannot be read`)
-  const project = readProject(text)
+  if (!text.ok) return refuse(text.message)
+  const json = readJson(text.value)
+  if (!json.ok) return refuse(`${file}, ${json.message}`)
+  const project = readProject(text.value)
   if (!project.ok) return refuse(project.message)
   const derived = derive(project.value)
   const solve = await loadSolver()
@@ -79,7 +83,7 @@ function whyNotWritten(folder: string, write: () => void): string | null {
     write()
     return null
   } catch (error) {
-    return `${folder} cannot be written to: ${(error as Error).message.split('\n')[0]}`
+    return `${folder} cannot be written to: ${whyNoFile(error)}`
   }
 }
 
@@ -103,14 +107,6 @@ function writeAll(folder: string, { project, cutList, sheetJob }: Derived, answe
     const markOf = (row: string) => marks.get(row) ?? row
     const drawing = sheetDrawing({ layout, stock, kerf: sheetJob.kerf, markOf, display: project.display, hasGrain })
     writeFileSync(join(folder, `sheet-${at + 1}.svg`), svgOf(drawing, `Sheet ${at + 1}, ${layout.copies} alike`))
-  }
-}
-
-function readText(file: string): string | null {
-  try {
-    return readFileSync(file, 'utf8')
-  } catch {
-    return null
   }
 }
 
