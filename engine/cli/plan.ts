@@ -3,6 +3,7 @@ import { dirname, join, resolve } from 'node:path'
 import { readJson } from '../basics/json'
 import { breakdownOf } from '../breakdown/steps'
 import { installCautions } from '../checks/installation'
+import { leftOut } from '../checks/leftOut'
 import { sheetDrawing } from '../drawings/sheet'
 import { buyList, sheetCost } from '../estimate/price'
 import { cutListCsv } from '../export/csv'
@@ -42,6 +43,8 @@ function planOf(derived: Derived, answer: SheetAnswer) {
   const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
   const { shop, materials, display } = project
   const breakdown = breakdownOf({ job, answer, shop, cutList, marks, materials, display })
+  const left = leftOut({ project, rows: cutList.rows, job }, answer).map(({ message }) => message)
+  const known = derived.problems.map(({ message }) => message)
   return {
     cabinets: derived.cabinets.map(printedCabinet),
     cutList,
@@ -49,7 +52,7 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     steps: breakdown.steps,
     hardware: derived.cabinets.flatMap(({ mark, hardware }) => hardware.map((row) => ({ cabinet: mark, ...row }))),
     cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
-    warnings: [...derived.problems.map(({ message }) => message), ...breakdown.cautions, ...fixing(derived)],
+    warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...fixing(derived)],
   }
 }
 

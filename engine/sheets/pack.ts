@@ -146,7 +146,7 @@ function withKnown(
 
 /** Proved: every part has its place, on as many sheets as the bound says, and no sheet could have been a cheaper one. */
 function answerOf(whole: SheetJob, job: SheetJob, bays: readonly Bay[]): SheetAnswer {
-  const unplaced = [...unfitting(job), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan))]
+  const unplaced = [...unfitting(job, whole), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan))]
   return {
     sheets: [...(whole.locked ?? []), ...bays.flatMap(({ layouts }) => layouts)],
     unplaced,

@@ -1,5 +1,5 @@
 import { memo, type ReactNode, useCallback, useDeferredValue, useMemo, useRef } from 'react'
-import type { Derived, MaterialId, PlacedPart } from '../../engine/index'
+import { type Derived, leftOut, type MaterialId, type PlacedPart } from '../../engine/index'
 import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
 import { useCurrency, useFollowing } from '../store/turns'
@@ -112,7 +112,6 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
     },
     [actions],
   )
-  const { unplaced } = layout.answer
   return (
     <>
       {isCurrent ? (
@@ -120,15 +119,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
       ) : (
         <p className={styles.words}>Being laid out anew. These are the sheets of the design before this change.</p>
       )}
-      {unplaced.length > 0 && (
-        <ul className={styles.failed}>
-          {unplaced.map(({ part, quantity, reason }) => (
-            <li key={part}>
-              <span aria-hidden="true">■</span> {quantity} of {rowName(part, derived)} on no sheet: {reason}
-            </li>
-          ))}
-        </ul>
-      )}
+      <LeftOut layout={layout} derived={derived} isCurrent={isCurrent} />
       {!isLive && <Outgrown derived={derived} />}
       {!isLive && isCurrent && <BoardBar selection={selection} derived={derived} />}
       <div className={styles.sheets}>
@@ -149,6 +140,25 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
     </>
   )
 })
+
+/** Boards on no sheet, why, and a way out where one is known. */
+function LeftOut({ layout: { job, answer }, derived: { project, cutList }, isCurrent }: SheetsProps) {
+  const actions = useStore((state) => state.actions)
+  const left = useMemo(() => leftOut({ project, rows: cutList.rows, job }, answer), [project, cutList, job, answer])
+  if (left.length === 0) return null
+  return (
+    <ul className={styles.failed}>
+      {left.map(({ message, remedy }) => (
+        <li key={message}>
+          <span aria-hidden="true">■</span> {message}{' '}
+          {remedy && isCurrent && (
+            <Button onClick={() => actions.commit(remedy.edit, remedy.label)}>{remedy.label}</Button>
+          )}
+        </li>
+      ))}
+    </ul>
+  )
+}
 
 /** Sheets that were kept and do not fit the design any more. */
 function Outgrown({ derived }: { readonly derived: Derived }) {
@@ -194,9 +204,4 @@ export function countWords({ answer, isSettled }: Pick<Layout, 'answer' | 'isSet
   const bound = Object.values(answer.bounds).reduce((sum, least) => sum + least, 0)
   const search = isSettled ? 'None with fewer was found' : 'Still looking for fewer'
   return `${sheets}; any layout of these parts needs at least ${bound}. ${search}.`
-}
-
-function rowName(part: string, { cutList }: Derived): string {
-  const row = cutList.rows.find(({ key }) => key === part)
-  return row ? `${row.mark} (${row.name})` : part
 }

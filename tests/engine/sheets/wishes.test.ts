@@ -63,8 +63,8 @@ describe('an excluded sheet', () => {
   it('leaves the parts without a sheet when it was the only one', () => {
     const answer = packSheets({ ...job, stock: [aSheet({ excluded: true })] })
     expect(answer.unplaced.map(({ quantity, reason }) => [quantity, reason])).toEqual([
-      [9, 'there is no sheet of ply'],
-      [4, 'there is no sheet of ply'],
+      [9, 'every sheet of ply is excluded'],
+      [4, 'every sheet of ply is excluded'],
     ])
   })
 
