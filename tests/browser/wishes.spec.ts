@@ -7,13 +7,19 @@ test.describe.configure({ timeout: 90_000 })
 async function openSheets(page: Page): Promise<void> {
   await openTab(page, 'Sheets')
   await expect(page.locator('[data-layout=current]')).toBeVisible()
-  await expect(page.getByText(/Still looking for fewer/)).toHaveCount(0)
+  await expect(page.getByText(/still looking for/i)).toHaveCount(0)
 }
 
 /** The picture of a kept sheet as it is drawn. */
 async function keptPicture(page: Page): Promise<string> {
   const figure = page.locator('figure', { has: page.locator('button[aria-pressed=true]') })
   return figure.locator('svg').first().innerHTML()
+}
+
+/** What is drawn on the sheets that may be laid out anew. */
+async function otherPictures(page: Page): Promise<string[]> {
+  const figures = page.locator('figure', { has: page.locator('button[aria-pressed=false]', { hasText: 'keep' }) })
+  return figures.locator('svg').allTextContents()
 }
 
 test('a kept sheet stays as it is while the others are laid out anew, and is let go again', async ({ shop }) => {
@@ -23,11 +29,16 @@ test('a kept sheet stays as it is while the others are laid out anew, and is let
   const kept = shop.locator('button[aria-pressed=true]', { hasText: 'kept' })
   await expect(kept).toHaveCount(1)
   const before = await keptPicture(shop)
+  const others = await otherPictures(shop)
   await openTab(shop, 'Schedule')
-  await type(shop.getByLabel('Width of U4', { exact: true }), '420')
+  // 3600 of wall less the 3250 to its left leave 350 for U4.
+  const width = shop.getByLabel('Width of U4', { exact: true })
+  await type(width, '340')
+  await expect(width).toHaveValue('340')
   await openSheets(shop)
   await expect(kept).toHaveCount(1)
   expect((await keptPicture(shop)).replace(/lit/g, '')).toBe(before.replace(/lit/g, ''))
+  expect(await otherPictures(shop)).not.toEqual(others)
   await shop.reload()
   await openSheets(shop)
   await expect(kept).toHaveCount(1)

@@ -12,6 +12,7 @@ import { keepingOf } from './keep'
 import { SheetFigure } from './SheetFigure'
 import styles from './Sheets.module.css'
 import { ThriftForm } from './ThriftForm'
+import { countWords } from './words'
 
 /**
  * The sheets of the shown design. While the packer works, the last layout stays in sight, dimmed and named as what it
@@ -194,14 +195,4 @@ function useFolds(layout: Layout, { cutList, heldSheets }: Derived, isLive: bool
 
 function keptWhereAlike(before: Fold | undefined, fold: Fold): Fold {
   return before && areCutAlike(before, fold) ? before : fold
-}
-
-/** Counts, and says whether fewer are possible. */
-export function countWords({ answer, isSettled }: Pick<Layout, 'answer' | 'isSettled'>): string {
-  const count = answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
-  const sheets = `${count} ${count === 1 ? 'sheet' : 'sheets'}`
-  if (answer.proved) return `${sheets}, and no layout of these parts needs fewer.`
-  const bound = Object.values(answer.bounds).reduce((sum, least) => sum + least, 0)
-  const search = isSettled ? 'None with fewer was found' : 'Still looking for fewer'
-  return `${sheets}; any layout of these parts needs at least ${bound}. ${search}.`
 }
