@@ -45,7 +45,7 @@ export interface Derived {
   readonly cutList: CutList
   /** The same object as before while equal boards are asked of equal stock. Its parts are rows: id is the row's key. */
   readonly sheetJob: SheetJob
-  /** The kept sheets that come first in every layout, in their order. */
+  /** The kept sheets that are locked in the sheet job, in its order of them. */
   readonly heldSheets: readonly KeptId[]
   readonly problems: readonly Finding[]
 }
