@@ -5,6 +5,7 @@ import { useStore } from '../store/store'
 import { useCurrency, useFollowing } from '../store/turns'
 import { chosenParts, selectionOf } from '../tables/chosen'
 import { Button } from '../ui/Button'
+import { leavingAside } from './aside'
 import { BoardBar } from './BoardBar'
 import { BuyTable } from './BuyTable'
 import { areCutAlike, type Fold, foldsOf, litPlaces, nextPart } from './folds'
@@ -113,6 +114,13 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
     },
     [actions],
   )
+  const onAside = useCallback(
+    (fold: Fold) => {
+      const leaving = leavingAside(fold, latest.current.derived.project)
+      if (leaving && latest.current.isCurrent) actions.commit(leaving.edit, leaving.label)
+    },
+    [actions],
+  )
   return (
     <>
       {isCurrent ? (
@@ -123,6 +131,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
       <LeftOut layout={layout} derived={derived} isCurrent={isCurrent} />
       {!isLive && <Outgrown derived={derived} />}
       {!isLive && isCurrent && <BoardBar selection={selection} derived={derived} />}
+      {!isLive && <ThriftForm project={derived.project} />}
       <div className={styles.sheets}>
         {folds.map((fold) => (
           <SheetFigure
@@ -133,11 +142,11 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
             lit={chosen && litPlaces(fold, chosen)}
             onPick={onPick}
             onKeep={onKeep}
+            onAside={onAside}
           />
         ))}
       </div>
       <BuyTable layout={layout} derived={derived} />
-      {!isLive && <ThriftForm project={derived.project} />}
     </>
   )
 })
