@@ -3,7 +3,7 @@ import type { Fold } from './folds'
 
 /** One sheet less on hand, as a spoiled one is left in the rack; null where as many can be bought as are needed. */
 export function leavingAside(
-  { stock: { id } }: Fold,
+  { stock: { id } }: { readonly stock: Pick<Fold['stock'], 'id'> },
   { stock, materials }: Project,
 ): { readonly edit: Edit; readonly label: string } | null {
   const own = stock[id as StockId]

@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { applyEdit, demonstrationKitchen, type Project, type Stock } from '../../../engine/index'
 import { leavingAside } from '../../../web/sheets/aside'
-import type { Fold } from '../../../web/sheets/folds'
 
 const kitchen = demonstrationKitchen()
 const sheet = Object.values(kitchen.stock).find(({ material }) => material === 'carcass')!
 const withStock = (change: Partial<Stock>): Project =>
   applyEdit(kitchen, { kind: 'putStock', stock: { ...sheet, ...change } })
-const fold = { stock: { id: sheet.id } } as Fold
+const fold = { stock: { id: sheet.id } }
 
 describe('leaving one sheet aside', () => {
   it('takes one off those on hand, and is named as a step', () => {
