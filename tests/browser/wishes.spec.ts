@@ -22,7 +22,7 @@ async function keptPicture(page: Page): Promise<string[]> {
 /** What is drawn on the sheets that may be laid out anew. */
 async function otherPictures(page: Page): Promise<string[]> {
   const figures = page.locator('figure', { has: page.locator('button[aria-pressed=false]', { hasText: 'keep' }) })
-  return figures.locator('svg').allTextContents()
+  return figures.locator('svg[role=group]').allTextContents()
 }
 
 test('a kept sheet stays as it is while the others are laid out anew, and is let go again', async ({ shop }) => {

@@ -105,7 +105,7 @@ function show(layout: Layout) {
 function heldInSight(job: SheetJob, shown: Layout | null): Layout | null {
   if (!shown?.isSettled || !isSameButLocked(job, shown.job)) return null
   const answer = heldBy(job, shown.answer)
-  return answer && { job, answer: standing(job)(answer), isSettled: false, isPassing: true, isHeld: true }
+  return answer && { job, answer: standing(job)(answer), isSettled: false, isHeld: true }
 }
 
 /** A search that is still on may yet find what is in sight, from under the hand or from before a sheet was kept. */
