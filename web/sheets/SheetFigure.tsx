@@ -133,21 +133,23 @@ const Sheet = memo(function Sheet({
           {kept ? <Lock size={12} aria-hidden /> : <LockOpen size={12} aria-hidden />} {kept ? 'kept' : 'keep'}
         </button>
         <span className={styles.from}>
-          {stock.offcut ? 'Offcut of ' : ''}
-          {material?.name ?? stock.material},{' '}
-          <span className="frac">
-            {formatLength(stock.length, display)} × {formatLength(stock.width, display)}
-          </span>{' '}
-          {display.unit}
+          <span>
+            {stock.offcut ? 'Offcut of ' : ''}
+            {material?.name ?? stock.material},{' '}
+            <span className="frac">
+              {formatLength(stock.length, display)} × {formatLength(stock.width, display)}
+            </span>{' '}
+            {display.unit}
+          </span>
           {stock.quantity !== undefined && (
             <button
               type="button"
-              className={styles.keep}
+              className={styles.aside}
               title={`Of the ${stock.quantity} on hand one is not cut, as a spoiled one. The number on hand stands under Shop and boards, on the Cut page.`}
               aria-label={`Leave one of ${name.toLowerCase()} aside`}
               onClick={() => onAside(fold)}
             >
-              leave one of {stock.quantity} aside
+              {stock.quantity === 1 ? 'leave it aside' : `leave one of ${stock.quantity} aside`}
             </button>
           )}
         </span>
