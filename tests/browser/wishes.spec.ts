@@ -7,7 +7,7 @@ test.describe.configure({ timeout: 90_000 })
 async function openSheets(page: Page): Promise<void> {
   await openTab(page, 'Sheets')
   await expect(page.locator('[data-layout=current]')).toBeVisible()
-  await expect(page.getByText(/still looking for/i)).toHaveCount(0)
+  await expect(page.getByText(/still looking for/i)).toHaveCount(0, { timeout: 20_000 })
 }
 
 /** The name of a kept sheet, and the boards on it with their places; the marks of rows change with the design. */
