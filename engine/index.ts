@@ -29,6 +29,7 @@ export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace,
 export type { Operation } from './cabinets/operation'
 export type { Finding, Remedy } from './checks/finding'
 export { type InstallCaution, installCautions } from './checks/installation'
+export { leftOut } from './checks/leftOut'
 export type { CutList, CutRow, MaterialTotal } from './cutlist/row'
 export type { Drawing, DrawingMark } from './drawings/drawing'
 export { pieceDrawing } from './drawings/piece'
@@ -68,6 +69,7 @@ export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './p
 export { labelOf } from './project/label'
 export { checkLength } from './project/limits'
 export { markOf } from './project/mark'
+export { materialsInOrder, stockOf } from './project/materials'
 export type {
   Back,
   BaseTop,
@@ -89,9 +91,11 @@ export { pushNeighbours } from './runs/push'
 export { type Guide, handStep, snapEdge, snapMove } from './runs/snap'
 export { demonstrationKitchen } from './samples/kitchen'
 export { fortyCabinets } from './samples/workshop'
+export { heldBy, isSameButLocked, lockedIn, standing } from './sheets/held'
+export { stockFor } from './sheets/hindrance'
 export type { JobPart, JobStock, SheetJob } from './sheets/job'
 export { type Piece, placementsIn, type SheetAnswer, type SheetLayout } from './sheets/layout'
-export { sheetCount, tallyOf } from './sheets/tally'
+export { sheetCount, type Taken, takenBy, tallyOf } from './sheets/tally'
 export { meshOf, shapeKey } from './solids/mesh'
 export { type Dimension, dimensionsOf, type Freedom } from './thrift/freedom'
 export { type Saving, savingsOf, type Thrift, type ThriftProgress } from './thrift/savings'

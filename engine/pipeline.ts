@@ -9,6 +9,7 @@ import { besideFindings } from './checks/beside'
 import { cabinetFindings } from './checks/cabinetFindings'
 import type { Finding } from './checks/finding'
 import { standingFindings } from './checks/standing'
+import { stockFindings } from './checks/stock'
 import { cutListOf } from './cutlist/cutListOf'
 import type { CutList, CutRow } from './cutlist/row'
 import { type HardwareRow, hardwareOf } from './hardware/hardwareOf'
@@ -20,7 +21,6 @@ import { find } from './project/references'
 import { misfits } from './runs/fit'
 import type { SheetJob } from './sheets/job'
 import { sheetOrderOf } from './sheets/jobOf'
-import { stockProblems } from './sheets/stockProblems'
 import type { Mm } from './units/length'
 
 /** A cabinet with all that was worked out for it alone: the same object until something it depends on changes. */
@@ -45,7 +45,7 @@ export interface Derived {
   readonly cutList: CutList
   /** The same object as before while equal boards are asked of equal stock. Its parts are rows: id is the row's key. */
   readonly sheetJob: SheetJob
-  /** The kept sheets that come first in every layout, in their order. */
+  /** The kept sheets that are locked in the sheet job, in its order of them. */
   readonly heldSheets: readonly KeptId[]
   readonly problems: readonly Finding[]
 }
@@ -63,7 +63,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
     ...cabinets.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
     ...placeProblems(project),
     ...placeFindings(project, cabinets),
-    ...stockProblems(project, listed().cutList.rows, order()),
+    ...stockFindings({ project, rows: listed().cutList.rows, job: order().job }, order().outgrown),
   ])
   return {
     project,

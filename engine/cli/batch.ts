@@ -1,90 +1,97 @@
-import { closeSync, openSync, readFileSync, writeSync } from 'node:fs'
+import { closeSync, openSync, writeSync } from 'node:fs'
+import { readJson } from '../basics/json'
+import type { Result } from '../basics/result'
 import type { JobPart, SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
 import type { LinearSolver } from '../sheets/solver'
 import { sheetCount } from '../sheets/tally'
-
-interface Options {
-  readonly jobs: string
-  readonly out: string
-  readonly seconds: number
-  readonly stages?: 2 | 3 | null
-  readonly first?: 'rip' | 'crosscut' | 'any'
-  readonly turn: boolean
-}
+import { type BatchOptions, batchOptions } from './options'
+import { readText, whyNoFile } from './text'
 
 /**
- * Answers one job a line in one process, each in at most so many seconds, and prints a line that sums them up. What is
- * wrong with the options or a job is returned; answers before it are kept.
+ * Answers one job a line in one process, each in at most so many seconds, and prints a line that sums them up. A bad
+ * line is answered with its error, and the next is taken. Returns what was wrong, a line each.
  */
-export function runBatch(args: readonly string[], usage: string, solve: LinearSolver): string | null {
-  const options = optionsIn(args)
-  if (!options) return usage
-  const start = performance.now()
-  let out = -1
-  const sums = { jobs: 0, sheets: 0, proved: 0 }
+export function runBatch(args: readonly string[], solve: LinearSolver): readonly string[] {
+  const options = batchOptions(args)
+  if (!options.ok) return [options.message]
+  const text = readText(options.value.jobs)
+  if (!text.ok) return [text.message]
+  const out = opened(options.value.out)
+  if (typeof out === 'string') return [out]
   try {
-    const lines = readFileSync(options.jobs, 'utf8').split('\n')
-    out = openSync(options.out, 'w')
-    for (const [at, line] of lines.entries()) {
-      if (line.trim() === '') continue
-      const raw = JSON.parse(line) as { readonly name?: unknown; readonly parts?: unknown }
-      const job = checkJob(withOptions(raw, options))
-      if (!job.ok) return `line ${at + 1}: ${job.message}`
-      const answer = answerTimed(job.value, options.seconds, solve)
-      writeSync(out, `${JSON.stringify({ name: raw.name ?? `line ${at + 1}`, ...answer })}\n`)
-      sums.jobs++
-      sums.sheets += answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
-      sums.proved += answer.proved ? 1 : 0
-    }
+    return answerAll(text.value, out, options.value, solve)
   } catch (error) {
-    return `${options.jobs}: ${(error as Error).message.split('\n')[0]}`
+    return [`--out ${options.value.out} cannot be written to: ${whyNoFile(error)}`]
   } finally {
-    if (out >= 0) closeSync(out)
+    closeSync(out)
+  }
+}
+
+function opened(file: string): number | string {
+  try {
+    return openSync(file, 'w')
+  } catch (error) {
+    return `--out ${file} cannot be written to: ${whyNoFile(error)}`
+  }
+}
+
+function answerAll(text: string, out: number, options: BatchOptions, solve: LinearSolver): string[] {
+  const start = performance.now()
+  const wrong: string[] = []
+  const sums = { jobs: 0, sheets: 0, proved: 0, refused: 0 }
+  const write = (answer: object) => writeSync(out, `${JSON.stringify(answer)}\n`)
+  for (const [at, line] of text.split('\n').entries()) {
+    if (line.trim() === '') continue
+    const { name, job } = jobIn(line, at + 1, options)
+    if (!job.ok) {
+      sums.refused++
+      wrong.push(job.message)
+      write({ name, error: job.message })
+      continue
+    }
+    const answer = answerTimed(job.value, options.seconds, solve)
+    write({ name, ...answer })
+    sums.jobs++
+    sums.sheets += answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
+    sums.proved += answer.proved ? 1 : 0
   }
   console.log(JSON.stringify({ ...sums, seconds: Math.round(performance.now() - start) / 1000 }))
-  return null
+  return wrong
 }
 
-function optionsIn(args: readonly string[]): Options | null {
-  const given = new Map<string, string>()
-  for (let at = 0; at < args.length; at++) {
-    const name = args[at]!
-    if (!['--batch', '--out', '--seconds', '--stages', '--first', '--turn'].includes(name)) return null
-    if (name === '--turn') given.set(name, 'yes')
-    else given.set(name, args[++at] ?? '')
+/** The job on a line and its name, or what is wrong with it, which begins with the number of the line. */
+function jobIn(
+  text: string,
+  line: number,
+  options: BatchOptions,
+): { readonly name: unknown; readonly job: Result<SheetJob> } {
+  const raw = readJson(text, line)
+  if (!raw.ok) return { name: `line ${line}`, job: raw }
+  const fields = raw.value as { readonly name?: unknown } | null
+  const job = checkJob(withOptions(raw.value, options))
+  return {
+    name: fields?.name ?? `line ${line}`,
+    job: job.ok ? job : { ok: false, message: `line ${line}: ${job.message}` },
   }
-  const jobs = given.get('--batch')
-  const out = given.get('--out')
-  const seconds = Number(given.get('--seconds'))
-  if (!jobs || !out || !(seconds > 0)) return null
-  const stages = stagesIn(given.get('--stages'))
-  const first = given.get('--first')
-  if (stages === 'wrong' || !isFirst(first)) return null
-  return { jobs, out, seconds, stages, first, turn: given.has('--turn') }
 }
 
-function stagesIn(text: string | undefined): 2 | 3 | null | undefined | 'wrong' {
-  if (text === undefined) return undefined
-  if (text === 'any') return null
-  return text === '2' ? 2 : text === '3' ? 3 : 'wrong'
-}
-
-function isFirst(text: string | undefined): text is Options['first'] {
-  return text === undefined || text === 'rip' || text === 'crosscut' || text === 'any'
-}
-
-function withOptions(raw: { readonly parts?: unknown }, { seconds, stages, first, turn }: Options): unknown {
-  const parts =
-    turn && Array.isArray(raw.parts) ? raw.parts.map((part: JobPart) => ({ ...part, rotate: true })) : raw.parts
+/** What is no object stays what it is, to be refused. */
+function withOptions(raw: unknown, { seconds, stages, first, turn }: BatchOptions): unknown {
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return raw
+  const { parts } = raw as { readonly parts?: unknown }
   return {
     ...raw,
-    parts,
+    parts: turn && Array.isArray(parts) ? parts.map(turned) : parts,
     seconds,
     ...(stages === undefined ? {} : { stages }),
     ...(first === undefined ? {} : { firstCut: first }),
   }
+}
+
+function turned(part: unknown): unknown {
+  return typeof part === 'object' && part !== null ? { ...(part as JobPart), rotate: true } : part
 }
 
 function answerTimed(job: SheetJob, seconds: number, solve: LinearSolver) {

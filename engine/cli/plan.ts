@@ -1,7 +1,9 @@
-import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
+import { readJson } from '../basics/json'
 import { breakdownOf } from '../breakdown/steps'
 import { installCautions } from '../checks/installation'
+import { leftOut } from '../checks/leftOut'
 import { sheetDrawing } from '../drawings/sheet'
 import { buyList, sheetCost } from '../estimate/price'
 import { cutListCsv } from '../export/csv'
@@ -12,6 +14,7 @@ import { readProject } from '../project/schema'
 import type { SheetAnswer } from '../sheets/layout'
 import { packSheets } from '../sheets/pack'
 import { loadSolver } from './solver'
+import { readText, whyNoFile } from './text'
 
 /** `plan PROJECT.json [--out DIR]`: everything that follows from a project file, as one JSON object. */
 export async function planCommand(args: readonly string[]): Promise<number> {
@@ -20,8 +23,10 @@ export async function planCommand(args: readonly string[]): Promise<number> {
     return refuse('usage: npm run --silent plan -- PROJECT.json [--out DIR]')
   }
   const text = readText(file)
-  if (text === null) return refuse(`${file} cannot be read`)
-  const project = readProject(text)
+  if (!text.ok) return refuse(text.message)
+  const json = readJson(text.value)
+  if (!json.ok) return refuse(`${file}, ${json.message}`)
+  const project = readProject(text.value)
   if (!project.ok) return refuse(project.message)
   const derived = derive(project.value)
   const solve = await loadSolver()
@@ -38,6 +43,8 @@ function planOf(derived: Derived, answer: SheetAnswer) {
   const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
   const { shop, materials, display } = project
   const breakdown = breakdownOf({ job, answer, shop, cutList, marks, materials, display })
+  const left = leftOut({ project, rows: cutList.rows, job }, answer).map(({ message }) => message)
+  const known = derived.problems.map(({ message }) => message)
   return {
     cabinets: derived.cabinets.map(printedCabinet),
     cutList,
@@ -45,7 +52,7 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     steps: breakdown.steps,
     hardware: derived.cabinets.flatMap(({ mark, hardware }) => hardware.map((row) => ({ cabinet: mark, ...row }))),
     cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
-    warnings: [...derived.problems.map(({ message }) => message), ...breakdown.cautions, ...fixing(derived)],
+    warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...fixing(derived)],
   }
 }
 
@@ -79,7 +86,7 @@ function whyNotWritten(folder: string, write: () => void): string | null {
     write()
     return null
   } catch (error) {
-    return `${folder} cannot be written to: ${(error as Error).message.split('\n')[0]}`
+    return `${folder} cannot be written to: ${whyNoFile(error)}`
   }
 }
 
@@ -103,14 +110,6 @@ function writeAll(folder: string, { project, cutList, sheetJob }: Derived, answe
     const markOf = (row: string) => marks.get(row) ?? row
     const drawing = sheetDrawing({ layout, stock, kerf: sheetJob.kerf, markOf, display: project.display, hasGrain })
     writeFileSync(join(folder, `sheet-${at + 1}.svg`), svgOf(drawing, `Sheet ${at + 1}, ${layout.copies} alike`))
-  }
-}
-
-function readText(file: string): string | null {
-  try {
-    return readFileSync(file, 'utf8')
-  } catch {
-    return null
   }
 }
 

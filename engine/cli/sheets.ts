@@ -1,24 +1,25 @@
-import { readFileSync } from 'node:fs'
+import { readJson } from '../basics/json'
 import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
 import type { LinearSolver } from '../sheets/solver'
 import { runBatch } from './batch'
 import { loadSolver } from './solver'
+import { readText } from './text'
 
 const USAGE =
   'usage: sheets JOB.json, or sheets --batch JOBS.jsonl --seconds S [--stages 2|3|any] [--first rip|crosscut|any] [--turn] --out ANSWERS.jsonl'
 
 /**
  * `sheets JOB.json` prints the answer to a sheet job; `--batch` answers a file of them. What is bad ends with 2 and one
- * line that says which field and which value.
+ * line each that says which field and which value; the good lines of a batch are answered all the same.
  */
 export async function sheetsCommand(args: readonly string[]): Promise<number> {
   const [file] = args
   if (!file) return refuse(USAGE)
   if (args.includes('--batch')) {
-    const wrong = runBatch(args, USAGE, await loadSolver())
-    return wrong === null ? 0 : refuse(wrong)
+    const wrong = runBatch(args, await loadSolver())
+    return wrong.reduce((_, line) => refuse(line), 0)
   }
   if (args.length > 1 || file.startsWith('--')) return refuse(USAGE)
   const job = readJob(file)
@@ -28,12 +29,12 @@ export async function sheetsCommand(args: readonly string[]): Promise<number> {
 }
 
 function readJob(file: string): SheetJob | string {
-  try {
-    const job = checkJob(JSON.parse(readFileSync(file, 'utf8')))
-    return job.ok ? job.value : job.message
-  } catch (error) {
-    return `${file}: ${(error as Error).message.split('\n')[0]}`
-  }
+  const text = readText(file)
+  if (!text.ok) return text.message
+  const json = readJson(text.value)
+  if (!json.ok) return `${file}, ${json.message}`
+  const job = checkJob(json.value)
+  return job.ok ? job.value : job.message
 }
 
 function answerInTime(job: SheetJob, solve: LinearSolver) {

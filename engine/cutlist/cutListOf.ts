@@ -2,6 +2,7 @@ import { assert } from '../basics/assert'
 import type { MaterialId, RowKey } from '../basics/id'
 import type { Part } from '../parts/part'
 import type { Material } from '../project/document'
+import { materialsInOrder } from '../project/materials'
 import { type Group, groupsOf } from './groups'
 import type { CutList, CutRow, MaterialTotal } from './row'
 
@@ -23,7 +24,7 @@ export function cutListOf(
       else merging.set(group.key, begin(group, mark))
     }
   }
-  const order = materialOrder(materials)
+  const order = new Map<string, number>(materialsInOrder(materials).map(({ id }, at) => [id, at]))
   const sorted = [...merging.values()].sort((a, b) => bySize(a.group, b.group, order))
   return { rows: sameWhereEqual(marked(sorted)), totals: totalsOf(sorted, materials) }
 }
@@ -67,12 +68,6 @@ function mergeIn(row: Merging, group: Group, mark: string): void {
   row.parts.push(...group.parts)
   if (row.cabinets.at(-1) !== mark) row.cabinets.push(mark)
   row.banding += group.banding
-}
-
-/** The thickest by name first: an order that hangs on nothing that saving, opening or measuring a board changes. */
-function materialOrder(materials: Materials): ReadonlyMap<string, number> {
-  const all = Object.values(materials).sort((a, b) => b.nominal - a.nominal || (a.id < b.id ? -1 : 1))
-  return new Map(all.map(({ id }, at) => [id, at]))
 }
 
 function bySize(a: Group, b: Group, order: ReadonlyMap<string, number>): number {

@@ -139,7 +139,7 @@ export interface Stock {
 /** Sheets that are cut alike and stay as they are. Parts are named by the key of their row in the cut list. */
 export interface KeptSheet {
   readonly id: KeptId
-  /** Sheets are cut in the order in which they were kept. */
+  /** How many sheets came before it when it was kept: the number that it keeps, as far as its material has as many. */
   readonly order: number
   readonly stock: StockId
   readonly copies: number

@@ -1,6 +1,6 @@
 import { unreachable } from '../basics/assert'
 import type { CabinetId } from '../basics/id'
-import type { Project } from './document'
+import type { Project, Stock } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { markOf } from './mark'
 import { find } from './references'
@@ -45,7 +45,7 @@ export function labelOf(project: Project, edit: Edit): string {
     case 'editMaterial':
       return `Change ${'thickness' in edit.change ? 'thickness of ' : ''}${project.materials[edit.id]?.name ?? 'material'}`
     case 'putStock':
-      return project.stock[edit.stock.id] ? 'Change sheets' : 'Add sheets'
+      return stockLabel(find(project.stock, edit.stock.id), edit.stock)
     case 'removeStock':
       return 'Remove sheets'
     case 'keepSheet':
@@ -67,6 +67,13 @@ export function labelOf(project: Project, edit: Edit): string {
     default:
       return unreachable(edit)
   }
+}
+
+function stockLabel(before: Stock | undefined, { isOffcut, isExcluded }: Stock): string {
+  const what = isOffcut ? 'offcuts' : 'sheets'
+  if (!before) return `Add ${what}`
+  if (before.isExcluded === isExcluded) return `Change ${what}`
+  return isExcluded ? `Set ${what} aside` : `Take ${what} back into use`
 }
 
 /** The one that was taken hold of comes first; the ones it pushes are not in its name. */

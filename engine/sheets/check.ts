@@ -13,7 +13,7 @@ type Fields = Readonly<Record<string, unknown>>
 /** A job from outside: the job itself, or the field and the value that make it none. */
 export function checkJob(job: unknown): Result<SheetJob> {
   if (!isFields(job)) return bad('the job is not an object')
-  const wrong = wrongIn(job) ?? wrongLayouts('locked', job.locked) ?? wrongLayouts('near', job.near)
+  const wrong = wrongIn(job) ?? wrongLayouts('locked', job.locked) ?? wrongPlaces(job) ?? wrongLayouts('near', job.near)
   if (wrong) return bad(wrong)
   const checked = job as unknown as SheetJob
   const unlockable = wrongBanks(checked) ?? wrongLocks(checked)
@@ -86,6 +86,15 @@ function strayFrom(parts: readonly JobPart[], stock: readonly JobStock[]): strin
 function wrongLeast(least: unknown): string | null {
   if (!isFields(least)) return `offcutLeast is ${shown(least)}; it must have a length and a width`
   return notSize('offcutLeast.length', least.length, 0) ?? notSize('offcutLeast.width', least.width, 0)
+}
+
+function wrongPlaces({ locked, lockedAt }: Fields): string | null {
+  if (lockedAt === undefined) return null
+  const count = Array.isArray(locked) ? locked.length : 0
+  if (!Array.isArray(lockedAt) || lockedAt.length !== count) {
+    return `lockedAt is ${shown(lockedAt)}; it must be a list of ${count} numbers, one for each sheet of locked`
+  }
+  return lockedAt.reduce((wrong, at, place) => wrong ?? notCount(`lockedAt[${place}]`, at), null)
 }
 
 function wrongGoals(goals: unknown): string | null {

@@ -19,6 +19,8 @@ export interface SheetJob {
   readonly goals?: readonly JobGoal[]
   /** Sheets that are taken as they are and come first in the answer; their parts and stock are no longer searched for. */
   readonly locked?: readonly SheetLayout[]
+  /** For each locked sheet how many sheets are to come before it in the answer, among those of its material, instead. */
+  readonly lockedAt?: readonly number[]
   /** The layout that was shown before: while it is sound and none is better, it is the answer, unchanged. */
   readonly near?: readonly SheetLayout[]
 }

@@ -11,7 +11,7 @@ import { type Placement2D, placementsIn, type SheetLayout } from './layout'
 export interface SheetOrder {
   /** The same object as before while equal boards are asked of equal stock. Its parts are rows: id is the row's key. */
   readonly job: SheetJob
-  /** The kept sheets that are locked in the job, in its order. */
+  /** The kept sheets that are locked in the job, in its order of them. */
   readonly held: readonly KeptId[]
   /** The kept sheets that the design has outgrown, and why. They are not held. */
   readonly outgrown: readonly Outgrown[]
@@ -43,17 +43,19 @@ export function sheetOrderOf(project: Project, rows: readonly CutRow[]): SheetOr
 /** Locks the kept sheets one by one, as long as the job still asks for what is on them. */
 function withKept(job: SheetJob, kept: readonly KeptSheet[]): SheetOrder {
   const locked: SheetLayout[] = []
+  const lockedAt: number[] = []
   const held: KeptId[] = []
   const outgrown: Outgrown[] = []
-  for (const { id, stock, copies, root } of kept) {
+  for (const { id, order, stock, copies, root } of kept) {
     const named = renamed(root, job)
     const layout: SheetLayout = { stock, copies, root: named, placements: placementsIn(named) }
     if (wrongLocks({ ...job, locked: [...locked, layout] }) === null) {
       locked.push(layout)
+      lockedAt.push(order)
       held.push(id)
     } else outgrown.push({ id, board: boardTooMany(job, [...locked, layout]) })
   }
-  return { job: locked.length > 0 ? { ...job, locked } : job, held, outgrown }
+  return { job: locked.length > 0 ? { ...job, locked, lockedAt } : job, held, outgrown }
 }
 
 function boardTooMany({ parts }: SheetJob, locked: readonly SheetLayout[]): Placement2D | null {

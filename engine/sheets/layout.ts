@@ -31,6 +31,18 @@ export function placementsIn(piece: Piece): Placement2D[] {
   return [{ part, x, y, length, width, rotated }]
 }
 
+/** Equal for sheets that are cut alike, in whatever order their fields were written. */
+export function layoutKey({ stock, root }: Pick<SheetLayout, 'stock' | 'root'>): string {
+  return JSON.stringify([stock, pieceKey(root)])
+}
+
+function pieceKey(piece: Piece): unknown {
+  const { kind, x, y, length, width } = piece
+  const place = [kind, x, y, length, width]
+  if (piece.kind === 'cut') return [...place, piece.direction, piece.pieces.map(pieceKey)]
+  return piece.kind === 'part' ? [...place, piece.part, piece.rotated] : place
+}
+
 export interface SheetAnswer {
   readonly sheets: readonly SheetLayout[]
   readonly unplaced: readonly { readonly part: string; readonly quantity: number; readonly reason: string }[]

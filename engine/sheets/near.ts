@@ -1,5 +1,5 @@
 import type { SheetJob } from './job'
-import type { SheetAnswer, SheetLayout } from './layout'
+import { layoutKey, type SheetAnswer, type SheetLayout } from './layout'
 import { handlingCost, largestLeft, settingsOf } from './settings'
 import { sheetCount } from './tally'
 import { verify } from './verify'
@@ -46,9 +46,9 @@ interface Share {
 function shareOf(job: SheetJob, material: string, materialOf: ReadonlyMap<string, string>): Share {
   const isOwn = ({ stock }: SheetLayout) => materialOf.get(stock) === material
   const locked = (job.locked ?? []).filter(isOwn)
-  const lockedKeys = new Set(locked.map(keyOf))
-  const near = job.near!.filter((sheet) => isOwn(sheet) && !lockedKeys.has(keyOf(sheet)))
-  const known = new Map(near.map((sheet, at) => [keyOf(sheet), at]))
+  const lockedKeys = new Set(locked.map(layoutKey))
+  const near = job.near!.filter((sheet) => isOwn(sheet) && !lockedKeys.has(layoutKey(sheet)))
+  const known = new Map(near.map((sheet, at) => [layoutKey(sheet), at]))
   const parts = job.parts.filter((part) => part.material === material)
   const own = { ...job, locked, parts, stock: job.stock.filter((stock) => stock.material === material) }
   const whole = { sheets: [...locked, ...near], unplaced: [], bounds: {}, proved: false }
@@ -60,16 +60,12 @@ function shareOf(job: SheetJob, material: string, materialOf: ReadonlyMap<string
       const isAsFew = sheetCount(before) === sheetCount(answer) && costOf(job, before) <= costOf(job, answer) + 1e-9
       return { ...before, proved: answer.proved && isAsFew }
     }
-    const place = (sheet: SheetLayout) => known.get(keyOf(sheet)) ?? Infinity
+    const place = (sheet: SheetLayout) => known.get(layoutKey(sheet)) ?? Infinity
     const placed = answer.sheets.map((sheet) => ({ sheet, place: place(sheet) }))
     placed.sort((a, b) => (a.place === b.place ? 0 : a.place - b.place))
     return { ...answer, sheets: placed.map(({ sheet }) => sheet) }
   }
   return { material, stay }
-}
-
-function keyOf({ stock, root }: SheetLayout): string {
-  return JSON.stringify([stock, root])
 }
 
 /** Cheaper, or as cheap and better by the first goal in which they differ. */

@@ -3,6 +3,7 @@ import { checkJob } from './check'
 import type { Board } from './cutTree'
 import { drawerFor } from './draw'
 import { isBest } from './goal'
+import { heldBy, standing, unlocked } from './held'
 import { improve, improvedBriefly, type Known } from './improve'
 import type { SheetJob } from './job'
 import type { SheetAnswer, SheetLayout } from './layout'
@@ -11,6 +12,7 @@ import { type Lot, lotsOf } from './lot'
 import { stayNear } from './near'
 import { firstPlan, type Plan } from './plan'
 import type { SolverAtHand } from './solver'
+import { sheetCount } from './tally'
 import { unfitting, unplacedOf } from './unplaced'
 
 export type { LinearSolver } from './solver'
@@ -53,11 +55,39 @@ export function* packing(
   job: SheetJob,
   solver: SolverAtHand = NO_SOLVER,
 ): Generator<SheetAnswer | null, SheetAnswer, void> {
+  const search = packingLocked(job, solver)
+  if (!mayBeHeld(job)) return yield* search
+  // A search begins with an answer.
+  const first = search.next().value!
+  yield first
+  const held = heldBy(job, yield* silently(packingLocked(unlocked(job), solver)))
+  if (held && sheetCount(held) <= sheetCount(first)) return standing(job)(held)
+  return yield* search
+}
+
+/**
+ * At rest, sheets that are kept as they were laid out leave the others as they were: the job is laid out as if nothing
+ * was locked, and if that gives the locked sheets as they are, it is the answer.
+ */
+function mayBeHeld({ locked = [], near, seconds, effort }: SheetJob): boolean {
+  return locked.length > 0 && !near && seconds === undefined && effort !== 'glance'
+}
+
+function* silently(search: Generator<SheetAnswer | null, SheetAnswer, void>): Generator<null, SheetAnswer, void> {
+  for (;;) {
+    const { done, value } = search.next()
+    if (done) return value
+    yield null
+  }
+}
+
+function* packingLocked(job: SheetJob, solver: SolverAtHand): Generator<SheetAnswer | null, SheetAnswer, void> {
   const near = stayNear(job)
+  const placed = standing(job)
   const search = packingFree(job, withoutLocked(job), job.effort === 'glance' ? NO_SOLVER : solver)
   for (;;) {
     const { done, value } = search.next()
-    const answer = value && near(value)
+    const answer = value && placed(near(value))
     if (done) return answer!
     yield answer
   }
@@ -146,7 +176,7 @@ function withKnown(
 
 /** Proved: every part has its place, on as many sheets as the bound says, and no sheet could have been a cheaper one. */
 function answerOf(whole: SheetJob, job: SheetJob, bays: readonly Bay[]): SheetAnswer {
-  const unplaced = [...unfitting(job), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan))]
+  const unplaced = [...unfitting(job, whole), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan))]
   return {
     sheets: [...(whole.locked ?? []), ...bays.flatMap(({ layouts }) => layouts)],
     unplaced,

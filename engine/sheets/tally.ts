@@ -38,3 +38,15 @@ function area({ length, width }: Piece): number {
 export function sheetCount({ sheets }: SheetAnswer): number {
   return sheets.reduce((sum, { copies }) => sum + copies, 0)
 }
+
+/** What a layout takes: whole sheets, and offcuts that lie in the rack already. */
+export interface Taken {
+  readonly sheets: number
+  readonly offcuts: number
+}
+
+export function takenBy({ stock }: SheetJob, answer: SheetAnswer): Taken {
+  const offcutIds = new Set(stock.filter(({ offcut }) => offcut).map(({ id }) => id))
+  const offcuts = sheetCount({ ...answer, sheets: answer.sheets.filter((sheet) => offcutIds.has(sheet.stock)) })
+  return { sheets: sheetCount(answer) - offcuts, offcuts }
+}

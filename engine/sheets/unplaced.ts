@@ -1,20 +1,18 @@
-import { settle, ticks } from '../units/length'
+import { unreachable } from '../basics/assert'
+import { settle } from '../units/length'
+import { type Hindrance, hindranceOf, type Size } from './hindrance'
 import type { JobPart, SheetJob } from './job'
 import type { SheetAnswer } from './layout'
-import { fits, kindsOf, type Lot, type PartKind, stockKind } from './lot'
+import { kindsOf, type Lot, type PartKind } from './lot'
 import type { Plan } from './plan'
 
 type Unplaced = SheetAnswer['unplaced'][number]
 
-/** Parts that no sheet of their material can give, with the nearest size that would fit. */
-export function unfitting(job: SheetJob): Unplaced[] {
-  const kerf = ticks(job.kerf)
+/** Parts that no sheet of their material can give, with the nearest size that would fit; `whole` has what is excluded. */
+export function unfitting(job: SheetJob, whole: SheetJob): Unplaced[] {
   return kindsOf(job).flatMap((kind): Unplaced[] => {
-    if (kind.quantity === 0) return []
-    const stocks = job.stock.filter(({ material }) => material === kind.part.material)
-    if (stocks.some((stock) => fits(kind, stockKind(stock, kerf)))) return []
-    const wished = stocks.filter(({ id }) => kind.from === undefined || kind.from === id)
-    return boardsOf(kind, kind.quantity, whyUnfit(kind.part, wished))
+    const hindrance = kind.quantity === 0 ? null : hindranceOf(kind, whole)
+    return hindrance ? boardsOf(kind, kind.quantity, wordsFor(hindrance, kind.part)) : []
   })
 }
 
@@ -30,33 +28,22 @@ function boardsOf({ part, block }: PartKind, quantity: number, reason: string): 
 }
 
 /** Names the part's size, the sheet that comes closest less its trim, and the largest part like this that it gives. */
-function whyUnfit(part: JobPart, stocks: SheetJob['stock']): string {
-  if (stocks.length === 0) return `there is no sheet of ${part.material}${part.from ? ` of stock ${part.from}` : ''}`
-  const usable = stocks
-    .map(({ id, length, width, trim }) => ({
-      id,
-      length: length - 2 * (trim?.length ?? 0),
-      width: width - 2 * (trim?.width ?? 0),
-    }))
-    .filter(({ length, width }) => length > 0 && width > 0)
-  if (usable.length === 0) return `the trim leaves nothing of the sheets of ${part.material}`
-  const ways = usable.flatMap((sheet) => {
-    const lying = nearest(part.length, part.width, sheet)
-    const turned = nearest(part.width, part.length, sheet)
-    return part.rotate ? [lying, { ...turned, length: turned.width, width: turned.length }] : [lying]
-  })
-  const best = ways.reduce((a, b) => (b.length * b.width > a.length * a.width ? b : a))
-  const { sheet } = best
-  return `${size(part)} is larger than ${size(sheet)}, what sheet ${sheet.id} gives less its trim; ${size(best)} would fit`
-}
-
-interface Size {
-  readonly length: number
-  readonly width: number
-}
-
-function nearest<Sheet extends Size>(length: number, width: number, sheet: Sheet): Size & { readonly sheet: Sheet } {
-  return { length: Math.min(length, sheet.length), width: Math.min(width, sheet.width), sheet }
+function wordsFor(hindrance: Hindrance, part: JobPart): string {
+  const of = `${part.material}${part.from ? ` of stock ${part.from}` : ''}`
+  switch (hindrance.kind) {
+    case 'none':
+      return `there is no sheet of ${of}`
+    case 'aside':
+      return `every sheet of ${of} is excluded`
+    case 'trimmed':
+      return `the trim leaves nothing of the sheets of ${of}`
+    case 'large': {
+      const { stock, usable, best } = hindrance
+      return `${size(part)} is larger than ${size(usable)}, what sheet ${stock.id} gives less its trim; ${size(best)} would fit`
+    }
+    default:
+      return unreachable(hindrance)
+  }
 }
 
 function size({ length, width }: Size): string {

@@ -42,13 +42,16 @@ function ledgerOf(job: SheetJob): Ledger {
   }
 }
 
-/** Locked sheets come first, as they are; no other sheet is of an excluded kind. */
+/** Locked sheets are there as they are, and first unless they have places; no other sheet is of an excluded kind. */
 function judgeWishes({ sheets }: SheetAnswer, { job, stock, wrong }: Ledger): void {
-  const locked = job.locked ?? []
-  for (const [at, sheet] of locked.entries()) {
-    if (JSON.stringify(sheets[at]) !== JSON.stringify(sheet)) wrong.push(`sheet ${at + 1} is not as it was locked`)
+  const others = [...sheets]
+  for (const [at, sheet] of (job.locked ?? []).entries()) {
+    const text = JSON.stringify(sheet)
+    const place = job.lockedAt ? others.findIndex((other) => JSON.stringify(other) === text) : 0
+    const [found] = place < 0 ? [] : others.splice(place, 1)
+    if (JSON.stringify(found) !== text) wrong.push(`sheet ${at + 1} is not as it was locked`)
   }
-  for (const sheet of sheets.slice(locked.length)) {
+  for (const sheet of others) {
     if (stock.get(sheet.stock)?.excluded) wrong.push(`sheet ${sheet.stock} is used and was excluded`)
   }
 }

@@ -5,7 +5,7 @@ import type { Project } from '../project/document'
 import type { Edit } from '../project/edit'
 import type { SheetAnswer } from '../sheets/layout'
 import { packing } from '../sheets/pack'
-import { sheetCount } from '../sheets/tally'
+import { type Taken, takenBy } from '../sheets/tally'
 import { verify } from '../sheets/verify'
 import { type Mm, settle } from '../units/length'
 import { type Dimension, editFor, type Freedom, sizeAfter } from './freedom'
@@ -15,14 +15,15 @@ export interface Saving {
   readonly changes: readonly { readonly dimension: Dimension; readonly to: Mm }[]
   /** The change as one step to undo. */
   readonly edit: Edit
+  /** Whole sheets; offcuts from the rack are not counted. */
   readonly sheets: number
   readonly sheetsSaved: number
   readonly moneySaved: number
 }
 
 export interface Thrift {
-  /** Of the design as it is, looked for as long as every change is. */
-  readonly sheets: number
+  /** What the design takes as it is, looked for as long as every change is. */
+  readonly taken: Taken
   /** The most sheets saved come first, then the most money, then the least change. */
   readonly savings: readonly Saving[]
 }
@@ -60,12 +61,11 @@ export function* savingsOf(project: Project, freedoms: readonly Freedom[]): Gene
   const changed = ({ changes }: Saving) =>
     changes.reduce((sum, { dimension, to }) => sum + Math.abs(dimension.size - to), 0)
   savings.sort((a, b) => b.sheetsSaved - a.sheetsSaved || b.moneySaved - a.moneySaved || changed(a) - changed(b))
-  return { sheets: now.sheets, savings }
+  return { taken: { sheets: now.sheets, offcuts: now.offcuts }, savings }
 }
 
 /** What a design comes to. */
-interface Laid {
-  readonly sheets: number
+interface Laid extends Taken {
   readonly cost: number
   /** Parts on no sheet, and findings to stop for. */
   readonly faults: number
@@ -127,5 +127,5 @@ function* laidOut(project: Project, trial: { tried: number; of: number }): Gener
   const left = laid.unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
   const stops = problems.filter(({ weight }) => weight === 'stop').length
   const faults = left + stops + verify(sheetJob, laid).length
-  return { sheets: sheetCount(laid), cost: sheetCost(sheetJob, laid), faults }
+  return { ...takenBy(sheetJob, laid), cost: sheetCost(sheetJob, laid), faults }
 }

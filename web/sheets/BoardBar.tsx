@@ -1,4 +1,4 @@
-import { type CutRow, type Derived, formatLength, type StockId, valuesOf } from '../../engine/index'
+import { type CutRow, type Derived, formatLength, type StockId, stockFor, stockOf } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { useStore } from '../store/store'
 import { chosenParts } from '../tables/chosen'
@@ -31,14 +31,15 @@ export function BoardBar({ selection, derived }: { readonly selection: Selection
   )
 }
 
-/** The sheets and offcuts of the row's material by their sizes. */
-function sheetsFor({ material }: CutRow, { project }: Derived): [string, string][] {
+/** The sheets and offcuts that give the row's boards, by their sizes; one that was chosen and does not is named as such. */
+function sheetsFor({ key, material, from }: CutRow, { project, sheetJob }: Derived): [string, string][] {
   const { display } = project
-  return valuesOf(project.stock)
-    .filter((stock) => stock.material === material)
-    .sort((a, b) => (a.id < b.id ? -1 : 1))
+  const large = new Set(stockFor(sheetJob, key).map(({ id }) => id))
+  return stockOf(project.stock, material)
+    .filter(({ id, isExcluded }) => id === from || (large.has(id) && !isExcluded))
     .map(({ id, length, width, isOffcut, isExcluded }) => {
       const size = `${formatLength(length, display)} × ${formatLength(width, display)}`
-      return [id, `the ${isOffcut ? 'offcut' : 'sheet'} ${size}${isExcluded ? ', set aside' : ''}`]
+      const why = isExcluded ? ', set aside' : large.has(id) ? '' : ', too small'
+      return [id, `the ${isOffcut ? 'offcut' : 'sheet'} ${size} ${display.unit}${why}`]
     })
 }

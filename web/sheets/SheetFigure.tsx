@@ -17,6 +17,8 @@ interface SheetFigureProps {
   readonly onPick: (parts: readonly PlacedPart[]) => void
   /** Keeps the sheet as it is, or lets it go. */
   readonly onKeep: (fold: Fold) => void
+  /** Leaves one of the sheets on hand aside. */
+  readonly onAside: (fold: Fold) => void
   /** Something is under the hand. */
   readonly isLive: boolean
 }
@@ -84,7 +86,16 @@ const PlainSheet = memo(function PlainSheet({ fold: { layout, stock, first } }: 
 /** Small letters on a sheet that is drawn a hand wide: 2440 mm on 300 px. */
 const TEXT_SIZE = 78
 
-const Sheet = memo(function Sheet({ fold, display, material, partMarks, lit, onPick, onKeep }: SheetFigureProps) {
+const Sheet = memo(function Sheet({
+  fold,
+  display,
+  material,
+  partMarks,
+  lit,
+  onPick,
+  onKeep,
+  onAside,
+}: SheetFigureProps) {
   const { layout, stock, first, kerf, marks, kept } = fold
   const drawing = useMemo(() => {
     const markOf = new Map(layout.placements.map(({ part }, at) => [part, marks[at]!]))
@@ -122,12 +133,25 @@ const Sheet = memo(function Sheet({ fold, display, material, partMarks, lit, onP
           {kept ? <Lock size={12} aria-hidden /> : <LockOpen size={12} aria-hidden />} {kept ? 'kept' : 'keep'}
         </button>
         <span className={styles.from}>
-          {stock.offcut ? 'Offcut of ' : ''}
-          {material?.name ?? stock.material},{' '}
-          <span className="frac">
-            {formatLength(stock.length, display)} × {formatLength(stock.width, display)}
-          </span>{' '}
-          {display.unit}
+          <span>
+            {stock.offcut ? 'Offcut of ' : ''}
+            {material?.name ?? stock.material},{' '}
+            <span className="frac">
+              {formatLength(stock.length, display)} × {formatLength(stock.width, display)}
+            </span>{' '}
+            {display.unit}
+          </span>
+          {stock.quantity !== undefined && (
+            <button
+              type="button"
+              className={styles.aside}
+              title={`Of the ${stock.quantity} on hand one is not cut, as a spoiled one. The number on hand stands under Shop and boards, on the Cut page.`}
+              aria-label={`Leave one of ${name.toLowerCase()} aside`}
+              onClick={() => onAside(fold)}
+            >
+              {stock.quantity === 1 ? 'leave it aside' : `leave one of ${stock.quantity} aside`}
+            </button>
+          )}
         </span>
       </figcaption>
     </>

@@ -1,10 +1,11 @@
 import { memo, type ReactNode, useCallback, useDeferredValue, useMemo, useRef } from 'react'
-import type { Derived, MaterialId, PlacedPart } from '../../engine/index'
+import { type Derived, leftOut, type MaterialId, type PlacedPart } from '../../engine/index'
 import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
 import { useCurrency, useFollowing } from '../store/turns'
 import { chosenParts, selectionOf } from '../tables/chosen'
 import { Button } from '../ui/Button'
+import { leavingAside } from './aside'
 import { BoardBar } from './BoardBar'
 import { BuyTable } from './BuyTable'
 import { areCutAlike, type Fold, foldsOf, litPlaces, nextPart } from './folds'
@@ -12,6 +13,7 @@ import { keepingOf } from './keep'
 import { SheetFigure } from './SheetFigure'
 import styles from './Sheets.module.css'
 import { ThriftForm } from './ThriftForm'
+import { countWords } from './words'
 
 /**
  * The sheets of the shown design. While the packer works, the last layout stays in sight, dimmed and named as what it
@@ -112,7 +114,13 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
     },
     [actions],
   )
-  const { unplaced } = layout.answer
+  const onAside = useCallback(
+    (fold: Fold) => {
+      const leaving = leavingAside(fold, latest.current.derived.project)
+      if (leaving && latest.current.isCurrent) actions.commit(leaving.edit, leaving.label)
+    },
+    [actions],
+  )
   return (
     <>
       {isCurrent ? (
@@ -120,17 +128,10 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
       ) : (
         <p className={styles.words}>Being laid out anew. These are the sheets of the design before this change.</p>
       )}
-      {unplaced.length > 0 && (
-        <ul className={styles.failed}>
-          {unplaced.map(({ part, quantity, reason }) => (
-            <li key={part}>
-              <span aria-hidden="true">■</span> {quantity} of {rowName(part, derived)} on no sheet: {reason}
-            </li>
-          ))}
-        </ul>
-      )}
+      <LeftOut layout={layout} derived={derived} isCurrent={isCurrent} />
       {!isLive && <Outgrown derived={derived} />}
       {!isLive && isCurrent && <BoardBar selection={selection} derived={derived} />}
+      {!isLive && <ThriftForm project={derived.project} />}
       <div className={styles.sheets}>
         {folds.map((fold) => (
           <SheetFigure
@@ -141,14 +142,33 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
             lit={chosen && litPlaces(fold, chosen)}
             onPick={onPick}
             onKeep={onKeep}
+            onAside={onAside}
           />
         ))}
       </div>
       <BuyTable layout={layout} derived={derived} />
-      {!isLive && <ThriftForm project={derived.project} />}
     </>
   )
 })
+
+/** Boards on no sheet, why, and a way out where one is known. */
+function LeftOut({ layout: { job, answer }, derived: { project, cutList }, isCurrent }: SheetsProps) {
+  const actions = useStore((state) => state.actions)
+  const left = useMemo(() => leftOut({ project, rows: cutList.rows, job }, answer), [project, cutList, job, answer])
+  if (left.length === 0) return null
+  return (
+    <ul className={styles.failed}>
+      {left.map(({ message, remedy }) => (
+        <li key={message}>
+          <span aria-hidden="true">■</span> {message}{' '}
+          {remedy && isCurrent && (
+            <Button onClick={() => actions.commit(remedy.edit, remedy.label)}>{remedy.label}</Button>
+          )}
+        </li>
+      ))}
+    </ul>
+  )
+}
 
 /** Sheets that were kept and do not fit the design any more. */
 function Outgrown({ derived }: { readonly derived: Derived }) {
@@ -184,19 +204,4 @@ function useFolds(layout: Layout, { cutList, heldSheets }: Derived, isLive: bool
 
 function keptWhereAlike(before: Fold | undefined, fold: Fold): Fold {
   return before && areCutAlike(before, fold) ? before : fold
-}
-
-/** Counts, and says whether fewer are possible. */
-export function countWords({ answer, isSettled }: Pick<Layout, 'answer' | 'isSettled'>): string {
-  const count = answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
-  const sheets = `${count} ${count === 1 ? 'sheet' : 'sheets'}`
-  if (answer.proved) return `${sheets}, and no layout of these parts needs fewer.`
-  const bound = Object.values(answer.bounds).reduce((sum, least) => sum + least, 0)
-  const search = isSettled ? 'None with fewer was found' : 'Still looking for fewer'
-  return `${sheets}; any layout of these parts needs at least ${bound}. ${search}.`
-}
-
-function rowName(part: string, { cutList }: Derived): string {
-  const row = cutList.rows.find(({ key }) => key === part)
-  return row ? `${row.mark} (${row.name})` : part
 }

@@ -16,6 +16,7 @@ import { Button } from '../ui/Button'
 import { LengthField } from '../ui/LengthField'
 import { hireSaver } from '../workers/hire'
 import styles from './Sheets.module.css'
+import { takenWords } from './words'
 
 /** So much a dimension may change at most until the maker says otherwise. */
 const USUAL: Readonly<Record<LengthDisplay['unit'], Mm>> = { mm: 10, in: inch(3 / 8) }
@@ -161,10 +162,14 @@ function progressWords(progress: ThriftProgress | null): string {
   return progress ? `Layout ${progress.tried} of at most ${progress.of}` : 'Setting out'
 }
 
-function Found({ thrift: { savings, sheets }, project }: { readonly thrift: Thrift; readonly project: Project }) {
+function Found({ thrift: { savings, taken }, project }: { readonly thrift: Thrift; readonly project: Project }) {
   const actions = useStore((state) => state.actions)
   if (savings.length === 0) {
-    return <p role="status">Nothing within these limits was found that saves a sheet; it takes {sheets} as it is.</p>
+    return (
+      <p role="status">
+        Nothing within these limits was found that saves a sheet; it takes {takenWords(taken)} as it is.
+      </p>
+    )
   }
   return (
     <ul className={styles.savings} aria-label="Savings found">

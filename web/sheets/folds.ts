@@ -1,5 +1,5 @@
 import type { Derived, JobStock, KeptId, Mm, PartId, Piece, PlacedPart, SheetLayout } from '../../engine/index'
-import { once } from '../../engine/index'
+import { lockedIn, once } from '../../engine/index'
 import type { Layout, Selection } from '../store/state'
 import { placedParts } from '../tables/places'
 
@@ -30,6 +30,7 @@ export function foldsOf(
     for (const placed of placedParts(cutList, answer)) parts[placed.layoutIndex]![placed.placement]!.push(placed)
     return parts
   })
+  const held = lockedIn(job, answer)
   let sheet = 1
   return answer.sheets.flatMap((layout, at): Fold[] => {
     const stock = stocks.get(layout.stock)
@@ -39,7 +40,7 @@ export function foldsOf(
     const marks = once(() => layout.placements.map(({ part }) => marksOf().get(part) ?? part))
     return [
       {
-        ...{ layout, stock, kerf: job.kerf, first, kept: heldSheets[at] ?? null },
+        ...{ layout, stock, kerf: job.kerf, first, kept: heldSheets[held.indexOf(at)] ?? null },
         get marks() {
           return marks()
         },

@@ -1,17 +1,16 @@
-import { type Edit, freeId, type KeptId, type Piece, type Project, type StockId, valuesOf } from '../../engine/index'
+import { type Edit, freeId, type KeptId, type Piece, type Project, type StockId } from '../../engine/index'
 import type { Fold } from './folds'
 
 /** A file is nested no deeper than this allows; no saw goes so far. */
 const DEEPEST = 24
 
 /** Keeps sheets as they are laid out, or lets kept ones go; null when they are cut too finely to be kept. */
-export function keepingOf({ layout, kept }: Fold, project: Project): Edit | null {
+export function keepingOf({ layout, first, kept }: Fold, project: Project): Edit | null {
   if (kept) return { kind: 'releaseSheet', id: kept }
   if (depthOf(layout.root) > DEEPEST) return null
-  const order = valuesOf(project.kept).reduce((last, sheet) => Math.max(last, sheet.order + 1), 0)
   const id = freeId<KeptId>('q', project.kept)
   const { copies, root } = layout
-  return { kind: 'keepSheet', sheet: { id, order, stock: layout.stock as StockId, copies, root } }
+  return { kind: 'keepSheet', sheet: { id, order: first - 1, stock: layout.stock as StockId, copies, root } }
 }
 
 function depthOf(piece: Piece): number {

@@ -1,4 +1,5 @@
-import type { Step, StepPiece } from '../../engine/index'
+import { type SheetJob, type Step, type StepPiece, type Taken, takenBy } from '../../engine/index'
+import type { Layout } from '../store/state'
 
 export const TOOLS: Record<Step['tool'], string> = { guides: 'guides', bench: 'bench', rail: 'rail' }
 
@@ -14,4 +15,42 @@ export const KINDS: Record<StepPiece['kind'], string> = {
 export function timeWords(minutes: number): string {
   const whole = Math.round(minutes)
   return whole < 60 ? `${whole} min` : `${Math.floor(whole / 60)} h ${whole % 60} min`
+}
+
+/** `9 sheets and 1 offcut`. */
+export function takenWords({ sheets, offcuts }: Taken): string {
+  const words = [
+    ...(sheets > 0 || offcuts === 0 ? [`${sheets} ${sheets === 1 ? 'sheet' : 'sheets'}`] : []),
+    ...(offcuts > 0 ? [`${offcuts} ${offcuts === 1 ? 'offcut' : 'offcuts'}`] : []),
+  ]
+  return words.join(' and ')
+}
+
+/** Counts what is cut, and says whether less would do and what is still looked for. */
+export function countWords({ job, answer, isSettled }: Pick<Layout, 'job' | 'answer' | 'isSettled'>): string {
+  const taken = takenBy(job, answer)
+  const words = takenWords(taken)
+  const left = leftCount(answer)
+  if (left > 0) {
+    return `${words}; ${left} ${left === 1 ? 'board is' : 'boards are'} on no sheet.${isSettled ? '' : ' Still looking for room.'}`
+  }
+  const search = searchWords(job)
+  if (answer.proved) {
+    return `${words}, and no layout of these parts needs fewer${isSettled || search === '' ? '' : `; still looking for ${search}`}.`
+  }
+  const bound = Object.values(answer.bounds).reduce((sum, least) => sum + least, 0)
+  const least = `any layout of these parts needs at least ${bound}${taken.offcuts > 0 ? ', offcuts counted' : ''}`
+  return `${words}; ${least}. ${isSettled ? 'None with fewer was found' : 'Still looking for fewer'}.`
+}
+
+/** How many boards are on no sheet. */
+export function leftCount({ unplaced }: Layout['answer']): number {
+  return unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
+}
+
+const GOALS = { leftover: 'a larger offcut', settings: 'fewer settings' } as const
+
+/** What is looked for once no layout needs fewer sheets; nothing where the maker wants no more. */
+export function searchWords({ goals = ['leftover', 'settings'] }: SheetJob): string {
+  return goals.map((goal) => GOALS[goal]).join(' and ')
 }

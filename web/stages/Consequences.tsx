@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo } from 'react'
+import { takenWords } from '../sheets/words'
 import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
 import { useCurrency, useFollowing } from '../store/turns'
@@ -37,7 +38,7 @@ export function Consequences() {
   return (
     <Strip isThinking={isThinking} isSettled={isSettled}>
       <Figure
-        words="sheets"
+        words={shown.offcuts > 0 ? `sheets, ${takenWords({ sheets: 0, offcuts: shown.offcuts })}` : 'sheets'}
         value={shown.sheets}
         change={since(fair.sheets, then?.sheets)}
         isThinking={isThinking}

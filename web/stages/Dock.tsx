@@ -1,5 +1,5 @@
 import { type ReactNode, useDeferredValue, useMemo } from 'react'
-import { type Derived, sheetCount } from '../../engine/index'
+import { type Derived, takenBy } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
 import { StepsView } from '../sheets/StepsView'
 import { breakdownFor } from '../store/cutting'
@@ -82,7 +82,7 @@ function countOf(table: Exclude<TableName, 'steps'>, state: State): string | nul
       return String(derived.cutList.rows.length)
     case 'sheets': {
       const layout = currentLayout(state)
-      return layout && String(sheetCount(layout.answer))
+      return layout && String(takenBy(layout.job, layout.answer).sheets)
     }
     case 'hardware':
       return String(hardwareCount(derived))

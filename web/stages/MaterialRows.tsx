@@ -1,4 +1,4 @@
-import { freeId, type Material, type Stock, type StockId, valuesOf } from '../../engine/index'
+import { freeId, type Material, materialsInOrder, type Stock, type StockId, stockOf } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import fields from '../ui/Fields.module.css'
@@ -10,7 +10,7 @@ import styles from './Panels.module.css'
 /** Boards as they measure, and the sheets of each that can be bought or are there. */
 export function MaterialRows() {
   const materials = useStore((state) => state.shown.materials)
-  return valuesOf<Material>(materials).map((material) => <MaterialRow key={material.id} material={material} />)
+  return materialsInOrder(materials).map((material) => <MaterialRow key={material.id} material={material} />)
 }
 
 function MaterialRow({ material }: { readonly material: Material }) {
@@ -20,7 +20,7 @@ function MaterialRow({ material }: { readonly material: Material }) {
     actions.commit({ kind: 'editMaterial', id: material.id, change: what })
     return null
   }
-  const sheets = valuesOf<Stock>(stock).filter((one) => one.material === material.id)
+  const sheets = stockOf(stock, material.id)
   return (
     <fieldset className={styles.set} data-material={material.id}>
       <legend>{material.name}</legend>

@@ -92,13 +92,14 @@ export function ShopRows() {
           ]}
           onChoice={(firstCut) => change({ firstCut })}
         />
+        <p className={styles.note}>The fewest sheets come first. Then, in this order:</p>
         <label className={fields.check}>
           <input
             type="checkbox"
             checked={shop.goals.isOffcutLarge}
             onChange={(event) => change({ goals: { ...shop.goals, isOffcutLarge: event.currentTarget.checked } })}
           />
-          Leave one large offcut on as many sheets
+          Leave one large offcut rather than many small ones
         </label>
         <label className={fields.check}>
           <input
@@ -106,7 +107,7 @@ export function ShopRows() {
             checked={shop.goals.areSettingsFew}
             onChange={(event) => change({ goals: { ...shop.goals, areSettingsFew: event.currentTarget.checked } })}
           />
-          Then as few settings as can be
+          Set guide and stop as seldom as can be
         </label>
         <LengthField
           label="Rail"

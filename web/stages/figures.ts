@@ -1,10 +1,13 @@
-import { type Derived, type SheetAnswer, type SheetJob, sheetCount } from '../../engine/index'
+import { type Derived, type SheetAnswer, type SheetJob, takenBy } from '../../engine/index'
+import { leftCount, searchWords } from '../sheets/words'
 import type { Layout } from '../store/state'
 
 /** What a design comes to, as far as it is known. */
 export interface Figures {
   readonly parts: number
+  /** Whole sheets, and offcuts from the rack. */
   readonly sheets: number | null
+  readonly offcuts: number
   /** In whole percent of the sheets bought. */
   readonly yield: number | null
   readonly cost: number | null
@@ -12,9 +15,9 @@ export interface Figures {
 
 export function figuresOf(derived: Derived, layout: Layout | null): Figures {
   const parts = derived.partOf.size
-  if (!layout) return { parts, sheets: null, yield: null, cost: null }
+  if (!layout) return { parts, sheets: null, offcuts: 0, yield: null, cost: null }
   const { job, answer } = layout
-  return { parts, sheets: sheetCount(answer), yield: yieldOf(job, answer), cost: costOf(job, answer) }
+  return { parts, ...takenBy(job, answer), yield: yieldOf(job, answer), cost: costOf(job, answer) }
 }
 
 /** The share of all sheets that becomes parts, in percent; nothing where there is no sheet. */
@@ -42,12 +45,14 @@ function costOf({ stock }: SheetJob, { sheets }: SheetAnswer): number {
 export function proofOf(layout: Layout | null): { readonly text: string; readonly isProved: boolean } | null {
   if (!layout) return null
   const { answer } = layout
-  if (answer.unplaced.length > 0) {
-    const count = answer.unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
-    return { text: `${count} parts are on no sheet`, isProved: false }
-  }
+  const left = leftCount(answer)
+  if (left > 0) return { text: `${left} ${left === 1 ? 'part is' : 'parts are'} on no sheet`, isProved: false }
   if (answer.sheets.length === 0) return null
   const least = Object.values(answer.bounds).reduce((sum, bound) => sum + bound, 0)
-  if (answer.proved) return { text: `no layout of these parts needs fewer than ${least}`, isProved: true }
+  if (answer.proved) {
+    const search = layout.isSettled ? '' : searchWords(layout.job)
+    const more = search === '' ? '' : `; still looking for ${search}`
+    return { text: `no layout of these parts needs fewer than ${least}${more}`, isProved: true }
+  }
   return { text: `at least ${least} needed${layout.isSettled ? '' : ', still looking'}`, isProved: false }
 }

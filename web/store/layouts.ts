@@ -1,4 +1,4 @@
-import { relaid, type SheetJob, sheetCount } from '../../engine/index'
+import { heldBy, isSameButLocked, relaid, type SheetJob, sheetCount, standing } from '../../engine/index'
 import { createPacker, type Hand, type Packer } from '../workers/packer'
 import { currentLayout, type Layout, type State } from './state'
 import { useStore } from './store'
@@ -82,9 +82,10 @@ export function connectPacker(hire: () => Hand): () => void {
   }
 
   function look(job: SheetJob) {
-    const known = answers.get(job)
-    if (known) show(known)
-    else useStore.setState({ packing: 'thinking' })
+    const { layout } = useStore.getState()
+    const known = answers.get(job) ?? heldInSight(job, layout)
+    if (known && !isWorse(known, layout)) show(known)
+    else if (!known) useStore.setState({ packing: 'thinking' })
     ask(job)
   }
 
@@ -100,9 +101,18 @@ function show(layout: Layout) {
   useStore.setState({ layout, packing: packingOf(layout) })
 }
 
-/** A search that is still on may yet find what was in sight under the hand. */
+/** A sheet that is kept or let go changes nothing at once: the layout in sight stays until the design has its own. */
+function heldInSight(job: SheetJob, shown: Layout | null): Layout | null {
+  if (!shown?.isSettled || !isSameButLocked(job, shown.job)) return null
+  const answer = heldBy(job, shown.answer)
+  return answer && { job, answer: standing(job)(answer), isSettled: false, isHeld: true }
+}
+
+/** A search that is still on may yet find what is in sight, from under the hand or from before a sheet was kept. */
 function isWorse({ job, answer, isSettled }: Layout, shown: Layout | null): boolean {
-  return !isSettled && shown?.job === job && sheetCount(answer) > sheetCount(shown.answer)
+  if (isSettled || shown?.job !== job) return false
+  const more = sheetCount(answer) - sheetCount(shown.answer)
+  return more > 0 || (more === 0 && shown.isHeld === true)
 }
 
 function packingOf({ isSettled }: Layout): State['packing'] {

@@ -32,6 +32,8 @@ export interface Layout {
   readonly first?: SheetAnswer
   /** Laid out under the hand, near what was in sight; at rest the design gets a layout of its own. */
   readonly isPassing?: boolean
+  /** The layout from before a sheet was kept or let go, until the design has its own. */
+  readonly isHeld?: boolean
 }
 
 /** What a running gesture says about itself: 'fits, 20 left to the wall end'. */

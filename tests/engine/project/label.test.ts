@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId, MethodId } from '../../../engine/basics/id'
+import type { MaterialId, MethodId, StockId } from '../../../engine/basics/id'
+import type { Stock } from '../../../engine/project/document'
 import type { Edit } from '../../../engine/project/edit'
 import { labelOf } from '../../../engine/project/label'
 import { freeNumber, markOf } from '../../../engine/project/mark'
@@ -9,6 +10,7 @@ const project = aWall(cabinet('B1'), cabinet('B3', { left: 700 }), cabinet('U2')
 const [b1, b3, u2, t1] = ['B1', 'B3', 'U2', 'T1'].map(idOf) as [never, never, never, never]
 
 const m1 = 'm1' as MethodId
+const [sheet] = Object.values(project.stock) as [Stock]
 
 describe('the name of a step', () => {
   it.each<[string, Edit]>([
@@ -37,6 +39,9 @@ describe('the name of a step', () => {
     ],
     ['Let the grain run on over the fronts of B1', { kind: 'letGrainRun', ids: [b1], isRunning: true }],
     ['Take boards from any sheet', { kind: 'pin', parts: [], stock: null }],
+    ['Set sheets aside', { kind: 'putStock', stock: { ...sheet, isExcluded: true } }],
+    ['Change sheets', { kind: 'putStock', stock: { ...sheet, price: 17 } }],
+    ['Add offcuts', { kind: 'putStock', stock: { ...sheet, id: 's77' as StockId, isOffcut: true } }],
     ['Raise U2', { kind: 'shapeCabinets', shapes: [{ id: u2, bottom: 1500 }] }],
     ['Heighten T1', { kind: 'shapeCabinets', shapes: [{ id: t1, height: 2300 }] }],
     ['Delete B1', { kind: 'removeCabinets', ids: [b1] }],

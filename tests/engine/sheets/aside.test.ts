@@ -31,7 +31,21 @@ describe('sheets that are set aside', () => {
   it('leave a finding where nothing else is left of their material', () => {
     const none = withStock(kitchen, { ...like, isExcluded: true })
     const { problems, sheetJob } = derive(none)
-    expect(problems.map(({ message }) => message).join()).toContain('every sheet of 18 mm birch ply is set aside')
+    const stops = problems.filter(({ about }) => about.kind === 'material')
+    const count = sheetJob.parts.reduce(
+      (sum, { material, quantity }) => sum + (material === 'carcass' ? quantity : 0),
+      0,
+    )
+    expect(stops).toHaveLength(1)
+    expect(stops[0]?.message).toMatch(
+      new RegExp(
+        `^${count} boards are on no sheet \\(A1, A2, A3, A4, A5, A6 and \\d+ other rows\\): every sheet of 18 mm birch ply is set aside\\. ` +
+          'Take one back into use under Shop and boards, on the Cut page\\.$',
+      ),
+    )
+    const { label, edit } = stops[0]!.remedy!
+    expect(label).toBe('Take the sheets of 18 mm birch ply back into use')
+    expect(derive(applyEdit(none, edit)).problems.filter(({ about }) => about.kind === 'material')).toEqual([])
     const answer = packSheets({ ...sheetJob, effort: 'glance' })
     expect(answer.unplaced.length).toBeGreaterThan(0)
     expect(answer.sheets.some(({ stock }) => stock === like.id)).toBe(false)

@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { batchOptions } from '../../../engine/cli/options'
 import { aJob, boards } from './yard'
 
 const HOUSE = resolve(__dirname, '../../..')
@@ -61,5 +62,92 @@ describe('the sheets command', () => {
     expect(Object.keys(answers[0]).sort()).toEqual(
       ['name', 'sheets', 'unplaced', 'bounds', 'proved', 'elapsedMs', 'firstMs', 'firstSheets'].sort(),
     )
+  })
+
+  it.each([
+    [
+      'no number',
+      '{"kerf": 3,\n"stock": [],\n"parts": [{"length": NaN}]}',
+      'line 3, parts[0].length: the value is NaN; it must be a number that has an end',
+    ],
+    [
+      'a number without end',
+      '{"kerf": -Infinity}',
+      'line 1, kerf: the value is -Infinity; it must be a number that has an end',
+    ],
+    ['a file cut short', '{"kerf": 3,\n"parts": [', 'line 2, parts[0]: a value is missing before the end'],
+    ['a comma too many', '{"kerf": 3,\n"stages": 3,\n}', "line 3: a field's name in double quotes is missing before }"],
+  ])('names the line and the field of %s', (_, text, line) => {
+    const name = file('broken.json', text)
+    expect(sheets(name)).toEqual({ status: 2, stdout: '', stderr: `${name}, ${line}\n` })
+  })
+
+  it('says plainly that a file is not there', () => {
+    const none = join(folder, 'none.json')
+    expect(sheets(none).stderr).toBe(`${none} cannot be read: there is no such file or folder\n`)
+    const batch = sheets('--batch', none, '--seconds', '1', '--out', join(folder, 'out.jsonl'))
+    expect(batch).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: `${none} cannot be read: there is no such file or folder\n`,
+    })
+  })
+})
+
+describe('a batch of jobs', () => {
+  const out = join(folder, 'mixed.jsonl')
+
+  it('answers a bad line with its error, goes on, and ends with 2', () => {
+    const lines = [
+      JSON.stringify({ name: 'bad kerf', ...job, kerf: -3 }),
+      '{"kerf": NaN}',
+      '5',
+      JSON.stringify({ name: 'good', ...job }),
+    ]
+    const { status, stdout, stderr } = sheets(
+      '--batch',
+      file('mixed-jobs.jsonl', lines.join('\n')),
+      '--seconds',
+      '0.2',
+      '--out',
+      out,
+    )
+    const answers = readFileSync(out, 'utf8')
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line))
+    const errors = [
+      'line 1: kerf is -3; it must be a number from 0 to 100000',
+      'line 2, kerf: the value is NaN; it must be a number that has an end',
+      'line 3: the job is not an object',
+    ]
+    expect(answers.map(({ name, error }) => [name, error])).toEqual([
+      ['bad kerf', errors[0]],
+      ['line 2', errors[1]],
+      ['line 3', errors[2]],
+      ['good', undefined],
+    ])
+    expect([status, stderr]).toEqual([2, `${errors.join('\n')}\n`])
+    expect(JSON.parse(stdout)).toMatchObject({ jobs: 1, sheets: 1, refused: 3 })
+  })
+
+  it.each([
+    [['--seconds', 'soon', '--out', 'o'], '--seconds is soon; it must be a number above 0, at most 86400'],
+    [['--out', 'o'], '--seconds is missing; it must be a number above 0, at most 86400'],
+    [['--seconds', '1', '--out', 'o', '--stages', '4'], '--stages is 4; it must be 2, 3 or any'],
+    [['--seconds', '1', '--out', 'o', '--first', 'saw'], '--first is saw; it must be rip, crosscut or any'],
+    [['--seconds', '1'], '--out is missing; it must name the file for the answers'],
+    [['--seconds', '1', '--out'], '--out has no value'],
+    [['--second', '1'], '--second is no option; there are --batch, --out, --seconds, --stages, --first and --turn'],
+  ])('names the option that is wrong and its value: %s', (options, line) => {
+    const wrong = batchOptions(['--batch', 'jobs.jsonl', ...options])
+    expect(wrong).toEqual({ ok: false, message: line })
+  })
+
+  it('says that its answers have no place to go', () => {
+    const jobs = file('one.jsonl', JSON.stringify(job))
+    const nowhere = join(folder, 'no', 'folder', 'out.jsonl')
+    const { status, stderr } = sheets('--batch', jobs, '--seconds', '1', '--out', nowhere)
+    expect([status, stderr]).toEqual([2, `--out ${nowhere} cannot be written to: there is no such file or folder\n`])
   })
 })

@@ -8,6 +8,7 @@ import type { KeptSheet, Project } from '../../../engine/project/document'
 import type { Edit } from '../../../engine/project/edit'
 import { readProject, writeProject } from '../../../engine/project/schema'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
+import { lockedIn } from '../../../engine/sheets/held'
 import { checkJob, packSheets } from '../../../engine/sheets/pack'
 import { verify } from '../../../engine/sheets/verify'
 
@@ -24,13 +25,45 @@ describe('a sheet that is kept', () => {
   const sheet = keeping(kitchen, 3)
   const kept = after(kitchen, { kind: 'keepSheet', sheet })
 
-  it('comes first in every layout, as it is, and the others are laid out without its boards', () => {
+  it('is in every layout, as it is, and the others are laid out without its boards', () => {
     const { sheetJob, heldSheets, problems } = derive(kept)
     const answer = packed(kept)
     expect(heldSheets).toEqual(['q1'])
-    expect(answer.sheets[0]!.root).toEqual(sheet.root)
+    expect(answer.sheets.filter(({ root }) => JSON.stringify(root) === JSON.stringify(sheet.root))).toHaveLength(1)
     expect(verify(sheetJob, answer)).toEqual([])
     expect(problems.filter(({ about }) => about.kind === 'kept')).toEqual([])
+  })
+
+  it('keeps its number, and the others stay as they were', () => {
+    const quick = (project: Project) => packSheets({ ...derive(project).sheetJob, effort: 'quick' })
+    const before = quick(kitchen)
+    for (const [at, { stock, copies, root }] of before.sheets.entries()) {
+      const order = before.sheets.slice(0, at).reduce((sum, other) => sum + other.copies, 0)
+      const one: KeptSheet = { id: 'q1' as KeptId, order, stock: stock as StockId, copies, root }
+      // As it comes from a file, whose fields may be written in another order.
+      const opened = readProject(writeProject(after(kitchen, { kind: 'keepSheet', sheet: one })))
+      if (!opened.ok) throw new Error(opened.message)
+      const { sheetJob } = derive(opened.value)
+      const answer = quick(opened.value)
+      expect(answer.sheets).toEqual(before.sheets)
+      expect(verify(sheetJob, answer)).toEqual([])
+      expect(lockedIn(sheetJob, answer)).toEqual([at])
+    }
+  })
+
+  it('keeps its number when the others are laid out anew', () => {
+    const fourth = after(kitchen, { kind: 'keepSheet', sheet: { ...sheet, order: 3 } })
+    const [upper] = Object.values(fourth.cabinets).filter(({ kind, number }) => kind === 'upper' && number === 4)
+    const wider = after(fourth, { kind: 'shapeCabinets', shapes: [{ id: upper!.id, width: 340 }] })
+    const answer = packed(wider)
+    const [at] = lockedIn(derive(wider).sheetJob, answer) as [number]
+    expect(answer.sheets[at]!.root).toEqual(sheet.root)
+    const before = answer.sheets.slice(0, at)
+    // No sheet is split: where two alike would reach past the third, it comes after both.
+    const count = before.reduce((sum, { copies }) => sum + copies, 0)
+    expect(count).toBeGreaterThanOrEqual(3)
+    expect(count - (before.at(-1)?.copies ?? 0)).toBeLessThan(3)
+    expect(verify(derive(wider).sheetJob, answer)).toEqual([])
   })
 
   it('is still kept when the file is opened again, and undone by letting it go', () => {

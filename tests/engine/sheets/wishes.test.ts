@@ -43,6 +43,11 @@ describe('a locked sheet', () => {
     [{ ...withLock, locked: [{ ...locked[0]!, copies: 50 }] }, 'times; the job asks for'],
     [{ ...withLock, locked: [{ ...locked[0]!, copies: 0 }] }, 'locked[0].copies must be 1 or more'],
     [{ ...withLock, locked: 'all' }, 'locked must be a list'],
+    [
+      { ...withLock, lockedAt: [1, 2] },
+      'lockedAt is [1,2]; it must be a list of 1 numbers, one for each sheet of locked',
+    ],
+    [{ ...withLock, lockedAt: [-1] }, 'lockedAt[0] is -1; it must be a whole number from 0 to'],
     [{ ...withLock, locked: [{ ...locked[0]!, root: { kind: 'cut' } }] }, 'locked[0].root must be a piece'],
   ])('is refused when it does not fit the job (%#)', (asked, words) => {
     expect(message(asked)).toContain(words)
@@ -63,8 +68,8 @@ describe('an excluded sheet', () => {
   it('leaves the parts without a sheet when it was the only one', () => {
     const answer = packSheets({ ...job, stock: [aSheet({ excluded: true })] })
     expect(answer.unplaced.map(({ quantity, reason }) => [quantity, reason])).toEqual([
-      [9, 'there is no sheet of ply'],
-      [4, 'there is no sheet of ply'],
+      [9, 'every sheet of ply is excluded'],
+      [4, 'every sheet of ply is excluded'],
     ])
   })
 

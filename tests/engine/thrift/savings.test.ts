@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { StockId } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import { newProject } from '../../../engine/project/defaults'
@@ -79,11 +80,11 @@ describe('thrift', () => {
   const deep = bases(6, 602)
 
   it('finds the depth at which two strips go side by side on a sheet', () => {
-    const { sheets, savings } = thriftOf(deep, free(deep, /depth of the bases/, 12))
+    const { taken, savings } = thriftOf(deep, free(deep, /depth of the bases/, 12))
     expect(savings).toHaveLength(1)
     const [saving] = savings
     expect(saving!.sheetsSaved).toBeGreaterThan(0)
-    expect(saving!.sheets).toBe(sheets - saving!.sheetsSaved)
+    expect(saving!.sheets).toBe(taken.sheets - saving!.sheetsSaved)
     const { to } = saving!.changes[0]!
     expect(to).toBeLessThan(602)
     expect(to).toBeGreaterThanOrEqual(590)
@@ -102,6 +103,15 @@ describe('thrift', () => {
     const wrong = applyEdit(deep, { kind: 'shapeCabinets', shapes: [{ id: first!.id, left: first!.left + 100 }] })
     expect(derive(wrong).problems.some(({ weight }) => weight === 'stop')).toBe(true)
     expect(thriftOf(wrong, free(wrong, /depth of the bases/, 12)).savings).toHaveLength(1)
+  })
+
+  it('counts no offcut from the rack as a sheet', () => {
+    const few = bases(1, 560)
+    const like = Object.values(few.stock).find(({ material }) => material === 'carcass')!
+    const offcut = { ...like, id: 's9' as StockId, length: 1300, width: 610, price: 0, quantity: 1, isOffcut: true }
+    const racked = applyEdit(few, { kind: 'putStock', stock: offcut })
+    const answer = packSheets({ ...derive(racked).sheetJob, effort: 'quick', goals: [] })
+    expect(thriftOf(racked, []).taken).toEqual({ sheets: sheetCount(answer) - 1, offcuts: 1 })
   })
 
   it('says that nothing is saved where a little less makes no difference', () => {

@@ -10,7 +10,9 @@ vi.mock('../../../web/store/turns', () => ({
   useCurrency: () => 'now',
 }))
 
-const { countWords, SheetsView } = await import('../../../web/sheets/SheetsView')
+const { SheetsView } = await import('../../../web/sheets/SheetsView')
+const { countWords } = await import('../../../web/sheets/words')
+const { proofOf } = await import('../../../web/stages/figures')
 const { StepsView } = await import('../../../web/sheets/StepsView')
 const { CutListTable } = await import('../../../web/tables/CutListTable')
 
@@ -126,6 +128,36 @@ describe('the sheets on screen', () => {
       '2 sheets, and no layout of these parts needs fewer.',
     )
     expect(countWords(LAYOUT)).toBe('2 sheets; any layout of these parts needs at least 1. None with fewer was found.')
+    expect(countWords({ ...LAYOUT, isSettled: false })).toBe(
+      '2 sheets; any layout of these parts needs at least 1. Still looking for fewer.',
+    )
+  })
+
+  it('count offcuts apart', () => {
+    const offcut = { ...STOCK, id: 's2', offcut: true }
+    const job = { ...JOB, stock: [STOCK, offcut] }
+    const answer = { ...LAYOUT.answer, sheets: [SHEET, { ...SHEET, stock: 's2', copies: 1 }] }
+    expect(countWords({ ...LAYOUT, job, answer })).toBe(
+      '2 sheets and 1 offcut; any layout of these parts needs at least 1, offcuts counted. None with fewer was found.',
+    )
+  })
+
+  it('say what is still looked for when no layout needs fewer sheets', () => {
+    const layout = { ...LAYOUT, answer: { ...LAYOUT.answer, proved: true }, isSettled: false }
+    const proof = 'no layout of these parts needs fewer'
+    expect(countWords(layout)).toBe(`2 sheets, and ${proof}; still looking for a larger offcut and fewer settings.`)
+    expect(proofOf(layout)?.text).toBe(`${proof} than 1; still looking for a larger offcut and fewer settings`)
+    const settings = { ...layout, job: { ...JOB, goals: ['settings'] as const } }
+    expect(countWords(settings)).toBe(`2 sheets, and ${proof}; still looking for fewer settings.`)
+  })
+
+  it('do not speak of fewer sheets while boards are on none', () => {
+    const unplaced = [{ part: 'r1', quantity: 3, reason: '' }]
+    const layout = { ...LAYOUT, answer: { ...LAYOUT.answer, unplaced } }
+    expect(countWords(layout)).toBe('2 sheets; 3 boards are on no sheet.')
+    expect(countWords({ ...layout, isSettled: false })).toBe(
+      '2 sheets; 3 boards are on no sheet. Still looking for room.',
+    )
   })
 })
 

@@ -1,0 +1,176 @@
+import { unreachable } from '../basics/assert'
+import type { MaterialId, StockId } from '../basics/id'
+import type { CutRow } from '../cutlist/row'
+import type { Material, Project } from '../project/document'
+import type { Edit } from '../project/edit'
+import { stockOf } from '../project/materials'
+import { type Hindrance, hindranceOf, type Size } from '../sheets/hindrance'
+import type { JobStock, SheetJob } from '../sheets/job'
+import type { SheetAnswer } from '../sheets/layout'
+import { kindsOf, type PartKind } from '../sheets/lot'
+import { formatWithUnit } from '../units/format'
+import type { LengthDisplay } from '../units/length'
+import type { Finding, Remedy } from './finding'
+import { counted, sayIn } from './say'
+
+/** A design, and what the packer is asked for it. */
+export interface Asked {
+  readonly project: Project
+  readonly rows: readonly CutRow[]
+  readonly job: SheetJob
+}
+
+/** Boards of one kind that are on no sheet. */
+interface Left {
+  readonly kind: PartKind
+  readonly hindrance: Hindrance | null
+  readonly rows: readonly { readonly row: CutRow; readonly quantity: number }[]
+}
+
+/** Boards that no sheet can give, whatever the layout: once for a material or a sheet that is missing, else for a row. */
+export function hindered(asked: Asked): Finding[] {
+  const left = kindsOf(asked.job).flatMap((kind): Left[] => {
+    const hindrance = kind.quantity === 0 ? null : hindranceOf(kind, asked.job)
+    return hindrance ? [{ kind, hindrance, rows: rowsOf(kind, asked, null) }] : []
+  })
+  return wordsOf(left, asked, [])
+}
+
+/** Boards that a layout leaves out, and why, in the maker's words and units. */
+export function leftOut(asked: Asked, { unplaced, sheets }: Pick<SheetAnswer, 'unplaced' | 'sheets'>): Finding[] {
+  const counts = new Map(unplaced.map(({ part, quantity }) => [part, quantity]))
+  const left = kindsOf(asked.job).flatMap((kind): Left[] => {
+    const rows = rowsOf(kind, asked, counts)
+    return rows.length > 0 ? [{ kind, hindrance: hindranceOf(kind, asked.job), rows }] : []
+  })
+  return wordsOf(left, asked, sheets)
+}
+
+/** The rows of a kind, as often as they are counted; with no counts, as often as they are asked for. */
+function rowsOf({ part, block }: PartKind, { rows }: Asked, counts: ReadonlyMap<string, number> | null): Left['rows'] {
+  const ids = new Set((block ?? [part]).map(({ id }) => id))
+  return rows.flatMap((row) => {
+    const quantity = ids.has(row.key) ? (counts ? (counts.get(row.key) ?? 0) : row.quantity) : 0
+    return quantity > 0 ? [{ row, quantity }] : []
+  })
+}
+
+function wordsOf(all: readonly Left[], asked: Asked, sheets: SheetAnswer['sheets']): Finding[] {
+  const groups = new Map<string, Left[]>()
+  for (const left of all) {
+    const { hindrance, kind } = left
+    const { material, id } = kind.part
+    const key = hindrance?.kind === 'large' ? id : `${hindrance?.kind} ${material} ${kind.from} ${Boolean(kind.block)}`
+    groups.set(key, [...(groups.get(key) ?? []), left])
+  }
+  return [...groups.values()].map((group) => findingOf(group, asked, sheets))
+}
+
+function findingOf(group: readonly Left[], asked: Asked, sheets: SheetAnswer['sheets']): Finding {
+  const { kind, hindrance } = group[0]!
+  const material = asked.project.materials[kind.part.material as MaterialId]!
+  const why = hindrance ? whyHindered(hindrance, kind, material, asked) : whyLeft(kind, material, asked, sheets)
+  const rows = group.flatMap((left) => left.rows)
+  const count = rows.reduce((sum, { quantity }) => sum + quantity, 0)
+  const isOne = rows.length === 1
+  const boards = `${counted(count, 'board')}${isOne ? ` of ${nameOf(rows[0]!.row)}` : ''} ${count === 1 ? 'is' : 'are'} on no sheet`
+  const names = isOne ? '' : ` (${marksOf(rows.map(({ row }) => row.mark))})`
+  const remedy = remedyFor(group, material, asked)
+  return {
+    ...{ weight: 'stop', about: { kind: 'material', material: material.id } },
+    message: `${boards}${names}: ${why}`,
+    ...(remedy ? { remedy } : {}),
+  }
+}
+
+const WHERE = 'under Shop and boards, on the Cut page'
+
+function whyHindered(hindrance: Hindrance, { part, from }: PartKind, { name }: Material, asked: Asked): string {
+  const { project } = asked
+  const wished = from === undefined ? null : project.stock[from as StockId]
+  const wish = wished ? `${stockName(wished, project)}, which ${WISH}` : null
+  switch (hindrance.kind) {
+    case 'none':
+      return `there is no sheet of ${name}. Add a sheet size ${WHERE}.`
+    case 'aside':
+      return wish
+        ? `${wish}, is set aside. Take it back into use ${WHERE}, or choose another sheet.`
+        : `every sheet of ${name} is set aside. Take one back into use ${WHERE}.`
+    case 'trimmed':
+      return `the trim of ${formatWithUnit(project.shop.trim, project.display)} leaves nothing of ${wish ?? `the sheets of ${name}`}.`
+    case 'large': {
+      const { stock, usable, best } = hindrance
+      const [is, gives] = sizes(part, usable, project.display)
+      const sheet = wish ?? stockName(stock, project)
+      return `${is} is larger than ${gives}, what ${sheet}${wish ? ',' : ''} gives less its trim. ${sizeIn(best, project.display)} would fit.`
+    }
+    default:
+      return unreachable(hindrance)
+  }
+}
+
+const WISH = 'was chosen to cut from'
+
+/** What was left when the sheets ran out, or the directions of cuts. */
+function whyLeft(kind: PartKind, { name }: Material, { project, job }: Asked, sheets: SheetAnswer['sheets']): string {
+  const own = job.stock.filter(({ material, id, excluded }) => {
+    return material === kind.part.material && !excluded && (kind.from ?? id) === id
+  })
+  const there = own.reduce((sum, { quantity }) => sum + (quantity ?? Infinity), 0)
+  const used = sheets.reduce((sum, { stock, copies }) => sum + (own.some(({ id }) => id === stock) ? copies : 0), 0)
+  if (kind.block && used < there)
+    return 'the boards of a run of grain cannot be cut apart as one piece in these cut directions.'
+  const more = `Have more on hand ${WHERE}`
+  if (kind.from !== undefined)
+    return `${stockName(own[0]!, project)}, which ${WISH}, has no room left. ${more}, or choose another sheet.`
+  const isNone = there === 0 ? `there are 0 sheets of ${name} on hand` : null
+  return `${isNone ?? `the ${counted(there, 'sheet')} of ${name} on hand ${there === 1 ? 'is' : 'are'} used up`}. ${more}.`
+}
+
+/** What would place the boards by what is known of sizes; tried before it is offered. */
+function remedyFor(group: readonly Left[], material: Material, { project, job }: Asked): Remedy | null {
+  const { kind, hindrance } = group[0]!
+  if (!hindrance) return null
+  if (kind.from !== undefined) {
+    const isFree = group.every((left) => hindranceOf({ ...left.kind, from: undefined }, job) === null)
+    const parts = group.flatMap(({ rows }) => rows.flatMap(({ row }) => row.parts))
+    const edit: Edit = { kind: 'pin', parts, stock: null }
+    return isFree ? { label: 'Take these boards from any sheet', edit } : null
+  }
+  if (hindrance.kind !== 'aside') return null
+  const back = stockOf(project.stock, material.id).filter(({ isExcluded }) => isExcluded)
+  const used = { ...job, stock: job.stock.map((stock) => ({ ...stock, excluded: false })) }
+  if (group.some((left) => hindranceOf(left.kind, used) !== null)) return null
+  const edits = back.map((stock): Edit => ({ kind: 'putStock', stock: { ...stock, isExcluded: false } }))
+  return { label: `Take the sheets of ${material.name} back into use`, edit: { kind: 'several', edits } }
+}
+
+function nameOf({ mark, name }: CutRow): string {
+  return `${mark} (${name})`
+}
+
+const MARKS_SHOWN = 6
+
+function marksOf(marks: readonly string[]): string {
+  const more = marks.length - MARKS_SHOWN
+  return `${marks.slice(0, MARKS_SHOWN).join(', ')}${more > 0 ? ` and ${counted(more, 'other row')}` : ''}`
+}
+
+/** `the offcut of 18 mm birch ply (1220 mm x 610 mm)`. */
+function stockName(stock: JobStock | Project['stock'][StockId], { materials, display }: Project): string {
+  const isOffcut = 'isOffcut' in stock ? stock.isOffcut : stock.offcut
+  const { name } = materials[stock.material as MaterialId]!
+  return `the ${isOffcut ? 'offcut' : 'sheet'} of ${name} (${sizeIn(stock, display)})`
+}
+
+/** What is told apart by less than the display shows is told finer. */
+function sizes(a: Size, b: Size, display: LengthDisplay): readonly [string, string] {
+  const shown = [sizeIn(a, display), sizeIn(b, display)] as const
+  if (shown[0] !== shown[1]) return shown
+  const { length } = sayIn(display)
+  return [`${length(a.length)} x ${length(a.width)}`, `${length(b.length)} x ${length(b.width)}`]
+}
+
+export function sizeIn({ length, width }: Size, display: LengthDisplay): string {
+  return `${formatWithUnit(length, display)} x ${formatWithUnit(width, display)}`
+}
