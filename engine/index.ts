@@ -47,8 +47,10 @@ export { newProject } from './project/defaults'
 export type {
   Cabinet,
   CabinetKind,
+  ColumnShelves,
   CutOrder,
   Front,
+  FrontColumn,
   FrontRow,
   House,
   Interior,
