@@ -31,7 +31,7 @@ export function columnRects(columns: readonly FrontColumn[], carcass: Carcass, r
   return sideBySide(columns, frontArea(carcass), betweenColumns(carcass), report)
 }
 
-function sideBySide(columns: readonly FrontColumn[], area: Rect, between: Mm, report: Report): Rect[] {
+export function sideBySide(columns: readonly FrontColumn[], area: Rect, between: Mm, report: Report): Rect[] {
   const widths = columnWidths(columns, area.width, between, report)
   return widths.map((width, at) => {
     const before = widths.slice(0, at).reduce((sum, one) => sum + one + between, 0)
