@@ -26,6 +26,7 @@ export type { Breakdown, Effort, Sketch, SketchPiece, Step, StepPiece } from './
 export { type BreakdownInput, breakdownOf } from './breakdown/steps'
 export { numberList } from './breakdown/wording'
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace, type Leg } from './cabinets/board'
+export { type FrontPlace, frontGap, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
 export type { Operation } from './cabinets/operation'
 export type { Finding, Remedy } from './checks/finding'
 export { type InstallCaution, installCautions } from './checks/installation'
@@ -50,8 +51,10 @@ export { newProject } from './project/defaults'
 export type {
   Cabinet,
   CabinetKind,
+  ColumnShelves,
   CutOrder,
   Front,
+  FrontColumn,
   FrontRow,
   House,
   Interior,
@@ -65,6 +68,16 @@ export type {
   Wall,
 } from './project/document'
 export type { CabinetShape, Edit } from './project/edit'
+export {
+  bankAt,
+  childrenOf,
+  dividedInto,
+  type FrontPath,
+  frontAt,
+  graduatedHeights,
+  withFrontAt,
+  withSizeAt,
+} from './project/frontTree'
 export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
 export { labelOf } from './project/label'
 export { checkLength } from './project/limits'
@@ -85,7 +98,7 @@ export { type MethodFile, readMethod, writeMethod } from './project/methodFile'
 export { freeMethodId, isMethodFree, namersOf } from './project/methods'
 export { readProject, writeProject } from './project/schema'
 export { type Fit, fitOf } from './runs/fit'
-export { freeStretches, gapsBeside } from './runs/neighbours'
+export { freeStretches, gapsBeside, inLanesOf } from './runs/neighbours'
 export { newCabinetAt, placesFor } from './runs/place'
 export { pushNeighbours } from './runs/push'
 export { type Guide, handStep, snapEdge, snapMove } from './runs/snap'

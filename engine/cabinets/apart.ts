@@ -9,7 +9,7 @@ import type { Explode } from './board'
  *   0.4 .. 0.6    the boards of a drawer box leave its bottom
  *   0.3 .. 0.6    sides go left and right, off every tongue; shelves of two bays follow them half way
  *   0.55 .. 0.85  what lies level goes up or down, the outermost fastest
- *   0.85 .. 1     the back, free of its grooves by now, goes to the rear
+ *   0.85 .. 1     the back, free of its grooves by now, goes to the rear, and several partitions make room for each other
  */
 
 /** Forward; what must stay ahead of something else gets the longer way. */
@@ -50,12 +50,31 @@ export function rearwardFirst(way: Mm): Explode {
   return { by: { x: 0, y: 0, z: -way }, from: 0.3, to: 0.6 }
 }
 
+/** Shelves of the outer bays follow the sides; those between two partitions stay until these leave them. */
+export function bayApart(at: number, count: number): Explode {
+  if (count === 1) return STAYS
+  if (at === 0) return sideways(-1, WAYS.bayShelf)
+  if (at === count - 1) return sideways(1, WAYS.bayShelf)
+  return spread(at + 0.5 - count / 2)
+}
+
+/** A partition of several moves away from the middle once the boards above and below have gone. */
+export function partitionApart(number: number, bays: number): Explode {
+  return bays <= 2 ? STAYS : spread(number - bays / 2)
+}
+
+function spread(place: number): Explode {
+  return { by: { x: place * WAYS.spread, y: 0, z: 0 }, from: 0.85, to: 1 }
+}
+
 export const STAYS: Explode = { by: { x: 0, y: 0, z: 0 }, from: 0, to: 1 }
 
 /** How far each goes, in mm; of two that go the same way the outer one goes further. */
 export const WAYS = {
   side: 300,
-  bayShelf: 120,
+  bayShelf: 160,
+  /** From bay to bay; the outer shelves go further than all of them together. */
+  spread: 24,
   outermost: 300,
   nailer: 200,
   drawerLine: 100,

@@ -56,7 +56,7 @@ export function holesIn(board: Board, pins: readonly PinRows[], carcass: Carcass
   const diameter = shelves.pinDiameter
   const depth = pinHoleDepth(board.role, carcass)
   return pins.flatMap(({ bay, first, count }) => {
-    const face = faceOf(board.role, bay)
+    const face = faceOf(board, bay)
     const x = settle(first - board.placement.origin.y)
     if (!face || count === 0 || !(depth > 0) || !(diameter > 0) || x < diameter / 2) return []
     return rowsFromWall(carcass).flatMap((z): HoleRow[] => {
@@ -70,8 +70,8 @@ export function holesIn(board: Board, pins: readonly PinRows[], carcass: Carcass
 }
 
 /** The inside of a partition looks right, into the bay it is the left upright of. */
-function faceOf(role: BoardRole, bay: PinRows['bay']): Face | null {
-  if (role === bay.left) return 'inside'
-  if (role === bay.right) return role === 'partition' ? 'outside' : 'inside'
+function faceOf({ role, number }: Board, { left, right }: PinRows['bay']): Face | null {
+  if (role === left.role && number === left.number) return 'inside'
+  if (role === right.role && number === right.number) return role === 'partition' ? 'outside' : 'inside'
   return null
 }

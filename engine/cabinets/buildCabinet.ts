@@ -3,7 +3,7 @@ import { markOf } from '../project/mark'
 import { backOf } from './back'
 import { rearAt } from './bay'
 import type { Board, BoardRole } from './board'
-import { holesIn, type PinRows } from './boring'
+import { holesIn } from './boring'
 import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
 import {
@@ -18,9 +18,10 @@ import {
 } from './carcass'
 import { drawerBoxOf } from './drawerBox'
 import { facesOf, frontsOf } from './fronts'
-import { interiorOf } from './interior'
+import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
 import { nailersOf } from './nailer'
+import { windowsIn } from './niche'
 import { cellsOf } from './openings'
 import { boardOf, type Piece } from './piece'
 import { type Report, reportOn } from './report'
@@ -51,15 +52,15 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
     report,
   )
   const faces = facesOf(cells, carcass)
-  const drawers = interior.drawerOpenings.flatMap((opening, at) => {
-    return drawerBoxOf(at + 1, opening, rearAt(opening, obstacles, carcass), carcass, report)
+  const drawers = interior.drawers.flatMap((place, at) => {
+    return drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
   })
   const pieces = [...shell, ...interior.pieces, ...frontsOf(faces, cabinet.isGrainRunning, carcass, report), ...drawers]
   const boards = joined(pieces.filter((piece) => canBeCut(piece, report)))
   return {
     cabinet,
     mark,
-    boards: boards.map((board) => worked(board, interior.pins, carcass)),
+    boards: boards.map((board) => worked(board, interior, carcass)),
     fronts: faces.filter(({ rect }) => rect.width > 0 && rect.height > 0),
     problems: report.problems,
   }
@@ -86,7 +87,10 @@ function isBefore({ role }: Piece, carcass: Carcass): boolean {
   return role !== 'backStretcher' || carcass.top === 'onEdge'
 }
 
-function worked(board: Board, pins: readonly PinRows[], carcass: Carcass): Board {
+function worked(board: Board, { pins, niches }: Interior, carcass: Carcass): Board {
+  if (board.role === 'back') {
+    return { ...board, operations: [...board.operations, ...windowsIn(board, niches, carcass)] }
+  }
   if (board.role !== 'leftSide' && board.role !== 'rightSide' && board.role !== 'partition') return board
   const notch = board.role === 'partition' ? null : kickNotch(carcass, board.role)
   const holes = holesIn(board, pins, carcass)

@@ -1,7 +1,7 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
 import { forward, forwardAndOff } from './apart'
-import { type Carcass, clearWidth, insideFront } from './carcass'
+import { type Carcass, insideFront } from './carcass'
 import { drawerWay } from './fronts'
 import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
@@ -42,15 +42,27 @@ export function drawerBottomSize(outside: Mm, { drawerThickness, method: { drawe
   return settle(outside - 2 * drawerThickness + 2 * drawers.grooveDepth - drawers.bottomPlay)
 }
 
+/** The opening of a drawer: its height, and the bay that it runs in. */
+export interface DrawerPlace {
+  readonly opening: Interval
+  readonly bay: Interval
+}
+
 /** The five boards of a drawer box, or none where no box fits. `rear` is the front of what lies behind it. */
-export function drawerBoxOf(number: number, opening: Interval, rear: Mm, carcass: Carcass, report: Report): Piece[] {
+export function drawerBoxOf(
+  number: number,
+  { opening, bay }: DrawerPlace,
+  rear: Mm,
+  carcass: Carcass,
+  report: Report,
+): Piece[] {
   const front = insideFront(carcass)
-  const width = boxWidth(clearWidth(carcass), carcass)
+  const width = boxWidth(settle(bay.to - bay.from), carcass)
   const height = boxHeight(opening, carcass)
   const length = boxLength(settle(front - rear), carcass)
   if (!isWorthIt(number, { width, height, length }, carcass, report)) return []
   const { method, drawerThickness } = carcass
-  const left = settle((carcass.width - width) / 2)
+  const left = settle((bay.from + bay.to - width) / 2)
   const low = settle(opening.from + method.drawers.bottomClearance)
   const box = { left, right: left + width, low, high: low + height, rear: front - length, front }
   const common = { material: method.drawerMaterial, banded: UNBANDED } as const

@@ -13,7 +13,7 @@ const WIDEST_DOOR = 610
 /** The doors, drawer fronts and false fronts as they are seen, from the bottom up and from left to right. */
 export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
   return cells.flatMap(({ front, rect }): FrontFace[] => {
-    if (front.kind === 'open') return []
+    if (front.kind === 'open' || front.kind === 'appliance') return []
     if (front.kind === 'drawer' || front.kind === 'falseFront') return [{ kind: front.kind, hinge: null, rect }]
     if (front.kind === 'door') return [{ kind: 'door', hinge: front.hinge, rect }]
     const [left, right] = pairRects(rect, carcass.method.fronts.gap)

@@ -1,18 +1,22 @@
 import type { Interval } from '../geometry/interval'
-import type { Cabinet } from '../project/document'
+import type { Cabinet, ColumnShelves, FrontColumn } from '../project/document'
 import { type Mm, settle } from '../units/length'
-import { type Bay, rearAt, type Stretch } from './bay'
+import { partitionApart, STAYS } from './apart'
+import { type Bay, baysBetween, rearAt, type Stretch, wholeBay } from './bay'
 import { type PinRows, pinsUnder } from './boring'
 import { type Carcass, clearBottom, clearTop, clearWidth } from './carcass'
-import type { Cell } from './openings'
+import type { DrawerPlace } from './drawerBox'
+import { type Niche, nicheBoardsOf, nicheIn } from './niche'
+import { type Cell, columnPosts, columnRects } from './openings'
 import { leftBayWidth, partitionOf } from './partition'
 import type { Piece } from './piece'
-import type { Report } from './report'
+import { type Report, SILENT } from './report'
 import { drawerLineOf, type Shelving, shelvesOf } from './shelf'
 
 export interface Interior extends Shelving {
-  /** The drawers' openings, narrowed by drawer lines, from the bottom up. */
-  readonly drawerOpenings: readonly Interval[]
+  /** The drawers' openings, narrowed by drawer lines, column by column from the bottom up. */
+  readonly drawers: readonly DrawerPlace[]
+  readonly niches: readonly Niche[]
 }
 
 /**
@@ -26,34 +30,125 @@ export function interiorOf(
   carcass: Carcass,
   report: Report,
 ): Interior {
-  const drawers = cells.filter(({ front }) => front.kind === 'drawer').map(({ opening }) => opening)
-  const { partition, fixedShelves, adjustableShelves } = cabinet.interior
+  if (cabinet.front.kind === 'columns') {
+    return columnsOf(cabinet, cabinet.front.columns, cells, obstacles, carcass, report)
+  }
+  const { partition } = cabinet.interior
+  if (!isParted(cabinet, cells, carcass, report)) {
+    return filledBay(wholeBay(carcass), cells, cabinet.interior, obstacles, carcass, report)
+  }
+  const drawers = drawersIn(cells, wholeBay(carcass))
   const free = freeStretch(cells)
   if (!free) {
-    if (partition || fixedShelves > 0 || adjustableShelves > 0) {
-      report.stop('there are drawers from its bottom to its top, so shelves and partition are left out.')
-    }
-    return { pieces: [], pins: [], drawerOpenings: drawers }
+    report.stop(NO_HEIGHT)
+    return { ...NOTHING, drawers }
   }
-  const isParted = partition !== null && bayProblem(partition.at, carcass, report) === null
-  const stretch: Stretch = isParted ? parted(free, carcass) : { ...free, hasLineBelow: false, hasLineAbove: false }
+  const stretch = parted(free, carcass)
   if (!(stretch.to > stretch.from)) {
-    if (partition || fixedShelves > 0 || adjustableShelves > 0) {
-      report.stop(
-        `there is ${report.say(stretch.to - stretch.from)} of height for shelves and partition; they are left out.`,
-      )
-    }
-    return { pieces: [], pins: [], drawerOpenings: drawers }
+    tellNoHeight(stretch, report)
+    return { ...NOTHING, drawers }
   }
-  const lines = isParted ? linesOf(free, stretch, obstacles, carcass) : []
-  const uprights = isParted ? [partitionOf(partition.at, stretch, obstacles, carcass)] : []
-  const bays = baysOf(isParted ? partition.at : null, carcass)
-  const counts = { fixed: wholeCount(fixedShelves), adjustable: wholeCount(adjustableShelves) }
+  const lines = linesOf(free, stretch, obstacles, carcass)
+  const posts = [settle(carcass.thickness + leftBayWidth(partition!.at, carcass))]
+  const uprights = posts.map((post) => partitionOf(post, STAYS, stretch, obstacles, carcass))
+  const bays = baysBetween(posts, carcass)
+  const counts = countsOf(cabinet.interior)
   const shelving = shelvesOf(counts, stretch, bays, obstacles, carcass, report)
   return {
+    niches: [],
     pieces: numbered([...lines, ...shelving.pieces, ...uprights]),
-    pins: [...linePins(lines, carcass), ...shelving.pins],
-    drawerOpenings: drawers.map((opening) => besideLines(opening, lines)),
+    pins: [...linePins(lines, wholeBay(carcass), carcass), ...shelving.pins],
+    drawers: drawers.map(({ opening, bay }) => ({ bay, opening: besideLines(opening, lines) })),
+  }
+}
+
+function drawersIn(cells: readonly Cell[], bay: Bay): DrawerPlace[] {
+  return cells.filter(({ front }) => front.kind === 'drawer').map(({ opening }) => ({ opening, bay }))
+}
+
+/** Columns: a board from the bottom to the top between each and the next, and in each its own shelves and drawers. */
+function columnsOf(
+  { interior }: Cabinet,
+  columns: readonly FrontColumn[],
+  cells: readonly Cell[],
+  obstacles: readonly Piece[],
+  carcass: Carcass,
+  report: Report,
+): Interior {
+  const rects = columnRects(columns, carcass, SILENT)
+  const posts = columnPosts(rects, carcass)
+  const bays = baysBetween(posts, carcass)
+  const narrow = bays.find((bay) => !(bay.to > bay.from))
+  if (narrow) {
+    report.stop(
+      `a column would be ${report.say(narrow.to - narrow.from)} clear between its boards; nothing is built inside.`,
+    )
+    return { pieces: [], pins: [], drawers: [], niches: [] }
+  }
+  if (interior.partition) report.mind('its columns are parted already, so the partition is left out.')
+  const whole = { from: clearBottom(carcass), to: clearTop(carcass), hasLineBelow: false, hasLineAbove: false }
+  const uprights = posts.map((post, at) =>
+    partitionOf(post, partitionApart(at + 1, bays.length), whole, obstacles, carcass),
+  )
+  const filled = bays.map((bay, column) => {
+    const own = columns[column]!.shelves
+    const inColumn = cells.filter((cell) => cell.column === column)
+    // Shelves that were asked of the whole cabinet are no fault of a column that is full of drawers.
+    const counts = own ?? (freeStretch(inColumn) ? interior : NO_SHELVES)
+    return filledBay(bay, inColumn, counts, obstacles, carcass, report)
+  })
+  return {
+    pieces: numbered([...uprights, ...filled.flatMap(({ pieces }) => pieces)]),
+    pins: filled.flatMap(({ pins }) => pins),
+    drawers: filled.flatMap(({ drawers }) => drawers),
+    niches: filled.flatMap(({ niches }) => niches),
+  }
+}
+
+const NO_SHELVES: ColumnShelves = { fixedShelves: 0, adjustableShelves: 0 }
+const NOTHING: Interior = { pieces: [], pins: [], drawers: [], niches: [] }
+const NO_HEIGHT = 'there are drawers from its bottom to its top, so shelves and partition are left out.'
+
+function tellNoHeight({ from, to }: Interval, report: Report): void {
+  report.stop(`there is ${report.say(to - from)} of height for shelves and partition; they are left out.`)
+}
+
+/** Whether a partition is asked for and can stand. */
+function isParted({ interior }: Cabinet, cells: readonly Cell[], carcass: Carcass, report: Report): boolean {
+  if (!interior.partition) return false
+  if (cells.some(({ front }) => front.kind === 'appliance')) {
+    report.stop('a partition would stand in the niche for an appliance; it is left out.')
+    return false
+  }
+  return bayProblem(interior.partition.at, carcass, report) === null
+}
+
+/** What stands between two uprights: boards around niches, shelves where most room is, drawers. */
+function filledBay(
+  bay: Bay,
+  cells: readonly Cell[],
+  shelves: ColumnShelves,
+  obstacles: readonly Piece[],
+  carcass: Carcass,
+  report: Report,
+): Interior {
+  const boards = nicheBoardsOf(cells, bay, obstacles, carcass)
+  const drawers = drawersIn(cells, bay).map(({ opening }) => ({ bay, opening: besideLines(opening, boards) }))
+  const niches = cells.flatMap((cell) => nicheIn(cell, bay, besideLines(cell.opening, boards), carcass, report))
+  const under = linePins(boards, bay, carcass)
+  const counts = countsOf(shelves)
+  const run = freeStretch(cells)
+  const free = run && besideLines(run, boards)
+  const isWanted = counts.fixed + counts.adjustable > 0
+  if (isWanted && !free) report.stop(NO_HEIGHT)
+  if (isWanted && free && !(free.to > free.from)) tellNoHeight(free, report)
+  const isRoomy = free !== null && free.to > free.from
+  const shelving = isRoomy ? shelvesOf(counts, free, [bay], obstacles, carcass, report) : NOTHING
+  return {
+    pieces: numbered([...boards, ...shelving.pieces]),
+    pins: [...under, ...shelving.pins],
+    drawers,
+    niches,
   }
 }
 
@@ -61,7 +156,7 @@ function freeStretch(cells: readonly Cell[]): Interval | null {
   let best: Interval | null = null
   let run: Interval | null = null
   for (const { front, opening } of cells) {
-    if (front.kind === 'drawer') run = null
+    if (front.kind === 'drawer' || front.kind === 'appliance') run = null
     else run = run ? { from: run.from, to: opening.to } : opening
     if (run && (!best || run.to - run.from > best.to - best.from)) best = run
   }
@@ -93,9 +188,9 @@ function linesOf(free: Interval, stretch: Stretch, obstacles: readonly Piece[], 
 }
 
 /** A drawer line that is pinned rests on pins in both sides, as a pinned shelf does. */
-function linePins(lines: readonly Piece[], carcass: Carcass): PinRows[] {
+function linePins(lines: readonly Piece[], bay: PinRows['bay'], carcass: Carcass): PinRows[] {
   if (carcass.method.fixedShelf !== 'pinned') return []
-  return lines.map(({ box }) => pinsUnder(box.min.y, { left: 'leftSide', right: 'rightSide' }, carcass))
+  return lines.map(({ box }) => pinsUnder(box.min.y, bay, carcass))
 }
 
 function besideLines(opening: Interval, lines: readonly Piece[]): Interval {
@@ -116,14 +211,8 @@ function bayProblem(at: number, carcass: Carcass, report: Report): string | null
   return text
 }
 
-function baysOf(at: number | null, carcass: Carcass): Bay[] {
-  const { thickness, width } = carcass
-  if (at === null) return [{ from: thickness, to: settle(width - thickness), left: 'leftSide', right: 'rightSide' }]
-  const post = settle(thickness + leftBayWidth(at, carcass))
-  return [
-    { from: thickness, to: post, left: 'leftSide', right: 'partition' },
-    { from: settle(post + thickness), to: settle(width - thickness), left: 'partition', right: 'rightSide' },
-  ]
+function countsOf({ fixedShelves, adjustableShelves }: ColumnShelves) {
+  return { fixed: wholeCount(fixedShelves), adjustable: wholeCount(adjustableShelves) }
 }
 
 function wholeCount(count: number): number {

@@ -62,7 +62,7 @@ function sharedRoom(a: Box, b: Box): Box | null {
 }
 
 /** A box of the cabinet's frame in the frame of a board. */
-function inBoard({ placement: { origin, length, width, thickness } }: Board, box: Box): Box {
+export function inBoard({ placement: { origin, length, width, thickness } }: Board, box: Box): Box {
   const along = (axis: typeof length): readonly [Mm, Mm] => {
     const { dimension, sign } = dimensionOf(axis)
     const ends = [box.min, box.max].map((corner: Vec3) => settle(sign * (corner[dimension] - origin[dimension])) + 0)
@@ -72,7 +72,7 @@ function inBoard({ placement: { origin, length, width, thickness } }: Board, box
   return { min: { x: x[0], y: y[0], z: z[0] }, max: { x: x[1], y: y[1], z: z[1] } }
 }
 
-function notchOf({ min, max }: Box): Notch {
+export function notchOf({ min, max }: Box): Notch {
   return { kind: 'notch', x: min.x, y: min.y, length: settle(max.x - min.x), width: settle(max.y - min.y) }
 }
 

@@ -1,22 +1,52 @@
 import type { Interval } from '../geometry/interval'
 import { type Rect, rightOf, topOf } from '../geometry/rect'
-import type { Front, FrontRow } from '../project/document'
+import type { Front, FrontColumn, FrontRow } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { type Carcass, clearBottom, clearTop } from './carcass'
 import type { Report } from './report'
 
 /** One opening of the front: what closes it, the room of that seen from the room, and the opening behind it. */
 export interface Cell {
-  readonly front: Exclude<Front, { kind: 'rows' }>
+  readonly front: Exclude<Front, { kind: 'rows' | 'columns' }>
+  /** Which column it is in, from 0 at the left. */
+  readonly column: number
   readonly rect: Rect
   /** From board to board inside; between two fronts the openings meet in the middle of the gap. */
   readonly opening: Interval
 }
 
-/** The front's openings from the bottom up. */
+/** The front's openings, column by column, from the bottom up. */
 export function cellsOf(front: Front, carcass: Carcass, report: Report): Cell[] {
   const opening = { from: clearBottom(carcass), to: clearTop(carcass) }
-  return cellsIn(front, frontArea(carcass), opening, carcass.method.fronts.gap, report)
+  const { gap } = carcass.method.fronts
+  if (front.kind !== 'columns') return cellsIn(front, { column: 0, rect: frontArea(carcass), opening }, gap, report)
+  const rects = columnRects(front.columns, carcass, report)
+  return front.columns.flatMap(({ front: inner }, column) =>
+    cellsIn(inner, { column, rect: rects[column]!, opening }, gap, report),
+  )
+}
+
+/** What the fronts of each column cover, from the left. Inset fronts have the board that parts them between them. */
+export function columnRects(columns: readonly FrontColumn[], carcass: Carcass, report: Report): Rect[] {
+  return sideBySide(columns, frontArea(carcass), betweenColumns(carcass), report)
+}
+
+export function sideBySide(columns: readonly FrontColumn[], area: Rect, between: Mm, report: Report): Rect[] {
+  const widths = columnWidths(columns, area.width, between, report)
+  return widths.map((width, at) => {
+    const before = widths.slice(0, at).reduce((sum, one) => sum + one + between, 0)
+    return { ...area, left: settle(area.left + before), width }
+  })
+}
+
+/** From the fronts of one column to those of the next. */
+function betweenColumns({ isInset, thickness, method: { fronts } }: Carcass): Mm {
+  return isInset ? thickness + 2 * fronts.endReveal : fronts.gap
+}
+
+/** The left faces of the boards that part the columns: in the middle between the fronts, which are `rects`. */
+export function columnPosts(rects: readonly Rect[], carcass: Carcass): Mm[] {
+  return rects.slice(0, -1).map((rect) => settle(rightOf(rect) + betweenColumns(carcass) / 2 - carcass.thickness / 2))
 }
 
 /** What the fronts cover in all, seen from the room. */
@@ -44,8 +74,12 @@ export function frontInset(carcass: Carcass): Mm {
   }
 }
 
-function cellsIn(front: Front, rect: Rect, opening: Interval, gap: Mm, report: Report): Cell[] {
-  if (front.kind !== 'rows') return [{ front, rect, opening }]
+type Place = Pick<Cell, 'column' | 'rect' | 'opening'>
+
+function cellsIn(front: Front, place: Place, gap: Mm, report: Report): Cell[] {
+  const { column, rect, opening } = place
+  if (front.kind === 'columns') return cellsBeside(front.columns, place, gap, report)
+  if (front.kind !== 'rows') return [{ front, ...place }]
   const heights = rowHeights(front.rows, rect.height, gap, report)
   let top = topOf(rect)
   const cells = front.rows.map((row, at) => {
@@ -59,21 +93,80 @@ function cellsIn(front: Front, rect: Rect, opening: Interval, gap: Mm, report: R
     }
     const own = { left: rect.left, bottom, width: rect.width, height }
     top = settle(bottom - gap)
-    return cellsIn(row.front, own, behind, gap, report)
+    return cellsIn(row.front, { column, rect: own, opening: behind }, gap, report)
   })
   return cells.reverse().flat()
 }
 
+/**
+ * Columns inside a row have no board between them, so that only what hangs on the uprights beside them, or on nothing,
+ * can be there: doors at the two ends, false fronts, open places.
+ */
+function cellsBeside(columns: readonly FrontColumn[], place: Place, gap: Mm, report: Report): Cell[] {
+  const rects = sideBySide(columns, place.rect, gap, report)
+  return columns.map(({ front }, at): Cell => {
+    const why = whyNotBeside(front, at === 0, at === columns.length - 1)
+    if (why) report.stop(`column ${at + 1} of ${columns.length} inside a row ${why}; its place is left open.`)
+    return { ...place, rect: rects[at]!, front: why ? { kind: 'open' } : (front as Cell['front']) }
+  })
+}
+
+function whyNotBeside(front: Front, isFirst: boolean, isLast: boolean): string | null {
+  switch (front.kind) {
+    case 'open':
+    case 'falseFront':
+      return null
+    case 'door': {
+      const hangs = front.hinge === 'top' || (front.hinge === 'left' ? isFirst : isLast)
+      return hangs ? null : `is a door hinged ${front.hinge}, where no upright stands beside it`
+    }
+    case 'pair':
+      return 'is a pair of doors, and one of them would have no upright beside it'
+    case 'drawer':
+      return 'is a drawer, and its slides would have no upright between the columns'
+    case 'appliance':
+      return 'is a niche for an appliance, and it would have no board beside it'
+    case 'rows':
+    case 'columns':
+      return 'is divided once more, which needs a board between the columns'
+  }
+}
+
 /** Fixed rows keep their height; the others share what is left beside the gaps. Equal shares are equal to the tick. */
 export function rowHeights(rows: readonly FrontRow[], height: Mm, gap: Mm, report: Report): Mm[] {
-  const fixed = rows.reduce((sum, { size }) => sum + (size.kind === 'fixed' ? size.height : 0), 0)
-  const shares = rows.reduce((sum, { size }) => sum + (size.kind === 'share' ? size.share : 0), 0)
-  const left = height - gap * (rows.length - 1) - fixed
-  if (shares === 0 && rows.length > 0 && settle(left) !== 0) {
-    const need = report.say(height - left)
-    report.mind(`its rows with their gaps are ${need} high in all; the front is ${report.say(height)} high.`)
+  const sizes = rows.map(({ size }) => (size.kind === 'fixed' ? { fixed: size.height } : size))
+  return sharedOut(sizes, height, gap, { one: 'row', long: 'high' }, report)
+}
+
+/** Fixed columns keep their width; the others share what is left beside what is between them. */
+export function columnWidths(columns: readonly FrontColumn[], width: Mm, between: Mm, report: Report): Mm[] {
+  const sizes = columns.map(({ size }) => (size.kind === 'fixed' ? { fixed: size.width } : size))
+  return sharedOut(sizes, width, between, { one: 'column', long: 'wide' }, report)
+}
+
+type Size = { readonly fixed: Mm } | { readonly share: number }
+
+function sharedOut(
+  sizes: readonly Size[],
+  whole: Mm,
+  between: Mm,
+  { one, long }: { readonly one: string; readonly long: string },
+  report: Report,
+): Mm[] {
+  const fixed = sizes.reduce((sum, size) => sum + ('fixed' in size ? size.fixed : 0), 0)
+  const shares = sizes.reduce((sum, size) => sum + ('share' in size ? size.share : 0), 0)
+  const left = whole - between * (sizes.length - 1) - fixed
+  const need = report.say(whole - left)
+  if (shares === 0 && sizes.length > 0 && settle(left) !== 0) {
+    const tell = left < 0 && one === 'column' ? report.stop : report.mind
+    tell(`its ${one}s with their gaps are ${need} ${long} in all; the front is ${report.say(whole)} ${long}.`)
   }
-  return rows.map(({ size }) => settle(size.kind === 'fixed' ? size.height : (left * size.share) / shares))
+  if (shares > 0 && left <= 0 && whole > 0) {
+    report.stop(
+      `its fixed ${one}s with the gaps take ${need} of a front that is ${report.say(whole)} ${long}; nothing is left for the other ${one}s.`,
+    )
+  }
+  return sizes.map((size) => settle('fixed' in size ? size.fixed : (left * size.share) / shares))
 }
 
 /** Each of two doors that meet in the middle: half of what the gap between them leaves. */

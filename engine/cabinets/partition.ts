@@ -1,7 +1,7 @@
 import { type Interval, intervalsOverlap } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
-import { STAYS } from './apart'
 import type { Stretch } from './bay'
+import type { Explode } from './board'
 import { backFront, type Carcass, clearWidth, insideFront, levelTop } from './carcass'
 import { type Piece, room } from './piece'
 
@@ -20,9 +20,14 @@ export function partitionSink(carcass: Carcass): Mm {
  * is notched round nailers and round stretchers on edge, and is butted at an end where it has such a notch, so that the
  * notch stays open.
  */
-export function partitionOf(at: number, stretch: Stretch, obstacles: readonly Piece[], carcass: Carcass): Piece {
+export function partitionOf(
+  left: Mm,
+  explode: Explode,
+  stretch: Stretch,
+  obstacles: readonly Piece[],
+  carcass: Carcass,
+): Piece {
   const { y, rear } = partitionStand(stretch, obstacles, carcass)
-  const left = settle(carcass.thickness + leftBayWidth(at, carcass))
   return {
     role: 'partition',
     number: 1,
@@ -30,7 +35,7 @@ export function partitionOf(at: number, stretch: Stretch, obstacles: readonly Pi
     box: room([left, left + carcass.thickness], [y.from, y.to], [rear, insideFront(carcass)]),
     lie: 'uprightLookingRight',
     banded: { edges: 'front', thickness: carcass.method.banding.carcass },
-    explode: STAYS,
+    explode,
   }
 }
 

@@ -16,6 +16,9 @@ export interface Report {
 
 const TENTHS: LengthDisplay = { unit: 'mm', step: 0.1 }
 
+/** Of a sum that is done again: what is wrong with it was told the first time. */
+export const SILENT: Report = { problems: [], stop: () => {}, mind: () => {}, say: () => '' }
+
 export function reportOn(cabinet: CabinetId, mark: string, display: LengthDisplay = TENTHS): Report {
   const problems: Problem[] = []
   const add = (weight: Problem['weight']) => (text: string) => {

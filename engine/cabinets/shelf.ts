@@ -1,10 +1,10 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
-import { downward, STAYS, sideways, upward, WAYS } from './apart'
-import { type Bay, rearAt } from './bay'
+import { downward, upward, WAYS } from './apart'
+import { type Bay, rearAt, type Upright, wholeBay } from './bay'
 import type { Explode } from './board'
 import { holeGrid, type PinRows, pinsUnder, pinsUp } from './boring'
-import { type Carcass, clearWidth, insideFront } from './carcass'
+import { type Carcass, insideFront } from './carcass'
 import { type Piece, room } from './piece'
 import type { Report } from './report'
 
@@ -17,10 +17,10 @@ export interface Shelving {
  * How far a housed shelf sinks into the upright beside it: as the corners do, or a third where those are butted (source:
  * common forum advice, 1/4 in in 3/4). A partition may be housed from both faces, so it gives a quarter at most.
  */
-export function shelfSink(upright: Bay['left' | 'right'], { method, jointDepth, thickness }: Carcass): Mm {
+export function shelfSink({ role }: Upright, { method, jointDepth, thickness }: Carcass): Mm {
   if (method.fixedShelf === 'pinned') return 0
   const sink = jointDepth > 0 ? jointDepth : settle(thickness / 3)
-  return upright === 'partition' ? Math.min(sink, settle(thickness / 4)) : sink
+  return role === 'partition' ? Math.min(sink, settle(thickness / 4)) : sink
 }
 
 /** A fixed shelf spans its bay and what it sinks into the uprights; a pinned one spans just the bay. */
@@ -40,17 +40,22 @@ export function shelfWidth(rear: Mm, carcass: Carcass): Mm {
 
 /** The fixed board between drawers and what lies below or above them; it reaches to the front. */
 export function drawerLineOf(y: Interval, rear: Mm, direction: 'up' | 'down', carcass: Carcass): Piece {
-  const bay: Bay = {
-    from: carcass.thickness,
-    to: carcass.thickness + clearWidth(carcass),
-    left: 'leftSide',
-    right: 'rightSide',
-  }
-  const left = settle(bay.from - shelfSink('leftSide', carcass))
+  const bay = wholeBay(carcass)
+  const left = settle(bay.from - shelfSink(bay.left, carcass))
   const explode = direction === 'up' ? upward(WAYS.drawerLine) : downward(WAYS.drawerLine)
   const box = room([left, left + fixedShelfLength(bay, carcass)], [y.from, y.to], [rear, insideFront(carcass)])
   return shelfPiece('fixedShelf', box, explode, carcass)
 }
+
+/** A board that an appliance stands on or under; it reaches to the front and leaves with the shelves of its bay. */
+export function nicheBoardOf(bay: Bay, y: Interval, rear: Mm, carcass: Carcass): Piece {
+  const left = settle(bay.from - shelfSink(bay.left, carcass))
+  const box = room([left, left + fixedShelfLength(bay, carcass)], [y.from, y.to], [rear, insideFront(carcass)])
+  return shelfPiece('fixedShelf', box, bay.apart, carcass)
+}
+
+/** In one bay: what a file can ask for, fixed and adjustable together. */
+const MOST_SHELVES = 40
 
 /** Fixed shelves share the height evenly; adjustable ones go where most room is left, on the nearest holes. */
 export function shelvesOf(
@@ -61,8 +66,8 @@ export function shelvesOf(
   carcass: Carcass,
   report: Report,
 ): Shelving {
-  const most = Math.floor((stretch.to - stretch.from) / (2 * carcass.thickness))
-  if (counts.fixed + counts.adjustable > most) {
+  const most = Math.min(MOST_SHELVES, Math.floor((stretch.to - stretch.from) / (2 * carcass.thickness)))
+  if (!(counts.fixed + counts.adjustable <= most)) {
     const room = `${report.say(stretch.to - stretch.from)} of height`
     report.stop(`${counts.fixed + counts.adjustable} shelves do not fit in ${room}; they are left out.`)
     return { pieces: [], pins: [] }
@@ -73,13 +78,13 @@ export function shelvesOf(
   const bored = regions.filter((_, at) => adjustable[at]!.length > 0)
   const pieces: Piece[] = []
   const pins: PinRows[] = []
-  bays.forEach((bay, at) => {
-    const explode = bays.length === 1 ? STAYS : sideways(at === 0 ? -1 : 1, WAYS.bayShelf)
+  for (const bay of bays) {
+    const explode = bay.apart
     for (const low of levels) pieces.push(fixedShelf(bay, low, explode, obstacles, carcass))
     for (const low of adjustable.flat()) pieces.push(adjustableShelf(bay, low, explode, obstacles, carcass))
     if (carcass.method.fixedShelf === 'pinned') for (const low of levels) pins.push(pinsUnder(low, bay, carcass))
     for (const region of bored) pins.push(pinsUp(region, bay, carcass))
-  })
+  }
   return { pieces, pins }
 }
 

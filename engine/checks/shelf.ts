@@ -152,7 +152,8 @@ function remedyFor(checked: Checked): Remedy | null {
   const isSound = (interior: Interior) => holdsWith(interior, checked)
   const edit = (interior: Interior) => ({ kind: 'setInterior', ids: [cabinet.id], interior }) as const
   if (isLoose && isSound(fixed)) return { label: `Fix the shelves of ${mark}`, edit: edit(fixed) }
-  if (!partition && isSound(parted)) return { label: `Put a partition into ${mark}`, edit: edit(parted) }
+  if (!partition && cabinet.front.kind !== 'columns' && isSound(parted))
+    return { label: `Put a partition into ${mark}`, edit: edit(parted) }
   return null
 }
 

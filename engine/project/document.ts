@@ -26,7 +26,7 @@ export interface Project {
   readonly house: House
 }
 
-export const VERSION = 4
+export const VERSION = 5
 
 /** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
 export interface Wall {
@@ -82,7 +82,7 @@ export interface Cabinet {
   readonly pins: Readonly<Record<string, StockId>>
 }
 
-/** The front of a cabinet: one opening, or openings stacked from the top down. */
+/** The front of a cabinet: one opening, or openings on one another from the top down, or columns of them from the left. */
 export type Front =
   | { readonly kind: 'open' }
   /** Hinged at a side, or at its top to be lifted: a flap. */
@@ -91,13 +91,30 @@ export type Front =
   | { readonly kind: 'drawer' }
   /** A board that closes the opening and does not move, as before a sink. */
   | { readonly kind: 'falseFront' }
+  /**
+   * A niche that stays open for an appliance: the least clear width and height that its maker asks for, and what must be
+   * free behind it for air. It stands between boards of its own.
+   */
+  | { readonly kind: 'appliance'; readonly width: Mm; readonly height: Mm; readonly air: Mm }
   | { readonly kind: 'rows'; readonly rows: readonly FrontRow[] }
+  /** Parted by a board between each and the next. */
+  | { readonly kind: 'columns'; readonly columns: readonly FrontColumn[] }
 
 export interface FrontRow {
   /** The height of the front itself, or a share of what the fixed ones leave. */
   readonly size: { readonly kind: 'fixed'; readonly height: Mm } | { readonly kind: 'share'; readonly share: number }
   readonly front: Front
 }
+
+export interface FrontColumn {
+  /** The width of the front itself, or a share of what the fixed ones leave. */
+  readonly size: { readonly kind: 'fixed'; readonly width: Mm } | { readonly kind: 'share'; readonly share: number }
+  readonly front: Front
+  /** The shelves between its uprights; null for as many as the cabinet has. */
+  readonly shelves: ColumnShelves | null
+}
+
+export type ColumnShelves = Pick<Interior, 'fixedShelves' | 'adjustableShelves'>
 
 export interface Interior {
   readonly fixedShelves: number

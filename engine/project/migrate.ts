@@ -5,6 +5,7 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withTools,
   withNothingExcluded,
   withNoWishes,
+  withColumnsToCome,
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -45,6 +46,11 @@ function withNoWishes(saved: Record<string, unknown>): Record<string, unknown> {
   const house = { shelfLoad: 'kitchen', doorway: null, studSpacing: 406.4 }
   const stiff = withEach({ kept: {}, house, ...wishing }, 'materials', { stiffness: 9000 })
   return withEach(stiff, 'cabinets', { isGrainRunning: false, pins: {} })
+}
+
+/** 4 to 5: a front may be divided into columns; none was, so that nothing is different. */
+function withColumnsToCome(saved: Record<string, unknown>): Record<string, unknown> {
+  return saved
 }
 
 /** Every thing of a map with more fields than it had. */

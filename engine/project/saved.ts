@@ -126,9 +126,24 @@ const front: z.ZodType = z.lazy(() =>
     z.strictObject({ kind: z.literal('pair') }),
     z.strictObject({ kind: z.literal('drawer') }),
     z.strictObject({ kind: z.literal('falseFront') }),
+    z.strictObject({ kind: z.literal('appliance'), width: measure, height: measure, air: measure }),
     z.strictObject({ kind: z.literal('rows'), rows: z.array(z.strictObject({ size, front })).min(1).max(20) }),
+    z.strictObject({
+      kind: z.literal('columns'),
+      columns: z
+        .array(z.strictObject({ size: across, front, shelves: columnShelves }))
+        .min(2)
+        .max(6),
+    }),
   ]),
 )
+const columnShelves = z
+  .strictObject({ fixedShelves: field('fixedShelves'), adjustableShelves: field('adjustableShelves') })
+  .nullable()
+const across = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('fixed'), width: measure }),
+  z.strictObject({ kind: z.literal('share'), share: field('share') }),
+])
 const size = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('fixed'), height: measure }),
   z.strictObject({ kind: z.literal('share'), share: field('share') }),

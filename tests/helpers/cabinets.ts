@@ -189,12 +189,29 @@ function anyFront(dice: Random): Front {
   const door = { kind: 'door', hinge: 'left' } as const
   const share = (front: Front, part = 1) => ({ size: { kind: 'share', share: part }, front }) as const
   const fixed = (front: Front, height: number) => ({ size: { kind: 'fixed', height }, front }) as const
+  const niche = { kind: 'appliance', width: 100, height: 100, air: oneOf(0, 25) } as const
+  const wide = (front: Front, part = 1) => ({ size: { kind: 'share', share: part }, front, shelves: null }) as const
   return oneOf<Front>(
     { kind: 'open' },
     door,
     { kind: 'pair' },
     { kind: 'door', hinge: 'top' },
     { kind: 'rows', rows: [fixed({ kind: 'falseFront' }, 150), share({ kind: 'pair' })] },
+    { kind: 'columns', columns: [wide({ kind: 'door', hinge: 'left' }), wide({ kind: 'drawer' })] },
+    {
+      kind: 'columns',
+      columns: [
+        wide({ kind: 'open' }, 1.5),
+        wide({ kind: 'rows', rows: [fixed({ kind: 'drawer' }, 150), share({ kind: 'drawer' })] }),
+        wide({ kind: 'pair' }, 2),
+      ],
+    },
+    { kind: 'rows', rows: [share(door), share(niche), fixed({ kind: 'drawer' }, 150)] },
+    { kind: 'columns', columns: [wide(niche), wide({ kind: 'rows', rows: [share(niche), share(door)] }), wide(door)] },
+    {
+      kind: 'rows',
+      rows: [fixed({ kind: 'columns', columns: [wide(door), wide({ kind: 'falseFront' })] }, 200), share(door)],
+    },
     { kind: 'drawer' },
     { kind: 'rows', rows: [fixed({ kind: 'drawer' }, 150), share({ kind: 'pair' })] },
     { kind: 'rows', rows: [share(door, 2), share({ kind: 'drawer' })] },

@@ -31,6 +31,13 @@ const FRONTS: readonly Front[] = [
   { kind: 'pair' },
   { kind: 'door', hinge: 'top' },
   {
+    kind: 'columns',
+    columns: [
+      { size: { kind: 'fixed', width: 250 }, front: { kind: 'drawer' }, shelves: null },
+      { size: { kind: 'share', share: 1 }, front: { kind: 'pair' }, shelves: null },
+    ],
+  },
+  {
     kind: 'rows',
     rows: [
       { size: { kind: 'fixed', height: 150 }, front: { kind: 'falseFront' } },

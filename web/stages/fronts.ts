@@ -35,6 +35,8 @@ export function frontName(front: Front): FrontName {
       return front.hinge === 'top' ? 'flap' : front.hinge === 'left' ? 'doorLeft' : 'doorRight'
     case 'rows':
       return rowsName(front.rows)
+    case 'columns':
+    case 'appliance':
     case 'falseFront':
       return 'other'
   }

@@ -129,6 +129,7 @@ describe('left and right', () => {
   it('are different boards that mirror each other exactly', () => {
     for (let seed = 0; seed < 300; seed++) {
       const { cabinet, rules } = anyCabinet(randomFrom(seed))
+      if (cabinet.front.kind === 'columns') continue
       const interior = { ...cabinet.interior, partition: null }
       const { boards } = buildCabinet({ ...cabinet, interior }, rules)
       const left = boardIn(boards, 'leftSide')

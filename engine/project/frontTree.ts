@@ -1,0 +1,76 @@
+import { type Mm, settle } from '../units/length'
+import type { Front, FrontColumn, FrontRow } from './document'
+
+/** Which row or column of which: `[1, 0]` is the first of the second. The whole front is `[]`. */
+export type FrontPath = readonly number[]
+
+/** What a front is divided into; nothing where it is not. */
+export function childrenOf(front: Front): readonly (FrontRow | FrontColumn)[] {
+  if (front.kind === 'rows') return front.rows
+  return front.kind === 'columns' ? front.columns : []
+}
+
+/** The front at a path, or null where there is none. */
+export function frontAt(front: Front, path: FrontPath): Front | null {
+  return path.reduce<Front | null>((node, at) => (node && childrenOf(node)[at]?.front) ?? null, front)
+}
+
+/** The front with another one at a path. */
+export function withFrontAt(front: Front, path: FrontPath, node: Front): Front {
+  const [at, ...rest] = path
+  if (at === undefined) return node
+  return withChild(front, at, (child) => ({ ...child, front: withFrontAt(child.front, rest, node) }))
+}
+
+/** The front with the row or column at a path at a fixed size, or, with null, at one share of what is left. */
+export function withSizeAt(front: Front, path: FrontPath, length: Mm | null): Front {
+  const [at, ...rest] = path
+  if (at === undefined) return front
+  if (rest.length > 0)
+    return withChild(front, at, (child) => ({ ...child, front: withSizeAt(child.front, rest, length) }))
+  const share = { kind: 'share', share: 1 } as const
+  if (front.kind === 'rows') {
+    const size = length === null ? share : ({ kind: 'fixed', height: length } as const)
+    return { ...front, rows: front.rows.map((row, index) => (index === at ? { ...row, size } : row)) }
+  }
+  if (front.kind !== 'columns') return front
+  const size = length === null ? share : ({ kind: 'fixed', width: length } as const)
+  return { ...front, columns: front.columns.map((one, index) => (index === at ? { ...one, size } : one)) }
+}
+
+function withChild(
+  front: Front,
+  at: number,
+  change: <Child extends FrontRow | FrontColumn>(child: Child) => Child,
+): Front {
+  if (front.kind === 'rows')
+    return { ...front, rows: front.rows.map((row, index) => (index === at ? change(row) : row)) }
+  if (front.kind !== 'columns') return front
+  return { ...front, columns: front.columns.map((one, index) => (index === at ? change(one) : one)) }
+}
+
+/** A front side by side or on one another with others like it: a leaf so many times. */
+export function dividedInto(kind: 'rows' | 'columns', fronts: readonly Front[]): Front {
+  const size = { kind: 'share', share: 1 } as const
+  if (kind === 'rows') return { kind, rows: fronts.map((front) => ({ size, front })) }
+  return { kind, columns: fronts.map((front) => ({ size, front, shelves: null })) }
+}
+
+/**
+ * The heights of a graduated bank, from the top down: each a step taller than the one above it, and all of them with
+ * their gaps as high as the front. Some are not above 0 where the step is too large.
+ */
+export function graduatedHeights(count: number, height: Mm, gap: Mm, step: Mm): Mm[] {
+  const steps = (count * (count - 1)) / 2
+  const first = (height - (count - 1) * gap - steps * step) / count
+  return Array.from({ length: count }, (_, at) => settle(first + at * step))
+}
+
+/** A bank of drawers at given heights from the top down; the lowest takes what is left when the cabinet is heightened. */
+export function bankAt(heights: readonly Mm[]): Front {
+  const rows = heights.map((height, at): FrontRow => {
+    const isLast = at === heights.length - 1
+    return { size: isLast ? { kind: 'share', share: 1 } : { kind: 'fixed', height }, front: { kind: 'drawer' } }
+  })
+  return { kind: 'rows', rows }
+}

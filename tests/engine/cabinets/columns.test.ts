@@ -1,0 +1,193 @@
+import { describe, expect, it } from 'vitest'
+import { randomFrom } from '../../../engine/basics/random'
+import type { Board } from '../../../engine/cabinets/board'
+import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
+import { columnWidths } from '../../../engine/cabinets/openings'
+import { reportOn } from '../../../engine/cabinets/report'
+import { boxAround } from '../../../engine/geometry/box'
+import { toCabinet } from '../../../engine/geometry/placement'
+import type { Cabinet, Front, FrontColumn } from '../../../engine/project/document'
+import { aCabinet, anyCabinet, BOARDS, boardIn, PLAIN, rulesWith } from '../../helpers/cabinets'
+
+const share = (front: Front, part = 1): FrontColumn => ({ size: { kind: 'share', share: part }, front, shelves: null })
+const fixed = (front: Front, width: number): FrontColumn => ({ size: { kind: 'fixed', width }, front, shelves: null })
+const columns = (...all: readonly FrontColumn[]): Front => ({ kind: 'columns', columns: all })
+const DOOR = { kind: 'door', hinge: 'left' } as const
+const DRAWER = { kind: 'drawer' } as const
+const FRONTS = { gap: 4, endReveal: 2, topReveal: 3, bottomReveal: 0 }
+const NICHE = { kind: 'appliance', width: 550, height: 380, air: 30 } as const
+
+function built(front: Front, changes: Partial<Cabinet> = {}, rules = rulesWith({ fronts: FRONTS })) {
+  return buildCabinet(aCabinet('base', { width: 800, front, ...changes }), rules)
+}
+
+function xOf(board: Board): readonly [number, number] {
+  const { placement, length, width, thickness } = board
+  const { min, max } = boxAround(toCabinet(placement, 0, 0, 0), toCabinet(placement, length, width, thickness))
+  return [min.x, max.x]
+}
+
+describe('the columns of a front', () => {
+  it('keep their fixed widths and share what is left beside the gaps', () => {
+    const all = [fixed(DOOR, 250), share(DRAWER), share(DRAWER, 3)]
+    const left = 796 - 2 * 4 - 250
+    const widths = columnWidths(all, 796, 4, reportOn(aCabinet('base').id, 'B1'))
+    expect(widths).toEqual([250, left / 4, (left * 3) / 4])
+  })
+
+  it('have a partition between them, half covered by the front on either side of the gap', () => {
+    const { boards, problems } = built(columns(fixed(DOOR, 250), share(DRAWER)))
+    const middle = 2 + 250 + 4 / 2
+    expect(problems).toEqual([])
+    expect(xOf(boardIn(boards, 'partition'))).toEqual([middle - 18 / 2, middle + 18 / 2])
+  })
+
+  it('have it whole between inset fronts, with their play beside it', () => {
+    const { boards, fronts } = built(
+      columns(fixed(DOOR, 250), share(DRAWER)),
+      {},
+      rulesWith({ fronts: FRONTS, frontMount: 'inset' }),
+    )
+    expect(xOf(boardIn(boards, 'partition'))).toEqual([18 + 2 + 250 + 2, 18 + 2 + 250 + 2 + 18])
+    expect(fronts[1]!.rect.left).toBe(18 + 2 + 250 + 2 + 18 + 2)
+  })
+
+  it('have their drawer boxes in the bays behind them', () => {
+    const { boards } = built(columns(fixed(DOOR, 250), share(DRAWER)))
+    const bay = [2 + 250 + 2 + 9, 800 - 18] as const
+    expect(xOf(boardIn(boards, 'drawerSide', 1))[0]).toBeCloseTo(bay[0] + 12.7, 3)
+    expect(xOf(boardIn(boards, 'drawerSide', 2))[1]).toBeCloseTo(bay[1] - 12.7, 3)
+  })
+
+  it('have shelves of their own where they ask for them', () => {
+    const two = { ...share(DOOR), shelves: { fixedShelves: 2, adjustableShelves: 0 } }
+    const interior = { fixedShelves: 1, adjustableShelves: 0, partition: null }
+    const { boards } = built(columns(two, share({ kind: 'open' })), { interior })
+    expect(boards.filter(({ role }) => role === 'fixedShelf')).toHaveLength(2 + 1)
+  })
+
+  it('are told when they are wider than their cabinet, with both widths', () => {
+    const { problems } = built(columns(fixed(DOOR, 500), fixed(DOOR, 400)))
+    expect(problems.map(({ message }) => message)).toContain(
+      `B1: its columns with their gaps are ${500 + 400 + 4} mm wide in all; the front is ${800 - 2 * 2} mm wide.`,
+    )
+  })
+
+  it('are told when the fixed ones leave nothing for the others', () => {
+    const { problems } = built(columns(fixed(DOOR, 800), share(DOOR)))
+    expect(problems.map(({ message }) => message)).toContain(
+      `B1: its fixed columns with the gaps take ${800 + 4} mm of a front that is 796 mm wide; nothing is left for the other columns.`,
+    )
+  })
+
+  it('take no drawer inside a row, where no upright would stand between', () => {
+    const rows = [{ size: { kind: 'share', share: 1 }, front: columns(share(DRAWER), share({ kind: 'falseFront' })) }]
+    const { boards, problems } = built({ kind: 'rows', rows } as Front)
+    expect(boards.some(({ role }) => role === 'drawerSide')).toBe(false)
+    expect(problems.map(({ message }) => message)).toEqual([
+      'B1: column 1 of 2 inside a row is a drawer, and its slides would have no upright between the columns; its place is left open.',
+    ])
+  })
+
+  it('stand in the same places seen from the other side when they change sides', () => {
+    for (let seed = 0; seed < 300; seed++) {
+      const { cabinet, rules } = anyCabinet(randomFrom(seed))
+      const interior = { ...cabinet.interior, partition: null }
+      const one = buildCabinet({ ...cabinet, interior }, rules).boards
+      const other = buildCabinet({ ...cabinet, interior, front: mirrored(cabinet.front) }, rules).boards
+      const places = endsOf(one)
+      const flipped = endsOf(other).map((x) => cabinet.width - x)
+      const apart = ascending(flipped).map((x, at) => Math.abs(x - ascending(places)[at]!))
+      expect(flipped.length, `seed ${seed}`).toBe(places.length)
+      // Every width is settled by itself, so that a tick or two may lie at the other end.
+      expect(Math.max(...apart), `seed ${seed}`).toBeLessThan(0.002)
+    }
+  })
+
+  it('of fixed width stay where they are when the cabinet is widened', () => {
+    const front = columns(fixed(DOOR, 250), share(DRAWER))
+    const [before, after] = [built(front, { width: 800 }).boards, built(front, { width: 900 }).boards]
+    for (const role of ['leftSide', 'partition', 'door'] as const) {
+      expect(boardIn(after, role), role).toEqual(boardIn(before, role))
+    }
+    expect(boardIn(after, 'drawerFront').length).toBe(boardIn(before, 'drawerFront').length + 100)
+  })
+})
+
+describe('the niche for an appliance', () => {
+  const rows: Front = {
+    kind: 'rows',
+    rows: [
+      { size: { kind: 'share', share: 1 }, front: NICHE },
+      { size: { kind: 'fixed', height: 200 }, front: DRAWER },
+    ],
+  }
+  const back = { kind: 'applied', margin: 0 } as const
+  const withBack = rulesWith({ fronts: FRONTS, back })
+
+  it('has no front, and stands on a board that ends before the back by its air', () => {
+    const { boards, fronts, problems } = built(rows, { width: 600 }, withBack)
+    expect(problems).toEqual([])
+    expect(fronts.map(({ kind }) => kind)).toEqual(['drawer'])
+    const board = boardIn(boards, 'fixedShelf')
+    expect(board.width).toBe(580 - BOARDS.back - 30)
+    // The board lies behind the middle of the gap over the drawer.
+    expect(board.placement.origin.y).toBe(0 + 200 + 4 / 2 - 18 / 2)
+  })
+
+  it('has a window in the back 40 mm inside the boards around it', () => {
+    const { boards } = built(rows, { width: 600 }, withBack)
+    const windows = boardIn(boards, 'back').operations.filter(({ kind }) => kind === 'notch')
+    const low = 200 + 4 / 2 + 18 / 2
+    expect(windows).toEqual([
+      expect.objectContaining({ length: 720 - 18 - low - 2 * 40, width: 600 - 2 * 18 - 2 * 40 }),
+    ])
+  })
+
+  it('is told when it is narrower or lower than its maker asks for', () => {
+    const front = { ...NICHE, width: 600, height: 700, air: 0 }
+    expect(built(front, { width: 600 }).problems.map(({ message }) => message)).toEqual([
+      `B1: the niche is ${600 - 2 * 18} mm wide between its boards; the appliance asks for 600 mm.`,
+      `B1: the niche is ${720 - 2 * 18} mm high between its boards; the appliance asks for 700 mm.`,
+    ])
+  })
+
+  it('takes no partition', () => {
+    const interior = { fixedShelves: 0, adjustableShelves: 0, partition: { at: 0.5 } }
+    const { boards, problems } = built(rows, { width: 600, interior }, withBack)
+    expect(boards.some(({ role }) => role === 'partition')).toBe(false)
+    expect(problems.map(({ message }) => message)).toEqual([
+      'B1: a partition would stand in the niche for an appliance; it is left out.',
+    ])
+  })
+
+  it('leaves its room to no shelf', () => {
+    const interior = { fixedShelves: 1, adjustableShelves: 0, partition: null }
+    const { problems } = built({ ...NICHE, air: 0 }, { width: 600, interior }, rulesWith({ shelves: PLAIN.shelves }))
+    expect(problems.map(({ message }) => message)).toEqual([
+      'B1: there are drawers from its bottom to its top, so shelves and partition are left out.',
+    ])
+  })
+})
+
+function endsOf(boards: readonly Board[]): number[] {
+  return boards.flatMap(xOf)
+}
+
+function ascending(values: readonly number[]): number[] {
+  return [...values].sort((a, b) => a - b)
+}
+
+/** A front seen in a mirror. */
+function mirrored(front: Front): Front {
+  switch (front.kind) {
+    case 'door':
+      return front.hinge === 'top' ? front : { ...front, hinge: front.hinge === 'left' ? 'right' : 'left' }
+    case 'rows':
+      return { ...front, rows: front.rows.map((row) => ({ ...row, front: mirrored(row.front) })) }
+    case 'columns':
+      return { ...front, columns: front.columns.map((one) => ({ ...one, front: mirrored(one.front) })).reverse() }
+    default:
+      return front
+  }
+}
