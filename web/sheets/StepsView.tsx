@@ -1,5 +1,5 @@
 import { memo, useDeferredValue, useMemo, useState } from 'react'
-import { type Breakdown, type Derived, formatLength, type LengthDisplay, type Step } from '../../engine/index'
+import { type Breakdown, counted, type Derived, formatLength, type LengthDisplay, type Step } from '../../engine/index'
 import { breakdownFor } from '../store/cutting'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
@@ -7,7 +7,7 @@ import { useFollowing } from '../store/turns'
 import { chosenParts } from '../tables/chosen'
 import { PiecePicture } from './PiecePicture'
 import styles from './Sheets.module.css'
-import { KINDS, TOOLS, timeWords } from './words'
+import { piecesWords, TOOLS, timeWords } from './words'
 
 /** The breakdown of the shown design: one thing to do after another. An old layout is never broken down. */
 export function StepsView() {
@@ -88,7 +88,7 @@ function StepList({ breakdown, derived }: { readonly breakdown: Breakdown; reado
 function effortWords({ steps, settings, bladeChanges, minutes, minutesOtherwise, order }: Breakdown): string {
   const other = order === 'sheet by sheet' ? 'setting by setting' : 'sheet by sheet'
   const blades = bladeChanges === 1 ? 'one blade change' : `${bladeChanges} blade changes`
-  return `${steps.length} steps, ${settings} settings, ${blades}. Full sheets ${order}: about ${timeWords(minutes)} by the shop’s own minutes; ${other} ${timeWords(minutesOtherwise)}.`
+  return `${counted(steps.length, 'step')}, ${counted(settings, 'setting')}, ${blades}. This list goes ${order}: about ${timeWords(minutes)} by the shop’s own minutes. To go ${other} would take ${timeWords(minutesOtherwise)}.`
 }
 
 interface StepLineProps {
@@ -128,7 +128,7 @@ const StepLine = memo(function StepLine({ step, number, isNewBlade, material, di
             {step.leaves.map(({ kind, length, width, count }, at) => (
               <span key={at}>
                 {at > 0 && ', '}
-                {count} {KINDS[kind]} <span className="frac">{size(length, width)}</span>
+                {piecesWords({ kind, count })} <span className="frac">{size(length, width)}</span>
               </span>
             ))}
           </p>
