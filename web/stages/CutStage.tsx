@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react'
 import { counted } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
-import { StepsView } from '../sheets/StepsView'
+import { CuttingSteps, StepsView } from '../sheets/StepsView'
 import { doneOf, goToBench, startCutting, stopCutting } from '../store/cutting'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
@@ -22,6 +22,7 @@ export function CutStage() {
 }
 
 function Cut() {
+  const cutting = useStore((state) => state.cutting)
   return (
     <div className={styles.cut}>
       <section className={styles.filled} aria-label="Sheets">
@@ -29,8 +30,8 @@ function Cut() {
         <SheetsView />
       </section>
       <section className={styles.filled} aria-label="Steps">
-        <h2>Steps</h2>
-        <StepsView />
+        <h2>{cutting ? 'Steps of what is being cut' : 'Steps'}</h2>
+        {cutting ? <CuttingSteps cutting={cutting} /> : <StepsView />}
       </section>
       <section aria-label="Shop and boards">
         <h2>Shop and boards</h2>
