@@ -1,5 +1,6 @@
 /** The front door: every public name of the engine, one by one. */
 
+export { counted } from './basics/counted'
 export type {
   CabinetId,
   KeptId,
@@ -19,7 +20,8 @@ export type { Result } from './basics/result'
 export { assignParts, type PlacedPart } from './breakdown/assign'
 export type { PieceAtHand } from './breakdown/atHand'
 export type { Progress } from './breakdown/floor'
-export { type Replan, replanAfter } from './breakdown/mishap'
+export { settingsOf } from './breakdown/minutes'
+export { atHandNow, type Replan, replanAfter } from './breakdown/mishap'
 export type { Mishap } from './breakdown/mishapKinds'
 export { relaid } from './breakdown/relaid'
 export type { Breakdown, Effort, Sketch, SketchPiece, Step, StepPiece } from './breakdown/step'

@@ -1,17 +1,20 @@
 import type { CutRow } from '../cutlist/row'
-import { type Rect, rectsOverlap, rightOf, topOf } from '../geometry/rect'
+import type { Rect } from '../geometry/rect'
 import type { JobStock, SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { settle } from '../units/length'
-import { cleanRects } from './clean'
-import type { FloorPiece } from './floor'
+import { type CutAway, cleanOf, cutAwayOf, type NamedPiece, usableOf } from './cutAway'
+import { type FloorPiece, isInShop } from './floor'
+import { pinnedKinds } from './pins'
 import type { Rough } from './task'
 import type { AtHand } from './walks'
 
 /** A sheet or a piece of one that lies in the shop and can be cut. */
 export interface PieceAtHand {
   readonly sheet: number
-  readonly stock: string
+  readonly stock: string | null
+  /** The id of the kind of sheet that it was bought as. */
+  readonly origin: string
   readonly material: string
   readonly name: string
   /** On the sheet as it came, with the factory edges that are still on the piece, mm. */
@@ -25,62 +28,79 @@ export interface HandInput {
   readonly job: SheetJob
   /** What is still to be cut. */
   readonly rows: readonly CutRow[]
-  readonly damage: { readonly sheet: number; readonly rect: Rect } | null
   /** Pieces of still earlier sheets among the stock, as the layouts had them. */
   readonly before: ReadonlyMap<string, AtHand>
+  /** The number of the first piece that a damage is cut away from. */
+  readonly firstNumber: number
+}
+
+export interface Hand {
+  /** What can be cut: damaged pieces by what is clean of them. */
+  readonly pieces: readonly PieceAtHand[]
+  readonly cutAways: readonly CutAway[]
 }
 
 /** Everything that can still be cut: uncut sheets, what is partly cut, offcuts, and what is clean of a damaged piece. */
-export function handOf(floor: readonly FloorPiece[], input: HandInput): PieceAtHand[] {
-  const pieces = floor
-    .filter(({ kind }) => kind !== 'part' && kind !== 'waste')
-    .flatMap((piece) => cleanOf(pieceOf(piece, input), input))
-    .filter((piece) => piece.isWhole || isWorthKeeping(piece, input))
-  return namedApart(pieces)
-}
-
-function pieceOf(piece: FloorPiece, { before }: HandInput): PieceAtHand {
-  const { sheet, stock, material, name, kind, x, y, length, width, rough } = piece
-  const place = { left: x, bottom: y, width: length, height: width }
-  const called = kind === 'offcut' ? `offcut of sheet ${sheet}` : name
-  return { sheet, stock, material, name: called, place, rough, isWhole: kind === 'sheet' && !before.has(stock) }
-}
-
-function cleanOf(piece: PieceAtHand, { job, damage }: HandInput): PieceAtHand[] {
-  const { place, rough } = piece
-  if (!damage || damage.sheet !== piece.sheet || !rectsOverlap(place, damage.rect)) return [piece]
-  return cleanRects(place, damage.rect, job.kerf).map((clean): PieceAtHand => {
-    const edges = {
-      start: clean.left === place.left ? rough.start : 0,
-      low: clean.bottom === place.bottom ? rough.low : 0,
-      end: settle(rightOf(clean)) === settle(rightOf(place)) ? rough.end : 0,
-      high: settle(topOf(clean)) === settle(topOf(place)) ? rough.high : 0,
+export function handOf(floor: readonly FloorPiece[], input: HandInput): Hand {
+  const pieces: PieceAtHand[] = []
+  const cutAways: CutAway[] = []
+  for (const each of floor) {
+    if (!isStillWood(each)) continue
+    const piece = pieceOf(each, input.before)
+    if (each.damages.length > 0) {
+      const cutAway = cutAwayFor(each, piece, input, input.firstNumber + cutAways.length)
+      if (cutAway.cuts.length > 0) cutAways.push(cutAway)
+      pieces.push(...cleanOf(cutAway).map((clean) => cleanPiece(clean, piece)))
+    } else if (piece.isWhole || isWorthKeeping(usableOf(piece.place, piece.rough), piece.material, input)) {
+      pieces.push(piece)
     }
-    return { ...piece, name: `clean piece of ${piece.name}`, place: clean, rough: edges, isWhole: false }
-  })
-}
-
-/** Inside its factory edges: what a layout may use. */
-function usableOf({ place, rough }: PieceAtHand): { readonly length: number; readonly width: number } {
-  return {
-    length: settle(place.width - rough.start - rough.end),
-    width: settle(place.height - rough.low - rough.high),
   }
+  return { pieces: namedApart(pieces), cutAways }
 }
 
-function isWorthKeeping(piece: PieceAtHand, { job, rows }: HandInput): boolean {
-  const { length, width } = usableOf(piece)
+/** Whether it can be cut: neither a finished part nor thrown away. */
+export function isStillWood({ kind }: FloorPiece): boolean {
+  return kind !== 'part' && kind !== 'waste'
+}
+
+export function pieceOf(piece: FloorPiece, before: ReadonlyMap<string, AtHand>): PieceAtHand {
+  const { sheet, stock, origin, material, name, kind, x, y, length, width, rough } = piece
+  const place = { left: x, bottom: y, width: length, height: width }
+  const isWhole = kind === 'sheet' && !(stock !== null && before.has(stock))
+  return { sheet, stock, origin, material, name, place, rough, isWhole }
+}
+
+function cutAwayFor(each: FloorPiece, piece: PieceAtHand, input: HandInput, number: number): CutAway {
+  const { name, material, origin: kind, length, width, rough, x, y } = each
+  const damages = each.damages.map(({ left, bottom, ...size }) => {
+    return { left: settle(left - x), bottom: settle(bottom - y), ...size }
+  })
+  const damaged = { name, material, kind, isWhole: piece.isWhole, length, width, rough, damages }
+  return cutAwayOf(damaged, number, input.job.kerf, (usable) => isWorthKeeping(usable, material, input))
+}
+
+function cleanPiece({ name, rect, rough }: NamedPiece, from: PieceAtHand): PieceAtHand {
+  const place = { ...rect, left: settle(rect.left + from.place.left), bottom: settle(rect.bottom + from.place.bottom) }
+  return { ...from, name, place, rough, isWhole: false }
+}
+
+interface Usable {
+  readonly length: number
+  readonly width: number
+}
+
+function isWorthKeeping({ length, width }: Usable, material: string, { job, rows }: HandInput): boolean {
   const { offcutLeast: least } = job
   if (length <= 0 || width <= 0) return false
   const fits = (along: number, across: number) => along <= length && across <= width
   const serves = rows.some((row) => {
     const turns = !row.isGrainBound && fits(row.width, row.length)
-    return row.material === piece.material && (turns || fits(row.length, row.width))
+    return row.material === material && (turns || fits(row.length, row.width))
   })
   return serves || (least !== undefined && fits(least.length, least.width))
 }
 
-/** `offcut of sheet 2` and `offcut of sheet 2 (2)`: no two pieces are called the same. */
+/** `1c` and `1c (2)`: no two pieces are called the same. */
 function namedApart(pieces: readonly PieceAtHand[]): PieceAtHand[] {
   const counts = new Map<string, number>()
   return pieces.map((piece) => {
@@ -93,25 +113,46 @@ function namedApart(pieces: readonly PieceAtHand[]): PieceAtHand[] {
 export interface Stocked {
   readonly stock: readonly JobStock[]
   readonly atHand: ReadonlyMap<string, AtHand>
+  /** The kind of sheet that was bought, by the id of what is at hand of it. */
+  readonly kinds: ReadonlyMap<string, string>
 }
 
 /**
  * What there is and what can be bought, as stock of a job. What is at hand costs nothing and is used first; pieces that
- * are equal are one stock. What was taken from the rack for the layouts is no longer on it.
+ * are equal are one stock. What can be bought is fewer by what the layouts took.
  */
-export function stockOf(hand: readonly PieceAtHand[], { job, before }: HandInput, answer: SheetAnswer): Stocked {
+export function stockOf(hand: readonly PieceAtHand[], { job, rows }: HandInput, answer: SheetAnswer): Stocked {
   const taken = (id: string) => answer.sheets.reduce((sum, each) => sum + (each.stock === id ? each.copies : 0), 0)
-  const stock: JobStock[] = job.stock.flatMap((each) => onTheRack(each, taken(each.id)))
-  const atHand = new Map([...before].map(([id, { names, rough }]) => [id, { names: names.slice(taken(id)), rough }]))
-  const ids = new Set(job.stock.map(({ id }) => id))
+  const stock: JobStock[] = job.stock
+    .filter((each) => !isInShop(each))
+    .flatMap((each) => leftToBuy(each, taken(each.id)))
+  const atHand = new Map<string, AtHand>()
+  const kinds = new Map<string, string>()
+  // An id that a kind of sheet had is never given to another.
+  const ids = new Set([...job.stock.filter((each) => !isInShop(each)), ...stock].map(({ id }) => id))
+  for (const { origin } of hand) ids.add(origin)
+  const pins = pinnedKinds(rows)
   for (const alike of alikeIn(hand)) {
+    if (alike[0].isWhole && pins.has(alike[0].origin)) {
+      putBack(stock, stockOfAlike(alike[0].origin, alike, job))
+      continue
+    }
     const id = freeId(ids)
     ids.add(id)
     stock.push(stockOfAlike(id, alike, job))
-    const [{ isWhole, rough }] = alike
+    const [{ isWhole, rough, origin }] = alike
+    kinds.set(id, origin)
     if (!isWhole) atHand.set(id, { names: alike.map(({ name }) => name), rough })
   }
-  return { stock, atHand }
+  return { stock, atHand, kinds }
+}
+
+/** Whole sheets that boards must come from lie with those of their kind that can be bought. */
+function putBack(stock: JobStock[], back: JobStock): void {
+  const at = stock.findIndex(({ id }) => id === back.id)
+  const bought = stock[at]
+  if (!bought) stock.push(back)
+  else if (bought.quantity !== undefined) stock[at] = { ...bought, quantity: bought.quantity + back.quantity! }
 }
 
 type Alike = readonly [PieceAtHand, ...PieceAtHand[]]
@@ -119,17 +160,17 @@ type Alike = readonly [PieceAtHand, ...PieceAtHand[]]
 function stockOfAlike(id: string, alike: Alike, job: SheetJob): JobStock {
   const [first] = alike
   const bought = { id, material: first.material, price: 0, offcut: true, quantity: alike.length }
-  if (!first.isWhole) return { ...bought, ...usableOf(first), trim: { length: 0, width: 0 } }
+  if (!first.isWhole) return { ...bought, ...usableOf(first.place, first.rough), trim: { length: 0, width: 0 } }
   return { ...job.stock.find((each) => each.id === first.stock)!, ...bought }
 }
 
 function alikeIn(hand: readonly PieceAtHand[]): Alike[] {
   const groups = new Map<string, [PieceAtHand, ...PieceAtHand[]]>()
   for (const piece of hand) {
-    const { length, width } = usableOf(piece)
+    const { length, width } = usableOf(piece.place, piece.rough)
     const key = piece.isWhole
       ? `whole ${piece.stock}`
-      : JSON.stringify([piece.material, length, width, Object.entries(piece.rough).sort()])
+      : JSON.stringify([piece.material, piece.origin, length, width, Object.entries(piece.rough).sort()])
     const group = groups.get(key)
     if (group) group.push(piece)
     else groups.set(key, [piece])
@@ -137,7 +178,7 @@ function alikeIn(hand: readonly PieceAtHand[]): Alike[] {
   return [...groups.values()]
 }
 
-function onTheRack(stock: JobStock, taken: number): JobStock[] {
+function leftToBuy(stock: JobStock, taken: number): JobStock[] {
   if (stock.quantity === undefined) return [stock]
   const quantity = stock.quantity - taken
   return quantity > 0 ? [{ ...stock, quantity }] : []

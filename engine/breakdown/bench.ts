@@ -1,6 +1,7 @@
 import { assert } from '../basics/assert'
 import type { Shop } from '../project/document'
 import { type Mm, settle } from '../units/length'
+import { bareName } from './cutAway'
 import type { Step } from './step'
 import type { Child, Group, Task } from './task'
 import { gripFor } from './tool'
@@ -109,7 +110,7 @@ export class Bench {
   private takesOf(standing: Standing): Taken {
     const { task, left } = standing
     const isWhole = left >= settle(task.span - task.trim)
-    const name = isWhole ? task.name : `rest of ${task.name}`
+    const name = isWhole ? task.name : restOf(task)
     return { name, ...along(task, left), ...spotOf(standing), rough: this.roughOf(standing) }
   }
 
@@ -121,7 +122,7 @@ export class Bench {
     const { task, left, groups } = standing
     if (isDone) return task.rest ? [this.lay(task.rest, standing)] : this.waste(standing, left)
     const isUncut = groups.length === task.groups.length
-    const name = isUncut ? task.name : `rest of ${task.name}`
+    const name = isUncut ? task.name : restOf(task)
     const mark = standing.isNamed ? null : task.name
     standing.isNamed = true
     const piece = { kind: 'piece', name, key: task.name, mark, part: null } as const
@@ -161,6 +162,11 @@ export class Bench {
     const blade = isFirst === (this.firstBlade === 'rip') ? 'rip' : 'crosscut'
     this.works.push({ task, kind, tool, hasAttachment, blade, setting, size, takes, cuts, leaves, run: this.run })
   }
+}
+
+/** The rest of a rest is a rest. */
+function restOf({ name }: Task): string {
+  return `rest of ${bareName(name)}`
 }
 
 function along(task: Task, size: Mm): { readonly length: Mm; readonly width: Mm } {

@@ -77,7 +77,7 @@ function railWay(work: Work, shop: Shop, say: Say): string {
 
 function reachCautions(work: Work, shop: Shop, say: Say): string[] {
   const { guides } = shop
-  if (!isRip(work) || work.kind === 'trim') return []
+  if (!isRip(work) || work.kind === 'trim' || work.kind === 'away') return []
   if (work.size < guides.least) {
     const narrow = `${say(work.size)} is narrower than the guides reach (${say(guides.least)})`
     return [`${narrow}: ${work.hasAttachment ? 'put their attachment on' : aroundReach(work, shop, say)}.`]
@@ -98,7 +98,7 @@ function aroundReach({ task, takes, size, cuts }: Work, { guides, kerf }: Shop, 
 }
 
 function benchCautions(work: Work, shop: Shop, say: Say): string[] {
-  if (work.tool !== 'rail' || isRip(work)) return []
+  if (work.tool !== 'rail' || isRip(work) || work.kind === 'away') return []
   return [
     `${say(work.takes.width)} wide; the bench crosscuts ${say(shop.benchCrosscut)}. Square the rail to the clean edge.`,
   ]

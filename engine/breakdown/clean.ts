@@ -1,57 +1,80 @@
 import { type Rect, rectsOverlap, rightOf, topOf } from '../geometry/rect'
 import { type Mm, settle } from '../units/length'
 
+/** One cut from edge to edge that frees what is clean on one side of a damage. One frame with the piece, mm. */
+export interface CleanCut {
+  readonly direction: 'rip' | 'crosscut'
+  readonly takes: Rect
+  /** What is freed. */
+  readonly clean: Rect
+  /** What is left with the damage in it; without height or width where the blade takes it all. */
+  readonly rest: Rect
+}
+
 /**
- * The clean rectangles that are left of a piece when a damage is cut away, each edge to edge. Cut along first or across
- * first, whichever leaves the largest; the kerfs fall into the damage as far as it is wide enough. One frame, mm.
+ * The cuts that part a damaged piece, the one that frees the largest piece first, as long as what is freed is worth
+ * keeping. The kerf falls on the side of the damage.
  *
- *     +-------------------+          +-----+---+---------+
- *     |       above       |          |     | a |         |
- *     +-----+///+---------+    or    |     +---+         |
- *     |  l  |///|    r    |          |  l  |///|    r    |
- *     +-----+///+---------+          |     +---+         |
- *     |       below       |          |     | b |         |
- *     +-------------------+          +-----+---+---------+
+ *     +-------------------+
+ *     |         1         |      1  is ripped off first,
+ *     +----+--------------+      2  next,
+ *     |    |       2      |      3  is crosscut from what is left beside the damage
+ *     | 3  +-----+--------+
+ *     |    |/////| waste  |
+ *     +----+-----+--------+
  */
-export function cleanRects(piece: Rect, damage: Rect, kerf: Mm): Rect[] {
-  if (!rectsOverlap(piece, damage)) return [piece]
-  const rows = splitOf([piece.bottom, topOf(piece)], [damage.bottom, topOf(damage)], kerf)
-  const columns = splitOf([piece.left, rightOf(piece)], [damage.left, rightOf(damage)], kerf)
-  const whole = { row: [piece.bottom, topOf(piece)], column: [piece.left, rightOf(piece)] } as const
-  const along = [
-    ...rows.clean.map((row) => rectOf(whole.column, row)),
-    ...columns.clean.map((column) => rectOf(column, rows.damaged)),
+export function cleanCuts(
+  piece: Rect,
+  damages: readonly Rect[],
+  kerf: Mm,
+  isWorthKeeping: (clean: Rect) => boolean,
+): CleanCut[] {
+  const damage = damages.find((each) => rectsOverlap(piece, each))
+  if (!damage) return []
+  const free = waysPast(piece, damage, kerf).filter(({ clean }) => areaOf(clean) > 0 && isWorthKeeping(clean))
+  if (free.length === 0) return []
+  const cut = free.reduce((a, b) => (areaOf(b.clean) > areaOf(a.clean) ? b : a))
+  const further = (part: Rect) => (areaOf(part) > 0 ? cleanCuts(part, damages, kerf, isWorthKeeping) : [])
+  return [cut, ...further(cut.clean), ...further(cut.rest)]
+}
+
+/** What the cuts leave for use: freed, and not cut again. */
+export function freedBy(cuts: readonly CleanCut[], damages: readonly Rect[]): Rect[] {
+  const taken = new Set(cuts.map(({ takes }) => takes))
+  const left = cuts.flatMap(({ clean, rest }) => [clean, rest]).filter((rect) => areaOf(rect) > 0)
+  return left.filter((rect) => !taken.has(rect) && !damages.some((damage) => rectsOverlap(rect, damage)))
+}
+
+function waysPast(piece: Rect, damage: Rect, kerf: Mm): CleanCut[] {
+  const [left, right, bottom, top] = [piece.left, rightOf(piece), piece.bottom, topOf(piece)]
+  const across = ([from, to]: Range): Rect => ({ left, bottom: from, width: piece.width, height: settle(to - from) })
+  const along = ([from, to]: Range): Rect => ({ left: from, bottom, width: settle(to - from), height: piece.height })
+  const way = (direction: CleanCut['direction'], rectOf: (range: Range) => Rect, { clean, rest }: Split): CleanCut => {
+    return { direction, takes: piece, clean: rectOf(clean), rest: rectOf(rest) }
+  }
+  return [
+    ...sidesOf([bottom, top], [damage.bottom, topOf(damage)], kerf).map((split) => way('rip', across, split)),
+    ...sidesOf([left, right], [damage.left, rightOf(damage)], kerf).map((split) => way('crosscut', along, split)),
   ]
-  const across = [
-    ...columns.clean.map((column) => rectOf(column, whole.row)),
-    ...rows.clean.map((row) => rectOf(columns.damaged, row)),
-  ]
-  const [a, b] = [along, across].map((rects) => rects.filter(({ width, height }) => width > 0 && height > 0))
-  return largest(b!) > largest(a!) ? b! : a!
 }
 
 type Range = readonly [from: Mm, to: Mm]
 
 interface Split {
-  readonly clean: readonly Range[]
-  /** What the cuts on either side leave of the damaged range. */
-  readonly damaged: Range
+  readonly clean: Range
+  readonly rest: Range
 }
 
-function splitOf([from, to]: Range, [damageFrom, damageTo]: Range, kerf: Mm): Split {
-  const hasBefore = damageFrom > from
-  const afterFrom = hasBefore ? Math.max(damageTo, settle(damageFrom + kerf)) : damageTo
-  const hasAfter = afterFrom < to
-  const before: Range[] = hasBefore ? [[from, damageFrom]] : []
-  const after: Range[] = hasAfter ? [[afterFrom, to]] : []
-  const damaged: Range = [hasBefore ? settle(damageFrom + kerf) : from, hasAfter ? settle(afterFrom - kerf) : to]
-  return { clean: [...before, ...after], damaged }
+function sidesOf([from, to]: Range, [damageFrom, damageTo]: Range, kerf: Mm): Split[] {
+  const last = Math.min(damageFrom, to)
+  // A blade that begins at the very edge takes a whole kerf.
+  const first = Math.max(damageTo, settle(from + kerf))
+  return [
+    { clean: [from, Math.max(from, last)], rest: [Math.min(to, settle(last + kerf)), to] },
+    { clean: [Math.min(first, to), to], rest: [from, settle(Math.min(first, to) - kerf)] },
+  ]
 }
 
-function rectOf([left, right]: Range, [bottom, top]: Range): Rect {
-  return { left, bottom, width: settle(right - left), height: settle(top - bottom) }
-}
-
-function largest(rects: readonly Rect[]): number {
-  return Math.max(0, ...rects.map(({ width, height }) => width * height))
+function areaOf({ width, height }: Rect): number {
+  return width > 0 && height > 0 ? width * height : 0
 }

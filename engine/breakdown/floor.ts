@@ -1,6 +1,9 @@
 import type { PartId } from '../basics/id'
 import { bad, good, type Result } from '../basics/result'
+import { type Rect, rectsOverlap } from '../geometry/rect'
+import type { JobStock } from '../sheets/job'
 import type { Mm } from '../units/length'
+import { type CutAway, cleanOf } from './cutAway'
 import type { Step, StepPiece } from './step'
 import { type BreakdownInput, worksOf } from './steps'
 import { isClean, type Rough, sizeWith } from './task'
@@ -10,8 +13,10 @@ import type { Spot, Work } from './work'
 /** A piece as it lies in the shop, and where on its sheet it lay: from the sheet's corner, factory edges counted, mm. */
 export interface FloorPiece extends Spot {
   readonly sheet: number
-  /** The id of the stock that the sheet is of. */
-  readonly stock: string
+  /** The id of the stock that the sheet is of; null when it is of a piece with a damage. */
+  readonly stock: string | null
+  /** The id of the kind of sheet that it was bought as. */
+  readonly origin: string
   readonly material: string
   readonly name: string
   readonly kind: 'sheet' | StepPiece['kind']
@@ -19,6 +24,8 @@ export interface FloorPiece extends Spot {
   readonly width: Mm
   readonly rough: Rough
   readonly part: PartId | null
+  /** Not cut away yet, in the same frame. */
+  readonly damages: readonly Rect[]
 }
 
 /** How far the maker is: which steps are done, and how many pieces of one that is begun. */
@@ -32,7 +39,8 @@ export function floorAfter(input: BreakdownInput, { done, begun }: Progress): Re
   const works = worksOf(input)
   const unknown = [...done, ...(begun ? [begun.step] : [])].find((id) => !works.has(id))
   if (unknown !== undefined) return bad(`There is no step ${unknown}; the last one is ${works.size}.`)
-  const floor = new Map(sheetsOf(input).map((piece) => [placeOf(piece), piece]))
+  const { there, waiting } = startOf(input)
+  const floor = new Map(there.map((piece) => [placeOf(piece), piece]))
   for (const [id, alike] of works) {
     const count = done.has(id) ? alike.length : id === begun?.step ? begun.pieces : 0
     for (const work of alike.slice(0, count)) {
@@ -40,27 +48,108 @@ export function floorAfter(input: BreakdownInput, { done, begun }: Progress): Re
       const taken = floor.get(key)
       if (!taken) return bad(`Step ${id} takes ${work.takes.name}, which no step that is done has left.`)
       floor.delete(key)
-      for (const piece of leftBy(work, taken)) floor.set(placeOf(piece), piece)
+      for (const left of leftBy(work, taken)) {
+        const piece = (work.kind === 'away' && waiting.get(left.name)) || left
+        floor.set(placeOf(piece), piece)
+      }
     }
   }
   return good([...floor.values()])
 }
 
-function leftBy({ leaves }: Work, { sheet, stock, material }: FloorPiece): FloorPiece[] {
+interface Start {
+  readonly there: readonly FloorPiece[]
+  /** What a damage must be cut away from first, by its name. */
+  readonly waiting: ReadonlyMap<string, FloorPiece>
+}
+
+/** What is taken up, and what was written on it: a piece that needs no cut to be a part has the part's mark as its name. */
+interface TakenUp {
+  readonly called: string
+  readonly piece: FloorPiece
+}
+
+/** Before the first step: what the layouts cut, what they leave on the rack, and what is damaged. */
+function startOf(input: BreakdownInput): Start {
+  const { cutAways = [] } = input
+  const freed = new Set(cutAways.flatMap(cleanOf).map(({ name }) => name))
+  const clean = [...sheetsOf(input), ...rackOf(input)]
+  return {
+    there: [
+      ...clean.filter(({ called }) => !freed.has(called)).map(({ piece }) => piece),
+      ...cutAways.map(damagedPiece),
+    ],
+    waiting: new Map(clean.filter(({ called }) => freed.has(called)).map(({ called, piece }) => [called, piece])),
+  }
+}
+
+function damagedPiece({ kind, isWhole, ...piece }: CutAway): FloorPiece {
+  const { sheet, material, name, length, width, rough, damages } = piece
+  const common = { sheet, material, name, length, width, rough, damages }
+  return { ...common, kind: isWhole ? 'sheet' : 'piece', stock: null, origin: kind, x: 0, y: 0, part: null }
+}
+
+function leftBy({ leaves }: Work, { sheet, stock, origin, material, damages }: FloorPiece): FloorPiece[] {
   return leaves.map(({ kind, name, x, y, length, width, rough, part }) => {
-    return { sheet, stock, material, name, kind, x, y, length, width, rough, part }
+    const place = { left: x, bottom: y, width: length, height: width }
+    const still = damages.filter((damage) => rectsOverlap(place, damage))
+    return { sheet, stock, origin, material, name, kind, x, y, length, width, rough, part, damages: still }
   })
 }
 
 /** Whole sheets; one that is a part as it comes is that part. */
-function sheetsOf(input: BreakdownInput): FloorPiece[] {
+function sheetsOf(input: BreakdownInput): TakenUp[] {
   const layouts = copiesOf(input.answer)
-  return walksOf(input, 'rip').map(({ sheet, material, name, root, rough, dealt }, at): FloorPiece => {
-    const common = { sheet, material, stock: layouts[at]!.stock, x: 0, y: 0, ...sizeWith(root, rough), rough }
-    if (root.kind !== 'part' || !isClean(rough)) return { ...common, kind: 'sheet', name, part: null }
+  return walksOf(input, 'rip').map(({ sheet, material, name: called, root, rough, dealt }, at): TakenUp => {
+    const { stock } = layouts[at]!
+    const place = { x: 0, y: 0, ...sizeWith(root, rough), rough, damages: [] }
+    const common = { sheet, material, stock, origin: originOf(input, stock), ...place }
+    if (root.kind !== 'part' || !isClean(rough)) {
+      return { called, piece: { ...common, kind: 'sheet', name: called, part: null } }
+    }
     const { mark, part } = dealt(root)
-    return { ...common, kind: 'part', name: mark, part }
+    return { called, piece: { ...common, kind: 'part', name: mark, part } }
   })
+}
+
+/** What lies in the shop and is on no layout, numbered after the sheets that are. */
+function rackOf(input: BreakdownInput): TakenUp[] {
+  const { answer, firstSheet = 1, job } = input
+  let number = firstSheet + copiesOf(answer).length
+  return job.stock
+    .filter((stock) => isInShop(stock))
+    .flatMap((stock): TakenUp[] => {
+      const hand = input.atHand?.get(stock.id)
+      const taken = answer.sheets.reduce((sum, each) => sum + (each.stock === stock.id ? each.copies : 0), 0)
+      return Array.from({ length: Math.max(0, stock.quantity! - taken) }, (_, at): TakenUp => {
+        const sheet = number++
+        const { id, material } = stock
+        const common = { sheet, stock: id, origin: originOf(input, id), material, x: 0, y: 0, part: null, damages: [] }
+        const name = hand?.names[taken + at] ?? `sheet ${sheet}`
+        return { called: name, piece: { ...common, kind: 'sheet', name, ...sizeOnRack(stock, hand?.rough) } }
+      })
+    })
+}
+
+/** What is there costs nothing more; of what can be bought there may be a limit too. */
+export function isInShop({ offcut, quantity }: JobStock): boolean {
+  return offcut === true && quantity !== undefined
+}
+
+function sizeOnRack({ length, width, trim = { length: 0, width: 0 } }: JobStock, beyond: Rough = NONE) {
+  const rough: Rough = {
+    start: trim.length + beyond.start,
+    end: trim.length + beyond.end,
+    low: trim.width + beyond.low,
+    high: trim.width + beyond.high,
+  }
+  return { ...sizeWith({ length: length - 2 * trim.length, width: width - 2 * trim.width }, rough), rough }
+}
+
+const NONE: Rough = { start: 0, end: 0, low: 0, high: 0 }
+
+function originOf({ kinds }: BreakdownInput, stock: string): string {
+  return kinds?.get(stock) ?? stock
 }
 
 function placeOf({ sheet, x, y, length, width }: Pick<FloorPiece, 'sheet' | 'x' | 'y' | 'length' | 'width'>): string {

@@ -11,23 +11,30 @@ import type { Work } from './work'
  */
 export function effortOf(works: readonly Work[], shop: Shop): Effort {
   const { perCut, perSetting, perSheet } = shop.minutes
-  let [settings, bladeChanges, lines, cuts, sheets] = [0, 0, 0, 0, 0]
-  const set: Partial<Record<Work['tool'], string>> = {}
+  let [bladeChanges, lines, cuts, sheets] = [0, 0, 0, 0]
   let before: Work | null = null
   const prepared = new Set<Task>()
   for (const work of works) {
     cuts += work.cuts
     if (before && before.blade !== work.blade) bladeChanges++
-    const setting = settingOf(work)
-    if (setting !== null) {
-      if (set[work.tool] !== setting) settings++
-      set[work.tool] = setting
-    } else if (isMarked(work) && !(before && isSameLine(before, work))) lines++
+    if (settingOf(work) === null && isMarked(work) && !(before && isSameLine(before, work))) lines++
     if (work.task.isSheet) sheets += handling(work, before, prepared)
     before = work
   }
+  const settings = settingsOf(works).filter((isNew) => isNew).length
   const minutes = cuts * perCut + (settings + bladeChanges + lines) * perSetting + sheets * perSheet
   return { settings, bladeChanges, minutes }
+}
+
+/** For each of some cuts in their order, whether the guides or the stop are set for it; not where they stand already. */
+export function settingsOf(cuts: readonly Pick<Work, 'tool' | 'setting' | 'hasAttachment'>[]): boolean[] {
+  const set: Partial<Record<Work['tool'], string>> = {}
+  return cuts.map((cut) => {
+    const setting = settingOf(cut)
+    if (setting === null || set[cut.tool] === setting) return false
+    set[cut.tool] = setting
+    return true
+  })
 }
 
 /** What tells one setting of a tool from another; null where a line is followed. */

@@ -1,13 +1,15 @@
 import type { PartId } from '../basics/id'
 import { bad, good, type Result } from '../basics/result'
 import type { CutRow } from '../cutlist/row'
-import { rectsOverlap } from '../geometry/rect'
 import type { SheetJob } from '../sheets/job'
 import { jobParts } from '../sheets/jobOf'
-import { handOf, type PieceAtHand, type Stocked, stockOf } from './atHand'
+import { handOf, isStillWood, type PieceAtHand, pieceOf, type Stocked, stockOf } from './atHand'
+import type { CutAway } from './cutAway'
+import { isHitBy, placedDamage } from './damage'
 import { type FloorPiece, floorAfter, type Progress } from './floor'
 import type { Mishap } from './mishapKinds'
 import { toldOf } from './mishapWords'
+import { pinned } from './pins'
 import type { BreakdownInput } from './steps'
 import { copiesOf } from './walks'
 
@@ -21,9 +23,12 @@ export interface Replan {
   /** The parts that are still to be cut. */
   readonly cutList: { readonly rows: readonly CutRow[] }
   readonly job: SheetJob
-  /** For the breakdown of the new layouts: the names and edges of pieces at hand, and where the numbers of sheets go on. */
+  /** For the breakdown of the new layouts, by the same names as there. */
   readonly atHand: NonNullable<BreakdownInput['atHand']>
   readonly firstSheet: number
+  readonly cutAways: readonly CutAway[]
+  readonly cutBefore: readonly CutRow[]
+  readonly kinds: ReadonlyMap<string, string>
   /** In plain words: what changes. */
   readonly told: readonly string[]
 }
@@ -35,43 +40,71 @@ export interface Replan {
 export function replanAfter(input: BreakdownInput, progress: Progress, mishap: Mishap): Result<Replan> {
   const floor = floorAfter(input, progress)
   if (!floor.ok) return floor
-  const refused = refusal(input, floor.value, mishap)
+  const before = allRows(input)
+  const refused = mishap.kind === 'spoiled' ? notCut(mishap.parts, floor.value, input) : null
   if (refused) return bad(refused)
-  const rows = mishap.kind === 'thickness' ? mishap.rows : input.cutList.rows
-  const { cut, lost } = sortedOut(floor.value, input.cutList.rows, rows, mishap)
-  const needed = neededOf(rows, new Set(cut))
-  const damage = mishap.kind === 'damaged' ? mishap : null
-  const shop = { job: input.job, rows: needed, damage, before: input.atHand ?? new Map() }
-  const hand = handOf(floor.value, shop)
-  const stocked = stockOf(hand, shop, input.answer)
-  const firstSheet = (input.firstSheet ?? 1) + copiesOf(input.answer).length
+  const placed = mishap.kind === 'damaged' ? placedDamage(input, floor.value, mishap) : good(null)
+  if (!placed.ok) return placed
+  const damage = placed.value
+  const hit = (piece: FloorPiece) => damage !== null && isHitBy(damage, piece)
+  const isLost = (part: PartId, piece?: FloorPiece) =>
+    mishap.kind === 'spoiled' ? mishap.parts.includes(part) : piece !== undefined && hit(piece)
+  const rows = mishap.kind === 'thickness' ? mishap.rows : before
+  const { cut, lost } = sortedOut(partsCutBy(floor.value, input), before, rows, isLost)
+  const needed = splitRows(rows, (part) => !cut.includes(part))
+  const nextSheet = (input.firstSheet ?? 1) + copiesOf(input.answer).length
+  const shop = { job: input.job, rows: needed, before: input.atHand ?? new Map(), firstNumber: nextSheet }
+  const lies = floor.value.map((piece) =>
+    damage && hit(piece) ? { ...piece, damages: [...piece.damages, damage.rect] } : piece,
+  )
+  const hand = handOf(lies, shop)
+  const stocked = stockOf(hand.pieces, shop, input.answer)
   return good({
-    ...{ cut, lost, pieces: hand, cutList: { rows: needed } },
+    ...{ cut, lost, pieces: hand.pieces, cutAways: hand.cutAways, cutList: { rows: needed } },
+    cutBefore: splitRows(rows, (part) => cut.includes(part)),
     job: jobOf(input.job, stocked, needed, rows),
-    atHand: stocked.atHand,
-    firstSheet,
-    told: toldOf({ input, mishap, cut, lost, hand, needed }),
+    ...{ atHand: stocked.atHand, kinds: stocked.kinds },
+    firstSheet: nextSheet + hand.cutAways.length,
+    told: toldOf({ input, mishap, damage, cut, lost, hand, needed }),
   })
 }
 
-/** Why a mishap cannot be: the part is not cut, or there is no such sheet. */
-function refusal({ answer, firstSheet = 1 }: BreakdownInput, floor: readonly FloorPiece[], mishap: Mishap) {
-  switch (mishap.kind) {
-    case 'spoiled': {
-      const there = new Set(floor.map(({ part }) => part))
-      const missing = mishap.parts.find((part) => !there.has(part))
-      return missing === undefined ? null : `${missing} is not cut yet, so it cannot be spoiled.`
-    }
-    case 'damaged': {
-      const last = firstSheet + copiesOf(answer).length - 1
-      const isThere = mishap.sheet >= firstSheet && mishap.sheet <= last
-      if (isThere) return null
-      const known = last < firstSheet ? 'none is laid out' : `they go from ${firstSheet} to ${last}`
-      return `There is no sheet ${mishap.sheet}; ${known}.`
-    }
-    case 'thickness':
-      return null
+/** Every sheet and piece that lies in the shop now and can be cut, damaged ones with the damage still on them. */
+export function atHandNow(input: BreakdownInput, progress: Progress): Result<PieceAtHand[]> {
+  const floor = floorAfter(input, progress)
+  if (!floor.ok) return floor
+  const before = input.atHand ?? new Map()
+  return good(floor.value.filter(isStillWood).map((piece) => pieceOf(piece, before)))
+}
+
+/** What was asked for when the cutting began: what is laid out, and what was cut before that. */
+function allRows({ cutList, cutBefore = [] }: BreakdownInput): CutRow[] {
+  const rows = new Map(cutList.rows.map((row) => [row.key, row]))
+  for (const row of cutBefore) {
+    const parts = [...(rows.get(row.key)?.parts ?? []), ...row.parts]
+    rows.set(row.key, { ...row, parts, quantity: parts.length })
   }
+  return [...rows.values()]
+}
+
+interface CutPart {
+  readonly part: PartId
+  /** Where it lies; not known of a part that was cut before the layouts were made. */
+  readonly piece?: FloorPiece
+}
+
+function partsCutBy(floor: readonly FloorPiece[], { cutBefore = [] }: BreakdownInput): CutPart[] {
+  const here = floor.flatMap((piece) => (piece.part === null ? [] : [{ part: piece.part, piece }]))
+  return [...cutBefore.flatMap(({ parts }) => parts.map((part) => ({ part }))), ...here]
+}
+
+/** Why parts cannot be spoiled: one of them is not cut yet. */
+function notCut(parts: readonly PartId[], floor: readonly FloorPiece[], input: BreakdownInput): string | null {
+  const there = new Set(partsCutBy(floor, input).map(({ part }) => part))
+  const missing = parts.find((part) => !there.has(part))
+  return missing === undefined
+    ? null
+    : `${input.marks.get(missing) ?? missing} is not cut yet, so it cannot be spoiled.`
 }
 
 /**
@@ -79,20 +112,19 @@ function refusal({ answer, firstSheet = 1 }: BreakdownInput, floor: readonly Flo
  * design no longer has is neither.
  */
 function sortedOut(
-  floor: readonly FloorPiece[],
+  parts: readonly CutPart[],
   before: readonly CutRow[],
   after: readonly CutRow[],
-  mishap: Mishap,
+  isLost: (part: PartId, piece?: FloorPiece) => boolean,
 ): { readonly cut: PartId[]; readonly lost: PartId[] } {
   const [was, is] = [rowOfPart(before), rowOfPart(after)]
-  const parts = floor.flatMap((piece) => (piece.part === null ? [] : [{ ...piece, part: piece.part }]))
   const cut: PartId[] = []
   const lost: PartId[] = []
-  for (const piece of parts) {
-    const [old, now] = [was.get(piece.part), is.get(piece.part)]
+  for (const { part, piece } of parts) {
+    const [old, now] = [was.get(part), is.get(part)]
     if (!old || !now) continue
-    if (isSameToTheSaw(old, now) && !isHit(piece, mishap)) cut.push(piece.part)
-    else lost.push(piece.part)
+    if (isSameToTheSaw(old, now) && !isLost(part, piece)) cut.push(part)
+    else lost.push(part)
   }
   return { cut, lost }
 }
@@ -105,33 +137,27 @@ function isSameToTheSaw(a: CutRow, b: CutRow): boolean {
   return a.material === b.material && a.length === b.length && a.width === b.width
 }
 
-function isHit(piece: FloorPiece & { readonly part: PartId }, mishap: Mishap): boolean {
-  if (mishap.kind === 'spoiled') return mishap.parts.includes(piece.part)
-  if (mishap.kind !== 'damaged' || piece.sheet !== mishap.sheet) return false
-  const { x: left, y: bottom, length: width, width: height } = piece
-  return rectsOverlap({ left, bottom, width, height }, mishap.rect)
-}
-
-function neededOf(rows: readonly CutRow[], cut: ReadonlySet<PartId>): CutRow[] {
+/** Rows with those of their parts that are wanted. */
+function splitRows(rows: readonly CutRow[], isWanted: (part: PartId) => boolean): CutRow[] {
   return rows.flatMap((row) => {
-    const parts = row.parts.filter((part) => !cut.has(part))
+    const parts = row.parts.filter(isWanted)
     return parts.length === 0 ? [] : [{ ...row, parts, quantity: parts.length }]
   })
 }
 
-/** Layouts and wishes that name sheets of the old job are not carried over; a bank is while it is still whole. */
+/** Layouts of the old job are not carried over; goals and pins are, and a bank is while it is still whole. */
 function jobOf(
-  { kerf, stages, firstCut, effort, seconds, seed, offcutLeast }: SheetJob,
-  { stock }: Stocked,
+  { kerf, stages, firstCut, effort, seconds, seed, offcutLeast, goals }: SheetJob,
+  stocked: Stocked,
   rows: readonly CutRow[],
   before: readonly CutRow[],
 ): SheetJob {
-  const kept = Object.entries({ stages, firstCut, effort, seconds, seed, offcutLeast })
+  const kept = Object.entries({ stages, firstCut, effort, seconds, seed, offcutLeast, goals })
   return {
     kerf,
     ...Object.fromEntries(kept.filter(([, value]) => value !== undefined)),
-    stock,
-    parts: jobParts(freed(rows, before), {}),
+    stock: stocked.stock,
+    parts: pinned(jobParts(freed(rows, before), {}), rows, stocked),
   }
 }
 

@@ -5,7 +5,14 @@ import type { Rect } from '../geometry/rect'
 /** What went wrong in the shop. */
 export type Mishap =
   | { readonly kind: 'spoiled'; readonly parts: readonly PartId[] }
-  /** On the sheet as it came: x along its length, y across from the corner of its first edges, mm. */
-  | { readonly kind: 'damaged'; readonly sheet: number; readonly rect: Rect }
+  | Damage
   /** A batch measures otherwise than the design had it: the rows that the design has with what was measured. */
   | { readonly kind: 'thickness'; readonly material: string; readonly rows: readonly CutRow[] }
+
+export interface Damage {
+  readonly kind: 'damaged'
+  /** A sheet by its number, with all that was cut from it; or one piece at hand by its name. */
+  readonly on: number | string
+  /** On the sheet as it came or the piece as it lies: x along its length, y across, from the corner of its first edges, mm. */
+  readonly rect: Rect
+}

@@ -19,12 +19,13 @@ function rectOn({ x, y, length, width }: Pick<Left, 'x' | 'y' | 'length' | 'widt
   return { left: settle(x - from.x), bottom: settle(y - from.y), width: length, height: width }
 }
 
-function cutsOf({ kind, takes, task, size, cuts }: Work, kerf: Mm): Rect[] {
+function cutsOf({ kind, takes, task, size, cuts, leaves }: Work, kerf: Mm): Rect[] {
   const isRip = task.direction === 'rip'
   const whole = isRip ? takes.width : takes.length
   const isPrepared = kind === 'trim' || kind === 'square'
+  const isBeyond = kind === 'away' && !(isRip ? leaves[0]!.y === takes.y : leaves[0]!.x === takes.x)
   return Array.from({ length: cuts }, (_, at): Rect => {
-    const from = isPrepared ? Math.max(0, settle(size - kerf)) : settle(at * (size + kerf) + size)
+    const from = isPrepared || isBeyond ? Math.max(0, settle(size - kerf)) : settle(at * (size + kerf) + size)
     const wide = settle(Math.min(isPrepared ? Math.min(kerf, size) : kerf, whole - from))
     return isRip
       ? { left: 0, bottom: from, width: takes.length, height: wide }

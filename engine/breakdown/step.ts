@@ -8,7 +8,8 @@ export interface Step {
   /** Sheets by number from 1, in the order of the layout with its copies counted out. */
   readonly sheets: readonly number[]
   readonly material: string
-  readonly kind: 'trim' | 'rip' | 'square' | 'crosscut' | 'rerip'
+  /** `away` frees what is clean of a damage; it is measured where the damage is. */
+  readonly kind: 'away' | 'trim' | 'rip' | 'square' | 'crosscut' | 'rerip'
   readonly tool: 'rail' | 'guides' | 'bench'
   readonly blade: 'rip' | 'crosscut'
   /** Of the blade. */
@@ -17,6 +18,8 @@ export interface Step {
   readonly hasAttachment: boolean
   /** What the guides or the stop are set to; null where a line is followed. */
   readonly setting: Mm | null
+  /** Whether it is set for this step; not where it stands already, nor where a line is followed. */
+  readonly isNewSetting: boolean
   /** The piece that is taken, as it is before the cut. */
   readonly takes: { readonly name: string; readonly length: Mm; readonly width: Mm }
   /** How many pieces are taken. */

@@ -1,9 +1,11 @@
 import type { MaterialId } from '../basics/id'
+import type { CutRow } from '../cutlist/row'
 import type { CutOrder, Material, Shop } from '../project/document'
 import type { SheetAnswer } from '../sheets/layout'
 import type { LengthDisplay } from '../units/length'
 import { cautionsFor, SHOP_CAUTIONS } from './cautions'
-import { effortOf, settingOf } from './minutes'
+import { type CutAway, worksOfCutAways } from './cutAway'
+import { effortOf, settingsOf } from './minutes'
 import { orderWorks } from './order'
 import { sketchOf } from './sketch'
 import type { Breakdown, Effort, Step, StepPiece } from './step'
@@ -15,6 +17,12 @@ import type { Left, Work } from './work'
 export interface BreakdownInput extends Laid {
   readonly shop: Shop
   readonly materials: Readonly<Record<MaterialId, Material>>
+  /** Damages that are cut away before anything else. */
+  readonly cutAways?: readonly CutAway[]
+  /** Rows with the parts that were cut before the layouts were made. */
+  readonly cutBefore?: readonly CutRow[]
+  /** Of which kind of sheet the pieces at hand are: the id of the stock that was bought, by the id of their stock. */
+  readonly kinds?: ReadonlyMap<string, string>
   /** How lengths are written in the words of a step; tenths of a millimetre when left out. */
   readonly display?: LengthDisplay
 }
@@ -28,9 +36,11 @@ export const TENTHS: LengthDisplay = { unit: 'mm', step: 0.1 }
 export function breakdownOf(input: BreakdownInput): Breakdown {
   const { order, proposed, compared, works, context } = planOf(input)
   const otherwise = order === 'sheet by sheet' ? 'setting by setting' : 'sheet by sheet'
+  const groups = alikeIn(works)
+  const isSetFor = settingsOf(groups.map(([first]) => first!))
   return {
     ...compared[order],
-    steps: alikeIn(works).map((alike, at, all) => stepOf(alike, stands(all, at), idOf(at), context)),
+    steps: groups.map((alike, at) => stepOf(alike, isSetFor[at]!, idOf(at), context)),
     ...{ order, proposed, compared },
     minutesOtherwise: compared[otherwise].minutes,
     cautions: works.length > 0 ? SHOP_CAUTIONS : [],
@@ -58,7 +68,8 @@ function planOf(input: BreakdownInput): Plan {
   const shop = { ...input.shop, kerf: input.job.kerf }
   const plans = bladesFor(input.answer).map((blade) => {
     const sheets = walksOf(input, blade).flatMap(tasksOfSheet)
-    const worksIn = (order: CutOrder) => orderWorks(sheets, shop, blade, order)
+    const away = worksOfCutAways(input.cutAways ?? [])
+    const worksIn = (order: CutOrder) => [...away, ...orderWorks(sheets, shop, blade, order)]
     const works = { 'sheet by sheet': worksIn('sheet by sheet'), 'setting by setting': worksIn('setting by setting') }
     const compared = {
       'sheet by sheet': effortOf(works['sheet by sheet'], shop),
@@ -96,14 +107,6 @@ function alikeIn(works: readonly Work[]): Work[][] {
   return [...groups.values()]
 }
 
-/** Whether the tool stands already as a step needs it. */
-function stands(all: readonly (readonly Work[])[], at: number): boolean {
-  const { tool } = all[at]![0]!
-  const setting = settingOf(all[at]![0]!)
-  const before = all.slice(0, at).findLast(([work]) => work!.tool === tool && work!.setting !== null)
-  return setting !== null && before !== undefined && settingOf(before[0]!) === setting
-}
-
 function likeness({ run, kind, tool, hasAttachment, blade, size, takes, cuts, leaves, task }: Work): string {
   const left = leaves.map(({ kind, length, width }) => `${kind} ${length} ${width}`).sort()
   return [run, kind, task.material, tool, hasAttachment, blade, size, takes.length, takes.width, cuts, ...left].join(
@@ -111,14 +114,14 @@ function likeness({ run, kind, tool, hasAttachment, blade, size, takes, cuts, le
   )
 }
 
-function stepOf(alike: readonly Work[], isSet: boolean, id: string, context: Context): Step {
+function stepOf(alike: readonly Work[], isNewSetting: boolean, id: string, context: Context): Step {
   const first = alike[0]!
   const { kind, tool, hasAttachment, blade, setting, task } = first
   const display = context.display ?? TENTHS
   const names = alike.map(({ takes }) => takes.name)
   const material = context.materials[task.material as MaterialId]
   return {
-    ...{ id, kind, tool, hasAttachment, blade, setting, material: task.material },
+    ...{ id, kind, tool, hasAttachment, blade, setting, isNewSetting, material: task.material },
     teeth: context.shop.blades[blade].teeth,
     sheets: [...new Set(alike.map((work) => work.task.sheet))].sort((a, b) => a - b),
     takes: { name: nameList(names), length: first.takes.length, width: first.takes.width },
@@ -126,7 +129,7 @@ function stepOf(alike: readonly Work[], isSet: boolean, id: string, context: Con
     cuts: alike.reduce((sum, { cuts }) => sum + cuts, 0),
     leaves: leavesOf(alike),
     write: alike.flatMap(({ leaves }) => leaves.flatMap(({ mark }) => (mark === null ? [] : [mark]))),
-    text: wordsOf(first, { names, isSet, display }),
+    text: wordsOf(first, { names, isNewSetting, display }),
     cautions: cautionsFor(first, { shop: context.shop, material, display }),
     sketch: sketchOf(first, context.shop.kerf),
   }

@@ -207,8 +207,9 @@ function childOf(held: Held, direction: 'rip' | 'crosscut', walk: SheetWalk): Ch
   const { piece, rough } = held
   const size = sizeOf(held)
   const common = { key: held.name, ...size, rough, part: null }
-  if (piece.kind === 'offcut' || piece.kind === 'waste')
-    return { ...common, kind: piece.kind, name: piece.kind, mark: null }
+  if (piece.kind === 'waste') return { ...common, kind: 'waste', name: 'waste', mark: null }
+  // What is kept is called by its own name from now on.
+  if (piece.kind === 'offcut') return { ...common, kind: 'offcut', name: held.name, mark: held.name }
   const isFinished = piece.kind === 'part' && isClean(rough)
   if (isFinished) {
     const { mark, part } = walk.dealt(piece)
@@ -223,7 +224,7 @@ function nameOf(held: Held, at: number, sheet: number): string {
   return /\d$/.test(stem) ? `${stem}${letter(at)}` : `${stem}${at + 1}`
 }
 
-function letter(at: number): string {
+export function letter(at: number): string {
   const last = String.fromCharCode(97 + (at % 26))
   return at < 26 ? last : letter(Math.floor(at / 26) - 1) + last
 }

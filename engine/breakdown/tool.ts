@@ -24,6 +24,7 @@ export function isWithin(size: Mm, { least, greatest }: Reach): boolean {
 export function gripFor(kind: Step['kind'], size: Mm | null, across: Mm, shop: Shop): Grip {
   const { guides, narrowRips, benchCrosscut } = shop
   switch (kind) {
+    case 'away':
     case 'trim':
       return RAIL
     case 'rip':

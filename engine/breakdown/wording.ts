@@ -3,20 +3,22 @@ import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
 import type { Work } from './work'
 
-/** What is said of a step besides its first work: how many pieces, which, and whether the setting stands already. */
+/** What is said of a step besides its first work: how many pieces, which, and whether it is set for it or stands already. */
 export interface Said {
   readonly names: readonly string[]
-  readonly isSet: boolean
+  readonly isNewSetting: boolean
   readonly display: LengthDisplay
 }
 
 /** The step in plain words. */
-export function wordsOf(work: Work, { names, isSet, display }: Said): string {
+export function wordsOf(work: Work, { names, isNewSetting, display }: Said): string {
   const size = formatWithUnit(work.size, display)
   const pieces = nameList(names)
   const from = names.length === 1 ? pieces : `each of ${pieces}`
   const times = work.cuts === 1 ? 'once' : `${work.cuts} times`
   switch (work.kind) {
+    case 'away':
+      return awayWords(work, size)
     case 'trim':
       return `Straighten one long edge of ${pieces} along the rail: take ${size} off. Mark this edge and measure from no other.`
     case 'square':
@@ -25,17 +27,27 @@ export function wordsOf(work: Work, { names, isSet, display }: Said): string {
     case 'rerip':
       if (work.setting === null)
         return `Mark ${size} from the clean edge at both ends and rip ${from} along the rail, ${times}.`
-      if (isSet) return `Guides as they are, ${size}: rip ${from}, ${times}.`
+      if (!isNewSetting) return `Leave both guides at ${size} and rip ${from}, ${times}.`
       return `Set both guides${work.hasAttachment ? ', attachment on,' : ''} to ${size} and rip ${from}, ${times}.`
     case 'crosscut':
       if (work.setting === null)
         return `Mark ${size} from the square end and crosscut ${from} along the rail, ${times}.`
-      return isSet
-        ? `Stop as it is, ${size}: crosscut ${from}, ${times}.`
-        : `Set the stop to ${size} and crosscut ${from}, ${times}.`
+      return isNewSetting
+        ? `Set the stop to ${size} and crosscut ${from}, ${times}.`
+        : `Leave the stop at ${size} and crosscut ${from}, ${times}.`
     default:
       return unreachable(work.kind)
   }
+}
+
+/** The damage is cut away along a line; what is clean lies on one side of it. */
+function awayWords({ takes, task, leaves }: Work, size: string): string {
+  const isRip = task.direction === 'rip'
+  const [clean] = leaves
+  const isBefore = isRip ? clean!.y === takes.y : clean!.x === takes.x
+  const from = isRip ? 'its first long edge, at both ends,' : 'its first end, at both edges,'
+  const side = isBefore ? 'beyond' : 'before'
+  return `Cut the damage away from ${takes.name}: mark ${size} from ${from} and ${isRip ? 'rip' : 'crosscut'} along the rail, the blade ${side} the line. ${clean!.name} is clean.`
 }
 
 /** `sheets 1 to 3 and 5`, `3a, 3b and 4a`, `rest of sheet 2`. */

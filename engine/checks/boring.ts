@@ -1,9 +1,10 @@
+import { counted } from '../basics/counted'
 import type { HoleRow, Recess } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
 import { boxOf, withRole } from './boards'
 import { about, type Checked, type Finding } from './finding'
-import { counted, sayIn } from './say'
+import { sayIn } from './say'
 
 const GEOMETRY = 'worked out from the boards'
 

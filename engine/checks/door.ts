@@ -1,10 +1,11 @@
+import { counted } from '../basics/counted'
 import { boardWeight } from '../breakdown/lift'
 import { hingesFor } from '../hardware/hardwareOf'
 import type { Part } from '../parts/part'
 import { inch, type Mm, settle } from '../units/length'
 import { withRole } from './boards'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
-import { beside, counted, sayIn } from './say'
+import { beside, sayIn } from './say'
 
 const HINGE_CHART = "a hinge maker's chart of hinges by door height and weight"
 /** The chart ends with five hinges; `hingesFor` says one more where it has no answer. */

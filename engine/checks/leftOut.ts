@@ -1,4 +1,5 @@
 import { unreachable } from '../basics/assert'
+import { counted } from '../basics/counted'
 import type { MaterialId, StockId } from '../basics/id'
 import type { CutRow } from '../cutlist/row'
 import type { Material, Project } from '../project/document'
@@ -11,7 +12,7 @@ import { kindsOf, type PartKind } from '../sheets/lot'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
 import type { Finding, Remedy } from './finding'
-import { counted, sayIn } from './say'
+import { sayIn } from './say'
 
 /** A design, and what the packer is asked for it. */
 export interface Asked {

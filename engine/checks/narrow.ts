@@ -1,8 +1,9 @@
+import { counted } from '../basics/counted'
 import { isWithin } from '../breakdown/tool'
 import type { Part } from '../parts/part'
 import type { Mm } from '../units/length'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
-import { beside, counted, sayIn } from './say'
+import { beside, sayIn } from './say'
 
 /** A narrower piece gives neither a rail nor a hand anything to hold. Common practice, no source. */
 const LEAST_HELD: Mm = 40

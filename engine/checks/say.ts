@@ -36,8 +36,3 @@ export function beside(value: Mm, limit: Mm, say: Say): readonly [string, string
   const shown = [say.length(value), say.length(limit)] as const
   return shown[0] === shown[1] ? [`${value.toFixed(2)} mm`, `${limit.toFixed(2)} mm`] : shown
 }
-
-/** `1 loose shelf`, `2 loose shelves`. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`
-}

@@ -38,13 +38,20 @@ const SPOKEN: Readonly<Record<LimitedField, string>> = {
 }
 
 /** The length itself if the field can take it; otherwise a message with the field, the value and the limit. */
-export function checkLength(field: LimitedField, value: Mm, display: LengthDisplay): Result<Mm> {
-  const { least, most } = LIMITS[field]
-  if (!Number.isFinite(value)) return bad(`${SPOKEN[field]} is not a number.`)
+export function checkLength(field: LimitedField | Limits, value: Mm, display: LengthDisplay): Result<Mm> {
+  const { spoken, least, most } = typeof field === 'string' ? { spoken: SPOKEN[field], ...LIMITS[field] } : field
+  if (!Number.isFinite(value)) return bad(`${spoken} is not a number.`)
   const shown = shownBeside(value, [least, most], display)
-  if (value < least) return bad(`${SPOKEN[field]} is ${shown}; it must be at least ${formatWithUnit(least, display)}.`)
-  if (value > most) return bad(`${SPOKEN[field]} is ${shown}; it can be at most ${formatWithUnit(most, display)}.`)
+  if (value < least) return bad(`${spoken} is ${shown}; it must be at least ${formatWithUnit(least, display)}.`)
+  if (value > most) return bad(`${spoken} is ${shown}; it can be at most ${formatWithUnit(most, display)}.`)
   return good(value)
+}
+
+/** The limits of a length that no project holds, in mm, and what it is called at the beginning of a sentence. */
+export interface Limits {
+  readonly spoken: string
+  readonly least: Mm
+  readonly most: Mm
 }
 
 /** A value that rounds to the very limit it breaks is shown to the hundredth, or the message would contradict itself. */

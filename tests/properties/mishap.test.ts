@@ -4,14 +4,14 @@ import { randomFrom } from '../../engine/basics/random'
 import { floorAfter, type Progress } from '../../engine/breakdown/floor'
 import { type Replan, replanAfter } from '../../engine/breakdown/mishap'
 import type { Mishap } from '../../engine/breakdown/mishapKinds'
-import { type BreakdownInput, worksOf } from '../../engine/breakdown/steps'
+import { type BreakdownInput, breakdownOf, worksOf } from '../../engine/breakdown/steps'
 import type { CutRow } from '../../engine/cutlist/row'
 import { type Rect, rectsOverlap, rightOf, topOf } from '../../engine/geometry/rect'
 import { checkJob } from '../../engine/sheets/check'
 import { packSheets } from '../../engine/sheets/pack'
 import { verify } from '../../engine/sheets/verify'
 import { settle } from '../../engine/units/length'
-import { SHOP } from '../engine/breakdown/sawyer'
+import { SHOP, weigh } from '../engine/breakdown/sawyer'
 import { randomTrees } from '../helpers/cut-trees'
 
 const cases = fc.record({
@@ -63,7 +63,11 @@ function mishapOf(input: BreakdownInput, done: Progress, drawn: Case): Mishap {
   const cut = floor.ok ? floor.value.flatMap(({ part }) => (part === null ? [] : [part])) : []
   if (drawn.mishap === 'spoiled') return { kind: 'spoiled', parts: cut.filter((_, at) => at % 3 === 0) }
   const { firstSheet = 1 } = input
-  return { kind: 'damaged', sheet: firstSheet, rect: drawn.damage }
+  const on = floor.ok && floor.value.find(({ sheet, x, y }) => sheet === firstSheet && x === 0 && y === 0)
+  // Somewhere on what lies at the first corner, so that it is on the sheet.
+  const { left, bottom, ...size } = drawn.damage
+  const [length, width] = on ? [on.length, on.width] : [1, 1]
+  return { kind: 'damaged', on: firstSheet, rect: { left: left % length, bottom: bottom % width, ...size } }
 }
 
 function replanned(input: BreakdownInput, drawn: Case) {
@@ -81,10 +85,13 @@ function partsOf(rows: readonly CutRow[]): string[] {
 }
 
 /** The new job packed, as the next thing to break down. */
-function packed(input: BreakdownInput, { job, cutList, atHand, firstSheet }: Replan): BreakdownInput {
+function packed(
+  input: BreakdownInput,
+  { job, cutList, atHand, firstSheet, cutAways, cutBefore, kinds }: Replan,
+): BreakdownInput {
   let looks = 0
   const answer = packSheets({ ...job, effort: 'quick' }, () => ++looks > 2)
-  return { ...input, job, answer, cutList, atHand, firstSheet }
+  return { ...input, job, answer, cutList, atHand, firstSheet, cutAways, cutBefore, kinds }
 }
 
 describe('a plan made again after a mishap', () => {
@@ -113,7 +120,7 @@ describe('a plan made again after a mishap', () => {
             sheet,
             place: { left: x, bottom: y, width: length, height: width },
           }))
-        const damage = mishap.kind === 'damaged' ? [{ sheet: mishap.sheet, place: mishap.rect }] : []
+        const damage = mishap.kind === 'damaged' ? [{ sheet: mishap.on, place: mishap.rect }] : []
         const others = [...taken, ...damage]
         for (const [at, piece] of plan.pieces.entries()) {
           const meets = [...others, ...plan.pieces.slice(at + 1)].filter((other) => {
@@ -140,6 +147,10 @@ describe('a plan made again after a mishap', () => {
         expect(there).toBe(plan.pieces.length)
         const next = packed(input, plan)
         expect(verify(next.job, next.answer)).toEqual([])
+        const { steps } = breakdownOf(next)
+        for (const step of steps) weigh(step, next.job.kerf)
+        const all = floorAfter(next, { done: new Set(steps.map(({ id }) => id)) })
+        expect(all.ok ? '' : all.message).toBe('')
         const works = [...worksOf(next).values()].flat()
         const whole = floorAfter(next, { done: new Set() })
         const ready = whole.ok ? whole.value.flatMap(({ part }) => (part === null ? [] : [part])) : []
@@ -162,11 +173,12 @@ describe('a plan made again after a mishap', () => {
         const next = packed(input, replanned(input, drawn).plan)
         const mishap = next.answer.sheets.length > 0 ? 'damaged' : 'spoiled'
         const { plan } = replanned(next, { ...drawn, mishap })
-        expect([...plan.cut, ...partsOf(plan.cutList.rows)].sort()).toEqual(partsOf(next.cutList.rows))
+        const wanted = partsOf([...next.cutList.rows, ...next.cutBefore!])
+        expect([...plan.cut, ...partsOf(plan.cutList.rows)].sort()).toEqual(wanted)
         const last = packed(next, plan)
         expect(verify(last.job, last.answer)).toEqual([])
-        const names = [...worksOf(last).values()].flat().map(({ task }) => `${task.sheet} ${task.name}`)
-        expect(names.every((name) => Number.parseInt(name, 10) >= plan.firstSheet)).toBe(true)
+        const first = plan.firstSheet - plan.cutAways.length
+        expect([...worksOf(last).values()].flat().every(({ task }) => task.sheet >= first)).toBe(true)
         for (const [id, { names: called }] of last.atHand!) {
           const stock = last.job.stock.find((each) => each.id === id)
           expect(called.length, id).toBe(stock?.quantity ?? 0)

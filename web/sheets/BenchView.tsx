@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
-import { type Breakdown, breakdownOf, formatLength, type Step } from '../../engine/index'
-import { goToBench, tick } from '../store/cutting'
+import { breakdownOf, counted, formatLength, type Step, settingsOf } from '../../engine/index'
+import { goToBench, handNow, tick } from '../store/cutting'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
@@ -8,7 +8,7 @@ import styles from './Bench.module.css'
 import { MishapForm } from './MishapForm'
 import { PiecePicture } from './PiecePicture'
 import { useAwake } from './useAwake'
-import { KINDS, TOOLS } from './words'
+import { piecesWords, sizeWords, TOOLS } from './words'
 
 /** What is being cut, one step at a time, large enough to be read beside the saw. */
 export function BenchView() {
@@ -22,6 +22,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
   const [isWrong, setWrong] = useState(false)
   const breakdown = useMemo(() => breakdownOf(cutting.input), [cutting.input])
   const { steps } = breakdown
+  const before = cutting.stepsBefore ?? 0
   const done = useMemo(() => new Set(cutting.done), [cutting.done])
   const [at, setAt] = useState(() => nextOpen(steps, done, 0))
   useAwake()
@@ -60,9 +61,12 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
     >
       <header className={styles.head}>
         <p>
-          {step ? `Step ${at + 1} of ${steps.length}` : 'All cut'} <small>{done.size} done</small>
+          {step ? `Step ${before + at + 1} of ${before + steps.length}` : 'The end'}{' '}
+          <small>
+            {before + done.size} of {before + steps.length} done
+          </small>
         </p>
-        <progress aria-label="Steps done" max={Math.max(1, steps.length)} value={done.size} />
+        <progress aria-label="Steps done" max={Math.max(1, before + steps.length)} value={before + done.size} />
         <Button onClick={() => dialog.current?.close()}>Leave the bench</Button>
       </header>
       <div className={styles.body}>
@@ -72,16 +76,21 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
         ) : step ? (
           <StepCard step={step} before={steps[at - 1]} cutting={cutting} isDone={done.has(step.id)} />
         ) : (
-          <AllCut cutting={cutting} breakdown={breakdown} open={steps.filter(({ id }) => !done.has(id)).length} />
+          <AllCut
+            cutting={cutting}
+            steps={before + steps.length}
+            open={steps.filter(({ id }) => !done.has(id)).length}
+          />
         )}
         {!isWrong && (
           <p className={styles.rest}>
-            {restWords(steps, done)}
+            {restWords(steps, done, piecesIn(cutting))}
             <Button look="plain" onClick={() => setWrong(true)}>
               Something went wrong
             </Button>
           </p>
         )}
+        {!isWrong && <AtHand cutting={cutting} />}
       </div>
       {!isWrong && (
         <footer className={styles.foot}>
@@ -115,17 +124,32 @@ function nextOpen(steps: readonly Step[], done: ReadonlySet<string>, from: numbe
   return at < 0 ? steps.length : at
 }
 
-/** What is left to do, in steps, settings and sheets. */
-export function restWords(steps: readonly Step[], done: ReadonlySet<string>): string {
-  const open = steps.filter(({ id }) => !done.has(id))
-  if (open.length === 0) return 'Nothing is left to cut.'
-  const settings = new Set(open.flatMap(({ tool, setting }) => (setting === null ? [] : [`${tool} ${setting}`]))).size
-  const sheets = new Set(open.flatMap((step) => step.sheets)).size
-  return `${count(open.length, 'step')} left, with ${count(settings, 'setting')}, on ${count(sheets, 'sheet')}.`
+/** The numbers of what is cut that are pieces of sheets and not sheets. */
+export function piecesIn({ input }: Cutting): ReadonlySet<number> {
+  const laid = input.answer.sheets.flatMap(({ stock, copies }) => Array.from({ length: copies }, () => stock))
+  const first = input.firstSheet ?? 1
+  const cutAways = input.cutAways ?? []
+  return new Set([
+    ...laid.flatMap((stock, at) => (input.atHand?.has(stock) ? [first + at] : [])),
+    ...cutAways.flatMap(({ sheet, isWhole }) => (isWhole ? [] : [sheet])),
+  ])
 }
 
-function count(number: number, noun: string): string {
-  return `${number} ${noun}${number === 1 ? '' : 's'}`
+/** What is left to do: steps, how often something is set, and what is taken up for it. */
+export function restWords(
+  steps: readonly Step[],
+  done: ReadonlySet<string>,
+  pieces: ReadonlySet<number> = new Set(),
+): string {
+  const isSet = settingsOf(steps)
+  const open = steps.filter(({ id }) => !done.has(id))
+  if (open.length === 0) return 'Nothing is left to cut.'
+  const settings = steps.filter(({ id }, at) => isSet[at] && !done.has(id)).length
+  const numbers = [...new Set(open.flatMap((step) => step.sheets))]
+  const count = numbers.filter((number) => pieces.has(number)).length
+  const sheets = numbers.length - count
+  const on = [...(sheets > 0 ? [counted(sheets, 'sheet')] : []), ...(count > 0 ? [counted(count, 'piece')] : [])]
+  return `${counted(open.length, 'step')} left, with ${counted(settings, 'setting')}, on ${on.join(' and ')}.`
 }
 
 function Told({ told }: { readonly told: readonly string[] }) {
@@ -138,6 +162,30 @@ function Told({ told }: { readonly told: readonly string[] }) {
         ))}
       </ul>
     </section>
+  )
+}
+
+/** What lies in the shop now, each by the name that is written on it; folded, since it is long. */
+function AtHand({ cutting }: { readonly cutting: Cutting }) {
+  const { display = { unit: 'mm', step: 0.1 } as const, materials } = cutting.input
+  const hand = useMemo(() => handNow(cutting), [cutting])
+  const names = new Map<string, string>(Object.values(materials).map(({ id, name }) => [id, name]))
+  const whole = hand.filter(({ isWhole }) => isWhole).length
+  const pieces = hand.length - whole
+  const things = [...(whole > 0 ? [counted(whole, 'sheet')] : []), ...(pieces > 0 ? [counted(pieces, 'piece')] : [])]
+  if (hand.length === 0) return null
+  return (
+    <details className={styles.hand}>
+      <summary>At hand: {things.join(' and ')}</summary>
+      <ul>
+        {hand.map(({ name, material, place }) => (
+          <li key={name}>
+            <strong>{name}</strong>, {names.get(material) ?? material},{' '}
+            <span className="frac">{sizeWords(place.width, place.height, display)}</span>
+          </li>
+        ))}
+      </ul>
+    </details>
   )
 }
 
@@ -154,7 +202,6 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
   const { takes, setting, leaves } = step
   const material = Object.values(materials).find(({ id }) => id === step.material)?.name ?? step.material
   const isNewBlade = before?.blade !== step.blade
-  const isNewSetting = before?.setting !== setting || before?.tool !== step.tool
   return (
     <article className={styles.card} data-step={step.id} data-done={isDone}>
       {isNewBlade && (
@@ -172,7 +219,7 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
         )}
         <span>
           {TOOLS[step.tool]}
-          {setting !== null && (isNewSetting ? ', set anew' : ', as it is set')}
+          {setting !== null && (step.isNewSetting ? ': set to this' : ': stands at this already, leave it')}
           {isDone && ', done'}
         </span>
       </p>
@@ -193,7 +240,7 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
       <ul className={styles.leaves} aria-label="It leaves">
         {leaves.map(({ kind, name, length, width, count: pieces }, at) => (
           <li key={at}>
-            {pieces} {KINDS[kind]} {kind === 'waste' ? '' : name}{' '}
+            {piecesWords({ kind, count: pieces })} {kind === 'waste' ? '' : name}{' '}
             <span className="frac">
               {say(length)} × {say(width)}
             </span>
@@ -211,11 +258,11 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
 
 interface AllCutProps {
   readonly cutting: Cutting
-  readonly breakdown: Breakdown
+  readonly steps: number
   readonly open: number
 }
 
-function AllCut({ cutting, breakdown, open }: AllCutProps) {
+function AllCut({ cutting, steps, open }: AllCutProps) {
   const parts = cutting.cutBefore.length + cutting.input.cutList.rows.reduce((sum, { quantity }) => sum + quantity, 0)
   return (
     <article className={styles.card}>
@@ -224,7 +271,7 @@ function AllCut({ cutting, breakdown, open }: AllCutProps) {
       </p>
       <p className={styles.text}>
         {open === 0
-          ? `${parts} parts are cut, in ${breakdown.steps.length} steps. Count them against the cut list before the blade comes out.`
+          ? `${counted(parts, 'part')} ${parts === 1 ? 'is' : 'are'} cut, in ${counted(steps, 'step')}. Count them against the cut list before the blade comes out.`
           : 'Go back to the steps that are not done yet.'}
       </p>
     </article>

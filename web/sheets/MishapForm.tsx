@@ -1,18 +1,26 @@
 import { useMemo, useState } from 'react'
-import { derive, type Material, type Mishap, type PartId, type Rect, valuesOf } from '../../engine/index'
-import { partsCut, planAgain } from '../store/cutting'
+import {
+  derive,
+  type LengthDisplay,
+  type Material,
+  type Mishap,
+  type PartId,
+  type Rect,
+  valuesOf,
+} from '../../engine/index'
+import { handNow, partsCut, planAgain } from '../store/cutting'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { LengthField } from '../ui/LengthField'
-import { NumberField } from '../ui/NumberField'
 import { Segments } from '../ui/Segments'
 import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
+import { sizeWords } from './words'
 
 const KINDS = [
   ['spoiled', 'A part is spoiled'],
-  ['damaged', 'A sheet is damaged'],
+  ['damaged', 'A board is damaged'],
   ['thickness', 'Another thickness'],
 ] as const
 type Kind = (typeof KINDS)[number][0]
@@ -92,42 +100,103 @@ function without(set: ReadonlySet<PartId>, part: PartId): ReadonlySet<PartId> {
   return new Set([...set].filter((each) => each !== part))
 }
 
-const SIDES = [
-  ['left', 'From its first end'],
-  ['bottom', 'From its first edge'],
-  ['width', 'Along the sheet'],
-  ['height', 'Across the sheet'],
-] as const
+/** What can be damaged: a piece that lies there, or a sheet with all that is cut from it. */
+interface Choice {
+  readonly on: number | string
+  readonly words: string
+  readonly length: number
+  readonly width: number
+}
 
 function Damaged({ cutting, isBusy, onMishap }: FormProps) {
-  const { display = { unit: 'mm', step: 0.1 } as const, firstSheet = 1, answer } = cutting.input
-  const last = firstSheet - 1 + answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
-  const [sheet, setSheet] = useState(firstSheet)
+  const { display = { unit: 'mm', step: 0.1 } as const } = cutting.input
+  const { pieces, sheets } = useMemo(() => choicesOf(cutting, display), [cutting, display])
+  const all = [...pieces, ...sheets]
+  const [picked, setPicked] = useState<Choice['on'] | undefined>(all[0]?.on)
   const [rect, setRect] = useState<Rect>({ left: 0, bottom: 0, width: 100, height: 100 })
+  const choice = all.find(({ on }) => on === picked) ?? all[0]
+  if (!choice) return <p>Nothing lies there that could be damaged.</p>
   return (
     <>
-      <p>Which sheet, and where? Measured as it came, from the corner of its first edges.</p>
-      <NumberField label="Sheet" value={sheet} least={firstSheet} most={last} isWhole onNumber={setSheet} />
-      {SIDES.map(([side, label]) => (
+      <p>What is damaged, and where? Measured on it as it lies, from the corner of its first edges.</p>
+      <label className={styles.pick}>
+        On
+        <select value={all.indexOf(choice)} onChange={(event) => setPicked(all[Number(event.currentTarget.value)]?.on)}>
+          <Choices label="At hand" all={all} choices={pieces} />
+          <Choices label="A sheet as it came, with all that is cut from it" all={all} choices={sheets} />
+        </select>
+      </label>
+      {sidesOf(choice).map(({ side, label, ...limits }) => (
         <LengthField
-          key={side}
+          key={`${choice.on} ${side}`}
           label={label}
           value={rect[side]}
           display={display}
-          field="left"
+          field={limits}
           onLength={(length) => {
-            if (length === 0 && (side === 'width' || side === 'height')) return 'What is damaged is larger than 0.'
             setRect({ ...rect, [side]: length })
             return null
           }}
         />
       ))}
-      <Button disabled={isBusy} onClick={() => onMishap({ kind: 'damaged', sheet, rect })}>
+      <Button disabled={isBusy} onClick={() => onMishap({ kind: 'damaged', on: choice.on, rect })}>
         Plan the rest anew
       </Button>
     </>
   )
 }
+
+interface ChoicesProps {
+  readonly label: string
+  readonly all: readonly Choice[]
+  readonly choices: readonly Choice[]
+}
+
+function Choices({ label, all, choices }: ChoicesProps) {
+  if (choices.length === 0) return null
+  return (
+    <optgroup label={label}>
+      {choices.map((choice) => (
+        <option key={choice.on} value={all.indexOf(choice)}>
+          {choice.words}
+        </option>
+      ))}
+    </optgroup>
+  )
+}
+
+/** A sheet that is not cut yet is a piece at hand; one that is cut can be told of as it came. */
+function choicesOf(cutting: Cutting, display: LengthDisplay) {
+  const hand = handNow(cutting)
+  const pieces = hand.map(({ name, place }): Choice => {
+    const { width: length, height: width } = place
+    return { on: name, words: `${name}, ${sizeWords(length, width, display)}`, length, width }
+  })
+  const there = new Set(hand.map(({ name }) => name))
+  const { job, answer, firstSheet = 1 } = cutting.input
+  const laid = answer.sheets.flatMap(({ stock, copies }) => Array.from({ length: copies }, () => stock))
+  const sheets = laid.flatMap((id, at): Choice[] => {
+    const stock = job.stock.find((each) => each.id === id)
+    const name = `sheet ${firstSheet + at}`
+    if (!stock || there.has(name) || cutting.input.atHand?.has(id)) return []
+    const { length, width } = stock
+    return [{ on: firstSheet + at, words: `${name}, ${sizeWords(length, width, display)}`, length, width }]
+  })
+  return { pieces, sheets }
+}
+
+/** The damage begins on the piece; what of it hangs over is not counted. */
+function sidesOf({ length, width }: Choice) {
+  const far = { least: LEAST_DAMAGE, most: 60_000 }
+  return [
+    { side: 'left', label: 'From its first end', spoken: 'The distance from the first end', least: 0, most: length },
+    { side: 'bottom', label: 'From its first edge', spoken: 'The distance from the first edge', least: 0, most: width },
+    { side: 'width', label: 'Along it', spoken: 'The length of the damage', ...far },
+    { side: 'height', label: 'Across it', spoken: 'The width of the damage', ...far },
+  ] as const
+}
+
+const LEAST_DAMAGE = 0.1
 
 /** The design follows the new thickness, as one undo step; then the rest is planned by what the design has now. */
 function Thickness({ cutting, isBusy, onMishap }: FormProps) {

@@ -1,13 +1,21 @@
 import { memo, useDeferredValue, useMemo, useState } from 'react'
-import { type Breakdown, type Derived, formatLength, type LengthDisplay, type Step } from '../../engine/index'
+import {
+  type Breakdown,
+  breakdownOf,
+  counted,
+  type Derived,
+  formatLength,
+  type LengthDisplay,
+  type Step,
+} from '../../engine/index'
 import { breakdownFor } from '../store/cutting'
-import { currentLayout } from '../store/state'
+import { type Cutting, currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { chosenParts } from '../tables/chosen'
 import { PiecePicture } from './PiecePicture'
 import styles from './Sheets.module.css'
-import { KINDS, TOOLS, timeWords } from './words'
+import { piecesWords, TOOLS, timeWords } from './words'
 
 /** The breakdown of the shown design: one thing to do after another. An old layout is never broken down. */
 export function StepsView() {
@@ -33,7 +41,26 @@ export function StepsView() {
   return <StepList breakdown={breakdown} derived={derived} />
 }
 
-function StepList({ breakdown, derived }: { readonly breakdown: Breakdown; readonly derived: Derived }) {
+/** The plan that was taken to the saw, which a change of the design leaves as it is. */
+export function CuttingSteps({ cutting }: { readonly cutting: Cutting }) {
+  const derived = useStore((state) => state.derived)
+  const breakdown = useMemo(() => breakdownOf(cutting.input), [cutting.input])
+  const done = useMemo(() => new Set(cutting.done), [cutting.done])
+  if (breakdown.steps.length === 0) return <p className={styles.words}>Nothing is left to cut.</p>
+  return <StepList breakdown={breakdown} derived={derived} done={done} before={cutting.stepsBefore ?? 0} />
+}
+
+interface StepListProps {
+  readonly breakdown: Breakdown
+  readonly derived: Derived
+  readonly done?: ReadonlySet<string>
+  /** How many steps of earlier plans are done: the numbers go on from there. */
+  readonly before?: number
+}
+
+const NONE_DONE: ReadonlySet<string> = new Set()
+
+function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0 }: StepListProps) {
   const selection = useStore((state) => state.selection)
   const [material, setMaterial] = useState('all')
   const { steps, cautions } = breakdown
@@ -72,7 +99,8 @@ function StepList({ breakdown, derived }: { readonly breakdown: Breakdown; reado
             <StepLine
               key={step.id}
               step={step}
-              number={at + 1}
+              number={cut + at + 1}
+              isDone={done.has(step.id)}
               isNewBlade={before?.blade !== step.blade}
               material={names.get(step.material) ?? step.material}
               display={derived.project.display}
@@ -88,19 +116,28 @@ function StepList({ breakdown, derived }: { readonly breakdown: Breakdown; reado
 function effortWords({ steps, settings, bladeChanges, minutes, minutesOtherwise, order }: Breakdown): string {
   const other = order === 'sheet by sheet' ? 'setting by setting' : 'sheet by sheet'
   const blades = bladeChanges === 1 ? 'one blade change' : `${bladeChanges} blade changes`
-  return `${steps.length} steps, ${settings} settings, ${blades}. Full sheets ${order}: about ${timeWords(minutes)} by the shop’s own minutes; ${other} ${timeWords(minutesOtherwise)}.`
+  return `${counted(steps.length, 'step')}, ${counted(settings, 'setting')}, ${blades}. This list goes ${order}: about ${timeWords(minutes)} by the shop’s own minutes. To go ${other} would take ${timeWords(minutesOtherwise)}.`
 }
 
 interface StepLineProps {
   readonly step: Step
   readonly number: number
+  readonly isDone: boolean
   readonly isNewBlade: boolean
   readonly material: string
   readonly display: LengthDisplay
   readonly isChosen: boolean
 }
 
-const StepLine = memo(function StepLine({ step, number, isNewBlade, material, display, isChosen }: StepLineProps) {
+const StepLine = memo(function StepLine({
+  step,
+  number,
+  isDone,
+  isNewBlade,
+  material,
+  display,
+  isChosen,
+}: StepLineProps) {
   const size = (length: number, width: number) => `${formatLength(length, display)} × ${formatLength(width, display)}`
   return (
     <li value={number} data-step={step.id} data-chosen={isChosen} className={isChosen ? styles.chosenStep : undefined}>
@@ -119,6 +156,7 @@ const StepLine = memo(function StepLine({ step, number, isNewBlade, material, di
         </div>
         <div>
           <p className={styles.say}>
+            {isDone && <strong>Done. </strong>}
             {isChosen && <span className={styles.unseen}>Selected: </span>}
             {step.text}
           </p>
@@ -128,7 +166,7 @@ const StepLine = memo(function StepLine({ step, number, isNewBlade, material, di
             {step.leaves.map(({ kind, length, width, count }, at) => (
               <span key={at}>
                 {at > 0 && ', '}
-                {count} {KINDS[kind]} <span className="frac">{size(length, width)}</span>
+                {piecesWords({ kind, count })} <span className="frac">{size(length, width)}</span>
               </span>
             ))}
           </p>

@@ -1,14 +1,37 @@
-import { type SheetJob, type Step, type StepPiece, type Taken, takenBy } from '../../engine/index'
+import {
+  counted,
+  formatLength,
+  formatWithUnit,
+  type LengthDisplay,
+  type Mm,
+  type SheetJob,
+  type Step,
+  type StepPiece,
+  type Taken,
+  takenBy,
+} from '../../engine/index'
 import type { Layout } from '../store/state'
 
 export const TOOLS: Record<Step['tool'], string> = { guides: 'guides', bench: 'bench', rail: 'rail' }
 
-export const KINDS: Record<StepPiece['kind'], string> = {
-  strip: 'strip',
-  part: 'part',
-  piece: 'to cut',
-  offcut: 'offcut to keep',
-  waste: 'waste',
+/** `2 strips`, `1 piece to cut further`, `2 pieces of waste`. */
+export function piecesWords({ kind, count }: Pick<StepPiece, 'kind' | 'count'>): string {
+  switch (kind) {
+    case 'strip':
+    case 'part':
+      return counted(count, kind)
+    case 'piece':
+      return `${counted(count, 'piece')} to cut further`
+    case 'offcut':
+      return `${counted(count, 'offcut')} to keep`
+    case 'waste':
+      return count === 1 ? 'waste' : `${count} pieces of waste`
+  }
+}
+
+/** `2440 × 1220 mm`. */
+export function sizeWords(length: Mm, width: Mm, display: LengthDisplay): string {
+  return `${formatLength(length, display)} × ${formatWithUnit(width, display)}`
 }
 
 /** `1 h 25 min`. */
@@ -20,8 +43,8 @@ export function timeWords(minutes: number): string {
 /** `9 sheets and 1 offcut`. */
 export function takenWords({ sheets, offcuts }: Taken): string {
   const words = [
-    ...(sheets > 0 || offcuts === 0 ? [`${sheets} ${sheets === 1 ? 'sheet' : 'sheets'}`] : []),
-    ...(offcuts > 0 ? [`${offcuts} ${offcuts === 1 ? 'offcut' : 'offcuts'}`] : []),
+    ...(sheets > 0 || offcuts === 0 ? [counted(sheets, 'sheet')] : []),
+    ...(offcuts > 0 ? [counted(offcuts, 'offcut')] : []),
   ]
   return words.join(' and ')
 }
@@ -32,7 +55,7 @@ export function countWords({ job, answer, isSettled }: Pick<Layout, 'job' | 'ans
   const words = takenWords(taken)
   const left = leftCount(answer)
   if (left > 0) {
-    return `${words}; ${left} ${left === 1 ? 'board is' : 'boards are'} on no sheet.${isSettled ? '' : ' Still looking for room.'}`
+    return `${words}; ${counted(left, 'board is', 'boards are')} on no sheet.${isSettled ? '' : ' Still looking for room.'}`
   }
   const search = searchWords(job)
   if (answer.proved) {

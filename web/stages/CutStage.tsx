@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react'
-import { breakdownOf } from '../../engine/index'
+import { counted } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
-import { StepsView } from '../sheets/StepsView'
-import { goToBench, startCutting, stopCutting } from '../store/cutting'
+import { CuttingSteps, StepsView } from '../sheets/StepsView'
+import { doneOf, goToBench, startCutting, stopCutting } from '../store/cutting'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
@@ -22,6 +22,7 @@ export function CutStage() {
 }
 
 function Cut() {
+  const cutting = useStore((state) => state.cutting)
   return (
     <div className={styles.cut}>
       <section className={styles.filled} aria-label="Sheets">
@@ -29,8 +30,8 @@ function Cut() {
         <SheetsView />
       </section>
       <section className={styles.filled} aria-label="Steps">
-        <h2>Steps</h2>
-        <StepsView />
+        <h2>{cutting ? 'Steps of what is being cut' : 'Steps'}</h2>
+        {cutting ? <CuttingSteps cutting={cutting} /> : <StepsView />}
       </section>
       <section aria-label="Shop and boards">
         <h2>Shop and boards</h2>
@@ -48,26 +49,63 @@ function CutTools() {
   const cutting = useStore((state) => state.cutting)
   const isReady = useStore((state) => currentLayout(state)?.isSettled && state.derived.cutList.rows.length > 0)
   const [isSure, setSure] = useState(false)
-  const total = useMemo(() => (cutting ? breakdownOf(cutting.input).steps.length : 0), [cutting])
+  const far = useMemo(() => cutting && doneOf(cutting), [cutting])
   return (
     <p className={styles.cutTools}>
       {cutting ? (
         <>
           <Button onClick={() => goToBench(true)}>
-            Go on cutting ({cutting.done.length} of {total} steps done)
+            {far!.steps === far!.of
+              ? `All is cut: look at the ${counted(far!.of, 'step')} again`
+              : `Go on cutting (${far!.steps} of ${far!.of} steps done)`}
           </Button>
           <Button look="plain" onClick={() => (isSure ? stopCutting() : setSure(true))} onBlur={() => setSure(false)}>
             {isSure ? 'Forget what is done, and plan from the design again' : 'Put this cutting away'}
           </Button>
         </>
       ) : (
-        <Button disabled={!isReady} onClick={startCutting}>
-          Start cutting
-        </Button>
+        <StartCutting isReady={isReady === true} />
       )}
       <Button look="plain" onClick={() => window.print()}>
         Print the steps
       </Button>
     </p>
+  )
+}
+
+/** Parts that lie on no sheet are told, and asked about, before the others are cut. */
+function StartCutting({ isReady }: { readonly isReady: boolean }) {
+  const unplaced = useStore((state) => currentLayout(state)?.answer.unplaced)
+  const rows = useStore((state) => state.derived.cutList.rows)
+  const [isAsked, setAsked] = useState(false)
+  const left = unplaced ?? []
+  const count = left.reduce((sum, { quantity }) => sum + quantity, 0)
+  if (!isReady || count === 0) {
+    return (
+      <Button disabled={!isReady} onClick={startCutting}>
+        Start cutting
+      </Button>
+    )
+  }
+  if (!isAsked) return <Button onClick={() => setAsked(true)}>Start cutting</Button>
+  const mark = new Map<string, string>(rows.map((row) => [row.key, `${row.mark} ${row.name}`]))
+  const lies = count === 1 ? 'lies' : 'lie'
+  return (
+    <span className={styles.unplaced} role="alert">
+      <strong>
+        {counted(count, 'part')} {lies} on no sheet and would not be cut:
+      </strong>
+      {left.map(({ part, quantity, reason }) => (
+        <span key={part}>
+          {quantity} of {mark.get(part) ?? part}: {reason}.
+        </span>
+      ))}
+      <span>
+        <Button onClick={startCutting}>Cut the others all the same</Button>
+        <Button look="plain" onClick={() => setAsked(false)}>
+          Not yet
+        </Button>
+      </span>
+    </span>
   )
 }

@@ -1,10 +1,12 @@
 import {
+  atHandNow,
   type Breakdown,
   type BreakdownInput,
   breakdownOf,
   type Derived,
   type Mishap,
   type PartId,
+  type PieceAtHand,
   type Progress,
   replanAfter,
   type SheetAnswer,
@@ -92,17 +94,29 @@ export async function planAgain(mishap: Mishap, hire: () => Hand): Promise<strin
   const progress: Progress = { done: new Set(cutting.done) }
   const plan = replanAfter(cutting.input, progress, mishap)
   if (!plan.ok) return plan.message
-  const { job, cutList, atHand, firstSheet, told, cut } = plan.value
+  const { job, told, cut, cutList, atHand, firstSheet, cutAways, cutBefore, kinds } = plan.value
   const answer = await packed(job, hire)
   if (typeof answer === 'string') return answer
   show({
     ...cutting,
-    input: { ...cutting.input, job, answer, cutList, atHand, firstSheet },
+    input: { ...cutting.input, job, answer, cutList, atHand, firstSheet, cutAways, cutBefore, kinds },
     done: [],
-    cutBefore: [...new Set([...cutting.cutBefore, ...cut])],
+    stepsBefore: doneOf(cutting).steps,
+    cutBefore: cutting.input.cutBefore ? cut : [...new Set([...cutting.cutBefore, ...cut])],
     told,
   })
   return null
+}
+
+/** How many steps are done, those of earlier plans counted, and how many there are with them. */
+export function doneOf({ done, stepsBefore = 0, input }: Cutting): { readonly steps: number; readonly of: number } {
+  return { steps: stepsBefore + done.length, of: stepsBefore + breakdownOf(input).steps.length }
+}
+
+/** The sheets and pieces that lie in the shop now and can be cut. */
+export function handNow({ input, done }: Cutting): readonly PieceAtHand[] {
+  const hand = atHandNow(input, { done: new Set(done) })
+  return hand.ok ? hand.value : []
 }
 
 /** The settled answer to a job, or why there is none. */
@@ -123,14 +137,16 @@ function packed(job: SheetJob, hire: () => Hand): Promise<SheetAnswer | string> 
   })
 }
 
-/** Marks of the parts that steps which are done have freed, so that one of them can be called spoiled. */
-export function partsCut({ input, done }: Cutting): { readonly part: PartId; readonly mark: string }[] {
+/** Marks of the parts that are cut, before this plan or by its steps that are done, so that one of them can be called spoiled. */
+export function partsCut({ input, done, cutBefore }: Cutting): { readonly part: PartId; readonly mark: string }[] {
   const isDone = new Set(done)
   const written = breakdownOf(input).steps.filter(({ id }) => isDone.has(id))
   const names = new Set(
     written.flatMap(({ leaves, write }) => (leaves.some(({ kind }) => kind === 'part') ? write : [])),
   )
-  return [...input.marks].flatMap(([part, mark]) => (names.has(mark) ? [{ part, mark }] : []))
+  // A plan that an earlier version made again does not know the sizes of what was cut before.
+  const before = new Set(input.cutBefore ? cutBefore : [])
+  return [...input.marks].flatMap(([part, mark]) => (names.has(mark) || before.has(part) ? [{ part, mark }] : []))
 }
 
 function show(cutting: Cutting): void {

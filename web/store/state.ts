@@ -60,6 +60,8 @@ export interface Cutting {
   readonly input: BreakdownInput
   /** The steps that are done, by id. */
   readonly done: readonly string[]
+  /** How many steps were done before the plan was last made anew. */
+  readonly stepsBefore?: number
   /** Parts that were cut before the plan was last made anew. */
   readonly cutBefore: readonly PartId[]
   /** What changed when the plan was last made anew, in plain words. */

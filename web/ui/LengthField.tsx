@@ -2,6 +2,7 @@ import { type KeyboardEvent, useEffect, useId, useState } from 'react'
 import { checkLength, formatLength, type LengthDisplay, type Mm, parseLength, type Result } from '../../engine/index'
 import styles from './Fields.module.css'
 
+/** A field of the project, or limits of its own. */
 export type LimitedField = Parameters<typeof checkLength>[0]
 
 export interface LengthFieldProps {

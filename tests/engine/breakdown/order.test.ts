@@ -45,7 +45,7 @@ describe('the order of cutting', () => {
     // 320 stays on the guides while the crosscut blade is in.
     expect(rips(plan).map((words) => words.split(' ')[0])).toEqual(['580', '400', '320'])
     expect(plan.steps.at(-1)).toMatchObject({ kind: 'rerip', setting: 320 })
-    expect(plan.steps.at(-1)!.text).toMatch(/^Guides as they are, 320 mm/)
+    expect(plan.steps.at(-1)!.text).toMatch(/^Leave both guides at 320 mm/)
   })
 
   it('begins with the blade that is changed less often where sheets begin differently', () => {
@@ -67,7 +67,7 @@ describe('the order of cutting', () => {
     )
     const guided = plan.steps.filter(({ tool }) => tool === 'guides')
     expect(guided.map(({ setting, sheets: on }) => `${setting} on ${on}`)).toEqual(['320 on 2', '320 on 1'])
-    expect(guided.at(-1)!.text).toMatch(/^Guides as they are/)
+    expect(guided.at(-1)!.text).toMatch(/^Leave both guides/)
   })
 
   it('says the teeth of the blade that is in', () => {

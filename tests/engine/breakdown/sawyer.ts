@@ -184,8 +184,8 @@ function take(floor: OnTheFloor[], { id, takes }: Step): void {
 }
 
 /** Pieces and kerfs are the whole piece; only the last cut of a piece may lie partly beyond its edge. */
-function weigh(step: Step, kerf: number): void {
-  const isRip = step.kind === 'trim' || step.kind === 'rip' || step.kind === 'rerip'
+export function weigh(step: Step, kerf: number): void {
+  const isRip = step.sketch.measuredFrom === 'edge'
   const along = ({ length, width }: { length: number; width: number }) => (isRip ? width : length)
   const across = ({ length, width }: { length: number; width: number }) => (isRip ? length : width)
   if (step.leaves.some((leaf) => across(leaf) !== across(step.takes)))

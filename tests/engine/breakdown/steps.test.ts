@@ -123,7 +123,7 @@ describe('the breakdown of a sheet', () => {
       'crosscut with the crosscut blade',
       'rip with the rip blade',
     ])
-    expect(plan.steps.map(({ write }) => write.join())).toEqual(['sheet 1', '', '1a', 'A'])
+    expect(plan.steps.map(({ write }) => write.join())).toEqual(['sheet 1', '', '1a,1b', 'A'])
   })
 
   it('takes the factory edges off a part that fills its sheet', () => {
@@ -230,7 +230,7 @@ describe('the parts on the sheets', () => {
       ['B-1', 'B1-BT'],
     ] as [PartId, string][])
     const { steps } = breakdownOf({ ...given, marks })
-    expect(steps.slice(-2).map(({ write }) => write)).toEqual([['B1-BT'], ['B1-LS', 'B1-RS']])
+    expect(steps.slice(-2).map(({ write }) => write)).toEqual([['B1-BT'], ['B1-LS', 'B1-RS', '1a3']])
   })
 })
 

@@ -1,0 +1,85 @@
+import { bad, good, type Result } from '../basics/result'
+import { type Rect, rectsOverlap, rightOf, topOf } from '../geometry/rect'
+import { formatWithUnit } from '../units/format'
+import { type Mm, settle } from '../units/length'
+import { isStillWood } from './atHand'
+import type { FloorPiece } from './floor'
+import type { Damage } from './mishapKinds'
+import { type BreakdownInput, TENTHS } from './steps'
+import { sizeWith } from './task'
+import { walksOf } from './walks'
+
+/** A damage where it lies: clipped to what it is on, and in the frame of the sheet of that piece. */
+export interface Placed {
+  /** As the maker calls what is damaged. */
+  readonly name: string
+  readonly sheet: number
+  /** Null when all that was cut from the sheet is meant. */
+  readonly piece: FloorPiece | null
+  readonly rect: Rect
+}
+
+/** Where a damage lies; refused where there is no such piece, and where nothing of it is on the piece. */
+export function placedDamage(input: BreakdownInput, floor: readonly FloorPiece[], damage: Damage): Result<Placed> {
+  const { display = TENTHS } = input
+  const found = typeof damage.on === 'number' ? sheetOf(input, damage.on) : pieceNamed(floor, damage.on)
+  if (!found.ok) return found
+  const { name, length, width, piece, sheet } = found.value
+  const { left, bottom, width: along, height: across } = damage.rect
+  const say = (size: Mm) => formatWithUnit(size, display)
+  const refused =
+    tooFar('distance from the first end', left, `${name} is ${say(length)} long`, length, say) ??
+    tooFar('distance from the first edge', bottom, `${name} is ${say(width)} wide`, width, say) ??
+    tooSmall('length of the damage', along, say) ??
+    tooSmall('width of the damage', across, say)
+  if (refused) return bad(refused)
+  const rect = clipped(damage.rect, length, width)
+  const [x, y] = piece ? [piece.x, piece.y] : [0, 0]
+  return good({ name, sheet, piece, rect: { ...rect, left: settle(rect.left + x), bottom: settle(rect.bottom + y) } })
+}
+
+/** Whether a piece on the floor is hit. */
+export function isHitBy({ sheet, piece, rect }: Placed, each: FloorPiece): boolean {
+  if (piece ? each !== piece : each.sheet !== sheet) return false
+  const { x: left, y: bottom, length: width, width: height } = each
+  return rectsOverlap({ left, bottom, width, height }, rect)
+}
+
+interface Found {
+  readonly name: string
+  readonly sheet: number
+  readonly length: Mm
+  readonly width: Mm
+  readonly piece: FloorPiece | null
+}
+
+function sheetOf(input: BreakdownInput, number: number): Result<Found> {
+  const walks = walksOf(input, 'rip')
+  const walk = walks.find(({ sheet }) => sheet === number)
+  if (walk) return good({ name: walk.name, sheet: number, ...sizeWith(walk.root, walk.rough), piece: null })
+  const [first, last] = [walks[0]?.sheet, walks.at(-1)?.sheet]
+  const known = first === undefined ? 'none is laid out' : `they go from ${first} to ${last}`
+  return bad(`There is no sheet ${number}; ${known}.`)
+}
+
+function pieceNamed(floor: readonly FloorPiece[], name: string): Result<Found> {
+  const piece = floor.find((each) => isStillWood(each) && each.name === name)
+  if (!piece) return bad(`There is no piece ${name} at hand.`)
+  const { sheet, length, width } = piece
+  return good({ name, sheet, length, width, piece })
+}
+
+function tooFar(field: string, value: Mm, extent: string, most: Mm, say: (size: Mm) => string): string | null {
+  if (value < 0) return `The ${field} is ${say(value)}; it must be at least ${say(0)}.`
+  return value >= most ? `The ${field} is ${say(value)}; ${extent}, so it must be less than that.` : null
+}
+
+function tooSmall(field: string, value: Mm, say: (size: Mm) => string): string | null {
+  return value > 0 ? null : `The ${field} is ${say(value)}; it must be more than ${say(0)}.`
+}
+
+function clipped(rect: Rect, length: Mm, width: Mm): Rect {
+  const { left, bottom } = rect
+  const [right, top] = [Math.min(length, rightOf(rect)), Math.min(width, topOf(rect))]
+  return { left, bottom, width: settle(right - left), height: settle(top - bottom) }
+}
