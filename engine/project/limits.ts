@@ -16,6 +16,7 @@ export const LIMITS = {
   sheetWidth: { least: 100, most: 6000 },
   kerf: { least: 0, most: 20 },
   trim: { least: 0, most: 200 },
+  frontSize: { least: 20, most: 4000 },
   small: { least: 0, most: 1000 },
 } as const satisfies Record<string, { least: Mm; most: Mm }>
 
@@ -34,6 +35,7 @@ const SPOKEN: Readonly<Record<LimitedField, string>> = {
   sheetWidth: 'The width of the sheet',
   kerf: 'The kerf',
   trim: 'The trim',
+  frontSize: 'The size of the front',
   small: 'The size',
 }
 

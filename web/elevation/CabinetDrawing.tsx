@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import type { DerivedCabinet, FrontFace, Mm } from '../../engine/index'
+import { childrenOf, type DerivedCabinet, type Front, type FrontFace, type Mm } from '../../engine/index'
 import styles from './Elevation.module.css'
 
 interface CabinetDrawingProps {
@@ -32,10 +32,10 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
     >
       {kick > 0 && <rect className={styles.kick} x={0} y={-kick} width={width} height={kick} />}
       <rect className={styles.carcass} x={0} y={-height} width={width} height={Math.max(0, height - kick)} />
+      {hasOpenPlace(built.cabinet.front) && <Shelves built={built} />}
       {built.fronts.map((front, at) => (
         <FrontDrawing key={at} front={front} mmPerPx={mmPerPx} />
       ))}
-      {built.fronts.length === 0 && <Shelves built={built} />}
       {isNamed && (
         <text className={styles.mark} x={6 * mmPerPx} y={-kick - 7 * mmPerPx} fontSize={12.5 * mmPerPx}>
           {built.mark}
@@ -75,10 +75,18 @@ function hingePath({ hinge, rect }: FrontFace, top: Mm, low: Mm, right: Mm): str
   return `M${free} ${top}L${hung} ${(top + low) / 2}L${free} ${low}`
 }
 
-/** What is seen of an open cabinet. */
+function hasOpenPlace(front: Front): boolean {
+  return front.kind === 'open' || front.kind === 'appliance' || childrenOf(front).some((one) => hasOpenPlace(one.front))
+}
+
+/** What is seen through open places: shelves from the front, and partitions on end. */
 function Shelves({ built }: { readonly built: DerivedCabinet }) {
   const shelves = built.parts.filter(({ role }) => role === 'fixedShelf' || role === 'adjustableShelf')
-  return shelves.map(({ id, placement, length }) => (
+  const partitions = built.parts.filter(({ role }) => role === 'partition')
+  const uprights = partitions.map(({ id, placement: { origin }, length, thickness }) => (
+    <rect key={id} className={styles.front} x={origin.x} y={-(origin.y + length)} width={thickness} height={length} />
+  ))
+  const lines = shelves.map(({ id, placement, length }) => (
     <line
       key={id}
       className={styles.front}
@@ -88,4 +96,5 @@ function Shelves({ built }: { readonly built: DerivedCabinet }) {
       y2={-placement.origin.y}
     />
   ))
+  return [...uprights, ...lines]
 }

@@ -9,6 +9,7 @@ import { useStore } from '../store/store'
 import { Beside } from './Beside'
 import { Cabinets } from './Cabinets'
 import { Dimensions } from './Dimensions'
+import { Dividers } from './Dividers'
 import styles from './Elevation.module.css'
 import { Guides, Handles, Slots, WrongHatch } from './Overlay'
 import { Tray } from './Tray'
@@ -100,6 +101,7 @@ export function Elevation({ beside }: ElevationProps) {
           <Cabinets mmPerPx={mmPerPx} />
           {gesture?.guides && <Guides guides={gesture.guides ?? NO_GUIDES} wall={wall} mmPerPx={mmPerPx} />}
           <Dimensions project={shown} wall={wall} chosen={chosen} mmPerPx={mmPerPx} onType={setTyping} />
+          {single && <Dividers project={shown} cabinet={single} mmPerPx={mmPerPx} />}
           {single && <Handles cabinet={single} mmPerPx={mmPerPx} />}
           {placing && (
             <Slots

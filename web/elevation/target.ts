@@ -10,6 +10,8 @@ export function targetOf(element: EventTarget | null): Target | null {
   if (handle) {
     return { kind: 'handle', id: handle.dataset.of as CabinetId, edge: handle.dataset.handle as Edge }
   }
+  const divider = element.closest<SVGElement>('[data-divider]')
+  if (divider) return { kind: 'divider', id: divider.dataset.of as CabinetId, path: divider.dataset.divider! }
   const cabinet = element.closest<SVGElement>('[data-cabinet]')
   if (cabinet) return { kind: 'cabinet', id: cabinet.dataset.cabinet as CabinetId }
   return { kind: 'wall' }

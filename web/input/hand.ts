@@ -27,6 +27,8 @@ export type Edge = 'left' | 'right' | 'top' | 'bottom'
 export type Target =
   | { readonly kind: 'cabinet'; readonly id: CabinetId }
   | { readonly kind: 'handle'; readonly id: CabinetId; readonly edge: Edge }
+  /** A dividing line of its front, by the path of the row or column before it: `1,0`. */
+  | { readonly kind: 'divider'; readonly id: CabinetId; readonly path: string }
   | { readonly kind: 'wall' }
   | { readonly kind: 'tray'; readonly cabinet: CabinetKind }
 
@@ -52,6 +54,7 @@ export type Hand =
   | { readonly kind: 'pressed'; readonly on: Target; readonly from: Spot }
   | { readonly kind: 'moving'; readonly grabbed: CabinetId; readonly ids: readonly CabinetId[]; readonly from: Spot }
   | { readonly kind: 'stretching'; readonly id: CabinetId; readonly edge: Edge; readonly from: Spot }
+  | { readonly kind: 'dividing'; readonly id: CabinetId; readonly path: string; readonly from: Spot }
   | { readonly kind: 'drawing'; readonly from: Spot }
   | { readonly kind: 'pulling'; readonly cabinet: CabinetKind }
 

@@ -1,4 +1,5 @@
 import { drawn, pulled } from './create'
+import { divided } from './divide'
 import {
   type Desk,
   type Hand,
@@ -45,6 +46,8 @@ function begunWith(on: Target, from: Spot, { selected }: Desk): Hand {
       return { kind: 'moving', grabbed: on.id, ids: selected.includes(on.id) ? selected : [on.id], from }
     case 'handle':
       return { kind: 'stretching', id: on.id, edge: on.edge, from }
+    case 'divider':
+      return { kind: 'dividing', id: on.id, path: on.path, from }
     case 'wall':
       return { kind: 'drawing', from }
     case 'tray':
@@ -61,6 +64,8 @@ function outcomeOf(hand: Hand, at: Spot, held: Held, desk: Desk): Outcome {
       return moved(hand, at, held, desk)
     case 'stretching':
       return stretched(hand, at, held, desk)
+    case 'dividing':
+      return divided(hand, at, held, desk)
     case 'drawing':
       return drawn(hand.from, at, held, desk)
     case 'pulling':
@@ -82,6 +87,7 @@ function clicked(on: Target, held: Held): Pick | null {
     case 'cabinet':
       return held.isAdding ? { kind: 'toggle', id: on.id } : { kind: 'one', id: on.id }
     case 'handle':
+    case 'divider':
       return null
     case 'wall':
       return held.isAdding ? null : { kind: 'nothing' }

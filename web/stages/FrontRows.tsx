@@ -1,8 +1,19 @@
-import type { Cabinet, Front, Interior, LengthDisplay } from '../../engine/index'
+import {
+  bankAt,
+  type Cabinet,
+  type Front,
+  frontGap,
+  frontPlaces,
+  graduatedHeights,
+  type Interior,
+  type LengthDisplay,
+  type Project,
+} from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
+import { FrontTree } from './FrontTree'
 import {
   bankOf,
   DRAWER_OVER,
@@ -14,6 +25,7 @@ import {
   MOST_DRAWERS,
   overDoor,
 } from './fronts'
+import styles from './Properties.module.css'
 import { common } from './shaping'
 
 interface FrontRowsProps {
@@ -25,7 +37,7 @@ const MOST_SHELVES = 20
 const OTHER = ['other', 'divided otherwise'] as const
 
 /** What closes the cabinets, and what is inside. */
-export function FrontRows({ cabinets, display }: FrontRowsProps) {
+export function FrontRows({ project, cabinets, display }: FrontRowsProps & { readonly project: Project }) {
   const actions = useStore((state) => state.actions)
   const name = common(cabinets, ({ front }) => frontName(front))
   function choose(next: FrontName) {
@@ -43,15 +55,60 @@ export function FrontRows({ cabinets, display }: FrontRowsProps) {
         onChoice={choose}
       />
       {name === 'bank' && <Bank cabinets={cabinets} />}
+      {name === 'bank' && <Step project={project} cabinets={cabinets} />}
       {(name === 'overDoor' || name === 'sink') && <OverDoor over={name} cabinets={cabinets} display={display} />}
+      {cabinets.length === 1 && <Divided project={project} cabinet={cabinets[0]!} />}
       {cabinets.every(({ front }) => hasSeveralFronts(front)) && <Grain cabinets={cabinets} />}
       <Inside cabinets={cabinets} />
     </>
   )
 }
 
+/** Row by row and column by column, folded away until it is wanted. */
+function Divided({ project, cabinet }: { readonly project: Project; readonly cabinet: Cabinet }) {
+  if (!['rows', 'columns', 'appliance'].includes(cabinet.front.kind)) return null
+  return (
+    <details className={styles.fixing}>
+      <summary>Rows and columns</summary>
+      <FrontTree project={project} cabinet={cabinet} />
+    </details>
+  )
+}
+
+/** By how much each drawer of a bank is taller than the one above it. */
+function Step({ project, cabinets }: { readonly project: Project; readonly cabinets: readonly Cabinet[] }) {
+  const actions = useStore((state) => state.actions)
+  const heightsOf = (cabinet: Cabinet) => frontPlaces(project, cabinet).map(({ rect }) => rect.height)
+  const stepOf = (cabinet: Cabinet) => {
+    const [, first, second] = heightsOf(cabinet)
+    return Math.round(((second ?? 0) - (first ?? 0)) * 100) / 100
+  }
+  return (
+    <LengthField
+      label="· Each taller by"
+      value={common(cabinets, stepOf)}
+      display={project.display}
+      field="small"
+      onLength={(step) => {
+        const edits = cabinets.map((cabinet) => {
+          const [height, ...rows] = heightsOf(cabinet)
+          const heights = graduatedHeights(rows.length, height ?? 0, frontGap(project, cabinet), step)
+          const front = step === 0 ? bankOf(rows.length) : bankAt(heights)
+          return {
+            fits: heights.every((one) => one > 0),
+            edit: { kind: 'setFront', ids: [cabinet.id], front } as const,
+          }
+        })
+        if (edits.some(({ fits }) => !fits)) return 'The step is too large: the topmost drawer would have no height.'
+        actions.commit({ kind: 'several', edits: edits.map(({ edit }) => edit) })
+        return null
+      }}
+    />
+  )
+}
+
 function hasSeveralFronts({ kind }: Front): boolean {
-  return kind === 'pair' || kind === 'rows'
+  return kind === 'pair' || kind === 'rows' || kind === 'columns'
 }
 
 /** Whether the figure of the wood goes on from one front to the next. */

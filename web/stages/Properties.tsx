@@ -41,7 +41,7 @@ export function Properties() {
       {!isFolded && (
         <>
           <Sizes project={project} cabinets={cabinets} />
-          <FrontRows cabinets={cabinets} display={project.display} />
+          <FrontRows project={project} cabinets={cabinets} display={project.display} />
           <BuildRows project={project} cabinets={cabinets} />
           <HowFixed cabinets={cabinets} project={project} />
         </>

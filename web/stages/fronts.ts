@@ -1,4 +1,4 @@
-import type { Front, FrontRow, Mm } from '../../engine/index'
+import { childrenOf, dividedInto, type Front, type FrontPath, type FrontRow, type Mm } from '../../engine/index'
 
 /** The fronts that can be picked by name; anything else was divided by hand. */
 export type FrontName =
@@ -11,6 +11,9 @@ export type FrontName =
   | 'overDoor'
   | 'sink'
   | 'bank'
+  | 'columns'
+  | 'falseFront'
+  | 'appliance'
   | 'other'
 
 export const FRONT_WORDS: readonly (readonly [FrontName, string])[] = [
@@ -23,6 +26,9 @@ export const FRONT_WORDS: readonly (readonly [FrontName, string])[] = [
   ['overDoor', 'drawer over doors'],
   ['sink', 'false front over doors'],
   ['bank', 'bank of drawers'],
+  ['columns', 'columns'],
+  ['falseFront', 'false front'],
+  ['appliance', 'niche for an appliance'],
 ]
 
 export function frontName(front: Front): FrontName {
@@ -30,15 +36,14 @@ export function frontName(front: Front): FrontName {
     case 'open':
     case 'pair':
     case 'drawer':
+    case 'columns':
+    case 'falseFront':
+    case 'appliance':
       return front.kind
     case 'door':
       return front.hinge === 'top' ? 'flap' : front.hinge === 'left' ? 'doorLeft' : 'doorRight'
     case 'rows':
       return rowsName(front.rows)
-    case 'columns':
-    case 'appliance':
-    case 'falseFront':
-      return 'other'
   }
 }
 
@@ -74,6 +79,11 @@ export function frontOf(name: FrontName, width: Mm): Front {
       return overDoor('falseFront', DRAWER_OVER, doorsFor(width))
     case 'flap':
       return { kind: 'door', hinge: 'top' }
+    case 'falseFront':
+    case 'appliance':
+      return leafOf(name, { kind: 'open' })
+    case 'columns':
+      return dividedInto('columns', [{ kind: 'door', hinge: 'left' }, bankOf(3)])
     case 'bank':
       return bankOf(3)
     case 'other':
@@ -99,4 +109,75 @@ export function overDoor(over: 'drawer' | 'falseFront', height: Mm, under: Front
 export function bankOf(count: number): Front {
   const drawer: FrontRow = { size: { kind: 'share', share: 1 }, front: { kind: 'drawer' } }
   return { kind: 'rows', rows: Array.from({ length: count }, () => drawer) }
+}
+
+/** What a row or a column can be by itself. */
+export type LeafName =
+  | 'open'
+  | 'doorLeft'
+  | 'doorRight'
+  | 'pair'
+  | 'flap'
+  | 'drawer'
+  | 'falseFront'
+  | 'appliance'
+  | 'rows'
+  | 'columns'
+
+export const LEAF_WORDS: readonly (readonly [LeafName, string])[] = [
+  ['open', 'open'],
+  ['doorLeft', 'door, hinged left'],
+  ['doorRight', 'door, hinged right'],
+  ['pair', 'pair of doors'],
+  ['flap', 'flap, hinged at its top'],
+  ['drawer', 'drawer'],
+  ['falseFront', 'false front'],
+  ['appliance', 'niche for an appliance'],
+  ['rows', 'divided into rows'],
+  ['columns', 'divided into columns'],
+]
+
+export function leafName(front: Front): LeafName {
+  if (front.kind !== 'door') return front.kind
+  return front.hinge === 'top' ? 'flap' : front.hinge === 'left' ? 'doorLeft' : 'doorRight'
+}
+
+/** A usual built-in oven (common practice, no source); the maker's drawing is what counts. */
+const OVEN = { kind: 'appliance', width: 560, height: 590, air: 45 } as const
+
+/** What was whole and is divided keeps what closed it, twice. */
+export function leafOf(name: LeafName, before: Front): Front {
+  switch (name) {
+    case 'doorLeft':
+      return { kind: 'door', hinge: 'left' }
+    case 'doorRight':
+      return { kind: 'door', hinge: 'right' }
+    case 'flap':
+      return { kind: 'door', hinge: 'top' }
+    case 'appliance':
+      return OVEN
+    case 'rows':
+    case 'columns':
+      if (before.kind === 'rows' || before.kind === 'columns') {
+        return dividedInto(
+          name,
+          childrenOf(before).map(({ front }) => front),
+        )
+      }
+      return dividedInto(name, [before, before])
+    default:
+      return { kind: name }
+  }
+}
+
+/** `Column 2, row 1`. */
+export function placeName(front: Front, path: FrontPath): string {
+  const words: string[] = []
+  let node = front
+  for (const at of path) {
+    words.push(`${node.kind === 'rows' ? 'row' : 'column'} ${at + 1}`)
+    node = childrenOf(node)[at]!.front
+  }
+  const text = words.join(', ')
+  return text.charAt(0).toUpperCase() + text.slice(1)
 }

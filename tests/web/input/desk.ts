@@ -35,6 +35,10 @@ export class Desk {
     this.history = begin(project)
   }
 
+  get present(): Project {
+    return this.history.present
+  }
+
   /** Presses on a cabinet at a distance from the left wall end. */
   press(mark: string, x: number, y = 300): this {
     return this.down({ kind: 'cabinet', id: idOf(mark) }, x, y)
@@ -42,6 +46,11 @@ export class Desk {
 
   pressEdge(mark: string, edge: Edge, x: number, y = 300): this {
     return this.down({ kind: 'handle', id: idOf(mark), edge }, x, y)
+  }
+
+  /** On the dividing line after the row or column at a path. */
+  pressDivider(mark: string, path: string, x: number, y = 300): this {
+    return this.down({ kind: 'divider', id: idOf(mark), path }, x, y)
   }
 
   pressWall(x: number, y: number): this {
