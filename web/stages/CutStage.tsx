@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react'
 import { counted } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
 import { CuttingSteps, StepsView } from '../sheets/StepsView'
-import { doneOf, goToBench, startCutting, stopCutting } from '../store/cutting'
+import { doneOf, goToBench, stopCutting } from '../store/cutting'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
@@ -10,6 +10,7 @@ import { MaterialRows } from './MaterialRows'
 import panels from './Panels.module.css'
 import { ShopRows } from './ShopRows'
 import styles from './Stages.module.css'
+import { StartCutting } from './StartCutting'
 
 /** Sheets to buy, the cuts in their order, and the shop they are made for. */
 export function CutStage() {
@@ -70,42 +71,5 @@ function CutTools() {
         Print the steps
       </Button>
     </p>
-  )
-}
-
-/** Parts that lie on no sheet are told, and asked about, before the others are cut. */
-function StartCutting({ isReady }: { readonly isReady: boolean }) {
-  const unplaced = useStore((state) => currentLayout(state)?.answer.unplaced)
-  const rows = useStore((state) => state.derived.cutList.rows)
-  const [isAsked, setAsked] = useState(false)
-  const left = unplaced ?? []
-  const count = left.reduce((sum, { quantity }) => sum + quantity, 0)
-  if (!isReady || count === 0) {
-    return (
-      <Button disabled={!isReady} onClick={startCutting}>
-        Start cutting
-      </Button>
-    )
-  }
-  if (!isAsked) return <Button onClick={() => setAsked(true)}>Start cutting</Button>
-  const mark = new Map<string, string>(rows.map((row) => [row.key, `${row.mark} ${row.name}`]))
-  const lies = count === 1 ? 'lies' : 'lie'
-  return (
-    <span className={styles.unplaced} role="alert">
-      <strong>
-        {counted(count, 'part')} {lies} on no sheet and would not be cut:
-      </strong>
-      {left.map(({ part, quantity, reason }) => (
-        <span key={part}>
-          {quantity} of {mark.get(part) ?? part}: {reason}.
-        </span>
-      ))}
-      <span>
-        <Button onClick={startCutting}>Cut the others all the same</Button>
-        <Button look="plain" onClick={() => setAsked(false)}>
-          Not yet
-        </Button>
-      </span>
-    </span>
   )
 }

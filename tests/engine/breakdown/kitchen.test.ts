@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { MaterialId } from '../../../engine/basics/id'
 import { floorAfter } from '../../../engine/breakdown/floor'
+import { settingsOf } from '../../../engine/breakdown/minutes'
 import { replanAfter } from '../../../engine/breakdown/mishap'
 import { type BreakdownInput, breakdownOf, worksOf } from '../../../engine/breakdown/steps'
 import { type Derived, derive } from '../../../engine/pipeline'
@@ -35,6 +36,12 @@ describe('the breakdown of the demonstration kitchen', () => {
   it('writes every mark once, on the step that frees the part', () => {
     const freed = STEPS.flatMap(({ write }) => write).filter((mark) => /^[BUT]\d+-/.test(mark))
     expect(freed.sort()).toEqual(marksOf(INPUT.cutList.rows))
+  })
+
+  it('counts settings alike for the plan and for its steps', () => {
+    const { settings } = breakdownOf(INPUT)
+    expect(settingsOf(STEPS).filter((isNew) => isNew).length).toBe(settings)
+    expect(STEPS.filter(({ isNewSetting }) => isNewSetting).length).toBe(settings)
   })
 
   it('cuts one setting for several cabinets in one step', () => {

@@ -7,6 +7,11 @@ describe('a length for a field', () => {
   it('is taken when it is within the limits', () => {
     expect(checkLength('width', 600, MM)).toEqual({ ok: true, value: 600 })
     expect(checkLength('width', 50, MM)).toEqual({ ok: true, value: 50 })
+    expect(checkLength({ spoken: 'The distance', least: 0, most: 1220 }, 1220, MM)).toEqual({ ok: true, value: 1220 })
+    expect(checkLength({ spoken: 'The distance', least: 0, most: 1220 }, 1221, MM)).toEqual({
+      ok: false,
+      message: 'The distance is 1221 mm; it can be at most 1220 mm.',
+    })
     expect(checkLength('left', 0, MM)).toEqual({ ok: true, value: 0 })
   })
 
