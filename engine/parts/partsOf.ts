@@ -29,10 +29,10 @@ export function partsOf(build: CabinetBuild, { method, materials }: Rules): Part
   })
 }
 
-/** `left-side`, `fixed-shelf-2`. */
+/** `left-side`, `fixed-shelf-2`; of several partitions the first is `partition`, as where there is one. */
 function placeOf({ role, number }: Board): string {
   const place = ROLE_NAMES[role].replaceAll(' ', '-')
-  return `${place}${SEVERAL.has(role) ? `-${number}` : ''}`
+  return `${place}${SEVERAL.has(role) || number > 1 ? `-${number}` : ''}`
 }
 
 function bankOf({ mark }: CabinetBuild, { run }: Board): PartBank | null {
