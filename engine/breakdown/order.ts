@@ -2,6 +2,7 @@ import type { CutOrder, Shop } from '../project/document'
 import type { Mm } from '../units/length'
 import { Bench } from './bench'
 import { linksOf } from './links'
+import { sequenceOf } from './sequence'
 import type { Task } from './task'
 import { gripFor } from './tool'
 import type { Work } from './work'
@@ -46,18 +47,9 @@ function sheetBySheet(ready: readonly Task[], shop: Shop): Task[][] {
   return [...besideAlike(full, shop).map((task) => [task]), ready.filter(({ isSheet }) => !isSheet)]
 }
 
-/** Sheets in their own order, save that one which needs a setting of the sheet before it comes first. */
+/** Sheets in an order in which many begin with the setting that the one before ended with. */
 function besideAlike(sheets: readonly Task[], shop: Shop): Task[] {
-  const waiting = sheets.map((task) => ({ task, sizes: [...settingsOf([task], 'guides', shop)] }))
-  const ordered: Task[] = []
-  let before: readonly Mm[] = []
-  while (waiting.length > 0) {
-    const at = waiting.findIndex(({ sizes }) => sizes.some((size) => before.includes(size)))
-    const [next] = waiting.splice(Math.max(0, at), 1)
-    before = next!.sizes
-    ordered.push(next!.task)
-  }
-  return ordered
+  return sequenceOf(sheets.map((task) => settingsOf([task], 'guides', shop))).map((at) => sheets[at]!)
 }
 
 /** The sizes of every batch: the one that is set already, then from the greatest down, then the one that the next begins with. */

@@ -38,7 +38,12 @@ export class Twig {
 /** What it takes to cut a board: sizes by their number in the count that all boards share. */
 export interface Handling {
   readonly widths: readonly number[]
+  /** How often the guides are set for this board by itself: its different rip widths. */
+  readonly setups: number
   readonly lengths: readonly number[]
+  /** What is cut off after a rip and a crosscut, by its size. */
+  readonly trims: readonly number[]
+  /** Parts among them. */
   readonly trimmed: number
   /** Boards that are cut alike have the same. */
   readonly pattern: number

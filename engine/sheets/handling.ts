@@ -12,6 +12,7 @@ export class HandlingCount implements Fuss {
   private readonly numbers = new Map<number, number>()
   private readonly widthSeen: number[] = []
   private readonly lengthSeen: number[] = []
+  private readonly trimSeen: number[] = []
   private readonly kindLength: number[]
   private readonly kindWidth: number[]
   private round = 0
@@ -25,23 +26,19 @@ export class HandlingCount implements Fuss {
 
   /** The cost of all cuts and settings of these boards. */
   of(boards: readonly Board[]): number {
-    const { widthSeen, lengthSeen } = this
+    const { widthSeen, lengthSeen, trimSeen } = this
     const round = ++this.round
     const patterns = new Set<number>()
     let cost = 0
     for (const board of boards) {
       board.handling ??= this.handlingOf(board)
       const { handling } = board
-      for (const width of handling.widths) {
-        cost += HANDLING.rips + (widthSeen[width] === round ? 0 : HANDLING.ripWidths)
-        widthSeen[width] = round
-      }
-      for (const length of handling.lengths) {
-        cost += lengthSeen[length] === round ? 0 : HANDLING.crosscutLengths
-        lengthSeen[length] = round
-      }
-      cost += HANDLING.trimmed * handling.trimmed
-      patterns.add(handling.pattern)
+      const { widths, setups, lengths, trims, trimmed, pattern } = handling
+      cost += HANDLING.rips * widths.length + HANDLING.setups * setups + HANDLING.trimmed * trimmed
+      cost += HANDLING.ripWidths * fresh(widths, widthSeen, round)
+      cost += HANDLING.crosscutLengths * fresh(lengths, lengthSeen, round)
+      cost += HANDLING.trimSizes * fresh(trims, trimSeen, round)
+      patterns.add(pattern)
     }
     return cost + HANDLING.patterns * patterns.size
   }
@@ -53,7 +50,10 @@ export class HandlingCount implements Fuss {
 
   cut(level: number, isRip: boolean): number {
     const mood = (this.round % MOODS) * MINDED
-    if (level > 2) return mood * HANDLING.trimmed
+    if (level > 2) {
+      const size = isRip ? this.width : this.length
+      return mood * (HANDLING.trimmed + (this.trimSeen[size] === this.round ? 0 : HANDLING.trimSizes))
+    }
     if (isRip) return mood * (HANDLING.rips + (this.widthSeen[this.width] === this.round ? 0 : HANDLING.ripWidths))
     return this.lengthSeen[this.length] === this.round ? 0 : mood * HANDLING.crosscutLengths
   }
@@ -61,17 +61,20 @@ export class HandlingCount implements Fuss {
   private handlingOf({ root }: Board): Handling {
     const widths: number[] = []
     const lengths: number[] = []
+    const trims: number[] = []
     let trimmed = 0
     const list = (twig: Twig, level: number) => {
       for (const piece of twig.pieces) {
-        if (level > 2) trimmed += piece.kind >= 0 ? 1 : 0
-        else if (twig.way === RIP) widths.push(this.numberOf(piece.width))
+        if (level > 2) {
+          trims.push(this.numberOf(twig.way === RIP ? piece.width : piece.length))
+          trimmed += piece.kind >= 0 ? 1 : 0
+        } else if (twig.way === RIP) widths.push(this.numberOf(piece.width))
         else lengths.push(this.numberOf(piece.length))
         if (piece.kind < 0) list(piece, level + 1)
       }
     }
     list(root, 1)
-    return { widths, lengths, trimmed, pattern: patternOf(root) }
+    return { widths, setups: new Set(widths).size, lengths, trims, trimmed, pattern: patternOf(root) }
   }
 
   private numberOf(size: number): number {
@@ -80,6 +83,17 @@ export class HandlingCount implements Fuss {
     this.numbers.set(size, this.numbers.size)
     return this.numbers.size - 1
   }
+}
+
+/** How many of these were not seen in this round; they are now. */
+function fresh(numbers: readonly number[], seen: number[], round: number): number {
+  let count = 0
+  for (const number of numbers) {
+    if (seen[number] === round) continue
+    seen[number] = round
+    count++
+  }
+  return count
 }
 
 /** A number that is the same for pieces that are cut alike, in whatever order. */

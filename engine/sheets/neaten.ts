@@ -5,7 +5,7 @@ import type { Saw } from './saw'
 import { Search } from './search'
 
 /** What one unit of handling costs beside a part without a place, in sheets (found by trial). */
-const UNIT = 0.003
+const UNIT = 0.002
 /** Of an offcut that was won before, so much is kept; the rest may go for fewer settings (found by trial). */
 const KEPT = 0.7
 

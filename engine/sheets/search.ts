@@ -22,6 +22,8 @@ const DEAR_TURN = 200
 /** Every so many turns, whatever is homeless then counts for so much more from there on (found by trial). */
 const PATIENCE = 100
 const IMPATIENCE = 0.02
+/** The same where a state has other costs, which it must not save by leaving parts homeless. */
+const STERN_IMPATIENCE = 0.1
 
 export function lookFor(lot: Lot, random: Random): Look {
   const nextBlink = () => Math.ceil(-Math.log(1 - random()) / BLINK)
@@ -86,14 +88,15 @@ export class Search {
       this.pool = poolBefore
     }
     this.late[at] = this.cost
-    if (!this.aside && this.turns % PATIENCE === 0) this.press()
+    if (this.turns % PATIENCE === 0) this.press()
     this.look.work += (this.aside ? DEAR_TURN : TURN) + this.boards.length + 4 * poolBefore.length
     return isKept
   }
 
   /** Parts that are homeless time and again become urgent, so that the search does not rest where they are left out. */
   private press(): void {
-    for (const kind of this.pool) this.urgency[kind]! += IMPATIENCE
+    const more = this.aside ? STERN_IMPATIENCE : IMPATIENCE
+    for (const kind of this.pool) this.urgency[kind]! += more
     this.cost = this.costNow()
   }
 

@@ -8,16 +8,28 @@ export interface Settings {
   readonly rips: number
   /** Different widths that the strips are ripped to. */
   readonly ripWidths: number
+  /** Different widths of strips on each sheet, summed: how often the guides are set where sheets are cut one by one. */
+  readonly setups: number
   /** Different lengths that strips are crosscut to. */
   readonly crosscutLengths: number
   /** Parts that are not done after a rip and a crosscut. */
   readonly trimmed: number
+  /** Different sizes that are cut off then. */
+  readonly trimSizes: number
   /** Different sheets; those that are cut alike are one. */
   readonly patterns: number
 }
 
 /** What cuts and settings cost beside each other (common practice, no source): setting a guide takes longest. */
-export const HANDLING = { rips: 2, ripWidths: 3, crosscutLengths: 2, trimmed: 1, patterns: 0.5 } as const
+export const HANDLING = {
+  rips: 2,
+  ripWidths: 3,
+  setups: 0.5,
+  crosscutLengths: 2,
+  trimmed: 1,
+  trimSizes: 0.5,
+  patterns: 0.5,
+} as const
 
 /** One number for all of it, in parts trimmed: the goal of few settings is a low one. */
 export function handlingCost(settings: Settings): number {
@@ -29,18 +41,26 @@ export function handlingCost(settings: Settings): number {
 export function settingsOf({ sheets }: SheetAnswer): Settings {
   const widths = new Set<number>()
   const lengths = new Set<number>()
-  let rips = 0
-  let trimmed = 0
+  const trims = new Set<number>()
+  let [rips, setups, trimmed] = [0, 0, 0]
   for (const { root, copies } of sheets) {
+    const own = new Set<number>()
     for (const { isRip, piece, level } of cutsIn(root, 1)) {
-      if (level > 2) trimmed += piece.kind === 'part' ? copies : 0
-      else if (isRip) {
+      if (level > 2) {
+        trimmed += piece.kind === 'part' ? copies : 0
+        trims.add(ticks(isRip ? piece.width : piece.length))
+      } else if (isRip) {
         rips += copies
-        widths.add(ticks(piece.width))
+        own.add(ticks(piece.width))
       } else lengths.add(ticks(piece.length))
     }
+    setups += copies * own.size
+    for (const width of own) widths.add(width)
   }
-  return { rips, ripWidths: widths.size, crosscutLengths: lengths.size, trimmed, patterns: sheets.length }
+  return {
+    ...{ rips, ripWidths: widths.size, setups, crosscutLengths: lengths.size },
+    ...{ trimmed, trimSizes: trims.size, patterns: sheets.length },
+  }
 }
 
 interface Cut {

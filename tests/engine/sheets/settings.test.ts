@@ -6,33 +6,35 @@ import { sheetCount } from '../../../engine/sheets/tally'
 import { verify } from '../../../engine/sheets/verify'
 import { aJob, aSheet, boards } from './yard'
 
+const NONE = { rips: 0, ripWidths: 0, setups: 0, crosscutLengths: 0, trimmed: 0, trimSizes: 0, patterns: 0 }
+
 describe('the settings of an answer', () => {
   it('are a rip width and a crosscut length for boards of one size, a rip a strip', () => {
     // 2440 holds 3 of 720 with their kerfs, so 5 boards are two strips.
     const answer = packSheets(aJob([boards('720 x 560 x 5')]))
-    expect(settingsOf(answer)).toEqual({ rips: 2, ripWidths: 1, crosscutLengths: 1, trimmed: 0, patterns: 1 })
+    expect(settingsOf(answer)).toEqual({ ...NONE, rips: 2, ripWidths: 1, setups: 1, crosscutLengths: 1, patterns: 1 })
   })
 
   it('count a part as trimmed that is narrower than its strip', () => {
     const parts = [boards('1500 x 1200 x 1'), boards('900 x 590 x 2')]
-    expect(settingsOf(packSheets(aJob(parts)))).toMatchObject({ rips: 1, trimmed: 2 })
+    expect(settingsOf(packSheets(aJob(parts)))).toMatchObject({ rips: 1, trimmed: 2, trimSizes: 1 })
   })
 
-  it('count each copy of a sheet, and its settings once', () => {
+  it('count each copy of a sheet, and widths that differ once', () => {
     const answer = packSheets(aJob([boards('2440 x 600 x 6')]))
-    expect(settingsOf(answer)).toEqual({ rips: 6, ripWidths: 1, crosscutLengths: 0, trimmed: 0, patterns: 1 })
+    expect(settingsOf(answer)).toEqual({ ...NONE, rips: 6, ripWidths: 1, setups: 3, patterns: 1 })
   })
 
   it('are none where nothing is cut', () => {
     const answer = packSheets(aJob([boards('2440 x 1220 x 1')]))
-    expect(settingsOf(answer)).toEqual({ rips: 0, ripWidths: 0, crosscutLengths: 0, trimmed: 0, patterns: 1 })
+    expect(settingsOf(answer)).toEqual({ ...NONE, patterns: 1 })
   })
 })
 
 describe('the cost of handling', () => {
-  it('adds up what is counted: two rips of one width, one length, a pattern', () => {
+  it('adds up what is counted: two rips of one width, a setup, one length, a pattern', () => {
     const answer = packSheets(aJob([boards('720 x 560 x 5')]))
-    expect(handlingCost(settingsOf(answer))).toBe(2 * 2 + 3 + 2 + 0 + 0.5)
+    expect(handlingCost(settingsOf(answer))).toBe(2 * 2 + 3 + 0.5 + 2 + 0 + 0.5)
   })
 })
 
