@@ -5,8 +5,8 @@ import { HandlingCount } from './handling'
 import type { JobGoal } from './job'
 import type { Lot } from './lot'
 import { neaten } from './neaten'
-import type { Plan } from './plan'
-import { type Programme, programmeOf, STEP_WORK } from './programme'
+import type { Known, Plan } from './plan'
+import { type Programme, programmeOf, STEP_WORK, type Underway } from './programme'
 import { type Saw, sawFor } from './saw'
 import { Search } from './search'
 import type { LinearSolver, SolverAtHand } from './solver'
@@ -25,12 +25,6 @@ const DIVES = 4
 const LONGER = 1.5
 /** Where the programme takes nearly as much as the sheets that are hoped for, rounding it leads nowhere. */
 const LEAST_SLACK = 0.05
-
-/** A plan, and the least number of sheets that any plan needs as far as is known. */
-export interface Known {
-  readonly plan: Plan
-  readonly bound: number
-}
 
 /**
  * Better and better plans: first fewer or cheaper sheets, as long as the bound leaves hope and the budget (rests looked
@@ -60,16 +54,19 @@ export function* improve(
   const before = best.plan
   const running = programmeFor(lot, best, programmeWork, solver)
   let step = running.next()
-  for (; !step.done; step = running.next()) {
-    if (step.value)
+  const lift = function* ({ bound }: Programme): Generator<Known> {
+    if (bound <= best.bound) return
+    best = { ...best, bound: Math.min(bound, best.plan.boards.length) }
+    yield best
+  }
+  for (; !step.done && !isBest(best.plan, lot, best.bound); step = running.next()) {
+    if (step.value) yield* lift(step.value)
+    if (step.value?.isEasy)
       yield* keep(divedFrom(saw, best, step.value, { dives: 1, work: EARLY_DIVE_SHARE * budget }, solver()!))
     yield null
   }
-  const programme = step.value
-  if (programme && programme.bound > best.bound) {
-    best = { ...best, bound: Math.min(programme.bound, best.plan.boards.length) }
-    yield best
-  }
+  const programme = step.done ? step.value : null
+  if (programme) yield* lift(programme)
   if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: DIVE_SHARE * budget }, solver()!))
   if (!isBest(best.plan, lot, best.bound)) {
     yield* keep(best.plan === before ? search : saveSheets(saw, best.plan, best.bound, budget))
@@ -84,16 +81,16 @@ export function* improve(
 /** The linear programme of a lot, where it can help and is not too large for the work that is left to it. */
 function* programmeFor(
   lot: Lot,
-  { plan, bound }: Known,
+  known: Known,
   work: number,
   solver: SolverAtHand,
-): Generator<Programme | null, Programme | null> {
-  if (plan.left.length > 0 || isBest(plan, lot, bound)) return null
+): Generator<Underway | null, Programme | null> {
+  if (known.plan.left.length > 0 || isBest(known.plan, lot, known.bound)) return null
   const patterns = patternsOf(lot)
   if (!patterns || patterns.steps * STEP_WORK > work) return null
   while (solver() === undefined) yield null
   const solve = solver()
-  return solve ? yield* programmeOf(lot, patterns, plan, LONGER * work, solve) : null
+  return solve ? yield* programmeOf(lot, patterns, known, LONGER * work, solve) : null
 }
 
 /** Searches for a sheet fewer, several times, from whole sheets that come near to what a programme takes in fractions. */

@@ -8,6 +8,12 @@ export interface Plan {
   readonly left: readonly number[]
 }
 
+/** A plan, and the least number of sheets that any plan needs as far as is known. */
+export interface Known {
+  readonly plan: Plan
+  readonly bound: number
+}
+
 /** So many parts are placed in all for a first plan, over its tries. */
 const PARTS_TRIED = 1500
 /** Only so many of the latest boards are looked at for a part in a first plan. */

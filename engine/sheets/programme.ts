@@ -1,6 +1,6 @@
 import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
 import type { Lot } from './lot'
-import type { Plan } from './plan'
+import type { Known } from './plan'
 import type { LinearSolver, Solved } from './solver'
 import type { Patterns } from './staged'
 
@@ -11,6 +11,12 @@ export interface Programme {
   readonly value: number
   /** The sheets that the programme takes last, the most taken first. */
   readonly taken: readonly WeighedSheet[]
+}
+
+/** What a programme knows on its way. */
+export interface Underway extends Programme {
+  /** What it takes in fractions may well be rounded to a sheet fewer than the plan has; said once. */
+  readonly isEasy: boolean
 }
 
 /** So many new sheets are looked for at each set of prices. */
@@ -31,17 +37,17 @@ const EASY_SLACK = 0.7
  * How many sheets the parts need at least when sheets may be cut in fractions, with every layout of so many directions
  * allowed: by column generation. At any prices of parts, what all parts cost, divided by what the best sheet is worth, is
  * a bound, so the search may end at any time. Yields null between steps; ends when the bound meets the plan, when the
- * programme says that it cannot, or when the work is spent. On the way it yields itself once, when what it takes in
- * fractions may well be rounded to a sheet fewer than the plan has. Sources: Gilmore and Gomory, Operations Research 9 (1961);
+ * programme says that it cannot, or when the work is spent. On the way it yields itself when the bound is lifted above
+ * `least`, or when it may be rounded. Sources: Gilmore and Gomory, Operations Research 9 (1961);
  * Farley, 'A note on bounding a class of linear programming problems', Operations Research 38 (1990); both from memory.
  */
 export function* programmeOf(
   lot: Lot,
   patterns: Patterns,
-  plan: Plan,
+  { plan, bound: least }: Known,
   work: number,
   solve: LinearSolver,
-): Generator<Programme | null, Programme> {
+): Generator<Underway | null, Programme> {
   const { boards } = plan
   const demand = lot.kinds.map(({ quantity }) => quantity)
   const columns = new Columns(demand)
@@ -53,6 +59,7 @@ export function* programmeOf(
   let isBrief = false
   let isCalm = true
   let isToBeRounded = true
+  let told = least
   const known = (): Programme => ({
     bound: Math.ceil(best - DUST),
     value: solved?.value ?? Infinity,
@@ -81,7 +88,9 @@ export function* programmeOf(
     isBrief = added > FEW && turn % THOROUGH_EVERY !== 0
     const isEasy = isToBeRounded && solved.value < boards.length - 1 - EASY_SLACK
     if (isEasy) isToBeRounded = false
-    yield isEasy ? known() : null
+    const isLifted = Math.ceil(best - DUST) > told
+    if (isLifted) told = Math.ceil(best - DUST)
+    yield isEasy || isLifted ? { ...known(), isEasy } : null
   }
   return known()
 }

@@ -38,7 +38,7 @@ function smallJob(seed: number): SheetJob {
 
 function programmeFor(lot: Lot): Programme {
   const plan = improvedBriefly(lot, firstPlan(lot), boundOf(lot), 1, 200_000)
-  return endOf(programmeOf(lot, patternsOf(lot)!, plan, 1e9, solve))
+  return endOf(programmeOf(lot, patternsOf(lot)!, { plan, bound: 0 }, 1e9, solve))
 }
 
 /** What a search comes to when it is left to its end. */
