@@ -63,5 +63,5 @@ function whyLeft({ material, stocks, depth }: Lot, { block, from }: PartKind, us
   if (from !== undefined) return `sheet ${from}, which it must come from, has no room for it`
   const there = stocks.reduce((sum, { quantity }) => sum + quantity, 0)
   if (block && used < there) return `its boards cannot be cut apart as one piece in ${depth} stages`
-  return `the ${there} ${there === 1 ? 'sheet' : 'sheets'} of ${material} that are there are used up`
+  return `${there === 1 ? `the one sheet of ${material} on hand is` : `all ${there} sheets of ${material} on hand are`} used up`
 }

@@ -4,9 +4,9 @@ import {
   type LengthDisplay,
   type Material,
   type Mishap,
+  materialsInOrder,
   type PartId,
   type Rect,
-  valuesOf,
 } from '../../engine/index'
 import { handNow, partsCut, planAgain } from '../store/cutting'
 import type { Cutting } from '../store/state'
@@ -202,7 +202,7 @@ const LEAST_DAMAGE = 0.1
 function Thickness({ cutting, isBusy, onMishap }: FormProps) {
   const actions = useStore((state) => state.actions)
   const { materials, display } = useStore((state) => state.shown)
-  const used = valuesOf<Material>(materials).filter(({ id }) => {
+  const used = materialsInOrder(materials).filter(({ id }) => {
     return cutting.input.cutList.rows.some(({ material }) => material === id)
   })
   const [chosen, setChosen] = useState(used[0]?.id)

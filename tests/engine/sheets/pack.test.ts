@@ -101,7 +101,7 @@ describe('the stock', () => {
   it('runs out, and what is left is named with its number', () => {
     const answer = sound(aJob([boards('2000 x 1000 x 5')], { stock: [aSheet({ quantity: 2 })] }))
     expect(answer.unplaced).toEqual([
-      { part: '2000 x 1000 x 5', quantity: 3, reason: 'the 2 sheets of ply that are there are used up' },
+      { part: '2000 x 1000 x 5', quantity: 3, reason: 'all 2 sheets of ply on hand are used up' },
     ])
     expect(answer.proved).toBe(false)
   })
