@@ -6,7 +6,7 @@ import { interferences } from '../../../engine/solids/interference'
 import { unseatedJoints } from '../../../engine/solids/seating'
 import { anyCabinet } from '../../helpers/cabinets'
 
-const CABINETS = 600
+const CABINETS = 5000
 
 /** `leftSide 1 in bottom 1: 12 mm3`, with the cabinet it happens in. */
 function told(seed: number, found: ReturnType<typeof interferences>): string[] {
