@@ -40,7 +40,7 @@ export function interiorOf(
   const drawers = drawersIn(cells, wholeBay(carcass))
   const free = freeStretch(cells)
   if (!free) {
-    report.stop(NO_HEIGHT)
+    report.stop(noHeight(cells))
     return { ...NOTHING, drawers }
   }
   const stretch = parted(free, carcass)
@@ -107,7 +107,15 @@ function columnsOf(
 
 const NO_SHELVES: ColumnShelves = { fixedShelves: 0, adjustableShelves: 0 }
 const NOTHING: Interior = { pieces: [], pins: [], drawers: [], niches: [] }
-const NO_HEIGHT = 'there are drawers from its bottom to its top, so shelves and partition are left out.'
+
+/** Why nothing else finds a place: what stands in all of the height. */
+function noHeight(cells: readonly Cell[]): string {
+  const has = (kind: Cell['front']['kind']) => cells.some(({ front }) => front.kind === kind)
+  const drawers = has('drawer') ? ['drawers'] : []
+  const what = [...drawers, ...(has('appliance') ? ['a niche for an appliance'] : [])].join(' and ')
+  const verb = has('drawer') ? 'are' : 'is'
+  return `there ${verb} ${what} from its bottom to its top, so shelves and partition are left out.`
+}
 
 function tellNoHeight({ from, to }: Interval, report: Report): void {
   report.stop(`there is ${report.say(to - from)} of height for shelves and partition; they are left out.`)
@@ -140,7 +148,7 @@ function filledBay(
   const run = freeStretch(cells)
   const free = run && besideLines(run, boards)
   const isWanted = counts.fixed + counts.adjustable > 0
-  if (isWanted && !free) report.stop(NO_HEIGHT)
+  if (isWanted && !free) report.stop(noHeight(cells))
   if (isWanted && free && !(free.to > free.from)) tellNoHeight(free, report)
   const isRoomy = free !== null && free.to > free.from
   const shelving = isRoomy ? shelvesOf(counts, free, [bay], obstacles, carcass, report) : NOTHING

@@ -66,6 +66,8 @@ export interface Outcome {
   readonly guides: readonly Guide[]
   /** What it is about: the cabinets that are selected when it is made. */
   readonly about: readonly CabinetId[]
+  /** What the undo step is called, where the edit alone does not say what the hand did. */
+  readonly label?: string
 }
 
 export const NO_OUTCOME: Outcome = { edit: null, words: null, guides: [], about: [] }
@@ -84,6 +86,8 @@ export interface Reply {
   readonly outcome: Outcome
   /** The edit to make now. */
   readonly commit: Edit | null
+  /** What its undo step is called; as the edit is called where it is left out. */
+  readonly label?: string
   readonly pick: Pick | null
   /** What to say now that it is over. */
   readonly said: string | null
