@@ -46,19 +46,23 @@ export function drawerBottomSize(outside: Mm, { drawerThickness, method: { drawe
 export interface DrawerPlace {
   readonly opening: Interval
   readonly bay: Interval
+  /** Of a box that is lower than its opening lets it be. */
+  readonly height?: Mm
+  /** From the front of other boxes to the front of this one. */
+  readonly setback?: Mm
 }
 
 /** The five boards of a drawer box, or none where no box fits. `rear` is the front of what lies behind it. */
 export function drawerBoxOf(
   number: number,
-  { opening, bay }: DrawerPlace,
+  { opening, bay, height: own, setback = 0 }: DrawerPlace,
   rear: Mm,
   carcass: Carcass,
   report: Report,
 ): Piece[] {
-  const front = insideFront(carcass)
+  const front = settle(insideFront(carcass) - setback)
   const width = boxWidth(settle(bay.to - bay.from), carcass)
-  const height = boxHeight(opening, carcass)
+  const height = Math.min(own ?? Number.POSITIVE_INFINITY, boxHeight(opening, carcass))
   const length = boxLength(settle(front - rear), carcass)
   if (!isWorthIt(number, { width, height, length }, carcass, report)) return []
   const { method, drawerThickness } = carcass

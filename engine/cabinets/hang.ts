@@ -1,4 +1,5 @@
 import { rightOf, topOf } from '../geometry/rect'
+import type { Front } from '../project/document'
 import type { MethodChoices } from '../project/method'
 import type { Mm } from '../units/length'
 import type { FrontFace } from './board'
@@ -30,4 +31,9 @@ export function hangOf({ hinge, rect }: FrontFace, { width, height, thickness, m
       // Uppers share their sides, never their tops.
       return topOf(rect) > height - thickness ? 'full overlay' : 'half overlay'
   }
+}
+
+/** Whether a front hangs on the upright at one side of its opening. */
+export function hingeEdge(front: Front, side: 'left' | 'right'): boolean {
+  return front.kind === 'pair' || (front.kind === 'door' && front.hinge === side)
 }

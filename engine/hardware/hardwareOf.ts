@@ -16,6 +16,7 @@ export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: R
   const rows: HardwareRow[] = [
     ...hingesOf(build, rules),
     { name: 'pair of flap stays', quantity: parts.filter(({ role }) => role === 'flap').length, length: null },
+    ...lidHardware(parts, rules),
     ...slidesFor(parts, rules),
     { name: 'shelf pin', quantity: pinsUnder(parts, rules), length: null },
     { name: 'leg', quantity: legsUnder(build, rules), length: null },
@@ -56,6 +57,19 @@ function hingesOf({ cabinet, fronts }: CabinetBuild, { method, materials }: Rule
     counts.set(hang, (counts.get(hang) ?? 0) + hinges)
   }
   return [...counts].map(([hang, quantity]) => ({ name: `${hang} hinge`, quantity, length: null }))
+}
+
+/** A lid hangs along its length, and stays hold it open. */
+function lidHardware(parts: readonly Part[], { materials }: Rules): HardwareRow[] {
+  const lids = parts.filter(({ role }) => role === 'lid')
+  const hinges = lids.reduce((sum, { length, width, thickness, material }) => {
+    const kg = ((length * width * thickness) / 1e9) * (materials[material]?.density ?? 0)
+    return sum + hingesFor(length, kg)
+  }, 0)
+  return [
+    { name: 'lid hinge', quantity: hinges, length: null },
+    { name: 'pair of lid stays', quantity: lids.length, length: null },
+  ]
 }
 
 /** A pair for every drawer box, as long as the box. */
