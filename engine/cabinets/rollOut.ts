@@ -22,10 +22,11 @@ export function hingeClearance({ frontThickness }: Pick<Carcass, 'frontThickness
 }
 
 /** The room between two uprights that is free for boxes when the doors before it stand open. */
-export function rollOutBay(bay: Bay, cells: readonly Cell[], carcass: Carcass): Interval {
+export function rollOutBay(bay: Bay, cells: readonly Cell[], carcass: Carcass): Bay {
   const clearance = hingeClearance(carcass)
   const hung = (side: 'left' | 'right') => cells.some(({ front }) => hingeEdge(front, side))
   return {
+    ...bay,
     from: settle(bay.from + (hung('left') ? clearance : 0)),
     to: settle(bay.to - (hung('right') ? clearance : 0)),
   }
