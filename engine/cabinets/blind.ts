@@ -1,19 +1,7 @@
 import type { Rect } from '../geometry/rect'
-import type { Front } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import type { FrontFace } from './board'
 import type { Carcass } from './carcass'
-
-/**
- * How wide the blind part of a corner must be at least: the run along the other wall stands before it, its doors before
- * that, and the pulls of both must pass.
- */
-export function blindWidthLeast(
-  { neighbour, pull }: Pick<Extract<Front, { kind: 'blind' }>, 'neighbour' | 'pull'>,
-  frontThickness: Mm,
-): Mm {
-  return settle(neighbour + frontThickness + pull)
-}
 
 /** The panel of the blind part, and the strip at its edge towards the middle of the cabinet that closes the corner. */
 export function blindFaces(rect: Rect, filler: Mm, carcass: Carcass): FrontFace[] {

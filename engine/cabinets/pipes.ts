@@ -18,15 +18,10 @@ export function pipesIn(back: Board, pipes: PipeWindow, carcass: Carcass, report
   const left = pipesLeft(pipes.width, carcass)
   const x = [left, left + pipes.width] as const
   const y = [pipes.bottom, pipes.bottom + pipes.height] as const
-  const window = notchOf(inBoard(back, room(x, y, [backFront(carcass) - carcass.backThickness, backFront(carcass)])))
-  if (!(window.length > 0 && window.width > 0)) return []
-  const least = Math.min(
-    window.x,
-    window.y,
-    settle(back.length - window.x - window.length),
-    settle(back.width - window.y - window.width),
-  )
-  if (least >= BACK_LEFT) return [window]
+  const cut = notchOf(inBoard(back, room(x, y, [backFront(carcass) - carcass.backThickness, backFront(carcass)])))
+  if (!(cut.length > 0 && cut.width > 0)) return []
+  const least = Math.min(cut.x, cut.y, settle(back.length - cut.x - cut.length), settle(back.width - cut.y - cut.width))
+  if (least >= BACK_LEFT) return [cut]
   report.stop(
     `the window for pipes would leave ${report.say(least)} of the back beside it; ${report.say(BACK_LEFT)} is the least, so it is left out.`,
   )
