@@ -98,6 +98,7 @@ export type {
 } from './project/method'
 export { type MethodFile, readMethod, writeMethod } from './project/methodFile'
 export { freeMethodId, isMethodFree, namersOf } from './project/methods'
+export { type NewKind, newKindName, READY, type ReadyName, startOf } from './project/ready'
 export { readProject, writeProject } from './project/schema'
 export { type Fit, fitOf } from './runs/fit'
 export { freeStretches, gapsBeside, inLanesOf } from './runs/neighbours'

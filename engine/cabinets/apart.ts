@@ -76,6 +76,8 @@ export const WAYS = {
   /** From bay to bay; the outer shelves go further than all of them together. */
   spread: 24,
   outermost: 300,
+  /** Between a lid and what it lies on. */
+  lidAhead: 100,
   nailer: 200,
   drawerLine: 100,
   plinth: 450,

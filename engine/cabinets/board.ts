@@ -10,6 +10,7 @@ export type BoardRole =
   | 'rightSide'
   | 'bottom'
   | 'top'
+  | 'lid'
   | 'frontStretcher'
   | 'backStretcher'
   | 'back'
@@ -18,6 +19,7 @@ export type BoardRole =
   | 'fixedShelf'
   | 'adjustableShelf'
   | 'partition'
+  | 'divider'
   | 'kickBoard'
   | 'plinthFront'
   | 'plinthBack'
@@ -25,6 +27,8 @@ export type BoardRole =
   | 'door'
   | 'flap'
   | 'falseFront'
+  | 'blindPanel'
+  | 'filler'
   | 'drawerFront'
   | 'drawerSide'
   | 'drawerBoxFront'
@@ -104,7 +108,7 @@ function goneAlong({ by, from, to }: Leg, apart: number): Vec3 {
 
 /** A door, a drawer front or a board that does not move, as seen from the room: in the cabinet's frame, x and y. */
 export interface FrontFace {
-  readonly kind: 'door' | 'drawer' | 'falseFront'
+  readonly kind: 'door' | 'drawer' | 'falseFront' | 'blindPanel' | 'filler'
   readonly hinge: 'left' | 'right' | 'top' | null
   readonly rect: Rect
 }

@@ -20,10 +20,13 @@ import { drawerBoxOf } from './drawerBox'
 import { facesOf, frontsOf } from './fronts'
 import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
+import { lidOf } from './lid'
 import { nailersOf } from './nailer'
 import { windowsIn } from './niche'
 import { cellsOf } from './openings'
+import type { Notch } from './operation'
 import { boardOf, type Piece } from './piece'
+import { pipesIn } from './pipes'
 import { type Report, reportOn } from './report'
 import { ROLE_NAMES } from './role'
 import { kickNotch, sidesOf, sideWidth } from './side'
@@ -52,15 +55,23 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
     report,
   )
   const faces = facesOf(cells, carcass)
-  const drawers = interior.drawers.flatMap((place, at) => {
+  const drawers = [...interior.drawers, ...interior.rollOuts].flatMap((place, at) => {
     return drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
   })
-  const pieces = [...shell, ...interior.pieces, ...frontsOf(faces, cabinet.isGrainRunning, carcass, report), ...drawers]
+  const fronts = frontsOf(
+    faces,
+    { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 },
+    carcass,
+    report,
+  )
+  const pieces = [...shell, ...interior.pieces, ...fronts, ...drawers]
   const boards = joined(pieces.filter((piece) => canBeCut(piece, report)))
+  const { pipes } = cabinet.interior
+  const pipesThrough = (back: Board) => (pipes ? pipesIn(back, pipes, carcass, report) : [])
   return {
     cabinet,
     mark,
-    boards: boards.map((board) => worked(board, interior, carcass)),
+    boards: boards.map((board) => worked(board, interior, pipesThrough, carcass)),
     fronts: faces.filter(({ rect }) => rect.width > 0 && rect.height > 0),
     problems: report.problems,
   }
@@ -75,6 +86,7 @@ function shellOf(carcass: Carcass, report: Report): Piece[] {
     ...(carcass.top === 'full' ? [topOf(carcass)] : stretchersOf(carcass, report)),
     ...(back ? [back] : []),
     ...nailersOf(carcass),
+    ...lidOf(carcass),
     ...toeKickOf(carcass),
   ]
 }
@@ -87,9 +99,17 @@ function isBefore({ role }: Piece, carcass: Carcass): boolean {
   return role !== 'backStretcher' || carcass.top === 'onEdge'
 }
 
-function worked(board: Board, { pins, niches }: Interior, carcass: Carcass): Board {
+function worked(
+  board: Board,
+  { pins, niches }: Interior,
+  pipesThrough: (back: Board) => Notch[],
+  carcass: Carcass,
+): Board {
   if (board.role === 'back') {
-    return { ...board, operations: [...board.operations, ...windowsIn(board, niches, carcass)] }
+    const windows = windowsIn(board, niches, carcass)
+    // Behind an appliance there is a window already.
+    const pipes = windows.length > 0 ? [] : pipesThrough(board)
+    return { ...board, operations: [...board.operations, ...windows, ...pipes] }
   }
   if (board.role !== 'leftSide' && board.role !== 'rightSide' && board.role !== 'partition') return board
   const notch = board.role === 'partition' ? null : kickNotch(carcass, board.role)

@@ -1,5 +1,6 @@
 import type { MaterialId } from '../basics/id'
-import type { Cabinet } from '../project/document'
+import type { Cabinet, Front } from '../project/document'
+import { childrenOf } from '../project/frontTree'
 import type { BuildMethod, JointDepth } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import type { Rules } from './build'
@@ -29,6 +30,9 @@ export interface Carcass {
   readonly isNotched: boolean
   readonly bottom: 'between' | 'under'
   readonly top: 'full' | 'flat' | 'onEdge'
+  readonly hasBackStretcher: boolean
+  /** Of the board that lies on the carcass; 0 where there is none. */
+  readonly lidThickness: Mm
   /** Of a full top. */
   readonly topOver: boolean
   /** Of a stretcher: across a flat one, up one on its edge; 0 with a full top. */
@@ -44,15 +48,17 @@ export function carcassOf(cabinet: Cabinet, { method, materials }: Rules, report
   const thickness = thicknessOf(method.carcassMaterial, 'carcass')
   const backThickness = method.back.kind === 'none' ? 0 : thicknessOf(method.backMaterial, 'back')
   const frontThickness = cabinet.front.kind === 'open' ? 0 : thicknessOf(method.frontMaterial, 'fronts')
-  const hasDrawers = JSON.stringify(cabinet.front).includes('"drawer"')
+  const hasDrawers = hasDrawerBoxes(cabinet)
   const drawerThickness = hasDrawers ? thicknessOf(method.drawerMaterial, 'drawer boxes') : 0
   const drawerBottomThickness = hasDrawers ? thicknessOf(method.drawerBottomMaterial, 'drawer bottoms') : 0
+  const baseTop = cabinet.kind === 'base' ? method.baseTop : ({ kind: 'full' } as const)
+  const lidThickness = baseTop.kind === 'lid' ? thicknessOf(method.frontMaterial, 'lid') : 0
   const areSizesGood = sizesAreGood(cabinet, report)
   if (thickness === null || backThickness === null || frontThickness === null) return null
-  if (drawerThickness === null || drawerBottomThickness === null || !areSizesGood) return null
+  if (drawerThickness === null || drawerBottomThickness === null || lidThickness === null) return null
+  if (!areSizesGood) return null
   const stands = KINDS_THAT_STAND.includes(cabinet.kind)
   const isNotched = stands && method.floor.kind === 'notched'
-  const baseTop = cabinet.kind === 'base' ? method.baseTop : ({ kind: 'full' } as const)
   return {
     width: settle(cabinet.width),
     height: settle(cabinet.height),
@@ -70,10 +76,20 @@ export function carcassOf(cabinet: Cabinet, { method, materials }: Rules, report
     // Sides that stand on the floor cannot stand on the bottom, so a notched carcass has its bottom between them.
     bottom: isNotched ? 'between' : method.bottom,
     top: baseTop.kind === 'full' ? 'full' : baseTop.kind === 'stretchersFlat' ? 'flat' : 'onEdge',
+    hasBackStretcher: baseTop.kind !== 'full' && baseTop.kind !== 'frontRail',
+    lidThickness,
     topOver: baseTop.kind === 'full' && method.top === 'over',
     stretcherWidth: baseTop.kind === 'full' ? 0 : settle(baseTop.width),
     isInset: method.frontMount === 'inset',
   }
+}
+
+/** Whether any front is drawn out on a box, or boxes stand behind the doors. */
+function hasDrawerBoxes({ front, interior }: Cabinet): boolean {
+  const hasBox = (node: Front): boolean =>
+    node.kind === 'drawer' || node.kind === 'pullOut' || childrenOf(node).some((child) => hasBox(child.front))
+  const inColumns = front.kind === 'columns' ? front.columns.map(({ shelves }) => shelves) : []
+  return hasBox(front) || [interior, ...inColumns].some((shelves) => (shelves?.rollOuts?.count ?? 0) > 0)
 }
 
 function thicknessIn(materials: Rules['materials'], id: MaterialId, what: string, report: Report): Mm | null {

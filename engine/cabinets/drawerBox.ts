@@ -1,6 +1,7 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
-import { forward, forwardAndOff } from './apart'
+import { forward, forwardAndOff, WAYS } from './apart'
+import type { Bay, Upright } from './bay'
 import { type Carcass, insideFront } from './carcass'
 import { drawerWay } from './fronts'
 import { type Piece, room, UNBANDED } from './piece'
@@ -45,20 +46,24 @@ export function drawerBottomSize(outside: Mm, { drawerThickness, method: { drawe
 /** The opening of a drawer: its height, and the bay that it runs in. */
 export interface DrawerPlace {
   readonly opening: Interval
-  readonly bay: Interval
+  readonly bay: Bay
+  /** Of a box that is lower than its opening lets it be. */
+  readonly height?: Mm
+  /** From the front of other boxes to the front of this one. */
+  readonly setback?: Mm
 }
 
 /** The five boards of a drawer box, or none where no box fits. `rear` is the front of what lies behind it. */
 export function drawerBoxOf(
   number: number,
-  { opening, bay }: DrawerPlace,
+  { opening, bay, height: own, setback = 0 }: DrawerPlace,
   rear: Mm,
   carcass: Carcass,
   report: Report,
 ): Piece[] {
-  const front = insideFront(carcass)
+  const front = settle(insideFront(carcass) - setback)
   const width = boxWidth(settle(bay.to - bay.from), carcass)
-  const height = boxHeight(opening, carcass)
+  const height = Math.min(own ?? Number.POSITIVE_INFINITY, boxHeight(opening, carcass))
   const length = boxLength(settle(front - rear), carcass)
   if (!isWorthIt(number, { width, height, length }, carcass, report)) return []
   const { method, drawerThickness } = carcass
@@ -77,7 +82,7 @@ export function drawerBoxOf(
       ...common,
       role: 'drawerSide',
       number: 2 * number - 1,
-      explode: off(-1, 0),
+      explode: off(-sidewaysShare(bay.left, left - bay.from, carcass), 0),
       box: side([left, inner[0]]),
       lie: 'onEdgeLookingRight',
     },
@@ -85,7 +90,7 @@ export function drawerBoxOf(
       ...common,
       role: 'drawerSide',
       number: 2 * number,
-      explode: off(1, 0),
+      explode: off(sidewaysShare(bay.right, bay.to - box.right, carcass), 0),
       box: side([inner[1], box.right]),
       lie: 'onEdgeLookingLeft',
     },
@@ -111,6 +116,12 @@ export function drawerBoxOf(
       ...drawerBottom(number, { width, length, left, low, rear: box.rear }, carcass),
     },
   ]
+}
+
+/** How far a side leaves its box, as a share of the usual way: towards a partition less than half way to the next box. */
+function sidewaysShare(upright: Upright, clearance: Mm, { thickness }: Carcass): number {
+  if (upright.role !== 'partition') return 1
+  return Math.min(1, Math.max(0, (clearance + thickness / 2 - 1) / WAYS.boxBoard))
 }
 
 function drawerBottom(

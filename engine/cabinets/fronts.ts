@@ -1,6 +1,7 @@
 import type { Rect } from '../geometry/rect'
 import { rightOf, topOf } from '../geometry/rect'
 import { forward, WAYS } from './apart'
+import { blindFaces } from './blind'
 import type { BoardRole, FrontFace, GrainRun } from './board'
 import { type Carcass, insideFront } from './carcass'
 import { type Cell, pairRects } from './openings'
@@ -14,7 +15,9 @@ const WIDEST_DOOR = 610
 export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
   return cells.flatMap(({ front, rect }): FrontFace[] => {
     if (front.kind === 'open' || front.kind === 'appliance') return []
-    if (front.kind === 'drawer' || front.kind === 'falseFront') return [{ kind: front.kind, hinge: null, rect }]
+    if (front.kind === 'drawer' || front.kind === 'pullOut') return [{ kind: 'drawer', hinge: null, rect }]
+    if (front.kind === 'falseFront') return [{ kind: 'falseFront', hinge: null, rect }]
+    if (front.kind === 'blind') return blindFaces(rect, front.filler, carcass)
     if (front.kind === 'door') return [{ kind: 'door', hinge: front.hinge, rect }]
     const [left, right] = pairRects(rect, carcass.method.fronts.gap)
     return [
@@ -30,16 +33,15 @@ export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
  */
 export function frontsOf(
   faces: readonly FrontFace[],
-  isGrainRunning: boolean,
+  { isGrainRunning, hasBoxes }: { readonly isGrainRunning: boolean; readonly hasBoxes: boolean },
   carcass: Carcass,
   report: Report,
 ): Piece[] {
-  const hasDrawers = faces.some(({ kind }) => kind === 'drawer')
-  const way = hasDrawers ? drawerWay(carcass) + WAYS.drawerFrontAhead : WAYS.front
+  const way = hasBoxes ? drawerWay(carcass) + WAYS.drawerFrontAhead : WAYS.front
   const runs = isGrainRunning ? runsOf(faces) : []
   const counts = new Map<BoardRole, number>()
   return faces.map((face, at): Piece => {
-    const isDoor = face.kind === 'door'
+    const isUpright = face.kind === 'door' || face.kind === 'blindPanel' || face.kind === 'filler'
     const role = roleOf(face)
     const number = (counts.get(role) ?? 0) + 1
     counts.set(role, number)
@@ -51,7 +53,7 @@ export function frontsOf(
       number,
       material: carcass.method.frontMaterial,
       box: frontRoom(face.rect, carcass),
-      lie: isDoor || runs[at]?.along === 'length' ? 'uprightLookingIn' : 'onEdgeLookingIn',
+      lie: isUpright || runs[at]?.along === 'length' ? 'uprightLookingIn' : 'onEdgeLookingIn',
       banded: { edges: 'all', thickness: carcass.method.banding.fronts },
       ...(runs[at] ? { run: runs[at] } : {}),
       explode: forward(way),
@@ -61,7 +63,7 @@ export function frontsOf(
 
 function roleOf({ kind, hinge }: FrontFace): BoardRole {
   if (kind === 'door') return hinge === 'top' ? 'flap' : 'door'
-  return kind === 'drawer' ? 'drawerFront' : 'falseFront'
+  return kind === 'drawer' ? 'drawerFront' : kind
 }
 
 /**

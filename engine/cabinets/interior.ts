@@ -5,17 +5,21 @@ import { partitionApart, STAYS } from './apart'
 import { type Bay, baysBetween, rearAt, type Stretch, wholeBay } from './bay'
 import { type PinRows, pinsUnder } from './boring'
 import { type Carcass, clearBottom, clearTop, clearWidth } from './carcass'
+import { dividersOf } from './divider'
 import type { DrawerPlace } from './drawerBox'
 import { type Niche, nicheBoardsOf, nicheIn } from './niche'
 import { type Cell, columnPosts, columnRects } from './openings'
 import { leftBayWidth, partitionOf } from './partition'
 import type { Piece } from './piece'
 import { type Report, SILENT } from './report'
+import { rollOutsIn } from './rollOut'
 import { drawerLineOf, type Shelving, shelvesOf } from './shelf'
 
 export interface Interior extends Shelving {
   /** The drawers' openings, narrowed by drawer lines, column by column from the bottom up. */
   readonly drawers: readonly DrawerPlace[]
+  /** Boxes behind doors; they are counted on from the drawers. */
+  readonly rollOuts: readonly DrawerPlace[]
   readonly niches: readonly Niche[]
 }
 
@@ -37,10 +41,13 @@ export function interiorOf(
   if (!isParted(cabinet, cells, carcass, report)) {
     return filledBay(wholeBay(carcass), cells, cabinet.interior, obstacles, carcass, report)
   }
+  if (cabinet.interior.rollOuts || cabinet.interior.dividers) {
+    report.mind('roll-outs and tray dividers stand in bays of their own, not beside a partition; they are left out.')
+  }
   const drawers = drawersIn(cells, wholeBay(carcass))
   const free = freeStretch(cells)
   if (!free) {
-    report.stop(NO_HEIGHT)
+    report.stop(noHeight(cells))
     return { ...NOTHING, drawers }
   }
   const stretch = parted(free, carcass)
@@ -56,14 +63,21 @@ export function interiorOf(
   const shelving = shelvesOf(counts, stretch, bays, obstacles, carcass, report)
   return {
     niches: [],
+    rollOuts: [],
     pieces: numbered([...lines, ...shelving.pieces, ...uprights]),
     pins: [...linePins(lines, wholeBay(carcass), carcass), ...shelving.pins],
-    drawers: drawers.map(({ opening, bay }) => ({ bay, opening: besideLines(opening, lines) })),
+    drawers: drawers.map((place) => ({ ...place, opening: besideLines(place.opening, lines) })),
   }
 }
 
+function isDrawn({ front }: Cell): boolean {
+  return front.kind === 'drawer' || front.kind === 'pullOut'
+}
+
 function drawersIn(cells: readonly Cell[], bay: Bay): DrawerPlace[] {
-  return cells.filter(({ front }) => front.kind === 'drawer').map(({ opening }) => ({ opening, bay }))
+  return cells.filter(isDrawn).map(({ front, opening }) => {
+    return { opening, bay, ...(front.kind === 'pullOut' ? { height: front.box } : {}) }
+  })
 }
 
 /** Columns: a board from the bottom to the top between each and the next, and in each its own shelves and drawers. */
@@ -83,7 +97,7 @@ function columnsOf(
     report.stop(
       `a column would be ${report.say(narrow.to - narrow.from)} clear between its boards; nothing is built inside.`,
     )
-    return { pieces: [], pins: [], drawers: [], niches: [] }
+    return NOTHING
   }
   if (interior.partition) report.mind('its columns are parted already, so the partition is left out.')
   const whole = { from: clearBottom(carcass), to: clearTop(carcass), hasLineBelow: false, hasLineAbove: false }
@@ -101,13 +115,22 @@ function columnsOf(
     pieces: numbered([...uprights, ...filled.flatMap(({ pieces }) => pieces)]),
     pins: filled.flatMap(({ pins }) => pins),
     drawers: filled.flatMap(({ drawers }) => drawers),
+    rollOuts: filled.flatMap(({ rollOuts }) => rollOuts),
     niches: filled.flatMap(({ niches }) => niches),
   }
 }
 
 const NO_SHELVES: ColumnShelves = { fixedShelves: 0, adjustableShelves: 0 }
-const NOTHING: Interior = { pieces: [], pins: [], drawers: [], niches: [] }
-const NO_HEIGHT = 'there are drawers from its bottom to its top, so shelves and partition are left out.'
+const NOTHING: Interior = { pieces: [], pins: [], drawers: [], rollOuts: [], niches: [] }
+
+/** Why nothing else finds a place: what stands in all of the height. */
+function noHeight(cells: readonly Cell[]): string {
+  const hasDrawers = cells.some(isDrawn)
+  const niches = cells.some(({ front }) => front.kind === 'appliance') ? ['a niche for an appliance'] : []
+  const what = [...(hasDrawers ? ['drawers'] : []), ...niches].join(' and ')
+  const verb = hasDrawers ? 'are' : 'is'
+  return `there ${verb} ${what} from its bottom to its top, so shelves and partition are left out.`
+}
 
 function tellNoHeight({ from, to }: Interval, report: Report): void {
   report.stop(`there is ${report.say(to - from)} of height for shelves and partition; they are left out.`)
@@ -133,30 +156,38 @@ function filledBay(
   report: Report,
 ): Interior {
   const boards = nicheBoardsOf(cells, bay, obstacles, carcass)
-  const drawers = drawersIn(cells, bay).map(({ opening }) => ({ bay, opening: besideLines(opening, boards) }))
+  const drawers = drawersIn(cells, bay).map((place) => ({ ...place, opening: besideLines(place.opening, boards) }))
   const niches = cells.flatMap((cell) => nicheIn(cell, bay, besideLines(cell.opening, boards), carcass, report))
   const under = linePins(boards, bay, carcass)
   const counts = countsOf(shelves)
   const run = freeStretch(cells)
   const free = run && besideLines(run, boards)
-  const isWanted = counts.fixed + counts.adjustable > 0
-  if (isWanted && !free) report.stop(NO_HEIGHT)
+  const dividers = shelves.dividers ?? 0
+  const isWanted = counts.fixed + counts.adjustable + dividers + (shelves.rollOuts?.count ?? 0) > 0
+  if (isWanted && !free) report.stop(noHeight(cells))
   if (isWanted && free && !(free.to > free.from)) tellNoHeight(free, report)
-  const isRoomy = free !== null && free.to > free.from
-  const shelving = isRoomy ? shelvesOf(counts, free, [bay], obstacles, carcass, report) : NOTHING
+  const common = { pins: under, drawers, niches }
+  if (!free || !(free.to > free.from)) return { ...NOTHING, ...common, pieces: numbered(boards) }
+  const { places: rollOuts, rest } = rollOutsIn(shelves, free, bay, cells, carcass, report)
+  const uprights = dividersOf(dividers, rest, bay, obstacles, carcass, report)
+  if (uprights.length > 0 && counts.fixed + counts.adjustable > 0) {
+    report.mind('tray dividers take the place of its shelves, so the shelves are left out.')
+  }
+  const shelving = uprights.length > 0 ? NOTHING : shelvesOf(counts, rest, [bay], obstacles, carcass, report)
   return {
-    pieces: numbered([...boards, ...shelving.pieces]),
+    ...common,
+    rollOuts,
+    pieces: numbered([...boards, ...uprights, ...shelving.pieces]),
     pins: [...under, ...shelving.pins],
-    drawers,
-    niches,
   }
 }
 
 function freeStretch(cells: readonly Cell[]): Interval | null {
   let best: Interval | null = null
   let run: Interval | null = null
-  for (const { front, opening } of cells) {
-    if (front.kind === 'drawer' || front.kind === 'appliance') run = null
+  for (const cell of cells) {
+    const { opening } = cell
+    if (isDrawn(cell) || cell.front.kind === 'appliance') run = null
     else run = run ? { from: run.from, to: opening.to } : opening
     if (run && (!best || run.to - run.from > best.to - best.from)) best = run
   }

@@ -42,7 +42,7 @@ export function nailersOf(carcass: Carcass): Piece[] {
     const explode = isBehind ? rearwardFirst(WAYS.nailerBehind) : downward(WAYS.nailer)
     pieces.push({ ...common, role: 'bottomNailer', box: box(low), explode })
   }
-  if (nailers.top && (isBehind || carcass.top !== 'onEdge')) {
+  if (nailers.top && (isBehind || carcass.top !== 'onEdge' || !carcass.hasBackStretcher)) {
     const explode = isBehind ? rearwardFirst(WAYS.nailerBehind) : upward(WAYS.nailer)
     pieces.push({ ...common, role: 'topNailer', box: box(high - nailers.width), explode })
   }

@@ -11,7 +11,7 @@ import type { Report } from './report'
 import { nicheBoardOf } from './shelf'
 
 /** What is left of a back around the window behind a niche, so that it still sits in its grooves. Common practice, no source. */
-const BACK_LEFT = 40
+export const BACK_LEFT = 40
 
 /** The room for an appliance, between the boards it stands on and under, in the cabinet's frame. */
 export interface Niche {

@@ -115,6 +115,7 @@ function whyNotBeside(front: Front, isFirst: boolean, isLast: boolean): string |
   switch (front.kind) {
     case 'open':
     case 'falseFront':
+    case 'blind':
       return null
     case 'door': {
       const hangs = front.hinge === 'top' || (front.hinge === 'left' ? isFirst : isLast)
@@ -123,6 +124,7 @@ function whyNotBeside(front: Front, isFirst: boolean, isLast: boolean): string |
     case 'pair':
       return 'is a pair of doors, and one of them would have no upright beside it'
     case 'drawer':
+    case 'pullOut':
       return 'is a drawer, and its slides would have no upright between the columns'
     case 'appliance':
       return 'is a niche for an appliance, and it would have no board beside it'

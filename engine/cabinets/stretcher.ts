@@ -14,7 +14,7 @@ export function rearStretcherRear(carcass: Carcass): Mm {
   return settle(sideRear(carcass) + (carcass.method.back.kind === 'rabbet' ? carcass.backThickness : 0))
 }
 
-/** The front and the back stretcher of a base, flat under the counter or standing on their edges. */
+/** The front and, but over a sink, the back stretcher of a base, flat under the counter or standing on their edges. */
 export function stretchersOf(carcass: Carcass, report: Report): Piece[] {
   const { thickness, depth, height, stretcherWidth, method } = carcass
   const isFlat = carcass.top === 'flat'
@@ -38,6 +38,7 @@ export function stretchersOf(carcass: Carcass, report: Report): Piece[] {
     lie: isFlat ? 'levelLookingDown' : 'onEdgeLookingOut',
     banded: UNBANDED,
   }
+  if (!carcass.hasBackStretcher) return [front]
   if (rear + 2 * deep <= depth) return [front, back]
   report.stop(
     `two stretchers of ${report.say(deep)} do not fit in the ${report.say(depth - rear)} from its back to its front; the back one is left out.`,

@@ -1,3 +1,4 @@
+import { blindFindings } from './blind'
 import { boringFindings } from './boring'
 import { carryingFindings } from './carrying'
 import { doorFindings } from './door'
@@ -13,6 +14,7 @@ export function cabinetFindings(checked: Checked): Finding[] {
   return [
     ...shelfFindings(checked),
     ...doorFindings(checked),
+    ...blindFindings(checked),
     ...drawerFindings(checked),
     ...hangingFindings(checked),
     ...boringFindings(checked),

@@ -147,7 +147,12 @@ function remedyFor(checked: Checked): Remedy | null {
   const { cabinet, mark, parts } = checked
   const { fixedShelves, adjustableShelves, partition } = cabinet.interior
   const isLoose = withRole(parts, 'adjustableShelf').length > 0
-  const fixed: Interior = { fixedShelves: fixedShelves + adjustableShelves, adjustableShelves: 0, partition }
+  const fixed: Interior = {
+    ...cabinet.interior,
+    fixedShelves: fixedShelves + adjustableShelves,
+    adjustableShelves: 0,
+    partition,
+  }
   const parted: Interior = { ...cabinet.interior, partition: { at: 0.5 } }
   const isSound = (interior: Interior) => holdsWith(interior, checked)
   const edit = (interior: Interior) => ({ kind: 'setInterior', ids: [cabinet.id], interior }) as const

@@ -1,4 +1,5 @@
 import type { CabinetBuild, Rules } from '../cabinets/build'
+import { type Hang, hangOf } from '../cabinets/hang'
 import type { Part } from '../parts/part'
 import { inch, type Mm } from '../units/length'
 
@@ -13,8 +14,9 @@ export interface HardwareRow {
 /** Hinges, stays, slides, shelf pins and legs of one cabinet. */
 export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: Rules): HardwareRow[] {
   const rows: HardwareRow[] = [
-    { name: 'hinge', quantity: hingesOn(parts, rules), length: null },
+    ...hingesOf(build, rules),
     { name: 'pair of flap stays', quantity: parts.filter(({ role }) => role === 'flap').length, length: null },
+    ...lidHardware(parts, rules),
     ...slidesFor(parts, rules),
     { name: 'shelf pin', quantity: pinsUnder(parts, rules), length: null },
     { name: 'leg', quantity: legsUnder(build, rules), length: null },
@@ -35,14 +37,39 @@ export function hingesFor(height: Mm, kg: number): number {
   return HINGES.find((row) => height <= row.to && kg < row.kg)?.hinges ?? HINGES.at(-1)!.hinges + 1
 }
 
-function hingesOn(parts: readonly Part[], { materials }: Rules): number {
-  return parts
-    .filter(({ role }) => role === 'door' || role === 'flap')
-    .reduce((sum, { role, length, width, thickness, material }) => {
-      const kg = ((length * width * thickness) / 1e9) * (materials[material]?.density ?? 0)
-      // A flap hangs along its width.
-      return sum + hingesFor(role === 'flap' ? width : length, kg)
-    }, 0)
+/** By how they sit on their boards, in the order of the doors. */
+function hingesOf({ cabinet, fronts }: CabinetBuild, { method, materials }: Rules): HardwareRow[] {
+  const { thickness = 0, density = 0 } = materials[method.frontMaterial] ?? {}
+  const hung = {
+    width: cabinet.width,
+    height: cabinet.height,
+    thickness: materials[method.carcassMaterial]?.thickness ?? 0,
+    mount: method.frontMount,
+  }
+  const counts = new Map<Hang, number>()
+  for (const face of fronts) {
+    if (face.kind !== 'door') continue
+    const { width, height } = face.rect
+    const kg = ((width * height * thickness) / 1e9) * density
+    // A flap hangs along its width.
+    const hinges = hingesFor(face.hinge === 'top' ? width : height, kg)
+    const hang = hangOf(face, hung)
+    counts.set(hang, (counts.get(hang) ?? 0) + hinges)
+  }
+  return [...counts].map(([hang, quantity]) => ({ name: `${hang} hinge`, quantity, length: null }))
+}
+
+/** A lid hangs along its length, and stays hold it open. */
+function lidHardware(parts: readonly Part[], { materials }: Rules): HardwareRow[] {
+  const lids = parts.filter(({ role }) => role === 'lid')
+  const hinges = lids.reduce((sum, { length, width, thickness, material }) => {
+    const kg = ((length * width * thickness) / 1e9) * (materials[material]?.density ?? 0)
+    return sum + hingesFor(length, kg)
+  }, 0)
+  return [
+    { name: 'lid hinge', quantity: hinges, length: null },
+    { name: 'pair of lid stays', quantity: lids.length, length: null },
+  ]
 }
 
 /** A pair for every drawer box, as long as the box. */

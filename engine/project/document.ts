@@ -89,8 +89,15 @@ export type Front =
   | { readonly kind: 'door'; readonly hinge: 'left' | 'right' | 'top' }
   | { readonly kind: 'pair' }
   | { readonly kind: 'drawer' }
+  /** A drawer front on a low box, as for bins: the box is as high as it is said to be. */
+  | { readonly kind: 'pullOut'; readonly box: Mm }
   /** A board that closes the opening and does not move, as before a sink. */
   | { readonly kind: 'falseFront' }
+  /**
+   * The part of a corner cabinet that stands behind the run along the other wall: how deep that run is without its doors,
+   * the strip at its visible edge that closes the corner (0 for none), and what the pulls need to pass.
+   */
+  | { readonly kind: 'blind'; readonly neighbour: Mm; readonly filler: Mm; readonly pull: Mm }
   /**
    * A niche that stays open for an appliance: the least clear width and height that its maker asks for, and what must be
    * free behind it for air. It stands between boards of its own.
@@ -114,13 +121,31 @@ export interface FrontColumn {
   readonly shelves: ColumnShelves | null
 }
 
-export type ColumnShelves = Pick<Interior, 'fixedShelves' | 'adjustableShelves'>
+export type ColumnShelves = Pick<Interior, 'fixedShelves' | 'adjustableShelves' | 'rollOuts' | 'dividers'>
 
 export interface Interior {
   readonly fixedShelves: number
   readonly adjustableShelves: number
   /** One upright; `at` is the share of the clear width to its left. */
   readonly partition: { readonly at: number } | null
+  /** Drawer boxes behind doors, from the bottom up: how many, and how high each box is. None where it is left out. */
+  readonly rollOuts?: RollOuts
+  /** Uprights that stand close together, between trays. None where it is left out. */
+  readonly dividers?: number
+  /** A window in the back for pipes, in the middle of its width. None where it is left out. */
+  readonly pipes?: PipeWindow
+}
+
+export interface RollOuts {
+  readonly count: number
+  readonly height: Mm
+}
+
+export interface PipeWindow {
+  readonly width: Mm
+  readonly height: Mm
+  /** Its lower edge over the floor line of the cabinet. */
+  readonly bottom: Mm
 }
 
 export interface Material {

@@ -19,6 +19,10 @@ export type BaseTop =
   | { readonly kind: 'full' }
   | { readonly kind: 'stretchersFlat'; readonly width: Mm }
   | { readonly kind: 'stretchersOnEdge'; readonly width: Mm }
+  /** One stretcher on edge at the front and nothing behind it, so that a sink finds room. */
+  | { readonly kind: 'frontRail'; readonly width: Mm }
+  /** Stretchers on edge, and a hinged board of the front material that lies on the carcass. */
+  | { readonly kind: 'lid'; readonly width: Mm }
 
 export type Back =
   | {

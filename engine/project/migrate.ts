@@ -48,7 +48,7 @@ function withNoWishes(saved: Record<string, unknown>): Record<string, unknown> {
   return withEach(stiff, 'cabinets', { isGrainRunning: false, pins: {} })
 }
 
-/** 4 to 5: a front may be divided into columns; none was, so that nothing is different. */
+/** 4 to 5: a front may be divided into columns, and more may be inside; none was, so that nothing is different. */
 function withColumnsToCome(saved: Record<string, unknown>): Record<string, unknown> {
   return saved
 }

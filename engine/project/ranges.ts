@@ -34,6 +34,8 @@ export const RANGES = {
   number: { least: 1, most: 99_999, isWhole: true },
   fixedShelves: COUNT,
   adjustableShelves: COUNT,
+  count: COUNT,
+  dividers: COUNT,
   at: { least: 0.01, most: 0.99 },
   share: { least: 0.001, most: 1000 },
   density: { least: 1, most: 25_000 },

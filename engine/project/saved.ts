@@ -66,6 +66,8 @@ const choices = {
     z.strictObject({ kind: z.literal('full') }),
     z.strictObject({ kind: z.literal('stretchersFlat'), width: measure }),
     z.strictObject({ kind: z.literal('stretchersOnEdge'), width: measure }),
+    z.strictObject({ kind: z.literal('frontRail'), width: measure }),
+    z.strictObject({ kind: z.literal('lid'), width: measure }),
   ]),
   back: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('groove'), inset: measure, depth: measure, clearance: measure }),
@@ -125,7 +127,9 @@ const front: z.ZodType = z.lazy(() =>
     z.strictObject({ kind: z.literal('door'), hinge: oneOf('left', 'right', 'top') }),
     z.strictObject({ kind: z.literal('pair') }),
     z.strictObject({ kind: z.literal('drawer') }),
+    z.strictObject({ kind: z.literal('pullOut'), box: measure }),
     z.strictObject({ kind: z.literal('falseFront') }),
+    z.strictObject({ kind: z.literal('blind'), neighbour: measure, filler: measure, pull: measure }),
     z.strictObject({ kind: z.literal('appliance'), width: measure, height: measure, air: measure }),
     z.strictObject({ kind: z.literal('rows'), rows: z.array(z.strictObject({ size, front })).min(1).max(20) }),
     z.strictObject({
@@ -137,9 +141,13 @@ const front: z.ZodType = z.lazy(() =>
     }),
   ]),
 )
-const columnShelves = z
-  .strictObject({ fixedShelves: field('fixedShelves'), adjustableShelves: field('adjustableShelves') })
-  .nullable()
+const shelves = {
+  fixedShelves: field('fixedShelves'),
+  adjustableShelves: field('adjustableShelves'),
+  rollOuts: z.strictObject({ count: field('count'), height: measure }).optional(),
+  dividers: field('dividers').optional(),
+}
+const columnShelves = z.strictObject(shelves).nullable()
 const across = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('fixed'), width: measure }),
   z.strictObject({ kind: z.literal('share'), share: field('share') }),
@@ -158,9 +166,9 @@ const cabinet = z.strictObject({
   depth: field('depth'),
   front,
   interior: z.strictObject({
-    fixedShelves: field('fixedShelves'),
-    adjustableShelves: field('adjustableShelves'),
+    ...shelves,
     partition: z.strictObject({ at: field('at') }).nullable(),
+    pipes: z.strictObject({ width: measure, height: measure, bottom: measure }).optional(),
   }),
   method: id.nullable(),
   overrides: z.strictObject(choices).partial(),

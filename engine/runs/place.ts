@@ -1,9 +1,10 @@
 import { type CabinetId, freeId } from '../basics/id'
 import type { Rect } from '../geometry/rect'
-import type { Cabinet, CabinetKind, Front, Project, Wall } from '../project/document'
+import type { Cabinet, CabinetKind, Project, Wall } from '../project/document'
 import { freeNumber } from '../project/mark'
+import { type NewKind, startOf } from '../project/ready'
 import { firstWall } from '../site/wall'
-import { inch, type Mm, settle } from '../units/length'
+import { type Mm, settle } from '../units/length'
 import { freeStretches } from './neighbours'
 
 /** A gap narrower than this is left for a filler (common practice, no source). */
@@ -13,37 +14,42 @@ const NARROWEST: Mm = 150
  * A new cabinet of the usual size for its kind with its left side at a place; at null, in the first free place, narrowed
  * to it when it is a little small. Null when there is no free place.
  */
-export function newCabinetAt(project: Project, kind: CabinetKind, left: Mm | null, width?: Mm): Cabinet | null {
+export function newCabinetAt(project: Project, what: NewKind, left: Mm | null, width?: Mm): Cabinet | null {
   const wall = firstWall(project)
   if (!wall) return null
-  const usual = project.newCabinets[kind]
+  const usual = startOf(project, what)
   const wanted = width ?? usual.width
-  const place = left === null ? firstPlace(project, wall, kind, wanted) : { left, width: wanted }
+  const place = left === null ? firstPlace(project, wall, usual.kind, wanted) : { left, width: wanted }
   if (!place) return null
+  const isAtRight = place.left + place.width / 2 > wall.length / 2
+  const { kind, bottom, height, depth, front, interior, overrides } = startOf(project, what, {
+    width: place.width,
+    isAtRight,
+  })
   return {
     id: freeId<CabinetId>('k', project.cabinets),
     kind,
     number: freeNumber(project, kind),
     wall: wall.id,
     left: settle(place.left),
-    bottom: usual.bottom,
+    bottom,
     width: settle(place.width),
-    height: usual.height,
-    depth: usual.depth,
-    front: usualFront(place.width),
-    interior: { fixedShelves: 0, adjustableShelves: kind === 'tall' ? 4 : kind === 'upper' ? 2 : 1, partition: null },
+    height,
+    depth,
+    front,
+    interior,
     method: null,
-    overrides: {},
+    overrides,
     isGrainRunning: false,
     pins: {},
   }
 }
 
-/** The free places that a cabinet of a kind and width could be put in: both ends of each stretch that is long enough. */
-export function placesFor(project: Project, kind: CabinetKind, width: Mm): Rect[] {
+/** The free places that a new cabinet of a width could be put in: both ends of each stretch that is long enough. */
+export function placesFor(project: Project, what: NewKind, width: Mm): Rect[] {
   const wall = firstWall(project)
   if (!wall) return []
-  const { bottom, height } = project.newCabinets[kind]
+  const { kind, bottom, height } = startOf(project, what)
   return freeStretches(project, wall, kind).flatMap(({ from, to }): Rect[] => {
     const room = settle(to - from)
     if (room < Math.min(width, NARROWEST)) return []
@@ -58,9 +64,4 @@ function firstPlace(project: Project, wall: Wall, kind: CabinetKind, width: Mm):
   if (roomy) return { left: roomy.from, width }
   const narrow = stretches.find(({ from, to }) => to - from >= NARROWEST)
   return narrow ? { left: narrow.from, width: settle(narrow.to - narrow.from) } : null
-}
-
-/** One door up to 24 in wide and a pair above. Source: 98905.com, stock widths. */
-function usualFront(width: Mm): Front {
-  return width > inch(24) ? { kind: 'pair' } : { kind: 'door', hinge: 'left' }
 }

@@ -128,6 +128,9 @@ export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly 
       fixedShelves: oneOf(0, 0, 1, 2),
       adjustableShelves: oneOf(0, 1, 2),
       partition: oneOf(null, { at: 0.5 }, { at: 0.37 }),
+      rollOuts: { count: oneOf(0, 0, 0, 1, 2), height: oneOf(80, 120) },
+      dividers: oneOf(0, 0, 0, 2),
+      pipes: { width: oneOf(0, 150, 200), height: 120, bottom: oneOf(200, 300) },
     },
     overrides: {},
     isGrainRunning: false,
@@ -160,6 +163,8 @@ function anyChoices(dice: Random): Partial<MethodChoices> {
       { kind: 'full' },
       { kind: 'stretchersFlat', width: 75 },
       { kind: 'stretchersOnEdge', width: 90 },
+      { kind: 'frontRail', width: 100 },
+      { kind: 'lid', width: 70 },
     ),
     back: oneOf<MethodChoices['back']>(
       { kind: 'groove', inset: 12, depth: 7, clearance: 2 },
@@ -212,6 +217,19 @@ function anyFront(dice: Random): Front {
       kind: 'rows',
       rows: [fixed({ kind: 'columns', columns: [wide(door), wide({ kind: 'falseFront' })] }, 200), share(door)],
     },
+    {
+      kind: 'rows',
+      rows: [
+        share({
+          kind: 'columns',
+          columns: [
+            wide({ kind: 'blind', neighbour: 90, filler: oneOf(0, 40), pull: 20 }),
+            wide({ ...door, hinge: 'right' }),
+          ],
+        }),
+      ],
+    },
+    { kind: 'rows', rows: [fixed({ kind: 'falseFront' }, 140), share({ kind: 'pullOut', box: 110 })] },
     { kind: 'drawer' },
     { kind: 'rows', rows: [fixed({ kind: 'drawer' }, 150), share({ kind: 'pair' })] },
     { kind: 'rows', rows: [share(door, 2), share({ kind: 'drawer' })] },

@@ -1,5 +1,15 @@
 import { type FocusEvent, type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react'
-import { type CabinetId, formatLength, newCabinetAt, type Project, placesFor, type Rect } from '../../engine/index'
+import {
+  type CabinetId,
+  formatLength,
+  type NewKind,
+  newCabinetAt,
+  newKindName,
+  type Project,
+  placesFor,
+  type Rect,
+  startOf,
+} from '../../engine/index'
 import { placesToMove } from '../input/commands'
 import { added, wallOf } from '../input/create'
 import { movedBy } from '../input/move'
@@ -106,7 +116,7 @@ export function Elevation({ beside }: ElevationProps) {
           {placing && (
             <Slots
               slots={slots}
-              verb={placing.kind === 'new' ? `Put a new ${placing.cabinet}` : 'Move it'}
+              verb={placing.kind === 'new' ? `Put a new ${newKindName(placing.cabinet)}` : 'Move it'}
               show={(length) => formatLength(length, shown.display)}
               mmPerPx={mmPerPx}
               onPlace={place}
@@ -138,7 +148,7 @@ function isEmpty({ cabinets }: Project): boolean {
 
 function slotsFor(project: Project, placing: Placing): Rect[] {
   if (placing.kind === 'move') return placesToMove(project, placing.id)
-  return placesFor(project, placing.cabinet, project.newCabinets[placing.cabinet].width)
+  return placesFor(project, placing.cabinet, startOf(project, placing.cabinet).width)
 }
 
 function placedAt(project: Project, placing: Placing, slot: Rect) {
@@ -157,7 +167,7 @@ interface PlacingWordsProps {
 }
 
 function PlacingWords({ placing, count, onStop }: PlacingWordsProps) {
-  const what = placing.kind === 'new' ? `a ${placing.cabinet}` : 'it'
+  const what = placing.kind === 'new' ? newWords(placing.cabinet) : 'it'
   const words = count > 0 ? `Pick a place for ${what}` : `There is no free place for ${what}`
   return (
     <div className={styles.placing} role="status" data-nohand>
@@ -167,6 +177,12 @@ function PlacingWords({ placing, count, onStop }: PlacingWordsProps) {
       </button>
     </div>
   )
+}
+
+/** `an end shelf` */
+function newWords(what: NewKind): string {
+  const name = newKindName(what)
+  return `${/^[aeio]/.test(name) ? 'an' : 'a'} ${name}`
 }
 
 function ViewButtons({ views }: { readonly views: ReturnType<typeof useView> }) {

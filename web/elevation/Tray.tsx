@@ -1,4 +1,5 @@
-import type { CabinetKind } from '../../engine/index'
+import { Menu, Button as MenuButton, MenuItem, MenuTrigger, Popover } from 'react-aria-components'
+import { type CabinetKind, type NewKind, newKindName, READY, type ReadyName } from '../../engine/index'
 import type { Placing } from '../store/state'
 import styles from './Elevation.module.css'
 
@@ -10,7 +11,7 @@ const THINGS: readonly { readonly kind: CabinetKind; readonly name: string; read
 
 interface TrayProps {
   readonly placing: Placing | null
-  readonly onPlace: (kind: CabinetKind) => void
+  readonly onPlace: (what: NewKind) => void
 }
 
 /** Pull a box out of it onto the wall, or press it and pick a free place. */
@@ -35,6 +36,29 @@ export function Tray({ placing, onPlace }: TrayProps) {
           {name}
         </button>
       ))}
+      <Ready placing={placing} onPlace={onPlace} />
     </div>
+  )
+}
+
+/** Cabinets that stand ready: one is picked, and then a free place for it. */
+function Ready({ placing, onPlace }: TrayProps) {
+  const chosen = READY.find(([name]) => placing?.kind === 'new' && placing.cabinet === name)
+  return (
+    <MenuTrigger>
+      <MenuButton className={styles.more} data-nohand aria-pressed={chosen !== undefined}>
+        <span aria-hidden="true">+</span>
+        Ready kinds
+      </MenuButton>
+      <Popover placement="right top">
+        <Menu className={styles.ready} aria-label="Ready kinds" onAction={(key) => onPlace(key as ReadyName)}>
+          {READY.map(([name]) => (
+            <MenuItem key={name} id={name} className={styles.readyItem}>
+              {newKindName(name)}
+            </MenuItem>
+          ))}
+        </Menu>
+      </Popover>
+    </MenuTrigger>
   )
 }

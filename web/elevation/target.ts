@@ -1,11 +1,11 @@
-import type { CabinetId, CabinetKind } from '../../engine/index'
+import type { CabinetId, NewKind } from '../../engine/index'
 import type { Edge, Held, Target } from '../input/hand'
 
 /** What of the drawing an event is on; null for what answers presses itself, such as fields and buttons. */
 export function targetOf(element: EventTarget | null): Target | null {
   if (!(element instanceof Element) || element.closest('[data-nohand]')) return null
   const tray = element.closest<HTMLElement>('[data-tray]')
-  if (tray) return { kind: 'tray', cabinet: tray.dataset.tray as CabinetKind }
+  if (tray) return { kind: 'tray', cabinet: tray.dataset.tray as NewKind }
   const handle = element.closest<SVGElement>('[data-handle]')
   if (handle) {
     return { kind: 'handle', id: handle.dataset.of as CabinetId, edge: handle.dataset.handle as Edge }

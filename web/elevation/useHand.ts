@@ -189,8 +189,8 @@ export function useHand(
 /** Carries out what the hand replied. */
 function perform(reply: Reply, before: Hand, announce: (text: string) => void, host: HTMLElement | null) {
   const { actions, gesture } = useStore.getState()
-  const { outcome, commit, hand, pick, said } = reply
-  if (commit) actions.commit(commit)
+  const { outcome, commit, label, hand, pick, said } = reply
+  if (commit) actions.commit(commit, label)
   else if (hand.kind === 'idle' || hand.kind === 'pressed') {
     if (gesture) actions.preview(null)
   } else {

@@ -5,10 +5,12 @@ import {
   formatLength,
   freeStretches,
   type Mm,
+  type NewKind,
   newCabinetAt,
   type Project,
   snapEdge,
   snapMove,
+  startOf,
   valuesOf,
   type Wall,
 } from '../../engine/index'
@@ -20,11 +22,11 @@ const NARROWEST: Mm = 150
 const NEAR: Mm = 400
 
 /** A new cabinet pulled out of the tray onto the wall, under the pointer. In a gap that is a little small it gets narrower. */
-export function pulled(kind: CabinetKind, at: Spot, held: Held, { project, reach }: Desk): Outcome {
+export function pulled(kind: NewKind, at: Spot, held: Held, { project, reach }: Desk): Outcome {
   const wall = wallOf(project)
   const isOver = wall && at.x > -NEAR && at.x < wall.length + NEAR && at.y > -NEAR && at.y < wall.height + NEAR
   if (!isOver) return { ...NO_OUTCOME, words: { fits: false, text: 'Let go over the wall to put it there' } }
-  const usual = project.newCabinets[kind]
+  const usual = startOf(project, kind)
   const asked = newCabinetAt(project, kind, at.x - usual.width / 2)
   if (!asked) return NO_OUTCOME
   const place = held.isFree
@@ -72,10 +74,11 @@ function kindDrawn({ newCabinets: { base, upper } }: Project, low: Mm, high: Mm)
   return (low + high) / 2 > (base.height + upper.bottom) / 2 ? 'upper' : 'base'
 }
 
-function narrowed(project: Project, wall: Wall, kind: CabinetKind, x: Mm): Cabinet | null {
+function narrowed(project: Project, wall: Wall, what: NewKind, x: Mm): Cabinet | null {
+  const { kind, width } = startOf(project, what)
   const gap = freeStretches(project, wall, kind).find(({ from, to }) => from <= x && x <= to)
-  if (!gap || gap.to - gap.from < NARROWEST || gap.to - gap.from >= project.newCabinets[kind].width) return null
-  return newCabinetAt(project, kind, gap.from, gap.to - gap.from)
+  if (!gap || gap.to - gap.from < NARROWEST || gap.to - gap.from >= width) return null
+  return newCabinetAt(project, what, gap.from, gap.to - gap.from)
 }
 
 function along<Line extends { readonly axis: 'x' | 'y' }>(guides: readonly Line[]): readonly Line[] {

@@ -70,7 +70,8 @@ export function divided(hand: Extract<Hand, { kind: 'dividing' }>, at: Spot, hel
   const front = withDivision(cabinet.front, divider.path, to, rest)
   const say = (length: Mm) => formatLength(length, project.display)
   const text = `${markOf(cabinet)}: ${axis === 'x' ? 'columns' : 'rows'} of ${say(to)} and ${say(rest)}`
-  return { edit: { kind: 'setFront', ids: [cabinet.id], front }, guides, about, words: { fits: true, text } }
+  const label = `Move a dividing line of ${markOf(cabinet)}`
+  return { edit: { kind: 'setFront', ids: [cabinet.id], front }, guides, about, label, words: { fits: true, text } }
 }
 
 function lengthOf({ rect }: FrontPlace, axis: 'x' | 'y'): Mm {

@@ -1,4 +1,4 @@
-import type { CabinetId, CabinetKind, Edit, Guide, Mm, Project } from '../../engine/index'
+import type { CabinetId, Edit, Guide, Mm, NewKind, Project } from '../../engine/index'
 import type { GestureWords } from '../store/state'
 
 /** Where the pointer is: on the wall in mm, and in the window in pixels. */
@@ -30,7 +30,7 @@ export type Target =
   /** A dividing line of its front, by the path of the row or column before it: `1,0`. */
   | { readonly kind: 'divider'; readonly id: CabinetId; readonly path: string }
   | { readonly kind: 'wall' }
-  | { readonly kind: 'tray'; readonly cabinet: CabinetKind }
+  | { readonly kind: 'tray'; readonly cabinet: NewKind }
 
 export type HandEvent =
   | { readonly kind: 'press'; readonly on: Target; readonly at: Spot; readonly held: Held }
@@ -56,7 +56,7 @@ export type Hand =
   | { readonly kind: 'stretching'; readonly id: CabinetId; readonly edge: Edge; readonly from: Spot }
   | { readonly kind: 'dividing'; readonly id: CabinetId; readonly path: string; readonly from: Spot }
   | { readonly kind: 'drawing'; readonly from: Spot }
-  | { readonly kind: 'pulling'; readonly cabinet: CabinetKind }
+  | { readonly kind: 'pulling'; readonly cabinet: NewKind }
 
 /** What a gesture would come to if it ended here. */
 export interface Outcome {
@@ -66,6 +66,8 @@ export interface Outcome {
   readonly guides: readonly Guide[]
   /** What it is about: the cabinets that are selected when it is made. */
   readonly about: readonly CabinetId[]
+  /** What the undo step is called, where the edit alone does not say what the hand did. */
+  readonly label?: string
 }
 
 export const NO_OUTCOME: Outcome = { edit: null, words: null, guides: [], about: [] }
@@ -77,13 +79,15 @@ export type Pick =
   | { readonly kind: 'many'; readonly ids: readonly CabinetId[] }
   | { readonly kind: 'nothing' }
   /** A thing of the tray was clicked: free places are offered. */
-  | { readonly kind: 'place'; readonly cabinet: CabinetKind }
+  | { readonly kind: 'place'; readonly cabinet: NewKind }
 
 export interface Reply {
   readonly hand: Hand
   readonly outcome: Outcome
   /** The edit to make now. */
   readonly commit: Edit | null
+  /** What its undo step is called; as the edit is called where it is left out. */
+  readonly label?: string
   readonly pick: Pick | null
   /** What to say now that it is over. */
   readonly said: string | null

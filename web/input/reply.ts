@@ -77,9 +77,10 @@ function outcomeOf(hand: Hand, at: Spot, held: Held, desk: Desk): Outcome {
 function replyToRelease(hand: Hand, at: Spot, held: Held, desk: Desk): Reply {
   if (hand.kind === 'idle') return just(IDLE)
   if (hand.kind === 'pressed') return { ...just(IDLE), pick: clicked(hand.on, held) }
-  const { edit, words, about } = outcomeOf(hand, at, held, desk)
+  const { edit, words, about, label } = outcomeOf(hand, at, held, desk)
   if (!edit || !words?.fits) return { ...just(IDLE), said: words ? `${words.text}. Nothing was changed.` : null }
-  return { ...just(IDLE), commit: edit, pick: { kind: 'many', ids: about }, said: words.text }
+  const made = { ...just(IDLE), commit: edit, pick: { kind: 'many', ids: about }, said: words.text } as const
+  return label === undefined ? made : { ...made, label }
 }
 
 function clicked(on: Target, held: Held): Pick | null {

@@ -91,12 +91,14 @@ const baseTop: ChoiceOf<BaseTop> = {
     ['full', 'full top'],
     ['stretchersFlat', 'stretchers, flat'],
     ['stretchersOnEdge', 'stretchers, on edge'],
+    ['frontRail', 'front rail alone, on edge'],
+    ['lid', 'lid over stretchers on edge'],
   ],
   wayOf: ({ kind }) => kind,
   make(way, before) {
     if (way === 'full') return { kind: 'full' }
     const width = before.kind === 'full' ? USUAL.stretcher : before.width
-    return { kind: way as 'stretchersFlat' | 'stretchersOnEdge', width }
+    return { kind: way as Exclude<BaseTop['kind'], 'full'>, width }
   },
   measures: (value) =>
     value.kind === 'full'

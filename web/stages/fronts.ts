@@ -14,6 +14,8 @@ export type FrontName =
   | 'columns'
   | 'falseFront'
   | 'appliance'
+  | 'pullOut'
+  | 'blind'
   | 'other'
 
 export const FRONT_WORDS: readonly (readonly [FrontName, string])[] = [
@@ -29,6 +31,8 @@ export const FRONT_WORDS: readonly (readonly [FrontName, string])[] = [
   ['columns', 'columns'],
   ['falseFront', 'false front'],
   ['appliance', 'niche for an appliance'],
+  ['pullOut', 'pull-out on a low box'],
+  ['blind', 'blind panel'],
 ]
 
 export function frontName(front: Front): FrontName {
@@ -38,6 +42,8 @@ export function frontName(front: Front): FrontName {
     case 'drawer':
     case 'columns':
     case 'falseFront':
+    case 'blind':
+    case 'pullOut':
     case 'appliance':
       return front.kind
     case 'door':
@@ -80,6 +86,8 @@ export function frontOf(name: FrontName, width: Mm): Front {
     case 'flap':
       return { kind: 'door', hinge: 'top' }
     case 'falseFront':
+    case 'pullOut':
+    case 'blind':
     case 'appliance':
       return leafOf(name, { kind: 'open' })
     case 'columns':
@@ -121,6 +129,8 @@ export type LeafName =
   | 'drawer'
   | 'falseFront'
   | 'appliance'
+  | 'pullOut'
+  | 'blind'
   | 'rows'
   | 'columns'
 
@@ -133,6 +143,8 @@ export const LEAF_WORDS: readonly (readonly [LeafName, string])[] = [
   ['drawer', 'drawer'],
   ['falseFront', 'false front'],
   ['appliance', 'niche for an appliance'],
+  ['pullOut', 'pull-out on a low box'],
+  ['blind', 'blind panel of a corner'],
   ['rows', 'divided into rows'],
   ['columns', 'divided into columns'],
 ]
@@ -145,6 +157,11 @@ export function leafName(front: Front): LeafName {
 /** A usual built-in oven (common practice, no source); the maker's drawing is what counts. */
 const OVEN = { kind: 'appliance', width: 560, height: 590, air: 45 } as const
 
+/** A low box that bins stand in (common practice, no source). */
+const PULL_OUT = { kind: 'pullOut', box: 150 } as const
+/** Behind a run of the usual depth (common practice, no source). */
+const BLIND = { kind: 'blind', neighbour: 580, filler: 40, pull: 40 } as const
+
 /** What was whole and is divided keeps what closed it, twice. */
 export function leafOf(name: LeafName, before: Front): Front {
   switch (name) {
@@ -156,6 +173,10 @@ export function leafOf(name: LeafName, before: Front): Front {
       return { kind: 'door', hinge: 'top' }
     case 'appliance':
       return OVEN
+    case 'pullOut':
+      return PULL_OUT
+    case 'blind':
+      return BLIND
     case 'rows':
     case 'columns':
       if (before.kind === 'rows' || before.kind === 'columns') {

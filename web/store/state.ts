@@ -1,12 +1,12 @@
 import type {
   BreakdownInput,
   CabinetId,
-  CabinetKind,
   Derived,
   Edit,
   Guide,
   History,
   LengthDisplay,
+  NewKind,
   PartId,
   Project,
   ProjectId,
@@ -48,7 +48,7 @@ export interface GestureWords {
 
 /** What is about to be put down by a click on a free place: a new cabinet, or one that stands elsewhere now. */
 export type Placing =
-  | { readonly kind: 'new'; readonly cabinet: CabinetKind }
+  | { readonly kind: 'new'; readonly cabinet: NewKind }
   | { readonly kind: 'move'; readonly id: CabinetId }
 
 /**

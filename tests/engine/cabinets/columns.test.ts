@@ -165,7 +165,14 @@ describe('the niche for an appliance', () => {
     const interior = { fixedShelves: 1, adjustableShelves: 0, partition: null }
     const { problems } = built({ ...NICHE, air: 0 }, { width: 600, interior }, rulesWith({ shelves: PLAIN.shelves }))
     expect(problems.map(({ message }) => message)).toEqual([
-      'B1: there are drawers from its bottom to its top, so shelves and partition are left out.',
+      'B1: there is a niche for an appliance from its bottom to its top, so shelves and partition are left out.',
+    ])
+  })
+
+  it('is told with the drawers that it shares the height with', () => {
+    const interior = { fixedShelves: 1, adjustableShelves: 0, partition: null }
+    expect(built(rows, { width: 600, interior }, withBack).problems.map(({ message }) => message)).toEqual([
+      'B1: there are drawers and a niche for an appliance from its bottom to its top, so shelves and partition are left out.',
     ])
   })
 })

@@ -145,7 +145,7 @@ export class Desk {
     const reply = replyTo(this.hand, event, desk)
     this.hand = reply.hand
     this.last = reply
-    if (reply.commit) this.history = make(this.history, reply.commit)
+    if (reply.commit) this.history = make(this.history, reply.commit, reply.label)
     if (reply.pick?.kind === 'many') this.selected = reply.pick.ids
     return this
   }

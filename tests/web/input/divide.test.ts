@@ -31,7 +31,7 @@ describe('dragging a dividing line', () => {
     const [, second, third] = sizesIn(desk, 'B1')
     desk.pressDivider('B1', '0', 100, 700).dragTo(100, 690).dragTo(100, 660).release()
     expect(sizesIn(desk, 'B1')).toEqual([160 + 40, second! - 40, third])
-    desk.expectUndoSteps('Change front of B1')
+    desk.expectUndoSteps('Move a dividing line of B1')
   })
 
   it('leaves a column that alone takes what is left a share', () => {

@@ -1,0 +1,48 @@
+import type { Interval } from '../geometry/interval'
+import { type Mm, settle } from '../units/length'
+import { type Bay, rearAt } from './bay'
+import { type Carcass, insideFront } from './carcass'
+import { type Piece, room } from './piece'
+import type { Report } from './report'
+import { shelfWidth } from './shelf'
+
+/** Narrower than this nothing is stood between two of them. Common practice, no source. */
+const NARROWEST: Mm = 30
+
+/** Between each divider and the next, and beside the outermost: what they leave of the bay, in equal rooms. */
+export function dividerRoom(count: number, bay: Interval, thickness: Mm): Mm {
+  return (bay.to - bay.from - count * thickness) / (count + 1)
+}
+
+/** Uprights that stand close together in a height of a bay, between trays. */
+export function dividersOf(
+  count: number,
+  y: Interval,
+  bay: Bay,
+  obstacles: readonly Piece[],
+  carcass: Carcass,
+  report: Report,
+): Piece[] {
+  if (count === 0) return []
+  const clear = dividerRoom(count, bay, carcass.thickness)
+  if (clear < NARROWEST || !(y.to > y.from)) {
+    report.stop(
+      `${count} tray dividers would leave ${report.say(settle(clear))} between them; ${report.say(NARROWEST)} is the least, so they are left out.`,
+    )
+    return []
+  }
+  const rear = rearAt(y, obstacles, carcass)
+  const front = Math.min(insideFront(carcass), rear + shelfWidth(rear, carcass))
+  return Array.from({ length: count }, (_, at): Piece => {
+    const left = settle(bay.from + (at + 1) * clear + at * carcass.thickness)
+    return {
+      role: 'divider',
+      number: 1,
+      material: carcass.method.carcassMaterial,
+      box: room([left, left + carcass.thickness], [y.from, y.to], [rear, front]),
+      lie: 'uprightLookingRight',
+      banded: { edges: 'front', thickness: carcass.method.banding.carcass },
+      explode: bay.apart,
+    }
+  })
+}

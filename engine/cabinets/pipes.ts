@@ -1,0 +1,29 @@
+import type { PipeWindow } from '../project/document'
+import { type Mm, settle } from '../units/length'
+import type { Board } from './board'
+import { backFront, type Carcass } from './carcass'
+import { inBoard, notchOf } from './joinery'
+import { BACK_LEFT } from './niche'
+import type { Notch } from './operation'
+import { room } from './piece'
+import type { Report } from './report'
+
+/** The left edge of a window that stands in the middle of the cabinet. */
+export function pipesLeft(width: Mm, carcass: Carcass): Mm {
+  return settle((carcass.width - width) / 2)
+}
+
+/** The window in the back for pipes; none where too little of the back would be left around it. */
+export function pipesIn(back: Board, pipes: PipeWindow, carcass: Carcass, report: Report): Notch[] {
+  const left = pipesLeft(pipes.width, carcass)
+  const x = [left, left + pipes.width] as const
+  const y = [pipes.bottom, pipes.bottom + pipes.height] as const
+  const cut = notchOf(inBoard(back, room(x, y, [backFront(carcass) - carcass.backThickness, backFront(carcass)])))
+  if (!(cut.length > 0 && cut.width > 0)) return []
+  const least = Math.min(cut.x, cut.y, settle(back.length - cut.x - cut.length), settle(back.width - cut.y - cut.width))
+  if (least >= BACK_LEFT) return [cut]
+  report.stop(
+    `the window for pipes would leave ${report.say(least)} of the back beside it; ${report.say(BACK_LEFT)} is the least, so it is left out.`,
+  )
+  return []
+}

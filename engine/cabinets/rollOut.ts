@@ -1,0 +1,65 @@
+import type { Interval } from '../geometry/interval'
+import type { ColumnShelves } from '../project/document'
+import { type Mm, settle } from '../units/length'
+import type { Bay } from './bay'
+import type { Carcass } from './carcass'
+import type { DrawerPlace } from './drawerBox'
+import { hingeEdge } from './hang'
+import type { Cell } from './openings'
+import type { Report } from './report'
+
+/** So far behind the front edge a box is clear of the door and its bumpers. Common practice, no source. */
+const SETBACK: Mm = 10
+/** Beside a door that stands open at a right angle. Common practice, no source. */
+const PLAY: Mm = 5
+
+/**
+ * What a box keeps from the upright that a door hangs on: a door that stands open reaches into the opening by its
+ * thickness at most, and the box must pass it. The slide is packed out by as much.
+ */
+export function hingeClearance({ frontThickness }: Pick<Carcass, 'frontThickness'>): Mm {
+  return settle(frontThickness + PLAY)
+}
+
+/** The room between two uprights that is free for boxes when the doors before it stand open. */
+export function rollOutBay(bay: Bay, cells: readonly Cell[], carcass: Carcass): Bay {
+  const clearance = hingeClearance(carcass)
+  const hung = (side: 'left' | 'right') => cells.some(({ front }) => hingeEdge(front, side))
+  return {
+    ...bay,
+    from: settle(bay.from + (hung('left') ? clearance : 0)),
+    to: settle(bay.to - (hung('right') ? clearance : 0)),
+  }
+}
+
+/** The height that each box takes: its own, and what slides keep free below and above it. */
+export function rollOutPitch(height: Mm, { method: { drawers } }: Carcass): Mm {
+  return settle(height + drawers.bottomClearance + drawers.topClearance)
+}
+
+/** Boxes behind doors from the bottom of a height up, and the height that they leave; all of it where they find no room. */
+export function rollOutsIn(
+  { rollOuts }: ColumnShelves,
+  free: Interval,
+  bay: Bay,
+  cells: readonly Cell[],
+  carcass: Carcass,
+  report: Report,
+): { readonly places: readonly DrawerPlace[]; readonly rest: Interval } {
+  const count = rollOuts?.count ?? 0
+  if (!rollOuts || count === 0) return { places: [], rest: free }
+  const pitch = rollOutPitch(rollOuts.height, carcass)
+  const need = settle(count * pitch)
+  if (need > free.to - free.from) {
+    report.stop(
+      `${count} roll-outs take ${report.say(need)} of height; there is ${report.say(free.to - free.from)}. They are left out.`,
+    )
+    return { places: [], rest: free }
+  }
+  const narrow = rollOutBay(bay, cells, carcass)
+  const places = Array.from({ length: count }, (_, at): DrawerPlace => {
+    const from = settle(free.from + at * pitch)
+    return { bay: narrow, opening: { from, to: settle(from + pitch) }, height: rollOuts.height, setback: SETBACK }
+  })
+  return { places, rest: { from: settle(free.from + need), to: free.to } }
+}

@@ -1,0 +1,13 @@
+import { type Mm, settle } from '../units/length'
+import type { Front } from './document'
+
+/**
+ * How wide the blind part of a corner must be at least: the run along the other wall stands before it, its doors before
+ * that, and the pulls of both must pass.
+ */
+export function blindWidthLeast(
+  { neighbour, pull }: Pick<Extract<Front, { kind: 'blind' }>, 'neighbour' | 'pull'>,
+  frontThickness: Mm,
+): Mm {
+  return settle(neighbour + frontThickness + pull)
+}

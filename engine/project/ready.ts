@@ -1,0 +1,247 @@
+import { inch, type Mm, settle } from '../units/length'
+import { blindWidthLeast } from './blind'
+import type { CabinetKind, Front, FrontRow, Interior, NewCabinet, Project } from './document'
+import type { BuildMethod, MethodChoices } from './method'
+
+/** Ordinary cabinets that stand ready to be put on the wall: choices that the maker could make one by one. */
+export type ReadyName =
+  | 'drawerBase'
+  | 'sinkBase'
+  | 'blindBase'
+  | 'islandBase'
+  | 'benchBox'
+  | 'openShelves'
+  | 'blindUpper'
+  | 'endShelf'
+  | 'pantry'
+  | 'applianceHousing'
+
+/** What is put on the wall as new: a plain box, or one that stands ready. */
+export type NewKind = CabinetKind | ReadyName
+
+export const READY: readonly (readonly [ReadyName, string])[] = [
+  ['drawerBase', 'drawer base'],
+  ['sinkBase', 'sink base'],
+  ['blindBase', 'blind corner base'],
+  ['islandBase', 'island base, finished back'],
+  ['endShelf', 'end shelf'],
+  ['benchBox', 'bench box with a lid'],
+  ['openShelves', 'open shelves'],
+  ['blindUpper', 'blind corner upper'],
+  ['pantry', 'tall pantry'],
+  ['applianceHousing', 'appliance housing'],
+]
+
+/** What a new cabinet is called before it has a number. */
+export function newKindName(what: NewKind): string {
+  return READY.find(([name]) => name === what)?.[1] ?? what
+}
+
+/** All of a new cabinet but its place, in mm. */
+export interface Start extends NewCabinet {
+  readonly kind: CabinetKind
+  readonly front: Front
+  readonly interior: Interior
+  readonly overrides: Partial<MethodChoices>
+}
+
+/** Where it is put: its width, and whether that is nearer the right end of the wall. */
+export interface Put {
+  readonly width?: Mm
+  readonly isAtRight?: boolean
+}
+
+const DOOR: Front = { kind: 'door', hinge: 'left' }
+const DRAWER: Front = { kind: 'drawer' }
+
+/** How a new cabinet begins. Sizes that no maker has typed are common practice, no source. */
+export function startOf(project: Project, what: NewKind, put: Put = {}): Start {
+  const kind = kindOf(what)
+  const plain: Start = { kind, ...project.newCabinets[kind], ...nothingIn(kind), front: DOOR, overrides: {} }
+  const usual = { ...plain, ...readyPart(project, what, put) }
+  const width = put.width ?? usual.width
+  return { ...usual, width, front: usual.front === DOOR ? doorsAcross(width) : usual.front }
+}
+
+function kindOf(what: NewKind): CabinetKind {
+  switch (what) {
+    case 'base':
+    case 'drawerBase':
+    case 'sinkBase':
+    case 'blindBase':
+    case 'islandBase':
+    case 'endShelf':
+    case 'benchBox':
+      return 'base'
+    case 'upper':
+    case 'openShelves':
+    case 'blindUpper':
+      return 'upper'
+    case 'tall':
+    case 'pantry':
+    case 'applianceHousing':
+      return 'tall'
+  }
+}
+
+/** What sets a ready cabinet apart from a plain box of its kind. */
+function readyPart(project: Project, what: NewKind, put: Put): Partial<Start> {
+  switch (what) {
+    case 'base':
+    case 'upper':
+    case 'tall':
+      return {}
+    case 'drawerBase':
+      return { front: rowsOf(fixed(inUnits(project, 140, 5.5), DRAWER), share(DRAWER), share(DRAWER)), interior: EMPTY }
+    case 'sinkBase':
+      return sinkBase(project, put)
+    case 'blindBase':
+    case 'blindUpper':
+      return blindCorner(project, kindOf(what), put)
+    case 'islandBase':
+      return islandBase(project)
+    case 'endShelf':
+      return { width: inUnits(project, 250, 10), front: { kind: 'open' }, interior: { ...EMPTY, fixedShelves: 2 } }
+    case 'benchBox':
+      return benchBox(project)
+    case 'openShelves':
+      return { front: { kind: 'open' }, interior: { ...EMPTY, adjustableShelves: 2 } }
+    case 'pantry':
+      return pantry(project, put)
+    case 'applianceHousing':
+      return applianceHousing(project, put)
+  }
+}
+
+/** No top and nothing behind the rail, a front that does not move before the bowl, and a window in the back for pipes. */
+function sinkBase(project: Project, put: Put): Partial<Start> {
+  const width = put.width ?? inUnits(project, 800, 30)
+  const method = methodIn(project)
+  const top = method.baseTop
+  const floor = method.floor.kind === 'none' ? 0 : method.floor.height
+  return {
+    width,
+    front: rowsOf(fixed(inUnits(project, 160, 6), { kind: 'falseFront' }), share(doorsAcross(width))),
+    interior: {
+      ...EMPTY,
+      pipes: {
+        width: inUnits(project, 300, 12),
+        height: inUnits(project, 250, 10),
+        bottom: settle(floor + inUnits(project, 200, 8)),
+      },
+    },
+    overrides: { baseTop: { kind: 'frontRail', width: top.kind === 'full' ? inUnits(project, 75, 3) : top.width } },
+  }
+}
+
+/** The door beside the blind part hangs on the far side, so that it opens away from the corner. */
+function blindCorner(project: Project, kind: CabinetKind, { isAtRight = false }: Put): Partial<Start> {
+  const blind = {
+    kind: 'blind',
+    neighbour: project.newCabinets[kind].depth,
+    filler: inUnits(project, 40, 1.5),
+    pull: inUnits(project, 40, 1.5),
+  } as const
+  const least = blindWidthLeast(blind, thicknessOf(project, 'frontMaterial'))
+  const step = inUnits(project, 10, 0.5)
+  const width = settle(Math.ceil(least / step - 1e-6) * step)
+  const door: Front = { kind: 'door', hinge: isAtRight ? 'left' : 'right' }
+  const corner = { size: { kind: 'fixed', width }, front: blind, shelves: null } as const
+  const open = { size: { kind: 'share', share: 1 }, front: door, shelves: null } as const
+  return {
+    width: settle(width + inUnits(project, 450, 18)),
+    front: rowsOf(share({ kind: 'columns', columns: isAtRight ? [open, corner] : [corner, open] })),
+  }
+}
+
+/** Seen from behind: the back is a board of the fronts that covers the whole carcass, and nothing hangs on a wall. */
+function islandBase(project: Project): Partial<Start> {
+  const { nailers, frontMaterial } = methodIn(project)
+  return {
+    overrides: {
+      back: { kind: 'applied', margin: 0 },
+      backMaterial: frontMaterial,
+      nailers: { ...nailers, top: false, bottom: false },
+    },
+  }
+}
+
+/** The lid lies over the carcass, so that with it the seat is at the usual height. */
+function benchBox(project: Project): Partial<Start> {
+  return {
+    width: inUnits(project, 900, 36),
+    height: settle(inUnits(project, 450, 18) - thicknessOf(project, 'frontMaterial')),
+    depth: inUnits(project, 450, 18),
+    front: { kind: 'falseFront' },
+    interior: EMPTY,
+    overrides: { baseTop: { kind: 'lid', width: inUnits(project, 60, 2.5) } },
+  }
+}
+
+function pantry(project: Project, put: Put): Partial<Start> {
+  const doors = doorsAcross(put.width ?? project.newCabinets.tall.width)
+  return {
+    front: rowsOf(share(doors, 2), share(doors, 3)),
+    interior: { ...EMPTY, fixedShelves: 1, adjustableShelves: 4 },
+  }
+}
+
+/** A usual built-in oven over two drawers; the maker's drawing is what counts. */
+function applianceHousing(project: Project, put: Put): Partial<Start> {
+  const niche = { kind: 'appliance', width: 560, height: 590, air: 45 } as const
+  const height = nicheFrontHeight(niche.height, thicknessOf(project, 'carcassMaterial'), methodIn(project).fronts.gap)
+  const drawer = fixed(inUnits(project, 300, 12), DRAWER)
+  return {
+    front: rowsOf(
+      share(doorsAcross(put.width ?? project.newCabinets.tall.width)),
+      fixed(height, niche),
+      drawer,
+      drawer,
+    ),
+    interior: { ...EMPTY, adjustableShelves: 2 },
+  }
+}
+
+/**
+ * How high a row between two others is that holds a niche: the boards of the niche lie behind the middles of the gaps
+ * beside it, so each takes half of its thickness from the row and half of a gap comes to it.
+ */
+export function nicheFrontHeight(clear: Mm, boardThickness: Mm, gap: Mm): Mm {
+  return settle(clear + boardThickness - gap)
+}
+
+const EMPTY: Interior = { fixedShelves: 0, adjustableShelves: 0, partition: null }
+
+function nothingIn(kind: CabinetKind): { readonly interior: Interior } {
+  return { interior: { ...EMPTY, adjustableShelves: kind === 'tall' ? 4 : kind === 'upper' ? 2 : 1 } }
+}
+
+/** One door up to 24 in wide and a pair above. Source: 98905.com, stock widths. */
+function doorsAcross(width: Mm): Front {
+  return width > inch(24) ? { kind: 'pair' } : DOOR
+}
+
+function rowsOf(...rows: readonly FrontRow[]): Front {
+  return { kind: 'rows', rows }
+}
+
+function share(front: Front, part = 1): FrontRow {
+  return { size: { kind: 'share', share: part }, front }
+}
+
+function fixed(height: Mm, front: Front): FrontRow {
+  return { size: { kind: 'fixed', height }, front }
+}
+
+/** A size that a shop of its unit would choose. */
+function inUnits({ display }: Project, mm: Mm, inches: number): Mm {
+  return settle(display.unit === 'mm' ? mm : inch(inches))
+}
+
+function methodIn({ methods, method }: Project): BuildMethod {
+  return methods[method]!
+}
+
+function thicknessOf(project: Project, material: 'carcassMaterial' | 'frontMaterial'): Mm {
+  return project.materials[methodIn(project)[material]]?.thickness ?? 0
+}

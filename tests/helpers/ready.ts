@@ -1,0 +1,17 @@
+import { withOverrides } from '../../engine/cabinets/build'
+import { buildCabinet } from '../../engine/cabinets/buildCabinet'
+import { newProject } from '../../engine/project/defaults'
+import type { Project } from '../../engine/project/document'
+import type { ReadyName } from '../../engine/project/ready'
+import { newCabinetAt } from '../../engine/runs/place'
+
+/** A ready kind built by the first method of a new project, or by another of its methods. */
+export function readyBuild(
+  name: ReadyName,
+  project: Project = newProject('mm'),
+  left = 0,
+  method = project.methods[project.method]!,
+) {
+  const cabinet = newCabinetAt(project, name, left)!
+  return buildCabinet(cabinet, { method: withOverrides(method, cabinet.overrides), materials: project.materials })
+}
