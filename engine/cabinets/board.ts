@@ -22,6 +22,10 @@ export type BoardRole =
   | 'plinthFront'
   | 'plinthBack'
   | 'plinthEnd'
+  | 'filler'
+  | 'fillerReturn'
+  | 'leftEnd'
+  | 'rightEnd'
   | 'door'
   | 'flap'
   | 'falseFront'
@@ -59,6 +63,8 @@ export interface Board {
   /** In the cabinet's frame: origin at its back, bottom, left corner on the wall and the floor line of its box. */
   readonly placement: Placement
   readonly operations: readonly Operation[]
+  /** Left on its width when it is cut, to be fitted to the wall on site. */
+  readonly scribe?: Mm
   /** Where its grain runs on from board to board. */
   readonly run?: GrainRun
   /** Where it goes when the carcass is taken apart, in the cabinet's frame. */

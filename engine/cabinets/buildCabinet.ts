@@ -2,6 +2,7 @@ import type { Cabinet } from '../project/document'
 import { markOf } from '../project/mark'
 import { backOf } from './back'
 import { rearAt } from './bay'
+import { besideOf } from './beside'
 import type { Board, BoardRole } from './board'
 import { holesIn } from './boring'
 import { bottomOf } from './bottom'
@@ -17,6 +18,7 @@ import {
   insideFront,
 } from './carcass'
 import { drawerBoxOf } from './drawerBox'
+import { endNotch } from './finishedEnd'
 import { facesOf, frontsOf } from './fronts'
 import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
@@ -55,12 +57,18 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const drawers = interior.drawers.flatMap((place, at) => {
     return drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
   })
-  const pieces = [...shell, ...interior.pieces, ...frontsOf(faces, cabinet.isGrainRunning, carcass, report), ...drawers]
+  const pieces = [
+    ...shell,
+    ...interior.pieces,
+    ...frontsOf(faces, cabinet.isGrainRunning, carcass, report),
+    ...drawers,
+    ...besideOf(cabinet, carcass, rules.materials, report),
+  ]
   const boards = joined(pieces.filter((piece) => canBeCut(piece, report)))
   return {
     cabinet,
     mark,
-    boards: boards.map((board) => worked(board, interior, carcass)),
+    boards: boards.map((board) => worked(board, cabinet, interior, carcass)),
     fronts: faces.filter(({ rect }) => rect.width > 0 && rect.height > 0),
     problems: report.problems,
   }
@@ -87,9 +95,13 @@ function isBefore({ role }: Piece, carcass: Carcass): boolean {
   return role !== 'backStretcher' || carcass.top === 'onEdge'
 }
 
-function worked(board: Board, { pins, niches }: Interior, carcass: Carcass): Board {
+function worked(board: Board, cabinet: Cabinet, { pins, niches }: Interior, carcass: Carcass): Board {
   if (board.role === 'back') {
     return { ...board, operations: [...board.operations, ...windowsIn(board, niches, carcass)] }
+  }
+  if (board.role === 'leftEnd' || board.role === 'rightEnd') {
+    const side = board.role === 'leftEnd' ? 'left' : 'right'
+    return { ...board, operations: [...endNotch(board, cabinet.beside[side], carcass), ...board.operations] }
   }
   if (board.role !== 'leftSide' && board.role !== 'rightSide' && board.role !== 'partition') return board
   const notch = board.role === 'partition' ? null : kickNotch(carcass, board.role)

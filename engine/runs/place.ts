@@ -1,6 +1,13 @@
 import { type CabinetId, freeId } from '../basics/id'
 import type { Rect } from '../geometry/rect'
-import type { Cabinet, CabinetKind, Front, Project, Wall } from '../project/document'
+import {
+  type Cabinet,
+  type CabinetKind,
+  type Front,
+  NOTHING_BESIDE,
+  type Project,
+  type Wall,
+} from '../project/document'
 import { freeNumber } from '../project/mark'
 import { firstWall } from '../site/wall'
 import { inch, type Mm, settle } from '../units/length'
@@ -36,6 +43,8 @@ export function newCabinetAt(project: Project, kind: CabinetKind, left: Mm | nul
     overrides: {},
     isGrainRunning: false,
     pins: {},
+    beside: NOTHING_BESIDE,
+    cutout: null,
   }
 }
 
