@@ -50,24 +50,30 @@ export { type Derived, type DerivedCabinet, derive } from './pipeline'
 export { applyEdit } from './project/apply'
 export { type BroughtIn, broughtIn } from './project/bringIn'
 export { newProject } from './project/defaults'
-export type {
-  Cabinet,
-  CabinetKind,
-  ColumnShelves,
-  CutOrder,
-  Front,
-  FrontColumn,
-  FrontRow,
-  House,
-  Interior,
-  KeptSheet,
-  Material,
-  NewCabinet,
-  Opening,
-  Project,
-  Shop,
-  Stock,
-  Wall,
+export {
+  type Beside,
+  type Between,
+  type Cabinet,
+  type CabinetKind,
+  type ColumnShelves,
+  type Countertop,
+  type CutOrder,
+  type Cutout,
+  type Front,
+  type FrontColumn,
+  type FrontRow,
+  type House,
+  type Interior,
+  type KeptSheet,
+  type Material,
+  type NewCabinet,
+  NOTHING_BESIDE,
+  type Opening,
+  type Project,
+  type Shop,
+  type Side,
+  type Stock,
+  type Wall,
 } from './project/document'
 export type { CabinetShape, Edit } from './project/edit'
 export {
@@ -100,7 +106,10 @@ export { type MethodFile, readMethod, writeMethod } from './project/methodFile'
 export { freeMethodId, isMethodFree, namersOf } from './project/methods'
 export { type NewKind, newKindName, READY, type ReadyName, startOf } from './project/ready'
 export { readProject, writeProject } from './project/schema'
+export { gapFilled } from './runs/fill'
 export { type Fit, fitOf } from './runs/fit'
+export { footprintOf, roomBeside } from './runs/footprint'
+export { rightEdge } from './runs/lane'
 export { freeStretches, gapsBeside, inLanesOf } from './runs/neighbours'
 export { newCabinetAt, placesFor } from './runs/place'
 export { pushNeighbours } from './runs/push'

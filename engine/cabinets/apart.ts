@@ -7,7 +7,8 @@ import type { Explode } from './board'
  *
  *   0 .. 0.35     fronts, drawer boxes and kick board come forward
  *   0.4 .. 0.6    the boards of a drawer box leave its bottom
- *   0.3 .. 0.6    sides go left and right, off every tongue; shelves of two bays follow them half way
+ *   0.3 .. 0.6    sides go left and right, off every tongue, what stands beside them ahead of them; shelves of two bays
+ *                 follow them half way
  *   0.55 .. 0.85  what lies level goes up or down, the outermost fastest
  *   0.85 .. 1     the back, free of its grooves by now, goes to the rear, and several partitions make room for each other
  */
@@ -72,6 +73,8 @@ export const STAYS: Explode = { by: { x: 0, y: 0, z: 0 }, from: 0, to: 1 }
 /** How far each goes, in mm; of two that go the same way the outer one goes further. */
 export const WAYS = {
   side: 300,
+  /** What stands beside a side stays ahead of it. */
+  beside: 420,
   bayShelf: 160,
   /** From bay to bay; the outer shelves go further than all of them together. */
   spread: 24,

@@ -12,7 +12,7 @@ export function blindFaces(rect: Rect, filler: Mm, carcass: Carcass): FrontFace[
   const rest = isAtLeft ? panel : { ...panel, left: settle(rect.left + strip) }
   const faces: readonly FrontFace[] = [
     { kind: 'blindPanel', hinge: null, rect: rest },
-    { kind: 'filler', hinge: null, rect: closing },
+    { kind: 'cornerFiller', hinge: null, rect: closing },
   ]
   return faces.filter(({ rect: { width } }) => width > 0)
 }

@@ -24,11 +24,15 @@ export type BoardRole =
   | 'plinthFront'
   | 'plinthBack'
   | 'plinthEnd'
+  | 'filler'
+  | 'fillerReturn'
+  | 'leftEnd'
+  | 'rightEnd'
   | 'door'
   | 'flap'
   | 'falseFront'
   | 'blindPanel'
-  | 'filler'
+  | 'cornerFiller'
   | 'drawerFront'
   | 'drawerSide'
   | 'drawerBoxFront'
@@ -63,6 +67,8 @@ export interface Board {
   /** In the cabinet's frame: origin at its back, bottom, left corner on the wall and the floor line of its box. */
   readonly placement: Placement
   readonly operations: readonly Operation[]
+  /** Left on its width when it is cut, to be fitted to the wall on site. */
+  readonly scribe?: Mm
   /** Where its grain runs on from board to board. */
   readonly run?: GrainRun
   /** Where it goes when the carcass is taken apart, in the cabinet's frame. */
@@ -108,7 +114,7 @@ function goneAlong({ by, from, to }: Leg, apart: number): Vec3 {
 
 /** A door, a drawer front or a board that does not move, as seen from the room: in the cabinet's frame, x and y. */
 export interface FrontFace {
-  readonly kind: 'door' | 'drawer' | 'falseFront' | 'blindPanel' | 'filler'
+  readonly kind: 'door' | 'drawer' | 'falseFront' | 'blindPanel' | 'cornerFiller'
   readonly hinge: 'left' | 'right' | 'top' | null
   readonly rect: Rect
 }

@@ -2,6 +2,7 @@ import type { Cabinet } from '../project/document'
 import { markOf } from '../project/mark'
 import { backOf } from './back'
 import { rearAt } from './bay'
+import { besideOf } from './beside'
 import type { Board, BoardRole } from './board'
 import { holesIn } from './boring'
 import { bottomOf } from './bottom'
@@ -17,6 +18,7 @@ import {
   insideFront,
 } from './carcass'
 import { drawerBoxOf } from './drawerBox'
+import { endNotch } from './finishedEnd'
 import { facesOf, frontsOf } from './fronts'
 import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
@@ -64,14 +66,15 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
     carcass,
     report,
   )
-  const pieces = [...shell, ...interior.pieces, ...fronts, ...drawers]
+  const beside = besideOf(cabinet, carcass, rules.materials, report)
+  const pieces = [...shell, ...interior.pieces, ...fronts, ...drawers, ...beside]
   const boards = joined(pieces.filter((piece) => canBeCut(piece, report)))
   const { pipes } = cabinet.interior
   const pipesThrough = (back: Board) => (pipes ? pipesIn(back, pipes, carcass, report) : [])
   return {
     cabinet,
     mark,
-    boards: boards.map((board) => worked(board, interior, pipesThrough, carcass)),
+    boards: boards.map((board) => worked(board, cabinet, interior, pipesThrough, carcass)),
     fronts: faces.filter(({ rect }) => rect.width > 0 && rect.height > 0),
     problems: report.problems,
   }
@@ -101,6 +104,7 @@ function isBefore({ role }: Piece, carcass: Carcass): boolean {
 
 function worked(
   board: Board,
+  { beside }: Cabinet,
   { pins, niches }: Interior,
   pipesThrough: (back: Board) => Notch[],
   carcass: Carcass,
@@ -110,6 +114,10 @@ function worked(
     // Behind an appliance there is a window already.
     const pipes = windows.length > 0 ? [] : pipesThrough(board)
     return { ...board, operations: [...board.operations, ...windows, ...pipes] }
+  }
+  if (board.role === 'leftEnd' || board.role === 'rightEnd') {
+    const side = board.role === 'leftEnd' ? 'left' : 'right'
+    return { ...board, operations: [...endNotch(board, beside[side], carcass), ...board.operations] }
   }
   if (board.role !== 'leftSide' && board.role !== 'rightSide' && board.role !== 'partition') return board
   const notch = board.role === 'partition' ? null : kickNotch(carcass, board.role)

@@ -41,7 +41,7 @@ export function frontsOf(
   const runs = isGrainRunning ? runsOf(faces) : []
   const counts = new Map<BoardRole, number>()
   return faces.map((face, at): Piece => {
-    const isUpright = face.kind === 'door' || face.kind === 'blindPanel' || face.kind === 'filler'
+    const isUpright = face.kind === 'door' || face.kind === 'blindPanel' || face.kind === 'cornerFiller'
     const role = roleOf(face)
     const number = (counts.get(role) ?? 0) + 1
     counts.set(role, number)

@@ -18,6 +18,8 @@ export interface Piece {
   /** The edge of the cabinet's frame that is banded, or all four edges of a front. */
   readonly banded: { readonly edges: 'front' | 'all' | 'none'; readonly thickness: Mm }
   readonly run?: GrainRun
+  /** Left on its width to be fitted on site. */
+  readonly scribe?: Mm
   readonly explode: Explode
 }
 
@@ -80,6 +82,7 @@ export const boardOf: (piece: Piece) => Board = remember((piece: Piece) => {
     placement: { origin: cornerOf(piece.box, [length, width, thickness]), length, width, thickness },
     operations: [],
     ...(piece.run ? { run: piece.run } : {}),
+    ...(piece.scribe ? { scribe: piece.scribe } : {}),
     explode: piece.explode,
   }
 })

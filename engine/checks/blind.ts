@@ -31,7 +31,7 @@ function blindIn(front: Front): Blind | null {
 
 /** The panel and the strip beside it; null where the cabinet has none. */
 function blindWidth({ fronts }: Checked): Mm | null {
-  const widths = (['blindPanel', 'filler'] as const).flatMap((kind) => {
+  const widths = (['blindPanel', 'cornerFiller'] as const).flatMap((kind) => {
     const face = fronts.find((one) => one.kind === kind)
     return face ? [face.rect.width] : []
   })

@@ -4,15 +4,15 @@ import { type Mm, settle } from '../units/length'
 
 /**
  * What is cut of a board. Where the finished size includes the banding, each banded edge is cut back by its band; where
- * it does not, the board is cut to its finished size.
+ * it does not, the board is cut to its finished size. What is scribed to a wall is cut wider by what is left for that.
  */
 export function cutSize(
-  { length, width, banding }: Pick<Board, 'length' | 'width' | 'banding'>,
+  { length, width, banding, scribe = 0 }: Pick<Board, 'length' | 'width' | 'banding' | 'scribe'>,
   { isInFinishedSize }: BandingRules,
 ): { readonly length: Mm; readonly width: Mm } {
-  if (!isInFinishedSize) return { length, width }
+  if (!isInFinishedSize) return { length, width: settle(width + scribe) }
   return {
     length: settle(length - banding.start - banding.end),
-    width: settle(width - banding.low - banding.high),
+    width: settle(width - banding.low - banding.high + scribe),
   }
 }

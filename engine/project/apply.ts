@@ -1,12 +1,12 @@
 import { unreachable } from '../basics/assert'
 import { type ById, type CabinetId, entriesOf, type PartId, type StockId, valuesOf } from '../basics/id'
-import type { Cabinet, Material, Project } from './document'
+import type { Beside, Cabinet, Material, Project } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { freeNumber } from './mark'
 import type { BuildMethod, MethodChoices } from './method'
 import { isMethodFree, methodCopy } from './methods'
-import { isSavable } from './ranges'
-import { find, hasEverything, isThere, lostPin } from './references'
+import { isInRange, isSavable, RANGES } from './ranges'
+import { find, hasEverything, isThere, lostBeside, lostPin } from './references'
 import { isSame, settled, settledField } from './settled'
 
 /**
@@ -36,6 +36,13 @@ export function applyEdit(project: Project, edit: Edit): Project {
     case 'pin':
       if (edit.stock !== null && !isThere(project.stock, edit.stock)) return project
       return edit.parts.reduce((before, part) => pin(before, part, edit.stock), project)
+    case 'setBeside':
+      return canStandBeside(edit.beside, project) ? setBeside(project, edit) : project
+    case 'setCutout':
+      return changeCabinets(project, edit.ids, { cutout: edit.cutout })
+    case 'editBetween':
+      if (edit.change.countertop && !isThere(project.materials, edit.change.countertop.material)) return project
+      return changed(project, { between: changed(project.between, edit.change) })
     case 'editWall':
       return changeIn(project, 'walls', edit.id, edit.change)
     case 'putOpening': {
@@ -132,7 +139,7 @@ function addCabinet(project: Project, cabinet: Cabinet): Project {
   const hasMethod = method === null || isThere(project.methods, method)
   if (isThere(project.cabinets, id) || !isThere(project.walls, wall) || !hasMethod) return project
   if (!hasEverything(cabinet.overrides, project.materials) || !isSavable(cabinet)) return project
-  if (lostPin(cabinet.pins, project.stock) !== undefined) return project
+  if (lostPin(cabinet.pins, project.stock) !== undefined || lostBeside(cabinet, project.materials)) return project
   const isTaken = Object.values<Cabinet>(project.cabinets).some(
     (one) => one.kind === kind && one.number === cabinet.number,
   )
@@ -168,6 +175,18 @@ function override(project: Project, id: CabinetId, choices: Partial<MethodChoice
   const all = Object.entries({ ...cabinet.overrides, ...choices })
   const overrides = Object.fromEntries(all.filter(([, choice]) => choice !== undefined))
   return changeIn(project, 'cabinets', id, { overrides })
+}
+
+function canStandBeside(beside: Beside, { materials }: Project): boolean {
+  if (beside.kind === 'filler') return isInRange(beside.width, RANGES.filler) && isInRange(beside.scribe, RANGES.scribe)
+  return beside.kind === 'none' || isThere(materials, beside.material)
+}
+
+function setBeside(project: Project, { ids, side, beside }: Extract<Edit, { kind: 'setBeside' }>): Project {
+  return ids.reduce((before, id) => {
+    const cabinet = find(before.cabinets, id)
+    return cabinet ? changeIn(before, 'cabinets', id, { beside: { ...cabinet.beside, [side]: beside } }) : before
+  }, project)
 }
 
 /** A part is named after its cabinet and its place in it. */

@@ -24,9 +24,10 @@ export interface Project {
   readonly kept: ById<KeptId, KeptSheet>
   readonly shop: Shop
   readonly house: House
+  readonly between: Between
 }
 
-export const VERSION = 5
+export const VERSION = 6
 
 /** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
 export interface Wall {
@@ -80,6 +81,51 @@ export interface Cabinet {
   readonly isGrainRunning: boolean
   /** Boards that must come from sheets of one kind, by the board's place in the cabinet: `left-side`. */
   readonly pins: Readonly<Record<string, StockId>>
+  /** What stands beside its carcass; it takes its own width of the wall there. */
+  readonly beside: { readonly [side in Side]: Beside }
+  /** What is let into the countertop over a base; null for nothing. */
+  readonly cutout: Cutout | null
+}
+
+/** As seen from the room. */
+export type Side = 'left' | 'right'
+
+export type Beside =
+  | { readonly kind: 'none' }
+  /** A strip of front board that closes a gap of `width`; `scribe` more is cut and fitted to the wall on site. */
+  | { readonly kind: 'filler'; readonly width: Mm; readonly scribe: Mm }
+  /** A thin board on the side of the carcass, as large as the side. */
+  | { readonly kind: 'skin'; readonly material: MaterialId }
+  /** A board that covers the side and the edge of the fronts, down to the floor or with the kick cut out of it. */
+  | { readonly kind: 'panel'; readonly material: MaterialId; readonly foot: 'floor' | 'notched' }
+
+export const NOTHING_BESIDE: Cabinet['beside'] = { left: { kind: 'none' }, right: { kind: 'none' } }
+
+/** A rectangle cut out of a countertop, in the middle of its cabinet. */
+export interface Cutout {
+  readonly of: 'sink' | 'hob'
+  readonly width: Mm
+  readonly depth: Mm
+  /** From the front edge of the countertop. */
+  readonly fromFront: Mm
+}
+
+/** What goes over several cabinets at once. */
+export interface Between {
+  /** A kick board in each cabinet, or boards as long as their sheets before all of a run. */
+  readonly kick: 'perCabinet' | 'inLengths'
+  /** Over all runs of bases; null where somebody else makes it. */
+  readonly countertop: Countertop | null
+}
+
+export interface Countertop {
+  readonly material: MaterialId
+  /** How far it stands out before the fronts. */
+  readonly overhang: Mm
+  /** How far it stands out past a free end of the run. */
+  readonly ends: Mm
+  /** The height of the board that stands on it at the wall; 0 for none. */
+  readonly splash: Mm
 }
 
 /** The front of a cabinet: one opening, or openings on one another from the top down, or columns of them from the left. */

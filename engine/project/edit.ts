@@ -1,8 +1,11 @@
 import type { CabinetId, KeptId, MaterialId, MethodId, OpeningId, PartId, StockId, WallId } from '../basics/id'
 import type { LengthDisplay, Mm } from '../units/length'
 import type {
+  Beside,
+  Between,
   Cabinet,
   CabinetKind,
+  Cutout,
   Front,
   House,
   Interior,
@@ -11,6 +14,7 @@ import type {
   NewCabinet,
   Opening,
   Shop,
+  Side,
   Stock,
   Wall,
 } from './document'
@@ -31,6 +35,10 @@ export type Edit =
   | { readonly kind: 'letGrainRun'; readonly ids: readonly CabinetId[]; readonly isRunning: boolean }
   /** Boards come from sheets of one kind; with null, from any of their material. */
   | { readonly kind: 'pin'; readonly parts: readonly PartId[]; readonly stock: StockId | null }
+  /** A filler or a finished end at a side of cabinets. */
+  | { readonly kind: 'setBeside'; readonly ids: readonly CabinetId[]; readonly side: Side; readonly beside: Beside }
+  | { readonly kind: 'setCutout'; readonly ids: readonly CabinetId[]; readonly cutout: Cutout | null }
+  | { readonly kind: 'editBetween'; readonly change: Partial<Between> }
   | {
       readonly kind: 'editWall'
       readonly id: WallId

@@ -1,6 +1,6 @@
 import { unreachable } from '../basics/assert'
 import type { CabinetId } from '../basics/id'
-import type { Project, Stock } from './document'
+import type { Beside, Project, Stock } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { markOf } from './mark'
 import { find } from './references'
@@ -26,6 +26,12 @@ export function labelOf(project: Project, edit: Edit): string {
       return `${edit.isRunning ? 'Let the grain run on over' : 'Cut apart'} the fronts of ${marksOf(project, edit.ids)}`
     case 'pin':
       return edit.stock === null ? 'Take boards from any sheet' : 'Choose the sheet of boards'
+    case 'setBeside':
+      return `${besideVerb(edit.beside)} at the ${edit.side} of ${marksOf(project, edit.ids)}`
+    case 'setCutout':
+      return `${edit.cutout ? `Cut out for a ${edit.cutout.of}` : 'Close the cut-out'} over ${marksOf(project, edit.ids)}`
+    case 'editBetween':
+      return 'kick' in edit.change ? 'Change kick boards' : 'Change countertop'
     case 'editWall':
       return `Change ${project.walls[edit.id]?.name ?? 'wall'}`
     case 'putOpening':
@@ -74,6 +80,10 @@ function stockLabel(before: Stock | undefined, { isOffcut, isExcluded }: Stock):
   if (!before) return `Add ${what}`
   if (before.isExcluded === isExcluded) return `Change ${what}`
   return isExcluded ? `Set ${what} aside` : `Take ${what} back into use`
+}
+
+function besideVerb(beside: Beside): string {
+  return beside.kind === 'none' ? 'Nothing' : `Put a ${beside.kind}`
 }
 
 /** The one that was taken hold of comes first; the ones it pushes are not in its name. */

@@ -6,6 +6,7 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNothingExcluded,
   withNoWishes,
   withColumnsToCome,
+  withNothingBetween,
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -51,6 +52,13 @@ function withNoWishes(saved: Record<string, unknown>): Record<string, unknown> {
 /** 4 to 5: a front may be divided into columns, and more may be inside; none was, so that nothing is different. */
 function withColumnsToCome(saved: Record<string, unknown>): Record<string, unknown> {
   return saved
+}
+
+/** 5 to 6: what stands between cabinets and over them can be chosen; nothing was, and each had its own kick board. */
+function withNothingBetween(saved: Record<string, unknown>): Record<string, unknown> {
+  const nothing = { beside: { left: { kind: 'none' }, right: { kind: 'none' } }, cutout: null }
+  const between = { kick: 'perCabinet', countertop: null }
+  return withEach({ between, ...saved }, 'cabinets', nothing)
 }
 
 /** Every thing of a map with more fields than it had. */

@@ -1,3 +1,5 @@
+import type { Mm } from '../units/length'
+
 /** From the least to the most that a number of the document may be; lengths are in mm. */
 export interface Range {
   readonly least: number
@@ -14,6 +16,9 @@ const MINUTES: Range = { least: 0, most: 600 }
 /** A measure inside a rule: the depth of a groove, the width of a stretcher, the height of a front. */
 export const MEASURE: Range = { least: 0, most: 20_000, unit: 'mm' }
 
+/** A wider gap is filled by a cabinet. */
+export const MOST_BESIDE: Mm = 600
+
 /**
  * What the document may hold, by the name of the field. Wider than what an entry field takes: a limit there may be drawn
  * tighter one day, and old files must still be read. What is not named here is a measure.
@@ -26,6 +31,8 @@ export const RANGES = {
   nominal: SIZE,
   length: { least: 1, most: 100_000, unit: 'mm' },
   left: PLACE,
+  filler: { least: 0, most: MOST_BESIDE, unit: 'mm' },
+  scribe: { least: 0, most: 100, unit: 'mm' },
   bottom: PLACE,
   grid: { least: 1, most: 1000, unit: 'mm' },
   pitch: { least: 1, most: 1000, unit: 'mm' },

@@ -38,7 +38,7 @@ function misfiled(project: Project): string | null {
   return null
 }
 
-function lostFrom({ walls, cabinets, methods, materials, stock, kept, method }: Project): string | null {
+function lostFrom({ walls, cabinets, methods, materials, stock, kept, method, between }: Project): string | null {
   if (!isThere(methods, method)) return `method is ${method}, which is not among methods.`
   for (const [id, cabinet] of entriesOf(cabinets)) {
     const path = `cabinets.${id}`
@@ -50,6 +50,12 @@ function lostFrom({ walls, cabinets, methods, materials, stock, kept, method }: 
     if (missing) return `${path}.overrides.${missing}`
     const pin = lostPin(cabinet.pins, stock)
     if (pin) return `${path}.pins.${pin} is ${cabinet.pins[pin]}, which is not among stock.`
+    const end = lostBeside(cabinet, materials)
+    if (end) return `${path}.beside.${end}`
+  }
+  const top = between.countertop?.material
+  if (top !== undefined && !isThere(materials, top)) {
+    return `between.countertop.material is ${top}, which is not among materials.`
   }
   for (const [id, rules] of entriesOf(methods)) {
     const missing = missingMaterial(rules, materials)
@@ -67,6 +73,17 @@ function lostFrom({ walls, cabinets, methods, materials, stock, kept, method }: 
 /** The first board that is wished from sheets that are not there. */
 export function lostPin(pins: Cabinet['pins'], stock: Project['stock']): string | undefined {
   return Object.keys(pins).find((place) => !isThere(stock, pins[place]!))
+}
+
+/** The first finished end of a board that is not there. */
+export function lostBeside({ beside }: Cabinet, materials: Project['materials']): string | null {
+  for (const side of ['left', 'right'] as const) {
+    const one = beside[side]
+    if ('material' in one && !isThere(materials, one.material)) {
+      return `${side}.material is ${one.material}, which is not among materials.`
+    }
+  }
+  return null
 }
 
 /** Two cabinets of one mark would be two boxes on one label. */

@@ -157,6 +157,20 @@ const size = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('share'), share: field('share') }),
 ])
 
+const beside = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('none') }),
+  z.strictObject({ kind: z.literal('filler'), width: field('filler'), scribe: field('scribe') }),
+  z.strictObject({ kind: z.literal('skin'), material: id }),
+  z.strictObject({ kind: z.literal('panel'), material: id, foot: oneOf('floor', 'notched') }),
+])
+
+const cutout = z.strictObject({ of: oneOf('sink', 'hob'), width: measure, depth: measure, fromFront: measure })
+
+const between = z.strictObject({
+  kick: oneOf('perCabinet', 'inLengths'),
+  countertop: z.strictObject({ material: id, overhang: measure, ends: measure, splash: measure }).nullable(),
+})
+
 const cabinet = z.strictObject({
   id,
   kind: oneOf('base', 'upper', 'tall'),
@@ -174,6 +188,8 @@ const cabinet = z.strictObject({
   overrides: z.strictObject(choices).partial(),
   isGrainRunning: flag,
   pins: z.record(id, id),
+  beside: z.strictObject({ left: beside, right: beside }),
+  cutout: cutout.nullable(),
 })
 
 const newCabinet = z.strictObject({
@@ -275,6 +291,7 @@ export const savedProject = z.strictObject({
   kept: z.record(id, keptSheet),
   shop,
   house,
+  between,
 })
 
 /** How the file of a build method calls itself, and the version of what it holds. */

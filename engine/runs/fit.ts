@@ -2,10 +2,12 @@ import { valuesOf } from '../basics/id'
 import type { Rect } from '../geometry/rect'
 import type { Cabinet, Opening, Project, Wall } from '../project/document'
 import { markOf } from '../project/mark'
+import { MOST_BESIDE } from '../project/ranges'
 import { find } from '../project/references'
 import { formatLength } from '../units/format'
 import { type Mm, settle } from '../units/length'
-import { doOverlap, faceOf, rightEdge, topEdge } from './lane'
+import { footprintOf } from './footprint'
+import { doOverlap, rightEdge, topEdge } from './lane'
 import { gapsBeside } from './neighbours'
 
 /** Whether a cabinet can be where it is asked to be, in words for the maker. */
@@ -45,11 +47,11 @@ function isList(proposed: Cabinet | readonly Cabinet[]): proposed is readonly Ca
 function whyNot(project: Project, cabinet: Cabinet, others: readonly Cabinet[]): string | null {
   const wall = find(project.walls, cabinet.wall)
   if (!wall) return 'has no wall'
-  const face = faceOf(cabinet)
+  const face = footprintOf(cabinet, project)
   const show = (length: Mm) => formatLength(length, project.display)
   if (![...Object.values(face), cabinet.depth].every(Number.isFinite)) return 'has a size or place that is not a number'
   if (Math.min(face.width, face.height) <= 0) return `would be ${show(face.width)} x ${show(face.height)}`
-  return beyondTheWall(wall, face, show) ?? somethingInTheWay(wall, cabinet, others, show)
+  return beyondTheWall(wall, face, show) ?? somethingInTheWay(project, wall, cabinet, others, show)
 }
 
 function beyondTheWall(wall: Wall, face: Rect, show: (length: Mm) => string): string | null {
@@ -64,24 +66,27 @@ function beyondTheWall(wall: Wall, face: Rect, show: (length: Mm) => string): st
 }
 
 function somethingInTheWay(
+  project: Project,
   wall: Wall,
   cabinet: Cabinet,
   others: readonly Cabinet[],
   show: (length: Mm) => string,
 ): string | null {
-  const face = faceOf(cabinet)
+  const face = footprintOf(cabinet, project)
+  const beyond = MOST_BESIDE + 1
+  const placeOf = (other: Cabinet) => footprintOf(other, project)
   const blockers = others.filter(
     (other) =>
       other !== cabinet &&
       other.wall === cabinet.wall &&
       // Most stand far away, and that is seen without settling a sum.
-      other.left < face.left + face.width + 1 &&
-      other.left + other.width + 1 > face.left &&
-      doOverlap(face, faceOf(other)),
+      other.left < face.left + face.width + beyond &&
+      other.left + other.width + beyond > face.left &&
+      doOverlap(face, placeOf(other)),
   )
   if (blockers.length > 0) {
-    const worst = blockers.reduce((a, b) => (clearingWay(face, faceOf(b)) > clearingWay(face, faceOf(a)) ? b : a))
-    return `would overlap ${markOf(worst)} by ${show(clearingWay(face, faceOf(worst)))}`
+    const worst = blockers.reduce((a, b) => (clearingWay(face, placeOf(b)) > clearingWay(face, placeOf(a)) ? b : a))
+    return `would overlap ${markOf(worst)} by ${show(clearingWay(face, placeOf(worst)))}`
   }
   const opening = valuesOf<Opening>(wall.openings).find((one) => doOverlap(face, one))
   return opening ? `would cover the ${opening.kind} by ${show(clearingWay(face, opening))}` : null

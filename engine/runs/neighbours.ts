@@ -5,7 +5,8 @@ import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { openingsAcross } from '../site/wall'
 import { type Mm, settle } from '../units/length'
-import { doLanesMeet, faceOf, type Lane, lanesOf, rightEdge, sharedBy, topEdge } from './lane'
+import { footprintOf } from './footprint'
+import { doLanesMeet, type Lane, lanesOf, rightEdge, sharedBy, topEdge } from './lane'
 
 export interface Gap {
   readonly gap: Mm
@@ -24,13 +25,13 @@ export interface Run {
  * What hangs above or below it is not beside it.
  */
 export function gapsBeside(project: Project, cabinet: Cabinet): { readonly left: Gap; readonly right: Gap } {
-  const face = faceOf(cabinet)
+  const face = footprintOf(cabinet, project)
   const middle = face.left + face.width / 2
   const wallLength = find(project.walls, cabinet.wall)?.length ?? 0
   let left: Gap = { gap: face.left, to: 'the wall end' }
   let right: Gap = { gap: settle(wallLength - rightEdge(face)), to: 'the wall end' }
   for (const other of inLanesOf(project, cabinet)) {
-    const there = faceOf(other)
+    const there = footprintOf(other, project)
     if (sharedBy(face, there).y <= 0) continue
     if (there.left + there.width / 2 < middle) {
       const gap = settle(face.left - rightEdge(there))
@@ -67,8 +68,9 @@ export function runsOf(project: Project, wall: Wall): Run[] {
   return (['low', 'high'] as const).flatMap((lane) => {
     const runs: Cabinet[][] = []
     for (const cabinet of all.filter(({ kind }) => lanesOf(kind).includes(lane))) {
+      const { left } = footprintOf(cabinet, project)
       const touched = runs.find((run) =>
-        run.some((one) => rightEdge(one) === cabinet.left && sharedBy(one, cabinet).y > 0),
+        run.some((one) => rightEdge(footprintOf(one, project)) === left && sharedBy(one, cabinet).y > 0),
       )
       if (touched) touched.push(cabinet)
       else runs.push([cabinet])
@@ -85,6 +87,9 @@ export function freeStretches(project: Project, wall: Wall, kind: CabinetKind): 
   const cabinets = valuesOf<Cabinet>(project.cabinets).filter(
     (cabinet) => cabinet.wall === wall.id && cabinet.bottom < band.to && band.from < topEdge(cabinet),
   )
-  const taken = [...cabinets, ...openingsAcross(wall, band)].map((one) => ({ from: one.left, to: rightEdge(one) }))
+  const taken = [...cabinets.map((one) => footprintOf(one, project)), ...openingsAcross(wall, band)].map((one) => ({
+    from: one.left,
+    to: rightEdge(one),
+  }))
   return gapsIn({ from: 0, to: wall.length }, taken)
 }

@@ -1,6 +1,6 @@
 import { type CabinetId, freeId } from '../basics/id'
 import type { Rect } from '../geometry/rect'
-import type { Cabinet, CabinetKind, Project, Wall } from '../project/document'
+import { type Cabinet, type CabinetKind, NOTHING_BESIDE, type Project, type Wall } from '../project/document'
 import { freeNumber } from '../project/mark'
 import { type NewKind, startOf } from '../project/ready'
 import { firstWall } from '../site/wall'
@@ -42,6 +42,8 @@ export function newCabinetAt(project: Project, what: NewKind, left: Mm | null, w
     overrides,
     isGrainRunning: false,
     pins: {},
+    beside: NOTHING_BESIDE,
+    cutout: null,
   }
 }
 

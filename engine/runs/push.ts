@@ -3,6 +3,7 @@ import type { CabinetShape } from '../project/edit'
 import { find } from '../project/references'
 import { type Mm, settle } from '../units/length'
 import { fitOf } from './fit'
+import { footprintOf, roomBeside } from './footprint'
 import { rightEdge, sharedBy } from './lane'
 import { othersBeside } from './neighbours'
 
@@ -18,7 +19,10 @@ export function pushNeighbours(project: Project, proposed: Cabinet): CabinetShap
   const others = othersBeside(project, proposed)
   const toTheRight = others.filter(({ left, width }) => left + width / 2 >= middle)
   const toTheLeft = others.filter(({ left, width }) => left + width / 2 < middle)
-  const moved = [...pushedRight(proposed, toTheRight), ...pushedLeft(proposed, toTheLeft.sort(fromTheRight))]
+  const moved = [
+    ...pushedRight(project, proposed, toTheRight),
+    ...pushedLeft(project, proposed, toTheLeft.sort(fromTheRight)),
+  ]
   if (moved.length === 0 || !fitOf(project, [proposed, ...moved]).fits) return null
   return moved.map(({ id, left }) => ({ id, left }))
 }
@@ -36,20 +40,26 @@ function fromTheRight(a: Cabinet, b: Cabinet): number {
 }
 
 /** From left to right, each as far as those before it, at its height, make it go. */
-function pushedRight(proposed: Cabinet, others: readonly Cabinet[]): Cabinet[] {
+function pushedRight(project: Project, proposed: Cabinet, others: readonly Cabinet[]): Cabinet[] {
   const placed = [proposed]
   for (const other of others) {
-    const edges = placed.filter((one) => sharedBy(one, other).y > 0).map(rightEdge)
+    const before = roomBeside(other, 'left', project)
+    const edges = placed
+      .filter((one) => sharedBy(one, other).y > 0)
+      .map((one) => settle(rightEdge(footprintOf(one, project)) + before))
     placed.push({ ...other, left: Math.max(other.left, ...edges) })
   }
   return onlyMoved(placed, others)
 }
 
 /** The mirror image, from right to left. */
-function pushedLeft(proposed: Cabinet, others: readonly Cabinet[]): Cabinet[] {
+function pushedLeft(project: Project, proposed: Cabinet, others: readonly Cabinet[]): Cabinet[] {
   const placed = [proposed]
   for (const other of others) {
-    const edges = placed.filter((one) => sharedBy(one, other).y > 0).map((one) => settle(one.left - other.width))
+    const taken = other.width + roomBeside(other, 'right', project)
+    const edges = placed
+      .filter((one) => sharedBy(one, other).y > 0)
+      .map((one) => settle(footprintOf(one, project).left - taken))
     placed.push({ ...other, left: Math.min(other.left, ...edges) })
   }
   return onlyMoved(placed, others)

@@ -4,7 +4,8 @@ import type { Cabinet, Opening, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { inch, type Mm, settle } from '../units/length'
-import { faceOf, rightEdge, topEdge } from './lane'
+import { footprintOf, roomBeside } from './footprint'
+import { rightEdge, topEdge } from './lane'
 import { inLanesOf } from './neighbours'
 
 /** A line that something was snapped to, and what it belongs to: `the right side of B2`. */
@@ -33,11 +34,15 @@ export function snapMove(
   const x = lines.filter(({ axis }) => axis === 'x')
   const hangs = cabinet.kind === 'upper'
   const y = hangs ? lines.filter(({ axis }) => axis === 'y') : []
-  const left = atRest(project, wanted.left, nudge([wanted.left, wanted.left + width], x, reach))
+  const [before, after] = [roomBeside(cabinet, 'left', project), roomBeside(cabinet, 'right', project)]
+  const left = atRest(project, wanted.left, nudge([wanted.left - before, wanted.left + width + after], x, reach))
   const bottom = hangs
     ? atRest(project, wanted.bottom, nudge([wanted.bottom, wanted.bottom + height], y, reach))
     : cabinet.bottom
-  const guides = [...heldBy([left, settle(left + width)], x), ...heldBy([bottom, settle(bottom + height)], y)]
+  const guides = [
+    ...heldBy([settle(left - before), settle(left + width + after)], x),
+    ...heldBy([bottom, settle(bottom + height)], y),
+  ]
   return { left, bottom, guides }
 }
 
@@ -53,7 +58,12 @@ export function snapEdge(
   reach: Mm,
 ): { readonly at: Mm; readonly guides: readonly Guide[] } {
   const axis = edge === 'left' || edge === 'right' ? 'x' : 'y'
-  const lines = linesAround(project, cabinet, []).filter((line) => line.axis === axis)
+  // What stands beside the edge comes to rest at a line, and the edge before it.
+  const beside = edge === 'left' || edge === 'right' ? roomBeside(cabinet, edge, project) : 0
+  const back = edge === 'left' ? beside : -beside
+  const lines = linesAround(project, cabinet, [])
+    .filter((line) => line.axis === axis)
+    .map((line) => (back === 0 ? line : { ...line, at: settle(line.at + back) }))
   const sizes = sizeLines(project, cabinet, edge, wanted)
   const at = atRest(project, wanted, nudge([wanted], [...lines, ...sizes], reach))
   return { at, guides: heldBy([at], [...lines, ...sizes]) }
@@ -99,7 +109,7 @@ function linesAround(project: Project, cabinet: Cabinet, ignore: readonly string
     .filter(({ id, wall: on }) => id !== cabinet.id && on === wall.id && !ignore.includes(id))
     .sort((a, b) => Number(inLane.has(b.id)) - Number(inLane.has(a.id)) || a.left - b.left || (a.id < b.id ? -1 : 1))
   return [
-    ...others.flatMap((other) => edgeLines(faceOf(other), markOf(other))),
+    ...others.flatMap((other) => edgeLines(footprintOf(other, project), markOf(other))),
     { axis: 'x', at: 0, to: 'the left wall end' },
     { axis: 'x', at: wall.length, to: 'the right wall end' },
     { axis: 'y', at: wall.height, to: 'the ceiling' },

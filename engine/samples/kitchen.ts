@@ -1,6 +1,14 @@
 import type { CabinetId, OpeningId, ProjectId } from '../basics/id'
 import { newProject } from '../project/defaults'
-import type { Cabinet, CabinetKind, Front, FrontRow, Interior, Project } from '../project/document'
+import {
+  type Cabinet,
+  type CabinetKind,
+  type Front,
+  type FrontRow,
+  type Interior,
+  NOTHING_BESIDE,
+  type Project,
+} from '../project/document'
 import { firstWall } from '../site/wall'
 import type { Mm } from '../units/length'
 
@@ -53,7 +61,10 @@ export function demonstrationKitchen(): Project {
   }
 }
 
-const PLAIN = { method: null, overrides: {}, isGrainRunning: false, pins: {} } as const
+const PLAIN = {
+  ...{ method: null, overrides: {}, isGrainRunning: false, pins: {} },
+  ...{ beside: NOTHING_BESIDE, cutout: null },
+} as const
 
 /** A cabinet at the usual height and depth of its kind. */
 export function place(

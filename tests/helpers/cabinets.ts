@@ -5,7 +5,14 @@ import { type Rules, withOverrides } from '../../engine/cabinets/build'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
 import { type Carcass, carcassOf } from '../../engine/cabinets/carcass'
 import { reportOn } from '../../engine/cabinets/report'
-import type { Cabinet, CabinetKind, Front, Material } from '../../engine/project/document'
+import {
+  type Beside,
+  type Cabinet,
+  type CabinetKind,
+  type Front,
+  type Material,
+  NOTHING_BESIDE,
+} from '../../engine/project/document'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
 
 /** Thicknesses by which a test names its boards; they differ from one another. */
@@ -78,6 +85,8 @@ export function aCabinet(kind: CabinetKind, changes: Partial<Omit<Cabinet, 'kind
     overrides: {},
     isGrainRunning: false,
     pins: {},
+    beside: NOTHING_BESIDE,
+    cutout: null,
     ...changes,
   }
 }
@@ -136,6 +145,7 @@ export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly 
     isGrainRunning: false,
     pins: {},
   })
+  const beside = { left: anyBeside(dice), right: anyBeside(dice) }
   const setback = oneOf(0, 10)
   const rules = rulesWith(
     {
@@ -145,7 +155,18 @@ export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly 
     },
     thicknesses,
   )
-  return { cabinet, rules: { ...rules, method: withOverrides(rules.method, choices) } }
+  return { cabinet: { ...cabinet, beside }, rules: { ...rules, method: withOverrides(rules.method, choices) } }
+}
+
+function anyBeside(dice: Random): Beside {
+  const ways: readonly Beside[] = [
+    { kind: 'none' },
+    { kind: 'filler', width: 10 + Math.round(dice() * 80), scribe: 8 },
+    { kind: 'skin', material: 'back' as MaterialId },
+    { kind: 'panel', material: 'front' as MaterialId, foot: 'floor' },
+    { kind: 'panel', material: 'front' as MaterialId, foot: 'notched' },
+  ]
+  return ways[Math.floor(dice() * ways.length)]!
 }
 
 function anyChoices(dice: Random): Partial<MethodChoices> {

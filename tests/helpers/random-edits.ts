@@ -9,7 +9,7 @@ import {
   valuesOf,
 } from '../../engine/basics/id'
 import type { Random } from '../../engine/basics/random'
-import type { Cabinet, CabinetKind, Front, Material, Project, Stock, Wall } from '../../engine/project/document'
+import type { Beside, Cabinet, CabinetKind, Front, Material, Project, Stock, Wall } from '../../engine/project/document'
 import type { Edit } from '../../engine/project/edit'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
 import { newCabinetAt } from '../../engine/runs/place'
@@ -51,6 +51,12 @@ const FRONTS: readonly Front[] = [
       { size: { kind: 'share', share: 0.7 }, front: { kind: 'pair' } },
     ],
   },
+]
+const BESIDE: readonly Beside[] = [
+  { kind: 'none' },
+  { kind: 'filler', width: 33.3, scribe: 10 },
+  { kind: 'skin', material: 'back' as MaterialId },
+  { kind: 'panel', material: 'front' as MaterialId, foot: 'notched' },
 ]
 const CHOICES: readonly Partial<MethodChoices>[] = [
   { bottom: 'under' },
@@ -113,6 +119,12 @@ const MAKERS: readonly Maker[] = [
     stock: pick([null, 's1', 's5', 's99'], random) as StockId | null,
   }),
   keepSheet,
+  (project, random) => ({
+    kind: 'setBeside',
+    ids: [anyId(project, random)],
+    side: random() < 0.5 ? 'left' : 'right',
+    beside: pick(BESIDE, random),
+  }),
   (_, random) => ({ kind: 'releaseSheet', id: `q${whole(1, 3, random)}` as KeptId }),
   (_, random) => ({ kind: 'editShop', change: { kerf: length(1, 4, random) } }),
   (_, random) => ({

@@ -1,6 +1,12 @@
 import type { CabinetId, OpeningId, WallId } from '../../engine/basics/id'
 import { newProject } from '../../engine/project/defaults'
-import type { Cabinet, CabinetKind, Opening, Project } from '../../engine/project/document'
+import {
+  type Cabinet,
+  type CabinetKind,
+  NOTHING_BESIDE,
+  type Opening,
+  type Project,
+} from '../../engine/project/document'
 
 export type Said = Partial<Omit<Cabinet, 'id' | 'kind' | 'number'>>
 
@@ -23,6 +29,8 @@ export function cabinet(mark: string, said: Said = {}): Cabinet {
     overrides: {},
     isGrainRunning: false,
     pins: {},
+    beside: NOTHING_BESIDE,
+    cutout: null,
     ...said,
   }
 }

@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import { childrenOf, type DerivedCabinet, type Front, type FrontFace, type Mm } from '../../engine/index'
+import { childrenOf, type DerivedCabinet, type Front, type FrontFace, type Mm, type Part } from '../../engine/index'
 import styles from './Elevation.module.css'
 
 interface CabinetDrawingProps {
@@ -36,6 +36,9 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
       {built.fronts.map((front, at) => (
         <FrontDrawing key={at} front={front} mmPerPx={mmPerPx} />
       ))}
+      {built.parts.filter(isBeside).map((part) => (
+        <BesideDrawing key={part.id} part={part} />
+      ))}
       {isNamed && (
         <text className={styles.mark} x={6 * mmPerPx} y={-kick - 7 * mmPerPx} fontSize={12.5 * mmPerPx}>
           {built.mark}
@@ -45,6 +48,28 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
     </g>
   )
 })
+
+function isBeside({ role }: Part): boolean {
+  return role === 'filler' || role === 'leftEnd' || role === 'rightEnd'
+}
+
+/** A filler or a finished end from the room; where the kick is cut out of an end, only what stands above it. */
+function BesideDrawing({ part }: { readonly part: Part }) {
+  const { placement, length, width, thickness, operations, role } = part
+  const { x, y } = placement.origin
+  const notch = operations.find(({ kind }) => kind === 'notch')
+  const cut = notch?.kind === 'notch' ? notch.length : 0
+  const across = role === 'filler' ? width : thickness
+  return (
+    <rect
+      className={styles.front}
+      x={role === 'rightEnd' ? x - across : x}
+      y={-(y + length)}
+      width={across}
+      height={length - cut}
+    />
+  )
+}
 
 const PULL_PX = 22
 

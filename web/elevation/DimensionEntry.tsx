@@ -15,10 +15,12 @@ interface DimensionEntryProps {
   readonly onLength: (length: Mm) => string | null
   /** Done here: to the next dimension, the one before, or none. */
   readonly onDone: (step: -1 | 0 | 1) => void
+  /** Fills the gap that is measured, where it can be filled. */
+  readonly onFill?: () => void
 }
 
 /** A field over the figure of a dimension. Tab goes on to the next one; Escape leaves the length as it was. */
-export function DimensionEntry({ name, length, field, display, x, y, onLength, onDone }: DimensionEntryProps) {
+export function DimensionEntry({ name, length, field, display, x, y, onLength, onDone, onFill }: DimensionEntryProps) {
   const input = useRef<HTMLInputElement>(null)
   const shown = formatLength(length, display)
   const [text, setText] = useState(shown)
@@ -66,6 +68,19 @@ export function DimensionEntry({ name, length, field, display, x, y, onLength, o
         onKeyDown={onKeyDown}
         onBlur={() => (why === null ? finish(0) : onDone(0))}
       />
+      {onFill && (
+        // Taken on the press: the field gives way when it loses the keys.
+        <button
+          type="button"
+          onPointerDown={(event) => {
+            event.preventDefault()
+            isOver.current = true
+            onFill()
+          }}
+        >
+          Fill the gap
+        </button>
+      )}
       {why !== null && (
         <p id="dimension-why" role="alert">
           {why}

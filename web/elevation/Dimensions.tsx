@@ -56,6 +56,7 @@ export const Dimensions = memo(function Dimensions({ project, wall, chosen, mmPe
 function isAbout(measures: Dimension['measures'], chosen: readonly CabinetId[]): boolean {
   switch (measures.kind) {
     case 'width':
+    case 'filler':
       return chosen.includes(measures.id)
     case 'height':
     case 'bottom':

@@ -1,7 +1,9 @@
+import { type Edit, gapFilled, type Project } from '../../engine/index'
 import { wallOf } from '../input/create'
 import type { View } from '../input/view'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
+import type { Dimension } from './chains'
 import { DimensionEntry } from './DimensionEntry'
 import { dimensionsOf } from './Dimensions'
 import { fieldOf, typedOver } from './typed'
@@ -38,6 +40,7 @@ export function Typing({ dimension: key, view, onDimension, announce }: TypingPr
     return null
   }
 
+  const fill = fillingOf(project, dimension)
   return (
     <DimensionEntry
       name={dimension.name}
@@ -47,7 +50,23 @@ export function Typing({ dimension: key, view, onDimension, announce }: TypingPr
       x={view.x + x * view.zoom}
       y={view.y + y * view.zoom}
       onLength={onLength}
+      {...(fill
+        ? {
+            onFill() {
+              actions.commit(fill)
+              onDimension(null)
+            },
+          }
+        : {})}
       onDone={(step) => onDimension(step === 0 ? null : (all[at + step]?.key ?? null))}
     />
   )
+}
+
+/** The edit that fills the gap of a dimension, on the side of the cabinet after it or else before it. */
+function fillingOf(project: Project, { measures }: Dimension): Edit | null {
+  if (measures.kind !== 'gap') return null
+  const after = measures.after && project.cabinets[measures.after]
+  const before = measures.before && project.cabinets[measures.before]
+  return (after && gapFilled(project, after, 'left')) || (before && gapFilled(project, before, 'right')) || null
 }

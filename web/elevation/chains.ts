@@ -6,6 +6,8 @@ import {
   type Mm,
   markOf,
   type Project,
+  roomBeside,
+  type Side,
   settle,
   valuesOf,
   type Wall,
@@ -16,6 +18,7 @@ export type Measures =
   | { readonly kind: 'width'; readonly id: CabinetId }
   /** The free space before a cabinet, or after the last one. */
   | { readonly kind: 'gap'; readonly before: CabinetId | null; readonly after: CabinetId | null }
+  | { readonly kind: 'filler'; readonly id: CabinetId; readonly side: Side }
   | { readonly kind: 'wallLength' }
   | { readonly kind: 'wallHeight' }
   | { readonly kind: 'height'; readonly ids: readonly CabinetId[] }
@@ -45,11 +48,12 @@ export function highChain(project: Project, wall: Wall): Dimension[] {
 }
 
 function chainOf(
-  { cabinets, display }: Project,
+  project: Project,
   wall: Wall,
   isIn: (cabinet: Cabinet) => boolean,
   areTallsMeasured: boolean,
 ): Dimension[] {
+  const { cabinets, display } = project
   const row = valuesOf<Cabinet>(cabinets)
     .filter((cabinet) => cabinet.wall === wall.id && isIn(cabinet))
     .sort((a, b) => a.left - b.left || (a.id < b.id ? -1 : 1))
@@ -57,17 +61,32 @@ function chainOf(
   let at: Mm = 0
   let before: Cabinet | null = null
   for (const cabinet of row) {
-    if (cabinet.left > at) chain.push(gap(at, cabinet.left, before, cabinet, display))
     const { id, left, width, kind } = cabinet
+    const [start, end] = [roomBeside(cabinet, 'left', project), roomBeside(cabinet, 'right', project)]
+    const from = settle(left - start)
+    if (from > at) chain.push(gap(at, from, before, cabinet, display))
+    if (start > 0) chain.push(besideSpan(cabinet, 'left', from, left, display))
     if (kind !== 'tall' || areTallsMeasured) {
       const name = `Width of ${markOf(cabinet)}`
       chain.push({ ...span(`width ${id}`, left, settle(left + width), display), measures: { kind: 'width', id }, name })
     }
-    at = Math.max(at, settle(left + width))
+    const to = settle(left + width + end)
+    if (end > 0) chain.push(besideSpan(cabinet, 'right', settle(left + width), to, display))
+    at = Math.max(at, to)
     before = cabinet
   }
   if (wall.length > at && before) chain.push(gap(at, wall.length, before, null, display))
   return chain
+}
+
+/** A filler's width is typed here as its cabinet's is; a finished end is as thick as its board. */
+function besideSpan(cabinet: Cabinet, side: Side, from: Mm, to: Mm, display: LengthDisplay): Dimension {
+  const { kind } = cabinet.beside[side]
+  return {
+    ...span(`${kind} ${side} ${cabinet.id}`, from, to, display),
+    measures: kind === 'filler' ? { kind: 'filler', id: cabinet.id, side } : { kind: 'nothing' },
+    name: `${kind === 'filler' ? 'Filler' : 'Finished end'} at the ${side} of ${markOf(cabinet)}`,
+  }
 }
 
 function gap(from: Mm, to: Mm, before: Cabinet | null, after: Cabinet | null, display: LengthDisplay): Dimension {

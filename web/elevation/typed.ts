@@ -1,4 +1,14 @@
-import { type Cabinet, fitOf, type Mm, type Project, settle } from '../../engine/index'
+import {
+  type Cabinet,
+  fitOf,
+  footprintOf,
+  type Mm,
+  type Project,
+  rightEdge,
+  type Side,
+  settle,
+} from '../../engine/index'
+import { besideOutcome, FILLER_WIDTH } from '../input/beside'
 import { wallOf } from '../input/create'
 import { NO_OUTCOME, type Outcome } from '../input/hand'
 import { movedBy } from '../input/move'
@@ -16,6 +26,8 @@ export function fieldOf({ measures }: Dimension): LimitedField {
     case 'wallLength':
     case 'wallHeight':
       return measures.kind
+    case 'filler':
+      return FILLER_WIDTH
     case 'gap':
       return 'left'
     case 'bottom':
@@ -36,12 +48,21 @@ export function typedOver(project: Project, dimension: Dimension, length: Mm): O
       const cabinet = project.cabinets[measures.id]
       return cabinet ? reshaped(project, cabinet, { ...cabinet, width: length }) : NO_OUTCOME
     }
+    case 'filler':
+      return fillerOutcome(project, project.cabinets[measures.id], measures.side, length)
     case 'gap': {
       const { before, after } = measures
-      if (after) return movedBy(project, [after], settle(from + length - project.cabinets[after]!.left), 0, true)
+      if (after)
+        return movedBy(
+          project,
+          [after],
+          settle(from + length - footprintOf(project.cabinets[after]!, project).left),
+          0,
+          true,
+        )
       const last = before && project.cabinets[before]
       if (!last) return NO_OUTCOME
-      return movedBy(project, [last.id], settle(wall.length - length - last.width - last.left), 0, true)
+      return movedBy(project, [last.id], settle(wall.length - length - rightEdge(footprintOf(last, project))), 0, true)
     }
     case 'height':
       return shapedAlike(project, measures.ids, (cabinet) => ({ ...cabinet, height: length }))
@@ -54,6 +75,12 @@ export function typedOver(project: Project, dimension: Dimension, length: Mm): O
       return { edit, guides: [], about: [], words: { fits: true, text: `${wall.name} changed` } }
     }
   }
+}
+
+function fillerOutcome(project: Project, cabinet: Cabinet | undefined, side: Side, width: Mm): Outcome {
+  const beside = cabinet?.beside[side]
+  if (!cabinet || beside?.kind !== 'filler') return NO_OUTCOME
+  return besideOutcome(project, [cabinet], side, { ...beside, width })
 }
 
 function shapedAlike(project: Project, ids: readonly Cabinet['id'][], change: (cabinet: Cabinet) => Cabinet): Outcome {

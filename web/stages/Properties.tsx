@@ -6,6 +6,7 @@ import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { LengthField } from '../ui/LengthField'
+import { BesideRows } from './BesideRows'
 import { BuildRows } from './BuildRows'
 import { doDeed } from './deeds'
 import { FrontRows } from './FrontRows'
@@ -42,6 +43,7 @@ export function Properties() {
         <>
           <Sizes project={project} cabinets={cabinets} />
           <FrontRows project={project} cabinets={cabinets} display={project.display} />
+          <BesideRows project={project} cabinets={cabinets} />
           <BuildRows project={project} cabinets={cabinets} />
           <HowFixed cabinets={cabinets} project={project} />
         </>

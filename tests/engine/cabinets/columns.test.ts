@@ -94,7 +94,9 @@ describe('the columns of a front', () => {
       const { cabinet, rules } = anyCabinet(randomFrom(seed))
       const interior = { ...cabinet.interior, partition: null }
       const one = buildCabinet({ ...cabinet, interior }, rules).boards
-      const other = buildCabinet({ ...cabinet, interior, front: mirrored(cabinet.front) }, rules).boards
+      const { left, right } = cabinet.beside
+      const swapped = { interior, front: mirrored(cabinet.front), beside: { left: right, right: left } }
+      const other = buildCabinet({ ...cabinet, ...swapped }, rules).boards
       const places = endsOf(one)
       const flipped = endsOf(other).map((x) => cabinet.width - x)
       const apart = ascending(flipped).map((x, at) => Math.abs(x - ascending(places)[at]!))

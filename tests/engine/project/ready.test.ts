@@ -65,7 +65,7 @@ describe('the main parts of', () => {
     // 580 of the other run, 18 of its doors and 40 of pulls are 638; the next 10 is 640.
     const height = 868 - 100 - 3
     expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${height} x ${640 - 40}`)
-    expect(sizeOf(boardIn(boards, 'filler'))).toBe(`${height} x 40`)
+    expect(sizeOf(boardIn(boards, 'cornerFiller'))).toBe(`${height} x 40`)
     expect(sizeOf(boardIn(boards, 'door'))).toBe(`${height} x ${640 + 450 - 2 * 1.5 - 3 - 640}`)
     expect(boardIn(boards, 'blindPanel').placement.origin.x).toBe(1.5)
   })
@@ -74,9 +74,9 @@ describe('the main parts of', () => {
     const { boards, fronts } = readyBuild('blindUpper', newProject('mm'), 2700)
     // 330, 18 and 40 are 388.
     expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${720 - 3} x ${390 - 40}`)
-    expect(fronts.map(({ kind, hinge }) => hinge ?? kind)).toEqual(['left', 'blindPanel', 'filler'])
+    expect(fronts.map(({ kind, hinge }) => hinge ?? kind)).toEqual(['left', 'blindPanel', 'cornerFiller'])
     expect(boardIn(boards, 'blindPanel').placement.origin.x).toBe(390 + 450 - 1.5 - (390 - 40))
-    expect(boardIn(boards, 'filler').placement.origin.x).toBe(390 + 450 - 1.5 - 390)
+    expect(boardIn(boards, 'cornerFiller').placement.origin.x).toBe(390 + 450 - 1.5 - 390)
   })
 
   it('an island base are a back of the front board over the whole carcass, and no nailer', () => {

@@ -3,6 +3,7 @@ import {
   type Cabinet,
   type CabinetId,
   type CabinetKind,
+  NOTHING_BESIDE,
   newProject,
   type Project,
 } from '../../../engine/index'
@@ -37,6 +38,8 @@ function cabinetOf(kind: CabinetKind, mark: string, shape: Partial<Cabinet>): Ca
     overrides: {},
     isGrainRunning: false,
     pins: {},
+    beside: NOTHING_BESIDE,
+    cutout: null,
     ...shape,
   }
 }
