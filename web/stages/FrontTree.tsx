@@ -19,12 +19,19 @@ import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
-import { ColumnShelvesRows, NicheRows } from './FrontLeaf'
+import { ColumnShelvesRows, isMeasured, LeafRows } from './FrontLeaf'
 import { LEAF_WORDS, type LeafName, leafName, leafOf, placeName } from './fronts'
 
 interface FrontTreeProps {
   readonly project: Project
   readonly cabinet: Cabinet
+}
+
+/** What a front that is not divided is called before its measures. */
+const WHOLE: Partial<Readonly<Record<Front['kind'], string>>> = {
+  appliance: 'Niche',
+  blind: 'Corner',
+  pullOut: 'Pull-out',
 }
 
 const MOST = { rows: 20, columns: 6 } as const
@@ -51,7 +58,7 @@ interface PlaceProps extends FrontTreeProps {
 function Place({ place, project, cabinet, onFront }: PlaceProps) {
   const { path, front } = place
   const change = (node: Front) => onFront(withFrontAt(cabinet.front, path, node))
-  const name = path.length === 0 ? 'Niche' : placeName(cabinet.front, path)
+  const name = path.length === 0 ? (WHOLE[front.kind] ?? 'Front') : placeName(cabinet.front, path)
   return (
     <>
       {path.length > 0 && <Size {...{ place, project, cabinet, onFront, name }} />}
@@ -73,9 +80,15 @@ function Place({ place, project, cabinet, onFront }: PlaceProps) {
           onNumber={(count) => change(withCount(front, count))}
         />
       )}
-      {front.kind === 'appliance' && <NicheRows front={front} display={project.display} name={name} onFront={change} />}
+      {isMeasured(front) && <LeafRows front={front} display={project.display} name={name} onFront={change} />}
       {path.length === 1 && cabinet.front.kind === 'columns' && (
-        <ColumnShelvesRows front={cabinet.front} cabinet={cabinet} at={path[0]!} onFront={onFront} />
+        <ColumnShelvesRows
+          front={cabinet.front}
+          cabinet={cabinet}
+          display={project.display}
+          at={path[0]!}
+          onFront={onFront}
+        />
       )}
     </>
   )
