@@ -191,6 +191,8 @@ function Inside({ cabinets, display }: FrontRowsProps) {
     actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
   }
   const single = cabinets.length === 1 ? cabinets[0]!.interior : null
+  // Their boards part them already.
+  const areColumns = cabinets.every(({ front }) => front.kind === 'columns')
   const partition = common(cabinets, ({ interior }) => interior.partition?.at ?? 0)
   return (
     <>
@@ -210,16 +212,18 @@ function Inside({ cabinets, display }: FrontRowsProps) {
         isWhole
         onNumber={(adjustableShelves) => change({ adjustableShelves })}
       />
-      <Choice
-        label="Partition"
-        value={partition === null ? null : partition === 0 ? 'none' : 'one'}
-        options={[
-          ['none', 'none'],
-          ['one', 'one upright'],
-        ]}
-        onChoice={(choice) => change({ partition: choice === 'none' ? null : { at: 0.5 } })}
-      />
-      {partition !== null && partition > 0 && (
+      {!areColumns && (
+        <Choice
+          label="Partition"
+          value={partition === null ? null : partition === 0 ? 'none' : 'one'}
+          options={[
+            ['none', 'none'],
+            ['one', 'one upright'],
+          ]}
+          onChoice={(choice) => change({ partition: choice === 'none' ? null : { at: 0.5 } })}
+        />
+      )}
+      {!areColumns && partition !== null && partition > 0 && (
         <NumberField
           label="· At % of width"
           value={Math.round(partition * 1000) / 10}

@@ -1,3 +1,4 @@
+import { Fragment } from 'react'
 import {
   type Cabinet,
   childrenOf,
@@ -21,6 +22,7 @@ import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import { ColumnShelvesRows, isMeasured, LeafRows } from './FrontLeaf'
 import { LEAF_WORDS, type LeafName, leafName, leafOf, placeName } from './fronts'
+import styles from './Properties.module.css'
 
 interface FrontTreeProps {
   readonly project: Project
@@ -40,11 +42,27 @@ const MOST = { rows: 20, columns: 6 } as const
 export function FrontTree({ project, cabinet }: FrontTreeProps) {
   const actions = useStore((state) => state.actions)
   const setFront = (front: Front) => actions.commit({ kind: 'setFront', ids: [cabinet.id], front } satisfies Edit)
+  const places = frontPlaces(project, cabinet)
+  const outer = places.filter(({ path }) => path.length <= 1)
+  const common = { project, cabinet, onFront: setFront }
   return (
     <>
-      {frontPlaces(project, cabinet).map((place) => (
-        <Place key={place.path.join()} place={place} project={project} cabinet={cabinet} onFront={setFront} />
-      ))}
+      {outer.map((place) => {
+        const inner = places.filter(({ path }) => path.length > 1 && path[0] === place.path[0])
+        return (
+          <Fragment key={place.path.join()}>
+            <Place place={place} {...common} />
+            {inner.length > 0 && (
+              <details className={styles.within}>
+                <summary>In {placeName(cabinet.front, place.path).toLowerCase()}</summary>
+                {inner.map((one) => (
+                  <Place key={one.path.join()} place={one} {...common} />
+                ))}
+              </details>
+            )}
+          </Fragment>
+        )
+      })}
       <LineUp project={project} cabinet={cabinet} onFront={setFront} />
     </>
   )
@@ -81,7 +99,7 @@ function Place({ place, project, cabinet, onFront }: PlaceProps) {
         />
       )}
       {isMeasured(front) && <LeafRows front={front} display={project.display} name={name} onFront={change} />}
-      {path.length === 1 && cabinet.front.kind === 'columns' && (
+      {path.length === 1 && cabinet.front.kind === 'columns' && hasRoomInside(front) && (
         <ColumnShelvesRows
           front={cabinet.front}
           cabinet={cabinet}
@@ -92,6 +110,13 @@ function Place({ place, project, cabinet, onFront }: PlaceProps) {
       )}
     </>
   )
+}
+
+/** Whether anything but drawers and appliances is behind a front. */
+function hasRoomInside(front: Front): boolean {
+  const inner = childrenOf(front)
+  if (inner.length > 0) return inner.some((child) => hasRoomInside(child.front))
+  return front.kind !== 'drawer' && front.kind !== 'pullOut' && front.kind !== 'appliance'
 }
 
 function wordOf(kind: 'rows' | 'columns'): string {
