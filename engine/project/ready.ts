@@ -139,7 +139,7 @@ function blindCorner(project: Project, kind: CabinetKind, { isAtRight = false }:
   const blind = {
     kind: 'blind',
     neighbour: project.newCabinets[kind].depth,
-    filler: inUnits(project, 40, 1.5),
+    filler: inUnits(project, 50, 2),
     pull: inUnits(project, 40, 1.5),
   } as const
   const least = blindWidthLeast(blind, thicknessOf(project, 'frontMaterial'))

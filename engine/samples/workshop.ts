@@ -2,6 +2,7 @@ import type { ProjectId } from '../basics/id'
 import { newProject } from '../project/defaults'
 import type { Cabinet, CabinetKind, Front, Interior, Project } from '../project/document'
 import type { MethodChoices } from '../project/method'
+import { type ReadyName, startOf } from '../project/ready'
 import { firstWall } from '../site/wall'
 import type { Mm } from '../units/length'
 import { numbered, place, rows, share, shelves } from './kitchen'
@@ -93,6 +94,20 @@ const CHOICES: { readonly [choice in keyof MethodChoices]?: readonly MethodChoic
   ],
 }
 
+/** The boxes that are of a ready kind: one of each. */
+const READY_PLACES: Readonly<Record<string, ReadyName>> = {
+  'base 3': 'sinkBase',
+  'base 7': 'islandBase',
+  'base 11': 'blindBase',
+  'base 13': 'drawerBase',
+  'base 16': 'endShelf',
+  'base 17': 'benchBox',
+  'upper 3': 'openShelves',
+  'upper 4': 'blindUpper',
+  'tall 2': 'pantry',
+  'tall 4': 'applianceHousing',
+}
+
 /** Forty cabinets on one wall of 14 m, of every kind, front and way to build: what a long day in the shop looks like. */
 export function fortyCabinets(): Project {
   const plain = newProject('mm', 'Forty cabinets')
@@ -104,7 +119,8 @@ export function fortyCabinets(): Project {
     const front = frontOf(kind, counts[kind], width)
     const interior = isAllDrawers(front) ? shelves(0) : turn(INTERIORS, at)
     const made = place(plain, kind, ++counts[kind], left, width, front, interior)
-    cabinets.push({ ...made, overrides: choicesAt(at) })
+    const own = READY_PLACES[`${kind} ${counts[kind]}`]
+    cabinets.push(own ? standingReady(plain, made, own, at) : { ...made, overrides: choicesAt(at) })
     return left + width
   }
   let left = put('tall', 0, TALL_WIDTH)
@@ -120,6 +136,12 @@ export function fortyCabinets(): Project {
     walls: { [wall.id]: { ...wall, name: 'Long wall', length: 14_000, height: 2600 } } as Project['walls'],
     cabinets: numbered(cabinets),
   }
+}
+
+/** A ready kind in the place of a plain box, in as many ways to build as it leaves open. */
+function standingReady(plain: Project, made: Cabinet, name: ReadyName, at: number): Cabinet {
+  const { height, depth, front, interior, overrides } = startOf(plain, name, { width: made.width })
+  return { ...made, height, depth, front, interior, overrides: { ...choicesAt(at), ...overrides } }
 }
 
 /** Each choice goes round its options, and every seven cabinets skips on by its own step, so that pairings vary. */

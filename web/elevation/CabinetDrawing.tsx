@@ -32,6 +32,7 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
     >
       {kick > 0 && <rect className={styles.kick} x={0} y={-kick} width={width} height={kick} />}
       <rect className={styles.carcass} x={0} y={-height} width={width} height={Math.max(0, height - kick)} />
+      <Lid built={built} />
       {hasOpenPlace(built.cabinet.front) && <Shelves built={built} />}
       {built.fronts.map((front, at) => (
         <FrontDrawing key={at} front={front} mmPerPx={mmPerPx} />
@@ -71,6 +72,14 @@ function BesideDrawing({ part }: { readonly part: Part }) {
   )
 }
 
+/** A lid lies over the carcass. */
+function Lid({ built }: { readonly built: DerivedCabinet }) {
+  const lid = built.parts.find(({ role }) => role === 'lid')
+  if (!lid) return null
+  const top = built.cabinet.height + lid.thickness
+  return <rect className={styles.front} x={0} y={-top} width={built.cabinet.width} height={lid.thickness} />
+}
+
 const PULL_PX = 22
 
 function FrontDrawing({ front, mmPerPx }: { readonly front: FrontFace; readonly mmPerPx: number }) {
@@ -107,7 +116,7 @@ function hasOpenPlace(front: Front): boolean {
 /** What is seen through open places: shelves from the front, and partitions on end. */
 function Shelves({ built }: { readonly built: DerivedCabinet }) {
   const shelves = built.parts.filter(({ role }) => role === 'fixedShelf' || role === 'adjustableShelf')
-  const partitions = built.parts.filter(({ role }) => role === 'partition')
+  const partitions = built.parts.filter(({ role }) => role === 'partition' || role === 'divider')
   const uprights = partitions.map(({ id, placement: { origin }, length, thickness }) => (
     <rect key={id} className={styles.front} x={origin.x} y={-(origin.y + length)} width={thickness} height={length} />
   ))

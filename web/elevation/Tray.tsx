@@ -1,6 +1,7 @@
 import { Menu, Button as MenuButton, MenuItem, MenuTrigger, Popover } from 'react-aria-components'
 import { type CabinetKind, type NewKind, newKindName, READY, type ReadyName } from '../../engine/index'
 import type { Placing } from '../store/state'
+import { useIsNarrow } from '../ui/wide'
 import styles from './Elevation.module.css'
 
 const THINGS: readonly { readonly kind: CabinetKind; readonly name: string; readonly outline: string }[] = [
@@ -43,6 +44,7 @@ export function Tray({ placing, onPlace }: TrayProps) {
 
 /** Cabinets that stand ready: one is picked, and then a free place for it. */
 function Ready({ placing, onPlace }: TrayProps) {
+  const isNarrow = useIsNarrow()
   const chosen = READY.find(([name]) => placing?.kind === 'new' && placing.cabinet === name)
   return (
     <MenuTrigger>
@@ -50,7 +52,7 @@ function Ready({ placing, onPlace }: TrayProps) {
         <span aria-hidden="true">+</span>
         Ready kinds
       </MenuButton>
-      <Popover placement="right top">
+      <Popover placement={isNarrow ? 'top end' : 'right top'}>
         <Menu className={styles.ready} aria-label="Ready kinds" onAction={(key) => onPlace(key as ReadyName)}>
           {READY.map(([name]) => (
             <MenuItem key={name} id={name} className={styles.readyItem}>

@@ -44,8 +44,17 @@ export interface MergedCabinet {
   readonly withoutFronts: { readonly indices: number; readonly edges: number }
 }
 
+const FRONTS: ReadonlySet<BoardRole> = new Set<BoardRole>([
+  'door',
+  'flap',
+  'falseFront',
+  'blindPanel',
+  'filler',
+  'drawerFront',
+])
+
 export function isFront(role: BoardRole): boolean {
-  return role === 'door' || role === 'flap' || role === 'falseFront' || role === 'drawerFront'
+  return FRONTS.has(role)
 }
 
 export function mergeParts(parts: readonly Part[], meshOf: (part: Part) => BoardMesh): MergedCabinet {

@@ -54,6 +54,7 @@ const ORDER: readonly BoardRole[] = [
   'bottom',
   'fixedShelf',
   'partition',
+  'divider',
   'frontStretcher',
   'backStretcher',
   'top',
@@ -61,6 +62,7 @@ const ORDER: readonly BoardRole[] = [
   'bottomNailer',
   'back',
   'rightSide',
+  'lid',
 ]
 
 function BoardList({ built }: { readonly built: DerivedCabinet }) {

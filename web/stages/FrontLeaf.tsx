@@ -1,42 +1,84 @@
-import type { Cabinet, ColumnShelves, Front, LengthDisplay } from '../../engine/index'
+import type { Cabinet, ColumnShelves, Front, LengthDisplay, Mm } from '../../engine/index'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
+import { BayRows } from './BayRows'
 
-type Appliance = Extract<Front, { kind: 'appliance' }>
+type Measured = Extract<Front, { kind: 'appliance' | 'blind' | 'pullOut' }>
 type Columns = Extract<Front, { kind: 'columns' }>
 
-interface NicheRowsProps {
-  readonly front: Appliance
+interface LeafRowsProps {
+  readonly front: Measured
   readonly display: LengthDisplay
   readonly name: string
   readonly onFront: (front: Front) => void
 }
 
-/** What the maker of an appliance asks for. */
-export function NicheRows({ front, display, name, onFront }: NicheRowsProps) {
-  const fields = [
-    ['width', `· ${name} cut-out width`],
-    ['height', `· ${name} cut-out height`],
-    ['air', `· ${name} air behind`],
-  ] as const
-  return fields.map(([field, label]) => (
+interface LeafField {
+  readonly label: string
+  readonly value: Mm
+  readonly field: 'small' | 'frontSize'
+  readonly put: (length: Mm) => Front
+}
+
+export function isMeasured(front: Front): front is Measured {
+  return front.kind === 'appliance' || front.kind === 'blind' || front.kind === 'pullOut'
+}
+
+/** What the maker of an appliance asks for, what stands before a corner, how high a low box is. */
+export function LeafRows({ front, display, name, onFront }: LeafRowsProps) {
+  return fieldsOf(front).map(({ label, value, field, put }) => (
     <LengthField
-      key={field}
-      label={label}
-      value={front[field]}
+      key={label}
+      label={`· ${name} ${label}`}
+      value={value}
       display={display}
-      field={field === 'air' ? 'small' : 'frontSize'}
+      field={field}
       onLength={(length) => {
-        onFront({ ...front, [field]: length })
+        onFront(put(length))
         return null
       }}
     />
   ))
 }
 
+function fieldsOf(front: Measured): readonly LeafField[] {
+  switch (front.kind) {
+    case 'appliance':
+      return [
+        {
+          label: 'cut-out width',
+          value: front.width,
+          field: 'frontSize',
+          put: (width) => ({ ...front, width }),
+        },
+        {
+          label: 'cut-out height',
+          value: front.height,
+          field: 'frontSize',
+          put: (height) => ({ ...front, height }),
+        },
+        { label: 'air behind', value: front.air, field: 'small', put: (air) => ({ ...front, air }) },
+      ]
+    case 'blind':
+      return [
+        {
+          label: 'depth of the other run',
+          value: front.neighbour,
+          field: 'small',
+          put: (neighbour) => ({ ...front, neighbour }),
+        },
+        { label: 'filler', value: front.filler, field: 'small', put: (filler) => ({ ...front, filler }) },
+        { label: 'for the pulls', value: front.pull, field: 'small', put: (pull) => ({ ...front, pull }) },
+      ]
+    case 'pullOut':
+      return [{ label: 'height of the box', value: front.box, field: 'frontSize', put: (box) => ({ ...front, box }) }]
+  }
+}
+
 interface ColumnShelvesRowsProps {
   readonly front: Columns
   readonly cabinet: Cabinet
+  readonly display: LengthDisplay
   readonly at: number
   readonly onFront: (front: Front) => void
 }
@@ -44,10 +86,11 @@ interface ColumnShelvesRowsProps {
 const MOST_SHELVES = 20
 
 /** The shelves of one bay; until they are typed it has as many as the cabinet says. */
-export function ColumnShelvesRows({ front, cabinet: { interior }, at, onFront }: ColumnShelvesRowsProps) {
-  const { fixedShelves, adjustableShelves } = front.columns[at]!.shelves ?? interior
+export function ColumnShelvesRows({ front, cabinet: { interior }, display, at, onFront }: ColumnShelvesRowsProps) {
+  const { fixedShelves, adjustableShelves, rollOuts, dividers } = front.columns[at]!.shelves ?? interior
   const change = (part: Partial<ColumnShelves>) => {
-    const shelves = { fixedShelves, adjustableShelves, ...part }
+    const own = { ...(rollOuts ? { rollOuts } : {}), ...(dividers ? { dividers } : {}) }
+    const shelves = { fixedShelves, adjustableShelves, ...own, ...part }
     onFront({ ...front, columns: front.columns.map((one, index) => (index === at ? { ...one, shelves } : one)) })
   }
   return (
@@ -68,6 +111,7 @@ export function ColumnShelvesRows({ front, cabinet: { interior }, at, onFront }:
         isWhole
         onNumber={(count) => change({ adjustableShelves: count })}
       />
+      <BayRows name={`· Column ${at + 1} `} bay={{ rollOuts, dividers }} display={display} onBay={change} />
     </>
   )
 }

@@ -7,12 +7,15 @@ import {
   graduatedHeights,
   type Interior,
   type LengthDisplay,
+  type PipeWindow,
   type Project,
 } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
+import { BayRows, PipeRows } from './BayRows'
+import { isMeasured } from './FrontLeaf'
 import { FrontTree } from './FrontTree'
 import {
   bankOf,
@@ -59,14 +62,14 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
       {(name === 'overDoor' || name === 'sink') && <OverDoor over={name} cabinets={cabinets} display={display} />}
       {cabinets.length === 1 && <Divided project={project} cabinet={cabinets[0]!} />}
       {cabinets.every(({ front }) => hasSeveralFronts(front)) && <Grain cabinets={cabinets} />}
-      <Inside cabinets={cabinets} />
+      <Inside cabinets={cabinets} display={display} />
     </>
   )
 }
 
 /** Row by row and column by column, folded away until it is wanted. */
 function Divided({ project, cabinet }: { readonly project: Project; readonly cabinet: Cabinet }) {
-  if (!['rows', 'columns', 'appliance'].includes(cabinet.front.kind)) return null
+  if (!['rows', 'columns'].includes(cabinet.front.kind) && !isMeasured(cabinet.front)) return null
   return (
     <details className={styles.fixing}>
       <summary>Rows and columns</summary>
@@ -173,7 +176,7 @@ function OverDoor({ over, cabinets, display }: FrontRowsProps & { readonly over:
   )
 }
 
-function Inside({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
+function Inside({ cabinets, display }: FrontRowsProps) {
   const actions = useStore((state) => state.actions)
   function change(part: Partial<Interior>) {
     const edits = cabinets.map(
@@ -181,6 +184,15 @@ function Inside({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
     )
     actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
   }
+  function setPipes(pipes: PipeWindow | null) {
+    const edits = cabinets.map(({ id, interior: { pipes: _, ...rest } }) => {
+      return { kind: 'setInterior', ids: [id], interior: pipes ? { ...rest, pipes } : rest } as const
+    })
+    actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
+  }
+  const single = cabinets.length === 1 ? cabinets[0]!.interior : null
+  // Their boards part them already.
+  const areColumns = cabinets.every(({ front }) => front.kind === 'columns')
   const partition = common(cabinets, ({ interior }) => interior.partition?.at ?? 0)
   return (
     <>
@@ -200,16 +212,18 @@ function Inside({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
         isWhole
         onNumber={(adjustableShelves) => change({ adjustableShelves })}
       />
-      <Choice
-        label="Partition"
-        value={partition === null ? null : partition === 0 ? 'none' : 'one'}
-        options={[
-          ['none', 'none'],
-          ['one', 'one upright'],
-        ]}
-        onChoice={(choice) => change({ partition: choice === 'none' ? null : { at: 0.5 } })}
-      />
-      {partition !== null && partition > 0 && (
+      {!areColumns && (
+        <Choice
+          label="Partition"
+          value={partition === null ? null : partition === 0 ? 'none' : 'one'}
+          options={[
+            ['none', 'none'],
+            ['one', 'one upright'],
+          ]}
+          onChoice={(choice) => change({ partition: choice === 'none' ? null : { at: 0.5 } })}
+        />
+      )}
+      {!areColumns && partition !== null && partition > 0 && (
         <NumberField
           label="· At % of width"
           value={Math.round(partition * 1000) / 10}
@@ -217,6 +231,13 @@ function Inside({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
           most={95}
           onNumber={(percent) => change({ partition: { at: percent / 100 } })}
         />
+      )}
+      {single && (
+        <details className={styles.fixing}>
+          <summary>Roll-outs, trays, pipes</summary>
+          <BayRows name="" bay={single} display={display} onBay={change} />
+          <PipeRows pipes={single.pipes} display={display} onPipes={setPipes} />
+        </details>
       )}
     </>
   )

@@ -1,3 +1,4 @@
+import { Fragment } from 'react'
 import {
   type Cabinet,
   childrenOf,
@@ -19,12 +20,20 @@ import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
-import { ColumnShelvesRows, NicheRows } from './FrontLeaf'
+import { ColumnShelvesRows, isMeasured, LeafRows } from './FrontLeaf'
 import { LEAF_WORDS, type LeafName, leafName, leafOf, placeName } from './fronts'
+import styles from './Properties.module.css'
 
 interface FrontTreeProps {
   readonly project: Project
   readonly cabinet: Cabinet
+}
+
+/** What a front that is not divided is called before its measures. */
+const WHOLE: Partial<Readonly<Record<Front['kind'], string>>> = {
+  appliance: 'Niche',
+  blind: 'Corner',
+  pullOut: 'Pull-out',
 }
 
 const MOST = { rows: 20, columns: 6 } as const
@@ -33,11 +42,27 @@ const MOST = { rows: 20, columns: 6 } as const
 export function FrontTree({ project, cabinet }: FrontTreeProps) {
   const actions = useStore((state) => state.actions)
   const setFront = (front: Front) => actions.commit({ kind: 'setFront', ids: [cabinet.id], front } satisfies Edit)
+  const places = frontPlaces(project, cabinet)
+  const outer = places.filter(({ path }) => path.length <= 1)
+  const common = { project, cabinet, onFront: setFront }
   return (
     <>
-      {frontPlaces(project, cabinet).map((place) => (
-        <Place key={place.path.join()} place={place} project={project} cabinet={cabinet} onFront={setFront} />
-      ))}
+      {outer.map((place) => {
+        const inner = places.filter(({ path }) => path.length > 1 && path[0] === place.path[0])
+        return (
+          <Fragment key={place.path.join()}>
+            <Place place={place} {...common} />
+            {inner.length > 0 && (
+              <details className={styles.within}>
+                <summary>In {placeName(cabinet.front, place.path).toLowerCase()}</summary>
+                {inner.map((one) => (
+                  <Place key={one.path.join()} place={one} {...common} />
+                ))}
+              </details>
+            )}
+          </Fragment>
+        )
+      })}
       <LineUp project={project} cabinet={cabinet} onFront={setFront} />
     </>
   )
@@ -51,7 +76,7 @@ interface PlaceProps extends FrontTreeProps {
 function Place({ place, project, cabinet, onFront }: PlaceProps) {
   const { path, front } = place
   const change = (node: Front) => onFront(withFrontAt(cabinet.front, path, node))
-  const name = path.length === 0 ? 'Niche' : placeName(cabinet.front, path)
+  const name = path.length === 0 ? (WHOLE[front.kind] ?? 'Front') : placeName(cabinet.front, path)
   return (
     <>
       {path.length > 0 && <Size {...{ place, project, cabinet, onFront, name }} />}
@@ -73,12 +98,25 @@ function Place({ place, project, cabinet, onFront }: PlaceProps) {
           onNumber={(count) => change(withCount(front, count))}
         />
       )}
-      {front.kind === 'appliance' && <NicheRows front={front} display={project.display} name={name} onFront={change} />}
-      {path.length === 1 && cabinet.front.kind === 'columns' && (
-        <ColumnShelvesRows front={cabinet.front} cabinet={cabinet} at={path[0]!} onFront={onFront} />
+      {isMeasured(front) && <LeafRows front={front} display={project.display} name={name} onFront={change} />}
+      {path.length === 1 && cabinet.front.kind === 'columns' && hasRoomInside(front) && (
+        <ColumnShelvesRows
+          front={cabinet.front}
+          cabinet={cabinet}
+          display={project.display}
+          at={path[0]!}
+          onFront={onFront}
+        />
       )}
     </>
   )
+}
+
+/** Whether anything but drawers and appliances is behind a front. */
+function hasRoomInside(front: Front): boolean {
+  const inner = childrenOf(front)
+  if (inner.length > 0) return inner.some((child) => hasRoomInside(child.front))
+  return front.kind !== 'drawer' && front.kind !== 'pullOut' && front.kind !== 'appliance'
 }
 
 function wordOf(kind: 'rows' | 'columns'): string {

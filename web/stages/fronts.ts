@@ -160,7 +160,7 @@ const OVEN = { kind: 'appliance', width: 560, height: 590, air: 45 } as const
 /** A low box that bins stand in (common practice, no source). */
 const PULL_OUT = { kind: 'pullOut', box: 150 } as const
 /** Behind a run of the usual depth (common practice, no source). */
-const BLIND = { kind: 'blind', neighbour: 580, filler: 40, pull: 40 } as const
+const BLIND = { kind: 'blind', neighbour: 580, filler: 50, pull: 40 } as const
 
 /** What was whole and is divided keeps what closed it, twice. */
 export function leafOf(name: LeafName, before: Front): Front {

@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
 import type { Board } from '../../../engine/cabinets/board'
+import type { Rules } from '../../../engine/cabinets/build'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { columnWidths } from '../../../engine/cabinets/openings'
-import { reportOn } from '../../../engine/cabinets/report'
+import { carcassOf } from '../../../engine/cabinets/carcass'
+import { columnRects, columnWidths } from '../../../engine/cabinets/openings'
+import { reportOn, SILENT } from '../../../engine/cabinets/report'
 import { boxAround } from '../../../engine/geometry/box'
 import { toCabinet } from '../../../engine/geometry/placement'
 import type { Cabinet, Front, FrontColumn } from '../../../engine/project/document'
+import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCabinet, BOARDS, boardIn, PLAIN, rulesWith } from '../../helpers/cabinets'
 
 const share = (front: Front, part = 1): FrontColumn => ({ size: { kind: 'share', share: part }, front, shelves: null })
@@ -114,6 +117,35 @@ describe('the columns of a front', () => {
     }
     expect(boardIn(after, 'drawerFront').length).toBe(boardIn(before, 'drawerFront').length + 100)
   })
+
+  it('of which the last alone takes what is left: only boards that reach over it grow with the cabinet', () => {
+    const MORE = 64
+    let compared = 0
+    for (let seed = 0; seed < 400; seed++) {
+      const { cabinet, rules } = anyCabinet(randomFrom(seed))
+      if (cabinet.front.kind !== 'columns') continue
+      const front = withFixedButLast(cabinet, rules)
+      const interior = { fixedShelves: 1, adjustableShelves: 1, partition: null }
+      const one = buildCabinet({ ...cabinet, front, interior }, rules)
+      const other = buildCabinet({ ...cabinet, front, interior, width: cabinet.width + MORE }, rules)
+      expect(other.boards.map(nameOf), `seed ${seed}`).toEqual(one.boards.map(nameOf))
+      const isPaired = front.kind === 'columns' && front.columns.at(-1)!.front.kind === 'pair'
+      const end = lastPartitionEnd(one.boards)
+      for (const [at, board] of one.boards.entries()) {
+        const [before, after] = [xOf(board), xOf(other.boards[at]!)]
+        const told = `seed ${seed}: ${nameOf(board)}`
+        const grown = after[1] - after[0] - (before[1] - before[0])
+        // What stands on edge from front to rear is as thick as it was, wherever it is now.
+        const isOnEdge = Math.abs(before[1] - before[0] - board.thickness) < 0.01
+        if (before[1] <= end) expect(after, told).toEqual(before)
+        else if (isOnEdge) expect(grown, told).toBeCloseTo(0, 2)
+        else expect(grown, told).toBeCloseTo(isPaired && board.role === 'door' ? MORE / 2 : MORE, 2)
+        expect(heightOf(other.boards[at]!), told).toBe(heightOf(board))
+        compared++
+      }
+    }
+    expect(compared).toBeGreaterThan(1000)
+  })
 })
 
 describe('the niche for an appliance', () => {
@@ -178,6 +210,30 @@ describe('the niche for an appliance', () => {
     ])
   })
 })
+
+const nameOf = ({ role, number }: Board) => `${role} ${number}`
+
+/** The height that a board takes up. */
+function heightOf({ placement, length, width, thickness }: Board): number {
+  const { min, max } = boxAround(toCabinet(placement, 0, 0, 0), toCabinet(placement, length, width, thickness))
+  return settle(max.y - min.y)
+}
+
+/** The same columns, all but the last fixed at the width that they have. */
+function withFixedButLast(cabinet: Cabinet, rules: Rules): Front {
+  if (cabinet.front.kind !== 'columns') return cabinet.front
+  const carcass = carcassOf(cabinet, rules, SILENT)!
+  const rects = columnRects(cabinet.front.columns, carcass, SILENT)
+  const last = rects.length - 1
+  return columns(
+    ...cabinet.front.columns.map(({ front }, at) => (at === last ? share(front) : fixed(front, rects[at]!.width))),
+  )
+}
+
+/** The right face of the last partition. */
+function lastPartitionEnd(boards: readonly Board[]): number {
+  return Math.max(...boards.filter(({ role }) => role === 'partition').map((board) => xOf(board)[1]))
+}
 
 function endsOf(boards: readonly Board[]): number[] {
   return boards.flatMap(xOf)

@@ -64,8 +64,8 @@ describe('the main parts of', () => {
     const { boards } = readyBuild('blindBase')
     // 580 of the other run, 18 of its doors and 40 of pulls are 638; the next 10 is 640.
     const height = 868 - 100 - 3
-    expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${height} x ${640 - 40}`)
-    expect(sizeOf(boardIn(boards, 'cornerFiller'))).toBe(`${height} x 40`)
+    expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${height} x ${640 - 50}`)
+    expect(sizeOf(boardIn(boards, 'cornerFiller'))).toBe(`${height} x 50`)
     expect(sizeOf(boardIn(boards, 'door'))).toBe(`${height} x ${640 + 450 - 2 * 1.5 - 3 - 640}`)
     expect(boardIn(boards, 'blindPanel').placement.origin.x).toBe(1.5)
   })
@@ -73,9 +73,9 @@ describe('the main parts of', () => {
   it('a blind corner upper at the right end of the wall are the same seen from the other side', () => {
     const { boards, fronts } = readyBuild('blindUpper', newProject('mm'), 2700)
     // 330, 18 and 40 are 388.
-    expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${720 - 3} x ${390 - 40}`)
+    expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${720 - 3} x ${390 - 50}`)
     expect(fronts.map(({ kind, hinge }) => hinge ?? kind)).toEqual(['left', 'blindPanel', 'cornerFiller'])
-    expect(boardIn(boards, 'blindPanel').placement.origin.x).toBe(390 + 450 - 1.5 - (390 - 40))
+    expect(boardIn(boards, 'blindPanel').placement.origin.x).toBe(390 + 450 - 1.5 - (390 - 50))
     expect(boardIn(boards, 'cornerFiller').placement.origin.x).toBe(390 + 450 - 1.5 - 390)
   })
 
