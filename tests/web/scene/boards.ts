@@ -25,7 +25,7 @@ export function upright(name: string, at: { x: number; by?: Vec3; role?: Part['r
     operations: [],
     explode: { by: at.by ?? { x: 0, y: 0, z: 0 }, from: 0, to: 1 },
     id: `k1/${name}` as PartId,
-    cabinet: 'k1' as CabinetId,
+    owner: 'k1' as CabinetId,
     mark: `B1-${name}`,
     name,
     cutLength: 700,
