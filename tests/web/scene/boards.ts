@@ -59,6 +59,7 @@ export function onAWall(...cabinets: DerivedCabinet[]): Derived {
   return {
     project: { walls: { w1: wall }, materials: { m1: { density: 700 } }, display: { unit: 'mm', step: 1 } },
     cabinets,
+    runs: [],
     cabinetOf: Object.fromEntries(cabinets.map((each) => [each.cabinet.id, each])),
     partOf: new Map(parts.map((part) => [part.id, part])),
     rowOf: new Map(parts.map((part) => [part.id, `row of ${part.name}`])),

@@ -10,7 +10,7 @@ const DESIGN = {
     k1: { parts: [{ id: 'k1/left' }, { id: 'k1/right' }, { id: 'k1/back' }] },
     k2: { parts: [{ id: 'k2/left' }] },
   },
-  partOf: new Map([['k1/back', { id: 'k1/back', cabinet: 'k1' }]]),
+  partOf: new Map([['k1/back', { id: 'k1/back', owner: 'k1' }]]),
   cutList: { rows: [SIDES, BACKS], totals: [] },
 } as unknown as Derived
 
