@@ -27,7 +27,7 @@ export function BetweenPage() {
       <fieldset className={styles.set}>
         <legend>Kick boards</legend>
         <Choice
-          label="Kick boards"
+          label="Made"
           value={kick}
           options={KICKS}
           onChoice={(way) => actions.commit({ kind: 'editBetween', change: { kick: way } })}
@@ -54,7 +54,7 @@ function TopFields({ project, countertop }: { readonly project: Project; readonl
   const fields = [
     ['overhang', 'Past the fronts', OVERHANG],
     ['ends', 'Past free ends', OVERHANG],
-    ['splash', 'Splash, 0 for none', SPLASH],
+    ['splash', 'Splash, or 0', SPLASH],
   ] as const
   return fields.map(([field, label, limits]) => (
     <LengthField

@@ -26,9 +26,9 @@ const BESIDE: Mm = 60
 const SIZE = { spoken: 'The cut-out', least: 20, most: 3000 } as const
 
 const FIELDS = [
-  ['width', '· Cut-out width'],
-  ['depth', '· Cut-out depth'],
-  ['fromFront', '· From the front'],
+  ['width', '· Cut width'],
+  ['depth', '· Cut depth'],
+  ['fromFront', '· From front'],
 ] as const
 
 /** The cut-out in the countertop over bases; only where a countertop is made. */
