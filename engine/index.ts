@@ -7,16 +7,19 @@ export type {
   MaterialId,
   MethodId,
   OpeningId,
+  OwnerId,
   PartId,
   ProjectId,
   RowKey,
+  RunId,
   StockId,
   WallId,
 } from './basics/id'
-export { entriesOf, freeId, valuesOf } from './basics/id'
+export { entriesOf, freeId, isRunId, valuesOf } from './basics/id'
 export type { About, Problem } from './basics/problem'
 export { once } from './basics/remember'
 export type { Result } from './basics/result'
+export type { BuiltRun, Place } from './between/run'
 export { assignParts, type PlacedPart } from './breakdown/assign'
 export type { PieceAtHand } from './breakdown/atHand'
 export type { Progress } from './breakdown/floor'

@@ -2,8 +2,10 @@ import type { ById, CabinetId, KeptId, PartId, RowKey } from './basics/id'
 import { valuesOf } from './basics/id'
 import type { Problem } from './basics/problem'
 import { once, remember } from './basics/remember'
+import { betweenOf } from './between/betweenOf'
+import type { BuiltRun } from './between/run'
 import type { FrontFace } from './cabinets/board'
-import { type Rules, withOverrides } from './cabinets/build'
+import { methodOf, type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
 import { besideFindings } from './checks/beside'
 import { cabinetFindings } from './checks/cabinetFindings'
@@ -16,7 +18,6 @@ import { type HardwareRow, hardwareOf } from './hardware/hardwareOf'
 import type { Part } from './parts/part'
 import { partsOf } from './parts/partsOf'
 import type { Cabinet, CabinetKind, House, Project, Shop } from './project/document'
-import type { BuildMethod } from './project/method'
 import { find } from './project/references'
 import { misfits } from './runs/fit'
 import type { SheetJob } from './sheets/job'
@@ -40,6 +41,8 @@ export interface Derived {
   /** In shop order: bases, uppers, talls by number. */
   readonly cabinets: readonly DerivedCabinet[]
   readonly cabinetOf: ById<CabinetId, DerivedCabinet>
+  /** Boards over several cabinets: kicks in lengths and countertops. */
+  readonly runs: readonly BuiltRun[]
   readonly partOf: ReadonlyMap<PartId, Part>
   readonly rowOf: ReadonlyMap<PartId, RowKey>
   readonly cutList: CutList
@@ -57,10 +60,12 @@ export interface Derived {
  */
 export const derive: (project: Project) => Derived = remember((project: Project): Derived => {
   const cabinets = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project))
-  const listed = once(() => listOf(cabinets, project.materials))
+  const runs = betweenOf(project)
+  const listed = once(() => listOf([...cabinets, ...runs], project.materials))
   const order = once(() => sheetOrderOf(project, listed().cutList.rows))
   const problems = once(() => [
     ...cabinets.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
+    ...runs.flatMap((run) => run.problems),
     ...placeProblems(project),
     ...placeFindings(project, cabinets),
     ...stockFindings({ project, rows: listed().cutList.rows, job: order().job }, order().outgrown),
@@ -69,6 +74,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
     project,
     cabinets,
     cabinetOf: Object.fromEntries(cabinets.map((one) => [one.cabinet.id, one])),
+    runs,
     get partOf() {
       return listed().partOf
     },
@@ -90,30 +96,33 @@ export const derive: (project: Project) => Derived = remember((project: Project)
   }
 })
 
+/** Whose boards they are: a cabinet or a run. */
+type Marked = Pick<DerivedCabinet, 'mark' | 'parts'>
+
 type Listed = Pick<Derived, 'partOf' | 'rowOf' | 'cutList'>
 
 /** What the last cut list was made from, and that list: it stays while the same boards go into cabinets of the same marks. */
 let lastList: {
-  readonly cabinets: readonly DerivedCabinet[]
+  readonly owners: readonly Marked[]
   readonly materials: Project['materials']
   readonly listed: Listed
 } | null = null
 
-function listOf(cabinets: readonly DerivedCabinet[], materials: Project['materials']): Listed {
-  if (lastList && lastList.materials === materials && areSameBoards(lastList.cabinets, cabinets)) return lastList.listed
-  const cutList = cutListOf(cabinets, materials)
+function listOf(owners: readonly Marked[], materials: Project['materials']): Listed {
+  if (lastList && lastList.materials === materials && areSameBoards(lastList.owners, owners)) return lastList.listed
+  const cutList = cutListOf(owners, materials)
   const listed = {
-    partOf: partsById(cabinets),
+    partOf: partsById(owners),
     rowOf: rowsByPart(cutList.rows),
     cutList,
   }
-  lastList = { cabinets, materials, listed }
+  lastList = { owners, materials, listed }
   return listed
 }
 
-function partsById(cabinets: readonly DerivedCabinet[]): ReadonlyMap<PartId, Part> {
+function partsById(owners: readonly Marked[]): ReadonlyMap<PartId, Part> {
   const byId = new Map<PartId, Part>()
-  for (const { parts } of cabinets) for (const part of parts) byId.set(part.id, part)
+  for (const { parts } of owners) for (const part of parts) byId.set(part.id, part)
   return byId
 }
 
@@ -123,7 +132,7 @@ function rowsByPart(rows: readonly CutRow[]): ReadonlyMap<PartId, RowKey> {
   return byPart
 }
 
-function areSameBoards(before: readonly DerivedCabinet[], after: readonly DerivedCabinet[]): boolean {
+function areSameBoards(before: readonly Marked[], after: readonly Marked[]): boolean {
   return (
     before.length === after.length &&
     after.every(({ parts, mark }, at) => parts === before[at]!.parts && mark === before[at]!.mark)
@@ -146,8 +155,11 @@ const known = new WeakMap<Cabinet, Known>()
 const lastOf = new Map<CabinetId, Known>()
 const LAST_KEPT = 2000
 
-function derivedCabinet(cabinet: Cabinet, { methods, materials, method: usual, display }: Project): DerivedCabinet {
-  const rules = { method: methods[cabinet.method ?? usual]!, materials, display }
+function derivedCabinet(
+  cabinet: Cabinet,
+  { methods, materials, method: usual, display, between }: Project,
+): DerivedCabinet {
+  const rules = { method: methods[cabinet.method ?? usual]!, materials, display, kick: between.kick }
   const before = known.get(cabinet)
   if (before && areSameRules(before, rules)) return before.derived
   const last = lastOf.get(cabinet.id)
@@ -161,7 +173,7 @@ function derivedCabinet(cabinet: Cabinet, { methods, materials, method: usual, d
 }
 
 function areSameRules(a: Rules, b: Rules): boolean {
-  return a.method === b.method && a.materials === b.materials && a.display === b.display
+  return a.method === b.method && a.materials === b.materials && a.display === b.display && a.kick === b.kick
 }
 
 function builtCabinet(cabinet: Cabinet, usual: Rules): DerivedCabinet {
@@ -208,14 +220,10 @@ function findingsOf({ cabinet, mark, parts, fronts }: DerivedCabinet, project: P
   if (before && before.house === house && before.shop === shop && before.wallHeight === wallHeight) {
     return before.findings
   }
-  const rules = { method: methodOf(cabinet, project), materials, display }
+  const rules = { method: methodOf(cabinet, project), materials, display, kick: project.between.kick }
   const findings = cabinetFindings({ cabinet, mark, parts, fronts, rules, display, house, shop, wallHeight })
   lookedAt.set(parts, { house, shop, wallHeight, findings })
   return findings
-}
-
-function methodOf({ method, overrides }: Cabinet, { methods, method: usual }: Project): BuildMethod {
-  return withOverrides(methods[method ?? usual]!, overrides)
 }
 
 /** What depends on where a cabinet stands and on what is beside it. */

@@ -9,10 +9,18 @@ export type MethodId = Branded<'MethodId'>
 export type MaterialId = Branded<'MaterialId'>
 export type StockId = Branded<'StockId'>
 export type KeptId = Branded<'KeptId'>
-/** A part is named after its cabinet and its place in it: `k3/left-side`. */
+/** Boards that go over several cabinets, named after the first of them: `Kick-k3`, with a capital as no saved id has. */
+export type RunId = Branded<'RunId'>
+/** What a part belongs to. */
+export type OwnerId = CabinetId | RunId
+/** A part is named after its owner and its place in it: `k3/left-side`. */
 export type PartId = Branded<'PartId'>
 /** What makes boards equal to the saw: rows with the same key are the same row, whatever their mark. */
 export type RowKey = Branded<'RowKey'>
+
+export function isRunId(id: OwnerId): id is RunId {
+  return /^[A-Z]/.test(id)
+}
 
 /** Things by their id. Order is never the order of keys: a thing that has an order carries it. */
 export type ById<Id extends string, Thing> = { readonly [id in Id]: Thing }

@@ -1,6 +1,6 @@
 import type { MaterialId } from '../basics/id'
 import type { Problem } from '../basics/problem'
-import type { Cabinet, Material } from '../project/document'
+import type { Between, Cabinet, Material, Project } from '../project/document'
 import type { BuildMethod, MethodChoices } from '../project/method'
 import type { LengthDisplay } from '../units/length'
 import type { Board, FrontFace } from './board'
@@ -19,10 +19,17 @@ export interface CabinetBuild {
 export interface Rules {
   readonly method: BuildMethod
   readonly materials: Readonly<Record<MaterialId, Material>>
+  /** A kick board in each cabinet unless said otherwise; in lengths they are made for runs. */
+  readonly kick?: Between['kick']
   /** How messages say a length; in millimetres when it is not given. */
   readonly display?: LengthDisplay
 }
 
 export function withOverrides(method: BuildMethod, overrides: Partial<MethodChoices>): BuildMethod {
   return Object.keys(overrides).length === 0 ? method : { ...method, ...overrides }
+}
+
+/** The method that a cabinet is built by, with its own choices. */
+export function methodOf({ method, overrides }: Cabinet, { methods, method: usual }: Project): BuildMethod {
+  return withOverrides(methods[method ?? usual]!, overrides)
 }

@@ -28,6 +28,8 @@ export interface Carcass {
   readonly floorHeight: Mm
   /** Whether the sides run past the bottom to the floor, with a notch for the kick. */
   readonly isNotched: boolean
+  /** Whether its kick is a board of the run before it. */
+  readonly isKickLong: boolean
   readonly bottom: 'between' | 'under'
   readonly top: 'full' | 'flat' | 'onEdge'
   readonly hasBackStretcher: boolean
@@ -43,7 +45,7 @@ export interface Carcass {
 const KINDS_THAT_STAND = ['base', 'tall']
 
 /** The carcass of a cabinet, or null when there is nothing to work from; what is wrong is told to the report. */
-export function carcassOf(cabinet: Cabinet, { method, materials }: Rules, report: Report): Carcass | null {
+export function carcassOf(cabinet: Cabinet, { method, materials, kick }: Rules, report: Report): Carcass | null {
   const thicknessOf = (material: MaterialId, what: string) => thicknessIn(materials, material, what, report)
   const thickness = thicknessOf(method.carcassMaterial, 'carcass')
   const backThickness = method.back.kind === 'none' ? 0 : thicknessOf(method.backMaterial, 'back')
@@ -73,6 +75,7 @@ export function carcassOf(cabinet: Cabinet, { method, materials }: Rules, report
     backDepth: backJointDepth(method, thickness, report),
     floorHeight: stands && method.floor.kind !== 'none' ? Math.max(0, settle(method.floor.height)) : 0,
     isNotched,
+    isKickLong: kick === 'inLengths',
     // Sides that stand on the floor cannot stand on the bottom, so a notched carcass has its bottom between them.
     bottom: isNotched ? 'between' : method.bottom,
     top: baseTop.kind === 'full' ? 'full' : baseTop.kind === 'stretchersFlat' ? 'flat' : 'onEdge',
@@ -179,6 +182,13 @@ export function backFront(carcass: Carcass): Mm {
 /** What lies inside the carcass ends here: at its front edge, or behind inset fronts. */
 export function insideFront(carcass: Carcass): Mm {
   return settle(carcass.depth - (carcass.isInset ? carcass.frontThickness : 0))
+}
+
+/** The rear of the kick recess, from the wall: the setback, and before it the board of a run where that closes it. */
+export function kickRear(carcass: Carcass): Mm {
+  const { floor } = carcass.method
+  const setback = floor.kind === 'none' ? 0 : floor.setback
+  return settle(carcass.depth - setback - (carcass.isKickLong ? carcass.thickness : 0))
 }
 
 /** Between the sides. */

@@ -3,7 +3,7 @@ import { type Mm, settle } from '../units/length'
 import { sideways, WAYS } from './apart'
 import type { Board } from './board'
 import type { Rules } from './build'
-import { type Carcass, insideFront } from './carcass'
+import { type Carcass, insideFront, kickRear } from './carcass'
 import type { Notch } from './operation'
 import { type Piece, room } from './piece'
 import type { Report } from './report'
@@ -64,7 +64,7 @@ export function endNotch(board: Board, end: Beside, carcass: Carcass): Notch[] {
   const { floor } = carcass.method
   if (floor.kind === 'none' || carcass.floorHeight === 0) return []
   const isCut = end.kind === 'panel' ? end.foot === 'notched' : end.kind === 'skin' && carcass.isNotched
-  const width = settle(board.width - (carcass.depth - floor.setback))
+  const width = settle(board.width - kickRear(carcass))
   const length = carcass.floorHeight
   if (!isCut || !(width > 0 && width < board.width && length < board.length)) return []
   const y = board.role === 'leftEnd' ? settle(board.width - width) : 0

@@ -1,6 +1,6 @@
 import { type Mm, settle } from '../units/length'
 import { sideways, WAYS } from './apart'
-import { type Carcass, clearBottom, levelTop, sideRear } from './carcass'
+import { type Carcass, clearBottom, kickRear, levelTop, sideRear } from './carcass'
 import type { Notch } from './operation'
 import { type Piece, room } from './piece'
 
@@ -50,11 +50,11 @@ export function sidesOf(carcass: Carcass): Piece[] {
   ]
 }
 
-/** The kick is cut out of the lower front corner of a side, as high as the bottom and as deep as the setback. */
+/** The kick is cut out of the lower front corner of a side, as high as the bottom and as deep as the recess. */
 export function kickNotch(carcass: Carcass, side: 'leftSide' | 'rightSide'): Notch | null {
   const { floor } = carcass.method
   if (!carcass.isNotched || floor.kind !== 'notched') return null
-  const width = settle(Math.min(floor.setback, sideWidth(carcass)))
+  const width = settle(Math.min(carcass.depth - kickRear(carcass), sideWidth(carcass)))
   const length = Math.min(carcass.floorHeight, sideLength(carcass))
   if (!(width > 0 && length > 0)) return null
   const y = side === 'leftSide' ? settle(sideWidth(carcass) - width) : 0

@@ -1,6 +1,6 @@
 import { type Mm, settle } from '../units/length'
 import { forward, plinthApart, WAYS } from './apart'
-import { type Carcass, clearWidth } from './carcass'
+import { type Carcass, clearWidth, kickRear } from './carcass'
 import { type Piece, room, UNBANDED } from './piece'
 
 /** The kick board stands between the notched sides, so that its face is at the setback. */
@@ -8,14 +8,14 @@ export function kickBoardLength(carcass: Carcass): Mm {
   return clearWidth(carcass)
 }
 
-/** A plinth reaches from the wall to its setback behind the front edge of the carcass. */
-export function plinthDepth(carcass: Carcass, setback: Mm): Mm {
-  return settle(carcass.depth - setback)
+/** A plinth reaches from the wall to its setback behind the front edge of the carcass, or to the long board before it. */
+export function plinthDepth(carcass: Carcass): Mm {
+  return kickRear(carcass)
 }
 
 /** The ends of a plinth stand between its front and its back. */
-export function plinthEndLength(carcass: Carcass, setback: Mm): Mm {
-  return settle(plinthDepth(carcass, setback) - 2 * carcass.thickness)
+export function plinthEndLength(carcass: Carcass): Mm {
+  return settle(plinthDepth(carcass) - 2 * carcass.thickness)
 }
 
 /** What closes the floor: a kick board or the four boards of a plinth; legs are hardware and uppers have nothing. */
@@ -27,17 +27,18 @@ export function toeKickOf(carcass: Carcass): Piece[] {
   const y = [0, floorHeight] as const
   const common = { number: 1, material: carcass.method.carcassMaterial, banded: UNBANDED } as const
   if (floor.kind === 'notched') {
+    if (carcass.isKickLong) return []
     const box = room([thickness, thickness + kickBoardLength(carcass)], y, [face - thickness, face])
     return [{ ...common, role: 'kickBoard', box, lie: 'onEdgeLookingIn', explode: forward(WAYS.kick) }]
   }
-  return plinthOf(carcass, floor.setback, common)
+  return plinthOf(carcass, common)
 }
 
-function plinthOf(carcass: Carcass, setback: Mm, common: Pick<Piece, 'number' | 'material' | 'banded'>): Piece[] {
+function plinthOf(carcass: Carcass, common: Pick<Piece, 'number' | 'material' | 'banded'>): Piece[] {
   const { thickness, width, floorHeight } = carcass
-  const front = plinthDepth(carcass, setback)
+  const front = plinthDepth(carcass)
   const y = [0, floorHeight] as const
-  const z = [thickness, thickness + plinthEndLength(carcass, setback)] as const
+  const z = [thickness, thickness + plinthEndLength(carcass)] as const
   const spread = WAYS.plinthSpread
   return [
     {

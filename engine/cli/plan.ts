@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import { readJson } from '../basics/json'
+import type { BuiltRun } from '../between/run'
 import { breakdownOf } from '../breakdown/steps'
 import { installCautions } from '../checks/installation'
 import { leftOut } from '../checks/leftOut'
@@ -47,6 +48,7 @@ function planOf(derived: Derived, answer: SheetAnswer) {
   const known = derived.problems.map(({ message }) => message)
   return {
     cabinets: derived.cabinets.map(printedCabinet),
+    runs: derived.runs.map(printedRun),
     cutList,
     sheets: answer,
     steps: breakdown.steps,
@@ -66,6 +68,10 @@ function fixing({ cabinets, project }: Derived): string[] {
 function printedCabinet({ cabinet, mark, parts }: DerivedCabinet) {
   const { id, kind, left, bottom, width, height, depth } = cabinet
   return { id, mark, kind, left, bottom, width, height, depth, parts: parts.map(printedPart) }
+}
+
+function printedRun({ id, kind, mark, place, parts }: BuiltRun) {
+  return { id, mark, kind, ...place, parts: parts.map(printedPart) }
 }
 
 /** Sizes are finished; the size to cut stands beside them. */

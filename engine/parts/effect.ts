@@ -1,10 +1,10 @@
-import type { CabinetId, PartId } from '../basics/id'
+import type { OwnerId, PartId } from '../basics/id'
 import { isSame } from '../project/settled'
 import type { Part } from './part'
 
 /** A cabinet with its boards, as far as a comparison needs it. */
 export interface Boards {
-  readonly cabinet: { readonly id: CabinetId }
+  readonly cabinet: { readonly id: OwnerId }
   readonly mark: string
   readonly parts: readonly Part[]
   readonly problems: readonly { readonly message: string }[]

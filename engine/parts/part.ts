@@ -1,11 +1,11 @@
-import type { CabinetId, PartId, StockId } from '../basics/id'
+import type { OwnerId, PartId, StockId } from '../basics/id'
 import type { Board } from '../cabinets/board'
 import type { Mm } from '../units/length'
 
-/** One board of one cabinet, with its mark and the size to cut. */
+/** One board of one cabinet, or of a run of them, with its mark and the size to cut. */
 export interface Part extends Board {
   readonly id: PartId
-  readonly cabinet: CabinetId
+  readonly owner: OwnerId
   /** `B3-LS`: the cabinet and the board. */
   readonly mark: string
   /** `left side`, `bottom`: what the maker calls it, without the cabinet. */

@@ -17,7 +17,7 @@ export function partsOf(build: CabinetBuild, { method, materials }: Rules): Part
     return {
       ...board,
       id: `${build.cabinet.id}/${place}` as PartId,
-      cabinet: build.cabinet.id,
+      owner: build.cabinet.id,
       mark: `${build.mark}-${ROLE_MARKS[board.role]}${counts.get(board.role)! > 1 ? board.number : ''}`,
       name: ROLE_NAMES[board.role],
       cutLength: cut.length,

@@ -141,7 +141,7 @@ describe('a base 30 in wide on a plinth', () => {
   const rules = rulesWith({ floor: { kind: 'plinth', height: inch(4), setback: inch(2.5) } }, { carcass: inch(0.75) })
   it('has a box 30 1/2 high and 23 1/4 deep, and a plinth 20 3/4 deep', () => {
     expect(sized(boardIn(boardsOf(cabinet, rules), 'leftSide'))).toEqual([inch(30.5), inch(23.25)])
-    expect(plinthDepth(carcassFrom(cabinet, rules), inch(2.5))).toBe(inch(20.75))
+    expect(plinthDepth(carcassFrom(cabinet, rules))).toBe(inch(20.75))
   })
 })
 

@@ -1,10 +1,11 @@
 import { memo } from 'react'
-import type { Cabinet, Derived, DerivedCabinet, Mm, Project } from '../../engine/index'
-import { formatLength } from '../../engine/index'
+import type { Cabinet, Derived, DerivedCabinet, Mm, OwnerId, Project } from '../../engine/index'
+import { formatLength, isRunId } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { useStore } from '../store/store'
 import { CabinetDrawing } from './CabinetDrawing'
 import { PartOutline, Wrong } from './Overlay'
+import { RunDrawing } from './RunDrawing'
 
 /** All cabinets of the wall, from left to right, and the parts that are selected in another view. */
 export const Cabinets = memo(function Cabinets({ mmPerPx }: { readonly mmPerPx: number }) {
@@ -30,13 +31,21 @@ export const Cabinets = memo(function Cabinets({ mmPerPx }: { readonly mmPerPx: 
           />
         )
       })}
+      {derived.runs.map((run) => (
+        <RunDrawing key={run.id} run={run} mmPerPx={mmPerPx} />
+      ))}
       {gesture && !gesture.fits && gesture.about?.map((id) => <Wrong key={id} cabinet={project.cabinets[id]} />)}
       {lit.map((part) => (
-        <PartOutline key={part.id} part={part} cabinet={project.cabinets[part.cabinet]!} />
+        <PartOutline key={part.id} part={part} place={placeOf(derived, part.owner)} />
       ))}
     </>
   )
 })
+
+/** Where the frame of a part's owner is on its wall. */
+function placeOf({ project, runs }: Derived, owner: OwnerId): Pick<Cabinet, 'left' | 'bottom'> {
+  return isRunId(owner) ? runs.find(({ id }) => id === owner)!.place : project.cabinets[owner]!
+}
 
 type Lit = ReturnType<typeof litParts>
 
@@ -56,7 +65,7 @@ function lookOf(built: DerivedCabinet, selection: Selection, isHeld: boolean, fi
   const { id } = built.cabinet
   if (isHeld) return fits ? 'chosen' : 'wrong'
   if (selection.kind === 'cabinets' && selection.ids.includes(id)) return 'chosen'
-  return lit.some(({ cabinet }) => cabinet === id) ? 'lit' : 'plain'
+  return lit.some(({ owner }) => owner === id) ? 'lit' : 'plain'
 }
 
 /** The height of what is under the box; uppers have nothing. */

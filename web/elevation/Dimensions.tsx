@@ -61,6 +61,9 @@ function isAbout(measures: Dimension['measures'], chosen: readonly CabinetId[]):
     case 'height':
     case 'bottom':
       return measures.ids.some((id) => chosen.includes(id))
+    // A narrow gap is written, and can be filled, once a cabinet beside it is chosen.
+    case 'gap':
+      return [measures.before, measures.after].some((id) => id !== null && chosen.includes(id))
     default:
       return false
   }

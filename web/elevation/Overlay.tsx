@@ -137,7 +137,13 @@ export function Slots({ slots, verb, show, mmPerPx, onPlace }: SlotsProps) {
 }
 
 /** Where a part is seen from the room, in chalk. */
-export function PartOutline({ part, cabinet }: { readonly part: Part; readonly cabinet: Cabinet }) {
+export function PartOutline({
+  part,
+  place,
+}: {
+  readonly part: Part
+  readonly place: Pick<Cabinet, 'left' | 'bottom'>
+}) {
   const a = toCabinet(part.placement, 0, 0, 0)
   const b = toCabinet(part.placement, part.length, part.width, part.thickness)
   const [left, right] = [Math.min(a.x, b.x), Math.max(a.x, b.x)]
@@ -145,8 +151,8 @@ export function PartOutline({ part, cabinet }: { readonly part: Part; readonly c
   return (
     <rect
       className={styles.part}
-      x={cabinet.left + left}
-      y={-(cabinet.bottom + high)}
+      x={place.left + left}
+      y={-(place.bottom + high)}
       width={right - left}
       height={high - low}
     />

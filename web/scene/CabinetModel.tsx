@@ -1,14 +1,15 @@
 import { useThree } from '@react-three/fiber'
 import { memo, useEffect, useLayoutEffect, useMemo } from 'react'
 import { BufferAttribute, BufferGeometry } from 'three'
-import { type DerivedCabinet, meshOf, shapeKey } from '../../engine/index'
+import { meshOf, shapeKey } from '../../engine/index'
+import type { Built } from './built'
 import { chalkOn, type Lit, sameLit } from './lit'
 import { type MergedCabinet, mergeParts } from './merge'
 import { meshKeeper } from './meshes'
 import type { Shading } from './shading'
 
 interface Props {
-  readonly built: DerivedCabinet
+  readonly built: Built
   /** Where the cabinet's frame is, in mm. */
   readonly x: number
   readonly y: number

@@ -1,10 +1,11 @@
 import { useFrame, useThree } from '@react-three/fiber'
 import { type RefObject, useEffect, useMemo } from 'react'
 import { Vector3 } from 'three'
-import { type Derived, explodedBy, type Vec3 } from '../../engine/index'
+import { type Derived, explodedBy, isRunId, type Vec3 } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { useFollowing } from '../store/turns'
 import { arrange, boxOfPart, standAt } from './arrange'
+import { builtIn } from './built'
 import { METRES } from './Camera'
 import { litOf } from './lit'
 import { isFront } from './merge'
@@ -28,7 +29,7 @@ export function labelsOf(derived: Derived, selection: Selection, explode: number
   const chosen = chosenCabinets(selection)
   return arrange(derived).flatMap((stand): Label[] => {
     const { built } = stand
-    const isChosen = chosen.includes(built.cabinet.id)
+    const isChosen = chosen.includes(built.id)
     const base = standAt(stand, explode)
     if (isChosen && explode >= READABLE_APART) {
       return built.parts
@@ -40,20 +41,21 @@ export function labelsOf(derived: Derived, selection: Selection, explode: number
           at: middleOf(shifted(boxOfPart(part), plus(base, explodedBy(part.explode, explode)))),
         }))
     }
-    const { width, depth, height } = built.cabinet
+    if (isRunId(built.id)) return []
+    const { width, depth, height } = built.place
     const at = plus(base, { x: width / 2, y: height - 70, z: depth + 25 })
-    return explode === 0 ? [{ key: built.cabinet.id, text: built.mark, isLive: isChosen, at }] : []
+    return explode === 0 ? [{ key: built.id, text: built.mark, isLive: isChosen, at }] : []
   })
 }
 
 function chosenCabinets(selection: Selection): readonly string[] {
   if (selection.kind === 'cabinets') return selection.ids
-  return selection.kind === 'part' ? [selection.cabinet] : []
+  return selection.kind === 'part' ? [selection.owner] : []
 }
 
 /** The marks of all that is lit in the picture: cabinets or boards, apart by spaces. */
 export function litMarks(derived: Derived, selection: Selection): string {
-  const marks = derived.cabinets.flatMap((built) => {
+  const marks = builtIn(derived).flatMap((built) => {
     const lit = litOf(selection, derived, built)
     if (lit.kind === 'parts') return built.parts.filter(({ id }) => lit.parts.includes(id)).map(({ mark }) => mark)
     return lit.kind === 'whole' ? [built.mark] : []

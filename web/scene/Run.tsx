@@ -26,7 +26,7 @@ export function Run() {
       ))}
       {stands.map((stand) => (
         <CabinetModel
-          key={stand.built.cabinet.id}
+          key={stand.built.id}
           built={stand.built}
           {...standAt(stand, explode)}
           lit={litOf(selection, derived, stand.built)}

@@ -1,6 +1,5 @@
 import {
   type Derived,
-  type DerivedCabinet,
   explodedBy,
   type Part,
   type Project,
@@ -8,6 +7,7 @@ import {
   type Vec3,
   type WallId,
 } from '../../engine/index'
+import { type Built, builtIn } from './built'
 import { type Box, boxAround, boxOfBoxes, keptFor, plus, shifted, times } from './space'
 
 /** Between walls that stand in a row before the viewer. */
@@ -17,7 +17,7 @@ const BETWEEN_CABINETS = 60
 
 /** Where a cabinet stands, and how far it steps aside when everything is taken fully apart. In mm, wall frame. */
 export interface Stand {
-  readonly built: DerivedCabinet
+  readonly built: Built
   readonly rest: Vec3
   readonly aside: Vec3
 }
@@ -28,7 +28,7 @@ export const boxOfPart: (part: Part) => Box = keptFor((part) =>
 )
 
 /** The box of a cabinet with all its boards, `apart` from 0 to 1; without boards, the box that was drawn. */
-export function boxOfCabinet(built: DerivedCabinet, apart: number): Box {
+export function boxOfCabinet(built: Built, apart: number): Box {
   if (built.parts.length === 0) return drawnBox(built)
   return boxOfBoxes(built.parts.map((part) => shifted(boxOfPart(part), explodedBy(part.explode, apart))))
 }
@@ -51,7 +51,7 @@ export function wallLefts(project: Project): ReadonlyMap<WallId, number> {
  */
 export const arrange: (derived: Derived) => Stand[] = keptFor((derived) => {
   const lefts = wallLefts(derived.project)
-  const spots = derived.cabinets.map((built) => spotOf(built, lefts.get(built.cabinet.wall) ?? 0))
+  const spots = builtIn(derived).map((built) => spotOf(built, lefts.get(built.place.wall) ?? 0))
   if (spots.length === 0) return []
   const stretch = { x: stretchAlong('x', 'y', spots), y: stretchAlong('y', 'x', spots) }
   const whole = boxOfBoxes(spots.map((spot) => spot.closed))
@@ -76,26 +76,26 @@ export function standAt(stand: Stand, apart: number): Vec3 {
 }
 
 interface Spot {
-  readonly built: DerivedCabinet
+  readonly built: Built
   readonly rest: Vec3
   /** In the scene: the box that was drawn, and the box of all boards fully apart. */
   readonly closed: Box
   readonly opened: Box
 }
 
-const openedBox = keptFor((parts: DerivedCabinet['parts']) =>
+const openedBox = keptFor((parts: Built['parts']) =>
   boxOfBoxes(parts.map((part) => shifted(boxOfPart(part), explodedBy(part.explode, 1)))),
 )
 
-function spotOf(built: DerivedCabinet, wallLeft: number): Spot {
-  const rest = { x: wallLeft + built.cabinet.left, y: built.cabinet.bottom, z: 0 }
+function spotOf(built: Built, wallLeft: number): Spot {
+  const rest = { x: wallLeft + built.place.left, y: built.place.bottom, z: 0 }
   const drawn = drawnBox(built)
   const opened = built.parts.length === 0 ? drawn : openedBox(built.parts)
   return { built, rest, closed: shifted(drawn, rest), opened: shifted(opened, rest) }
 }
 
-function drawnBox({ cabinet }: DerivedCabinet): Box {
-  return boxAround({ x: 0, y: 0, z: 0 }, { x: cabinet.width, y: cabinet.height, z: cabinet.depth })
+function drawnBox({ place }: Built): Box {
+  return boxAround({ x: 0, y: 0, z: 0 }, { x: place.width, y: place.height, z: place.depth })
 }
 
 /** The least stretch along one axis that clears every pair standing side by side on it, level with each other. */

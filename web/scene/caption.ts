@@ -1,5 +1,6 @@
 import { type Derived, formatLength, type Part } from '../../engine/index'
 import type { Selection } from '../store/state'
+import { builtIn } from './built'
 
 export interface Caption {
   readonly mark: string
@@ -49,7 +50,7 @@ export function weightOf(parts: readonly Part[], derived: Pick<Derived, 'project
 function whole(derived: Derived): Caption {
   const count = derived.cabinets.length
   if (count === 0) return { mark: '', words: 'No cabinets on the wall yet' }
-  const parts = derived.cabinets.flatMap((built) => built.parts)
+  const parts = builtIn(derived).flatMap((built) => built.parts)
   return { mark: count === 1 ? '1 cabinet' : `${count} cabinets`, words: counted(parts, derived) }
 }
 

@@ -1,8 +1,8 @@
 import { type RefObject, useCallback, useEffect, useRef } from 'react'
-import type { CabinetId } from '../../engine/index'
+import type { OwnerId } from '../../engine/index'
 import { useStore } from '../store/store'
 import type { CameraHands } from './Camera'
-import { boxToShow, cabinetsOf } from './showing'
+import { boxToShow, ownersOf } from './showing'
 
 export interface Fitting {
   /** Shows the whole run. */
@@ -15,13 +15,13 @@ export interface Fitting {
 
 /** Keeps the run in view: at first, in a pane of a new size, and as it is taken apart, until the maker goes nearer. */
 export function useFitting(hands: RefObject<CameraHands | null>): Fitting {
-  const fitted = useRef<readonly CabinetId[] | null>(null)
+  const fitted = useRef<readonly OwnerId[] | null>(null)
   const isPlaced = useRef(false)
   const explode = useStore((state) => state.explode)
   const project = useStore((state) => state.shown.id)
 
   const fit = useCallback(
-    (cabinets: readonly CabinetId[] | null, isGliding: boolean) => {
+    (cabinets: readonly OwnerId[] | null, isGliding: boolean) => {
       const { derived, explode: now } = useStore.getState()
       fitted.current = cabinets
       isPlaced.current = hands.current !== null
@@ -43,7 +43,7 @@ export function useFitting(hands: RefObject<CameraHands | null>): Fitting {
     all: useCallback(() => fit(null, true), [fit]),
     chosen: useCallback(() => {
       const { derived, selection } = useStore.getState()
-      fit(cabinetsOf(derived, selection), true)
+      fit(ownersOf(derived, selection), true)
     }, [fit]),
     sized: useCallback(() => {
       if (hands.current?.isFitted()) fit(fitted.current, false)

@@ -1,5 +1,6 @@
-import type { Derived, DerivedCabinet, PartId } from '../../engine/index'
+import type { Derived, PartId } from '../../engine/index'
 import type { Selection } from '../store/state'
+import type { Built } from './built'
 
 /** What is lit of a cabinet: nothing, all of it, or some of its parts. */
 export type Lit =
@@ -10,14 +11,14 @@ export type Lit =
 const NONE: Lit = { kind: 'none' }
 const WHOLE: Lit = { kind: 'whole' }
 
-export function litOf(selection: Selection, derived: Pick<Derived, 'rowOf'>, built: DerivedCabinet): Lit {
+export function litOf(selection: Selection, derived: Pick<Derived, 'rowOf'>, built: Built): Lit {
   switch (selection.kind) {
     case 'nothing':
       return NONE
     case 'cabinets':
-      return selection.ids.includes(built.cabinet.id) ? WHOLE : NONE
+      return selection.ids.some((id) => id === built.id) ? WHOLE : NONE
     case 'part':
-      return selection.cabinet === built.cabinet.id ? { kind: 'parts', parts: [selection.part] } : NONE
+      return selection.owner === built.id ? { kind: 'parts', parts: [selection.part] } : NONE
     case 'row': {
       const parts = built.parts.filter((part) => derived.rowOf.get(part.id) === selection.row).map((part) => part.id)
       return parts.length === 0 ? NONE : { kind: 'parts', parts }

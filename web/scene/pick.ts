@@ -1,4 +1,4 @@
-import { type CabinetId, explodedBy, type PartId, type Vec3 } from '../../engine/index'
+import { explodedBy, type OwnerId, type PartId, type Vec3 } from '../../engine/index'
 import { boxOfPart, type Stand, standAt } from './arrange'
 import { isFront } from './merge'
 import type { Box } from './space'
@@ -18,9 +18,9 @@ export function pickPart(
   stands: readonly Stand[],
   apart: number,
   areFrontsHidden: boolean,
-): { readonly cabinet: CabinetId; readonly part: PartId } | null {
+): { readonly owner: OwnerId; readonly part: PartId } | null {
   let nearest = Infinity
-  let picked: { cabinet: CabinetId; part: PartId } | null = null
+  let picked: { owner: OwnerId; part: PartId } | null = null
   for (const stand of stands) {
     const base = standAt(stand, apart)
     for (const part of stand.built.parts) {
@@ -34,7 +34,7 @@ export function pickPart(
       const distance = distanceTo(boxOfPart(part), from, ray.direction)
       if (distance === null || distance >= nearest) continue
       nearest = distance
-      picked = { cabinet: stand.built.cabinet.id, part: part.id }
+      picked = { owner: stand.built.id, part: part.id }
     }
   }
   return picked

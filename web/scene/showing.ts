@@ -1,30 +1,32 @@
-import type { CabinetId, Derived } from '../../engine/index'
+import type { Derived, OwnerId } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { arrange, boxOfCabinet, standAt, wallLefts } from './arrange'
+import { type Built, builtIn } from './built'
 import { type Box, boxAround, boxOfBoxes, shifted } from './space'
 
-/** The cabinets that a selection is in; null when it is in none. */
-export function cabinetsOf(derived: Derived, selection: Selection): readonly CabinetId[] | null {
+/** The cabinets and runs that a selection is in; null when it is in none. */
+export function ownersOf(derived: Derived, selection: Selection): readonly OwnerId[] | null {
   switch (selection.kind) {
     case 'nothing':
       return null
     case 'cabinets':
       return selection.ids.length === 0 ? null : selection.ids
     case 'part':
-      return [selection.cabinet]
+      return [selection.owner]
     case 'row': {
-      const holds = (id: CabinetId) =>
-        derived.cabinetOf[id]?.parts.some((part) => derived.rowOf.get(part.id) === selection.row)
-      const ids = derived.cabinets.map((built) => built.cabinet.id).filter(holds)
+      const holds = ({ parts }: Built) => parts.some((part) => derived.rowOf.get(part.id) === selection.row)
+      const ids = builtIn(derived)
+        .filter(holds)
+        .map(({ id }) => id)
       return ids.length === 0 ? null : ids
     }
   }
 }
 
 /** The cabinets as far apart as they are, or the bare wall when there are none to show. */
-export function boxToShow(derived: Derived, explode: number, only: readonly CabinetId[] | null): Box {
+export function boxToShow(derived: Derived, explode: number, only: readonly OwnerId[] | null): Box {
   const stands = arrange(derived)
-  const chosen = only ? stands.filter((stand) => only.includes(stand.built.cabinet.id)) : stands
+  const chosen = only ? stands.filter((stand) => only.includes(stand.built.id)) : stands
   const shown = chosen.length > 0 ? chosen : stands
   if (shown.length > 0) {
     return boxOfBoxes(shown.map((stand) => shifted(boxOfCabinet(stand.built, explode), standAt(stand, explode))))

@@ -15,7 +15,7 @@ import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
-import { type BesideWay, changedBeside, WAYS_BESIDE, wayBeside } from './besideWays'
+import { type BesideWay, changedBeside, wayBeside, waysBeside } from './besideWays'
 import styles from './Properties.module.css'
 import { common } from './shaping'
 
@@ -51,7 +51,7 @@ function SideRows({ project, cabinets, side }: BesideRowsProps & { readonly side
       <Choice
         label={`Beside ${side}`}
         value={common(all, wayBeside)}
-        options={WAYS_BESIDE}
+        options={waysBeside(cabinets)}
         onChoice={(way) => setWhy(put(changedBeside(way as BesideWay, project, cabinets, side)))}
       />
       {why !== null && (

@@ -8,6 +8,7 @@ import styles from './Stages.module.css'
 /** Cabinet by cabinet, the boards that go into it. */
 export function BuildStage() {
   const cabinets = useStore((state) => state.derived.cabinets)
+  const runs = useStore((state) => state.derived.runs)
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and there is nothing else in it that takes the keys.
     <div className={styles.stage} tabIndex={0}>
@@ -20,6 +21,9 @@ export function BuildStage() {
         {cabinets.length === 0 && <p>There is nothing to build yet: draw a cabinet in Design.</p>}
         {cabinets.map((built) => (
           <BoardList key={built.cabinet.id} built={built} />
+        ))}
+        {runs.map((run) => (
+          <BoardList key={run.id} built={run} />
         ))}
       </div>
     </div>
@@ -65,7 +69,7 @@ const ORDER: readonly BoardRole[] = [
   'lid',
 ]
 
-function BoardList({ built }: { readonly built: DerivedCabinet }) {
+function BoardList({ built }: { readonly built: Pick<DerivedCabinet, 'mark' | 'parts'> }) {
   const display = useStore((state) => state.shown.display)
   const materials = useStore((state) => state.shown.materials)
   const parts = useMemo(() => [...built.parts].sort((a, b) => rank(a.role) - rank(b.role)), [built])

@@ -2,6 +2,7 @@ import { useId, useState } from 'react'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { LengthField } from '../ui/LengthField'
+import { BetweenPage } from './BetweenPage'
 import { MaterialRows } from './MaterialRows'
 import { MethodPage } from './MethodPage'
 import styles from './Panels.module.css'
@@ -10,6 +11,7 @@ import { ShopRows } from './ShopRows'
 const PAGES = [
   ['method', 'Build method'],
   ['boards', 'Boards and sheets'],
+  ['between', 'Kick and top'],
   ['shop', 'Shop'],
   ['sizes', 'New cabinets'],
 ] as const
@@ -29,6 +31,7 @@ export function ProjectPanel() {
       </div>
       {page === 'method' && <MethodPage />}
       {page === 'boards' && <MaterialRows />}
+      {page === 'between' && <BetweenPage />}
       {page === 'shop' && <ShopRows />}
       {page === 'sizes' && <NewSizes />}
     </section>

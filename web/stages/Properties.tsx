@@ -8,6 +8,7 @@ import { Button } from '../ui/Button'
 import { LengthField } from '../ui/LengthField'
 import { BesideRows } from './BesideRows'
 import { BuildRows } from './BuildRows'
+import { CutoutRows } from './CutoutRows'
 import { doDeed } from './deeds'
 import { FrontRows } from './FrontRows'
 import styles from './Properties.module.css'
@@ -44,6 +45,7 @@ export function Properties() {
           <Sizes project={project} cabinets={cabinets} />
           <FrontRows project={project} cabinets={cabinets} display={project.display} />
           <BesideRows project={project} cabinets={cabinets} />
+          <CutoutRows project={project} cabinets={cabinets} />
           <BuildRows project={project} cabinets={cabinets} />
           <HowFixed cabinets={cabinets} project={project} />
         </>

@@ -1,12 +1,22 @@
 import { type Beside, type Cabinet, gapFilled, type MaterialId, type Project, type Side } from '../../engine/index'
 
-export const WAYS_BESIDE = [
+const WAYS_BESIDE = [
   ['none', 'nothing'],
   ['filler', 'filler'],
   ['skin', 'skin'],
   ['panel floor', 'panel to the floor'],
   ['panel notched', 'panel with the kick cut out'],
 ] as const
+
+/** What hangs has no kick: its panels are of one kind. */
+const WAYS_BESIDE_UPPERS = [
+  ...WAYS_BESIDE.filter(([way]) => !way.startsWith('panel')),
+  ['panel floor', 'panel'],
+] as const
+
+export function waysBeside(cabinets: readonly Cabinet[]): readonly (readonly [BesideWay, string])[] {
+  return cabinets.every(({ kind }) => kind === 'upper') ? WAYS_BESIDE_UPPERS : WAYS_BESIDE
+}
 
 export type BesideWay = (typeof WAYS_BESIDE)[number][0]
 

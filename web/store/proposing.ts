@@ -1,4 +1,4 @@
-import { applyEdit, derive, type Edit, effectOf, effectWords, type Project } from '../../engine/index'
+import { applyEdit, type Derived, derive, type Edit, effectOf, effectWords, type Project } from '../../engine/index'
 import type { State } from './state'
 import { useStore } from './store'
 
@@ -72,5 +72,10 @@ function joined(edits: readonly MethodEdit[], edit: MethodEdit): readonly Method
 }
 
 function wordsOf(project: Project, edit: Edit): string {
-  return effectWords(effectOf(derive(project).cabinets, derive(applyEdit(project, edit)).cabinets))
+  return effectWords(effectOf(boardsIn(derive(project)), boardsIn(derive(applyEdit(project, edit)))))
+}
+
+/** The boards of cabinets and of what goes over several of them. */
+function boardsIn({ cabinets, runs }: Derived) {
+  return [...cabinets, ...runs.map((run) => ({ ...run, cabinet: { id: run.id } }))]
 }

@@ -1,4 +1,4 @@
-import type { CabinetId, Derived } from '../../engine/index'
+import { type CabinetId, type Derived, isRunId } from '../../engine/index'
 import type { Selection } from './state'
 
 const NOTHING: Selection = { kind: 'nothing' }
@@ -15,8 +15,8 @@ export function prunedSelection(selection: Selection, derived: Derived): Selecti
     }
     case 'part':
       if (derived.partOf.has(selection.part)) return selection
-      return Object.hasOwn(derived.cabinetOf, selection.cabinet)
-        ? { kind: 'cabinets', ids: [selection.cabinet] }
+      return !isRunId(selection.owner) && Object.hasOwn(derived.cabinetOf, selection.owner)
+        ? { kind: 'cabinets', ids: [selection.owner] }
         : NOTHING
     case 'row':
       return derived.cutList.rows.some(({ key }) => key === selection.row) ? selection : NOTHING
@@ -35,5 +35,5 @@ const NONE: readonly CabinetId[] = []
 /** The cabinets that are worked on: those selected, or the one whose part is. */
 export function chosenCabinets(selection: Selection): readonly CabinetId[] {
   if (selection.kind === 'cabinets') return selection.ids
-  return selection.kind === 'part' ? [selection.cabinet] : NONE
+  return selection.kind === 'part' && !isRunId(selection.owner) ? [selection.owner] : NONE
 }

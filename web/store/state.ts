@@ -7,6 +7,7 @@ import type {
   History,
   LengthDisplay,
   NewKind,
+  OwnerId,
   PartId,
   Project,
   ProjectId,
@@ -19,7 +20,7 @@ import type {
 export type Selection =
   | { readonly kind: 'nothing' }
   | { readonly kind: 'cabinets'; readonly ids: readonly CabinetId[] }
-  | { readonly kind: 'part'; readonly cabinet: CabinetId; readonly part: PartId }
+  | { readonly kind: 'part'; readonly owner: OwnerId; readonly part: PartId }
   | { readonly kind: 'row'; readonly row: RowKey }
 
 /** The answer of the packer, and the job it answers. It is current when that job is the job of the shown project. */

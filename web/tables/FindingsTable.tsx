@@ -119,7 +119,7 @@ function show(about: About, actions: Actions): void {
       actions.select({ kind: 'cabinets', ids: [about.cabinet] })
       break
     case 'part':
-      actions.select({ kind: 'part', cabinet: about.cabinet, part: about.part })
+      actions.select({ kind: 'part', owner: about.cabinet, part: about.part })
       break
     case 'wall':
     case 'opening':

@@ -25,5 +25,5 @@ export function isRowChosen(row: CutRow, selection: Selection, chosen: ReadonlyS
 /** What to select for a part, or nothing when the part is gone. */
 export function selectionOf(part: PartId, derived: Pick<Derived, 'partOf'>): Selection {
   const found = derived.partOf.get(part)
-  return found ? { kind: 'part', cabinet: found.cabinet, part } : { kind: 'nothing' }
+  return found ? { kind: 'part', owner: found.owner, part } : { kind: 'nothing' }
 }

@@ -156,8 +156,8 @@ describe('the floor', () => {
   })
   it('on a plinth has front and back across the width and ends between them', () => {
     const rules = rulesWith({ floor: { kind: 'plinth', height: 102, setback: 60 } })
-    expect(plinthDepth(carcassFrom(BASE, rules), 60)).toBe(585 - 60)
-    expect(plinthEndLength(carcassFrom(BASE, rules), 60)).toBe(585 - 60 - 2 * 18)
+    expect(plinthDepth(carcassFrom(BASE, rules))).toBe(585 - 60)
+    expect(plinthEndLength(carcassFrom(BASE, rules))).toBe(585 - 60 - 2 * 18)
     const boards = boardsOf(BASE, rules)
     expect(sizeOf(boardIn(boards, 'plinthFront'))).toBe('640 x 102')
     expect(sizeOf(boardIn(boards, 'plinthBack'))).toBe('640 x 102')

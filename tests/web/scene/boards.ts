@@ -25,7 +25,7 @@ export function upright(name: string, at: { x: number; by?: Vec3; role?: Part['r
     operations: [],
     explode: { by: at.by ?? { x: 0, y: 0, z: 0 }, from: 0, to: 1 },
     id: `k1/${name}` as PartId,
-    cabinet: 'k1' as CabinetId,
+    owner: 'k1' as CabinetId,
     mark: `B1-${name}`,
     name,
     cutLength: 700,
@@ -59,6 +59,7 @@ export function onAWall(...cabinets: DerivedCabinet[]): Derived {
   return {
     project: { walls: { w1: wall }, materials: { m1: { density: 700 } }, display: { unit: 'mm', step: 1 } },
     cabinets,
+    runs: [],
     cabinetOf: Object.fromEntries(cabinets.map((each) => [each.cabinet.id, each])),
     partOf: new Map(parts.map((part) => [part.id, part])),
     rowOf: new Map(parts.map((part) => [part.id, `row of ${part.name}`])),

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { CabinetId, PartId, RowKey } from '../../../engine/index'
+import { builtOf } from '../../../web/scene/built'
 import { captionOf, pictureWords, weightOf } from '../../../web/scene/caption'
 import { chalkOn, litOf, sameLit } from '../../../web/scene/lit'
-import { boxToShow, cabinetsOf } from '../../../web/scene/showing'
+import { boxToShow, ownersOf } from '../../../web/scene/showing'
 import { built, onAWall, upright } from './boards'
 
 const side = upright('LS', { x: 0 })
@@ -15,17 +16,17 @@ const ROW = { kind: 'row', row: 'row of SH' as RowKey } as const
 describe('the chalk on a cabinet', () => {
   it('is on all of it when the cabinet is selected, and on no other', () => {
     const selection = { kind: 'cabinets', ids: ['k1' as CabinetId] } as const
-    expect(litOf(selection, derived, b1)).toEqual({ kind: 'whole' })
-    expect(litOf(selection, derived, b2)).toEqual({ kind: 'none' })
+    expect(litOf(selection, derived, builtOf(b1))).toEqual({ kind: 'whole' })
+    expect(litOf(selection, derived, builtOf(b2))).toEqual({ kind: 'none' })
   })
 
   it('is on every part of a row that is selected', () => {
-    expect(litOf(ROW, derived, b1)).toEqual({ kind: 'parts', parts: ['k1/SH'] })
-    expect(litOf(ROW, derived, b2)).toEqual({ kind: 'none' })
+    expect(litOf(ROW, derived, builtOf(b1))).toEqual({ kind: 'parts', parts: ['k1/SH'] })
+    expect(litOf(ROW, derived, builtOf(b2))).toEqual({ kind: 'none' })
   })
 
   it('is laid on a part and not on the part beside it', () => {
-    const lit = litOf({ kind: 'part', cabinet: 'k1' as CabinetId, part: side.id }, derived, b1)
+    const lit = litOf({ kind: 'part', owner: 'k1' as CabinetId, part: side.id }, derived, builtOf(b1))
     expect(chalkOn(lit, side.id)).toBeGreaterThan(0)
     expect(chalkOn(lit, shelf.id)).toBe(0)
   })
@@ -40,7 +41,7 @@ describe('the chalk on a cabinet', () => {
 
 describe('what Fit selected shows', () => {
   it('is the cabinets that the parts of a row are in', () => {
-    expect(cabinetsOf(derived, ROW)).toEqual(['k1'])
+    expect(ownersOf(derived, ROW)).toEqual(['k1'])
   })
 
   it('is the drawn box of a cabinet that has no boards', () => {
@@ -66,7 +67,7 @@ describe('the caption of the picture', () => {
   })
 
   it('gives mark, name and size of the part that is selected', () => {
-    const caption = captionOf(derived, { kind: 'part', cabinet: 'k1' as CabinetId, part: side.id })
+    const caption = captionOf(derived, { kind: 'part', owner: 'k1' as CabinetId, part: side.id })
     expect(caption.mark).toBe('B1-LS')
     expect(caption.words).toMatch(/^LS, 700\D.*500\D.*18/)
   })

@@ -18,11 +18,11 @@ function lookingAt(x: number, y: number) {
 
 describe('a press on the picture', () => {
   it('picks the board that is met first', () => {
-    expect(pickPart(lookingAt(1310, 350), stands, 0, false)).toEqual({ cabinet: 'k1', part: 'k1/D' })
+    expect(pickPart(lookingAt(1310, 350), stands, 0, false)).toEqual({ owner: 'k1', part: 'k1/D' })
   })
 
   it('goes through the place of a front that is hidden', () => {
-    expect(pickPart(lookingAt(1310, 350), stands, 0, true)).toEqual({ cabinet: 'k1', part: 'k1/SH' })
+    expect(pickPart(lookingAt(1310, 350), stands, 0, true)).toEqual({ owner: 'k1', part: 'k1/SH' })
   })
 
   it('picks nothing beside the boards', () => {
@@ -31,10 +31,10 @@ describe('a press on the picture', () => {
   })
 
   it('finds a board where it has gone, and no longer where it was', () => {
-    expect(pickPart(lookingAt(1009, 350), stands, 0, true)).toEqual({ cabinet: 'k1', part: 'k1/LS' })
+    expect(pickPart(lookingAt(1009, 350), stands, 0, true)).toEqual({ owner: 'k1', part: 'k1/LS' })
     expect(pickPart(lookingAt(1009, 350), stands, 1, true)).toBeNull()
-    expect(pickPart(lookingAt(1009 - 200, 350), stands, 1, true)).toEqual({ cabinet: 'k1', part: 'k1/LS' })
-    expect(pickPart(lookingAt(1009 - 100, 350), stands, 0.5, true)).toEqual({ cabinet: 'k1', part: 'k1/LS' })
+    expect(pickPart(lookingAt(1009 - 200, 350), stands, 1, true)).toEqual({ owner: 'k1', part: 'k1/LS' })
+    expect(pickPart(lookingAt(1009 - 100, 350), stands, 0.5, true)).toEqual({ owner: 'k1', part: 'k1/LS' })
   })
 })
 

@@ -111,7 +111,7 @@ describe('the sheets on screen', () => {
 
   it('light up what is selected', () => {
     expect(renderToStaticMarkup(<SheetsView />)).toContain('aria-pressed="false"')
-    state = { ...state, selection: { kind: 'part', cabinet: 'k1', part: 'k1/right' } as never }
+    state = { ...state, selection: { kind: 'part', owner: 'k1', part: 'k1/right' } as never }
     expect(renderToStaticMarkup(<SheetsView />)).toContain('aria-pressed="true"')
   })
 

@@ -64,7 +64,7 @@ describe('the selection', () => {
     const shelved = { ...project.cabinets[idOf('B1')]!.interior, fixedShelves: 1 }
     state().actions.commit({ kind: 'setInterior', ids: [idOf('B1')], interior: shelved })
     const part = state().derived.cabinetOf[idOf('B1')]!.parts.find(({ role }) => role === 'fixedShelf')!
-    state().actions.select({ kind: 'part', cabinet: idOf('B1'), part: part.id })
+    state().actions.select({ kind: 'part', owner: idOf('B1'), part: part.id })
     state().actions.undo()
     expect(state().selection).toEqual({ kind: 'cabinets', ids: [idOf('B1')] })
   })

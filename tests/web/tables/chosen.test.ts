@@ -10,7 +10,7 @@ const DESIGN = {
     k1: { parts: [{ id: 'k1/left' }, { id: 'k1/right' }, { id: 'k1/back' }] },
     k2: { parts: [{ id: 'k2/left' }] },
   },
-  partOf: new Map([['k1/back', { id: 'k1/back', cabinet: 'k1' }]]),
+  partOf: new Map([['k1/back', { id: 'k1/back', owner: 'k1' }]]),
   cutList: { rows: [SIDES, BACKS], totals: [] },
 } as unknown as Derived
 
@@ -30,14 +30,14 @@ describe('the rows that light up', () => {
   })
 
   it('are the one of a selected part, and the selected one itself', () => {
-    expect(lit({ kind: 'part', cabinet: 'k1', part: 'k1/back' })).toEqual(['backs'])
+    expect(lit({ kind: 'part', owner: 'k1', part: 'k1/back' })).toEqual(['backs'])
     expect(lit({ kind: 'row', row: 'sides' })).toEqual(['sides'])
   })
 })
 
 describe('picking a part', () => {
   it('selects it in its cabinet, and nothing when it is gone', () => {
-    expect(selectionOf('k1/back' as never, DESIGN)).toEqual({ kind: 'part', cabinet: 'k1', part: 'k1/back' })
+    expect(selectionOf('k1/back' as never, DESIGN)).toEqual({ kind: 'part', owner: 'k1', part: 'k1/back' })
     expect(selectionOf('k7/back' as never, DESIGN)).toEqual({ kind: 'nothing' })
   })
 })

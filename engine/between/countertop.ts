@@ -1,0 +1,129 @@
+import type { CabinetId } from '../basics/id'
+import { STAYS } from '../cabinets/apart'
+import type { Board } from '../cabinets/board'
+import { methodOf } from '../cabinets/build'
+import { inBoard, notchOf } from '../cabinets/joinery'
+import { boardOf, type Piece, room, UNBANDED } from '../cabinets/piece'
+import type { Box } from '../geometry/box'
+import type { Interval } from '../geometry/interval'
+import type { Cabinet, Countertop, Cutout, Project } from '../project/document'
+import { find } from '../project/references'
+import { footprintOf } from '../runs/footprint'
+import { rightEdge, topEdge } from '../runs/lane'
+import { type Mm, settle } from '../units/length'
+import { spliced } from './splice'
+
+/** What one base gives the countertop over it to lie on. */
+export interface TopStep {
+  readonly cabinet: CabinetId
+  /** Along the wall, with what stands beside the carcass. */
+  readonly from: Mm
+  readonly to: Mm
+  /** The underside of the countertop, from the floor. */
+  readonly level: Mm
+  /** From the wall to the face of the fronts. */
+  readonly face: Mm
+  readonly middle: Mm
+  readonly cutout: Cutout | null
+}
+
+export function topStepOf(cabinet: Cabinet, project: Project): TopStep | null {
+  if (cabinet.kind !== 'base') return null
+  const { frontMount, frontMaterial } = methodOf(cabinet, project)
+  const isProud = frontMount !== 'inset' && cabinet.front.kind !== 'open'
+  const front = isProud ? (find(project.materials, frontMaterial)?.thickness ?? 0) : 0
+  const footprint = footprintOf(cabinet, project)
+  return {
+    cabinet: cabinet.id,
+    from: footprint.left,
+    to: rightEdge(footprint),
+    level: topEdge(cabinet),
+    face: settle(cabinet.depth + front),
+    middle: settle(cabinet.left + cabinet.width / 2),
+    cutout: cabinet.cutout,
+  }
+}
+
+export function isOneTop(a: TopStep, b: TopStep): boolean {
+  return a.to === b.from && a.level === b.level
+}
+
+/** A run of bases with what it is covered by, in plain measures. */
+export interface TopRun {
+  readonly steps: readonly TopStep[]
+  /** How far the top stands out past the run's ends, as much as there is room for. */
+  readonly left: Mm
+  readonly right: Mm
+  readonly countertop: Countertop
+  readonly thickness: Mm
+  readonly longest: Mm
+}
+
+/** From the wall to the front edge: past the face that stands out furthest by the overhang. */
+export function topDepth({ steps, countertop }: Pick<TopRun, 'steps' | 'countertop'>): Mm {
+  return settle(Math.max(...steps.map(({ face }) => face)) + countertop.overhang)
+}
+
+/** As long as the run, and past each end by the overhang there. */
+export function topLength({ steps, left, right }: Pick<TopRun, 'steps' | 'left' | 'right'>): Mm {
+  return settle(left + steps.at(-1)!.to - steps[0]!.from + right)
+}
+
+/** A cut-out in the frame of the run: in the middle of its cabinet, as far from the front edge as it is typed. */
+export function cutoutBox(step: TopStep, cutout: Cutout, run: TopRun): Box {
+  const middle = settle(step.middle - run.steps[0]!.from + run.left)
+  const front = settle(topDepth(run) - cutout.fromFront)
+  return room([middle - cutout.width / 2, middle + cutout.width / 2], [0, run.thickness], [front - cutout.depth, front])
+}
+
+/** So much wood stays beside a cut-out before a seam. Common practice, no source. */
+const BESIDE_CUTOUT: Mm = 50
+
+/** The boards of the top and of its splash, spliced at the same places, with the cut-outs that lie wholly in the top. */
+export function topBoards(run: TopRun): Board[] {
+  const length = topLength(run)
+  const start = run.steps[0]!.from - run.left
+  const edges = [0, ...run.steps.slice(1).map(({ from }) => settle(from - start)), length]
+  const cutouts = run.steps.flatMap((step) => {
+    const box = step.cutout && cutoutBox(step, step.cutout, run)
+    return box && isInTop(box, run) ? [box] : []
+  })
+  const lengths = spliced(edges, run.longest, cutouts.map(keptWhole))
+  const depth = topDepth(run)
+  const { thickness, countertop } = run
+  const tops = lengths.map(({ from, to }, at) =>
+    withCutouts(boardOf(piece(run, 'countertop', at, room([from, to], [0, thickness], [0, depth]))), cutouts),
+  )
+  if (!(countertop.splash > 0)) return tops
+  const y = [thickness, thickness + countertop.splash] as const
+  const splashes = lengths.map(({ from, to }, at) =>
+    boardOf(piece(run, 'splash', at, room([from, to], y, [0, thickness]))),
+  )
+  return [...tops, ...splashes]
+}
+
+/** Wood must stay all round a cut-out, and the splash stands on wood. */
+export function isInTop({ min, max }: Box, run: TopRun): boolean {
+  const rear = run.countertop.splash > 0 ? run.thickness : 0
+  return min.x > 0 && max.x < topLength(run) && min.z > rear && max.z < topDepth(run) && max.x > min.x && max.z > min.z
+}
+
+function keptWhole({ min, max }: Box): Interval {
+  return { from: settle(min.x - BESIDE_CUTOUT), to: settle(max.x + BESIDE_CUTOUT) }
+}
+
+function piece({ countertop }: TopRun, role: 'countertop' | 'splash', at: number, box: Box): Piece {
+  const lie = role === 'countertop' ? 'levelLookingDown' : 'onEdgeLookingOut'
+  return { role, number: at + 1, material: countertop.material, box, lie, banded: UNBANDED, explode: STAYS }
+}
+
+/** What of the cut-outs lies in this board is cut out of it. */
+function withCutouts(board: Board, cutouts: readonly Box[]): Board {
+  const operations = cutouts.flatMap((box) => {
+    const { min, max } = inBoard(board, box)
+    const from = Math.max(0, min.x)
+    const to = Math.min(board.length, max.x)
+    return to > from ? [notchOf({ min: { ...min, x: from }, max: { ...max, x: to } })] : []
+  })
+  return operations.length > 0 ? { ...board, operations } : board
+}

@@ -1,0 +1,65 @@
+import type { CabinetId, MaterialId, PartId, RunId, WallId } from '../basics/id'
+import type { Problem } from '../basics/problem'
+import type { Board } from '../cabinets/board'
+import { boardOf, type Piece } from '../cabinets/piece'
+import { ROLE_NAMES } from '../cabinets/role'
+import { cutSize } from '../parts/cutSize'
+import { ROLE_MARKS } from '../parts/marks'
+import type { Part } from '../parts/part'
+import type { Material } from '../project/document'
+import type { Mm } from '../units/length'
+
+/** Where something stands at its wall, and how large it is. */
+export interface Place {
+  readonly wall: WallId
+  readonly left: Mm
+  readonly bottom: Mm
+  readonly width: Mm
+  readonly height: Mm
+  readonly depth: Mm
+}
+
+/** Boards over a run of cabinets. Their frame has its origin at the left end of the run, on the wall, at `bottom`. */
+export interface BuiltRun {
+  readonly id: RunId
+  readonly kind: 'kick' | 'countertop'
+  /** `BK1`: the kick before the first run of bases; `BT1`: the top over it. */
+  readonly mark: string
+  readonly place: Place
+  readonly cabinets: readonly CabinetId[]
+  readonly parts: readonly Part[]
+  readonly problems: readonly Problem[]
+}
+
+/** How a run is called. */
+export interface RunName {
+  readonly id: RunId
+  readonly mark: string
+}
+
+/** The boards of a run as parts: numbered from left to right within their role. */
+export function partsOfRun(
+  { id, mark }: RunName,
+  boards: readonly Board[],
+  materials: Readonly<Record<MaterialId, Material>>,
+): Part[] {
+  return boards.map((board): Part => {
+    const cut = cutSize(board, { isInFinishedSize: false, carcass: 0, fronts: 0 })
+    return {
+      ...board,
+      id: `${id}/${ROLE_NAMES[board.role].replaceAll(' ', '-')}-${board.number}` as PartId,
+      owner: id,
+      mark: `${mark}-${ROLE_MARKS[board.role]}${board.number}`,
+      name: ROLE_NAMES[board.role],
+      cutLength: cut.length,
+      cutWidth: cut.width,
+      isGrainBound: materials[board.material]?.hasGrain ?? true,
+      bank: null,
+      from: null,
+    }
+  })
+}
+
+export function boardsFrom(pieces: readonly Piece[]): Board[] {
+  return pieces.map((piece) => boardOf(piece))
+}

@@ -1,0 +1,80 @@
+import { type Countertop, type Material, type MaterialId, materialsInOrder, type Project } from '../../engine/index'
+import { useStore } from '../store/store'
+import { Choice } from '../ui/Choice'
+import { LengthField } from '../ui/LengthField'
+import styles from './Panels.module.css'
+
+/** What a countertop begins with. Common practice, no source. */
+const USUAL = { overhang: 20, ends: 15, splash: 0 } as const
+
+const OVERHANG = { spoken: 'The overhang', least: 0, most: 300 } as const
+const SPLASH = { spoken: 'The splash', least: 0, most: 1000 } as const
+
+const KICKS = [
+  ['perCabinet', 'one in each cabinet'],
+  ['inLengths', 'in lengths, before each run'],
+] as const
+
+const NONE = 'none'
+
+/** What goes over several cabinets at once. */
+export function BetweenPage() {
+  const project = useStore((state) => state.shown)
+  const actions = useStore((state) => state.actions)
+  const { kick, countertop } = project.between
+  return (
+    <>
+      <fieldset className={styles.set}>
+        <legend>Kick boards</legend>
+        <Choice
+          label="Made"
+          value={kick}
+          options={KICKS}
+          onChoice={(way) => actions.commit({ kind: 'editBetween', change: { kick: way } })}
+        />
+      </fieldset>
+      <fieldset className={styles.set}>
+        <legend>Countertop</legend>
+        <Choice
+          label="Board"
+          value={countertop?.material ?? NONE}
+          options={[[NONE, 'none is made'], ...boardsOf(project)]}
+          onChoice={(board) =>
+            actions.commit({ kind: 'editBetween', change: { countertop: ofBoard(countertop, board) } })
+          }
+        />
+        {countertop && <TopFields project={project} countertop={countertop} />}
+      </fieldset>
+    </>
+  )
+}
+
+function TopFields({ project, countertop }: { readonly project: Project; readonly countertop: Countertop }) {
+  const actions = useStore((state) => state.actions)
+  const fields = [
+    ['overhang', 'Past the fronts', OVERHANG],
+    ['ends', 'Past free ends', OVERHANG],
+    ['splash', 'Splash, or 0', SPLASH],
+  ] as const
+  return fields.map(([field, label, limits]) => (
+    <LengthField
+      key={field}
+      label={label}
+      value={countertop[field]}
+      display={project.display}
+      field={limits}
+      onLength={(length) => {
+        actions.commit({ kind: 'editBetween', change: { countertop: { ...countertop, [field]: length } } })
+        return null
+      }}
+    />
+  ))
+}
+
+function boardsOf({ materials }: Project): (readonly [string, string])[] {
+  return materialsInOrder(materials).map(({ id, name }: Material) => [id, name] as const)
+}
+
+function ofBoard(before: Countertop | null, board: string): Countertop | null {
+  return board === NONE ? null : { ...(before ?? USUAL), material: board as MaterialId }
+}

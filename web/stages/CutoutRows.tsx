@@ -1,0 +1,72 @@
+import { type Cabinet, type Cutout, type Mm, type Project, settle } from '../../engine/index'
+import { useStore } from '../store/store'
+import { Choice } from '../ui/Choice'
+import { LengthField } from '../ui/LengthField'
+import { common } from './shaping'
+
+interface CutoutRowsProps {
+  readonly project: Project
+  readonly cabinets: readonly Cabinet[]
+}
+
+const WAYS = [
+  ['none', 'nothing'],
+  ['sink', 'sink'],
+  ['hob', 'hob'],
+] as const
+
+/** What a cut-out begins with, as wide as its cabinet allows: its maker's paper says the size. Common practice, no source. */
+const USUAL = {
+  sink: { width: 480, depth: 400, fromFront: 70 },
+  hob: { width: 560, depth: 490, fromFront: 55 },
+} as const
+/** Left of the cabinet's width beside a cut-out, in all: two sides and a finger between. */
+const BESIDE: Mm = 60
+
+const SIZE = { spoken: 'The cut-out', least: 20, most: 3000 } as const
+
+const FIELDS = [
+  ['width', '· Cut width'],
+  ['depth', '· Cut depth'],
+  ['fromFront', '· From front'],
+] as const
+
+/** The cut-out in the countertop over bases; only where a countertop is made. */
+export function CutoutRows({ project, cabinets }: CutoutRowsProps) {
+  const actions = useStore((state) => state.actions)
+  if (project.between.countertop === null || cabinets.some(({ kind }) => kind !== 'base')) return null
+  const ids = cabinets.map(({ id }) => id)
+  const put = (cutout: Cutout | null) => {
+    actions.commit({ kind: 'setCutout', ids, cutout })
+    return null
+  }
+  const [first] = cabinets
+  const all = cabinets.map(({ cutout }) => cutout)
+  const one = all.every((cutout) => JSON.stringify(cutout) === JSON.stringify(all[0])) ? all[0] : null
+  return (
+    <>
+      <Choice
+        label="Let into top"
+        value={common(all, (cutout) => cutout?.of ?? 'none')}
+        options={WAYS}
+        onChoice={(way) => put(way === 'none' ? null : usualFor(way, first!))}
+      />
+      {one &&
+        FIELDS.map(([field, label]) => (
+          <LengthField
+            key={field}
+            label={label}
+            value={one[field]}
+            display={project.display}
+            field={SIZE}
+            onLength={(length) => put({ ...one, [field]: length })}
+          />
+        ))}
+    </>
+  )
+}
+
+function usualFor(of: Cutout['of'], { width }: Cabinet): Cutout {
+  const usual = USUAL[of]
+  return { of, ...usual, width: settle(Math.min(usual.width, Math.max(SIZE.least, width - BESIDE))) }
+}
