@@ -18,6 +18,7 @@ import {
 } from './carcass'
 import { drawerBoxOf } from './drawerBox'
 import { facesOf, frontsOf } from './fronts'
+import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
 import { nailersOf } from './nailer'
@@ -56,12 +57,14 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
     return drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
   })
   const pieces = [...shell, ...interior.pieces, ...frontsOf(faces, cabinet.isGrainRunning, carcass, report), ...drawers]
-  const boards = joined(pieces.filter((piece) => canBeCut(piece, report)))
+  const boards = joined(pieces.filter((piece) => canBeCut(piece, report))).map((one) => worked(one, interior, carcass))
+  const fronts = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
+  const density = rules.materials[carcass.method.frontMaterial]?.density ?? 0
   return {
     cabinet,
     mark,
-    boards: boards.map((board) => worked(board, interior, carcass)),
-    fronts: faces.filter(({ rect }) => rect.width > 0 && rect.height > 0),
+    boards: hung(boards, fronts, carcass, density),
+    fronts,
     problems: report.problems,
   }
 }

@@ -26,7 +26,7 @@ export interface Project {
   readonly house: House
 }
 
-export const VERSION = 5
+export const VERSION = 6
 
 /** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
 export interface Wall {

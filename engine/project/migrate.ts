@@ -1,4 +1,5 @@
 import { VERSION } from './document'
+import { withMachining } from './machining'
 
 /** From version n (at n - 1) to version n + 1. A saved document is a plain object here, checked only afterwards. */
 export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<string, unknown>)[] = [
@@ -6,6 +7,7 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNothingExcluded,
   withNoWishes,
   withColumnsToCome,
+  withMachinedMethods,
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -51,6 +53,14 @@ function withNoWishes(saved: Record<string, unknown>): Record<string, unknown> {
 /** 4 to 5: a front may be divided into columns; none was, so that nothing is different. */
 function withColumnsToCome(saved: Record<string, unknown>): Record<string, unknown> {
   return saved
+}
+
+/** 5 to 6: build methods say what is bored for hinges and slides. */
+function withMachinedMethods(saved: Record<string, unknown>): Record<string, unknown> {
+  const { methods } = saved
+  if (!isFields(methods)) return saved
+  const all = Object.entries(methods).map(([id, method]) => [id, isFields(method) ? withMachining(method) : method])
+  return { ...saved, methods: Object.fromEntries(all) }
 }
 
 /** Every thing of a map with more fields than it had. */

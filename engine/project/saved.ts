@@ -117,6 +117,33 @@ const method = z.strictObject({
     grooveUp: measure,
     bottomPlay: measure,
   }),
+  hinge: z.strictObject({
+    cupDiameter: measure,
+    cupDepth: measure,
+    cupFromEdge: measure,
+    screwSpread: measure,
+    screwBehind: measure,
+    screwDiameter: measure,
+    screwDepth: measure,
+    firstFromEnd: measure,
+    plateFromFront: measure,
+    plateSpread: measure,
+    plateDiameter: measure,
+    plateDepth: measure,
+    plateLength: measure,
+    plateHeight: measure,
+    fixedDistance: measure,
+    halfCrank: measure,
+    fullCrank: measure,
+    sideAdjustment: measure,
+  }),
+  slides: z.strictObject({
+    lineUp: measure,
+    firstFromFront: measure,
+    pitch: field('pitch'),
+    holeDiameter: measure,
+    holeDepth: measure,
+  }),
 })
 
 const front: z.ZodType = z.lazy(() =>
@@ -271,7 +298,7 @@ export const savedProject = z.strictObject({
 
 /** How the file of a build method calls itself, and the version of what it holds. */
 export const METHOD_KIND = 'casewright-method'
-export const METHOD_VERSION = 1
+export const METHOD_VERSION = 2
 
 /** A build method as a file of its own has it, with the boards that it names. */
 export const savedMethod = z.strictObject({

@@ -6,6 +6,7 @@ import { buildCabinet } from '../../engine/cabinets/buildCabinet'
 import { type Carcass, carcassOf } from '../../engine/cabinets/carcass'
 import { reportOn } from '../../engine/cabinets/report'
 import type { Cabinet, CabinetKind, Front, Material } from '../../engine/project/document'
+import { USUAL_HINGE, USUAL_SLIDES } from '../../engine/project/machining'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
 
 /** Thicknesses by which a test names its boards; they differ from one another. */
@@ -42,6 +43,8 @@ export const PLAIN: BuildMethod = {
     grooveUp: 10,
     bottomPlay: 1.6,
   },
+  hinge: USUAL_HINGE,
+  slides: USUAL_SLIDES,
 }
 
 export type MethodChanges = Partial<Omit<BuildMethod, 'id' | 'name'>>

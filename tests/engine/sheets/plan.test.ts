@@ -5,7 +5,7 @@ import { join, resolve } from 'node:path'
 import { describe, expect, it } from 'vitest'
 
 const HOUSE = resolve(__dirname, '../../..')
-const PROJECT = join(HOUSE, 'tests/old-files/v5.casewright')
+const PROJECT = join(HOUSE, 'tests/old-files/v6.casewright')
 const folder = mkdtempSync(join(tmpdir(), 'plan-'))
 
 function plan(...args: string[]) {
