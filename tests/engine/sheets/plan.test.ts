@@ -22,7 +22,7 @@ describe('the plan command', () => {
     expect([status, stderr]).toEqual([0, ''])
     expect(JSON.parse(stdout).cabinets).toHaveLength(10)
     expect(readdirSync(join(folder, 'a/b'))).toEqual(
-      expect.arrayContaining(['cut-list.csv', 'plan.json', 'sheet-1.svg']),
+      expect.arrayContaining(['cut-list.csv', 'part-B1-LS.svg', 'plan.json', 'sheet-1.svg']),
     )
   })
 
