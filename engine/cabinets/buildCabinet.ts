@@ -28,6 +28,7 @@ import { boardOf, type Piece } from './piece'
 import { type Report, reportOn } from './report'
 import { ROLE_NAMES } from './role'
 import { kickNotch, sidesOf, sideWidth } from './side'
+import { slidden } from './slideBoring'
 import { stretchersOf } from './stretcher'
 import { toeKickOf } from './toeKick'
 import { topOf } from './top'
@@ -63,7 +64,7 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   return {
     cabinet,
     mark,
-    boards: hung(boards, fronts, carcass, density),
+    boards: hung(slidden(boards, carcass), fronts, carcass, density),
     fronts,
     problems: report.problems,
   }

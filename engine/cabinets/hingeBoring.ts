@@ -7,8 +7,8 @@ import { type Carcass, insideFront } from './carcass'
 import { type Line, nearestFree, type Plate, takenByBoards, takenByWork } from './clearing'
 import { type Hanging, hangingsOf } from './hanging'
 import { cupCentre, hingeLine, hingeRoom, hingesFor, LEAST_WOOD } from './hinge'
-import { inBoard } from './joinery'
-import type { Face, HolePurpose, HoleRow } from './operation'
+import { holesBetween, withHoles } from './holes'
+import type { Face, HoleRow } from './operation'
 
 /** The boards with what is bored for the hinges of doors and flaps: cups in these, holes for plates in what they hang on. */
 export function hung(
@@ -38,10 +38,6 @@ interface Placed {
   readonly carrier: Board
   readonly face: Face
   readonly middle: Mm
-}
-
-function withHoles(board: Board, rows: readonly HoleRow[]): Board {
-  return rows.length === 0 ? board : { ...board, operations: [...board.operations, ...rows] }
 }
 
 /** Flaps hang along their width, doors along their height. */
@@ -146,26 +142,4 @@ function plateHoles(hanging: Hanging, middle: Mm, carcass: Carcass): HoleRow[] {
   return holesBetween(carrier, face, at(middle - half), at(middle + half), {
     ...{ purpose: 'hingePlate', diameter: hinge.plateDiameter, depth },
   })
-}
-
-interface Bore {
-  readonly purpose: HolePurpose
-  readonly diameter: Mm
-  readonly depth: Mm
-}
-
-/** A hole at each of two points of the cabinet's frame, or one where they are the same; none where it would leave the board. */
-export function holesBetween(board: Board, face: Face, from: Vec3, to: Vec3, bore: Bore): HoleRow[] {
-  const { min: a } = inBoard(board, { min: from, max: from })
-  const { min: b } = inBoard(board, { min: to, max: to })
-  const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)]
-  const step = settle(Math.abs(a.x - b.x) + Math.abs(a.y - b.y))
-  const edge = bore.diameter / 2
-  const depth = settle(Math.min(bore.depth, board.thickness - 1))
-  const isInside =
-    x >= edge && y >= edge && Math.max(a.x, b.x) <= board.length - edge && Math.max(a.y, b.y) <= board.width - edge
-  if (!isInside || !(bore.diameter > 0) || !(depth > 0)) return []
-  const along = a.x === b.x && a.y !== b.y ? ({ along: 'width' } as const) : {}
-  const { purpose, diameter } = bore
-  return [{ kind: 'holeRow', purpose, face, ...along, x, y, step, count: step > 0 ? 2 : 1, diameter, depth }]
 }
