@@ -4,6 +4,7 @@ import { doorFindings } from './door'
 import { drawerFindings } from './drawer'
 import type { Checked, Finding } from './finding'
 import { hangingFindings } from './hanging'
+import { hingeFindings } from './hinge'
 import { narrowFindings } from './narrow'
 import { shelfFindings } from './shelf'
 
@@ -13,6 +14,7 @@ export function cabinetFindings(checked: Checked): Finding[] {
   return [
     ...shelfFindings(checked),
     ...doorFindings(checked),
+    ...hingeFindings(checked),
     ...drawerFindings(checked),
     ...hangingFindings(checked),
     ...boringFindings(checked),
