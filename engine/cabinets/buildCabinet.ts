@@ -20,6 +20,7 @@ import {
 import { drawerBoxOf } from './drawerBox'
 import { endNotch } from './finishedEnd'
 import { facesOf, frontsOf } from './fronts'
+import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
 import { lidOf } from './lid'
@@ -32,6 +33,7 @@ import { pipesIn } from './pipes'
 import { type Report, reportOn } from './report'
 import { ROLE_NAMES } from './role'
 import { kickNotch, sidesOf, sideWidth } from './side'
+import { slidden } from './slideBoring'
 import { stretchersOf } from './stretcher'
 import { toeKickOf } from './toeKick'
 import { topOf } from './top'
@@ -60,22 +62,26 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const drawers = [...interior.drawers, ...interior.rollOuts].flatMap((place, at) => {
     return drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
   })
-  const fronts = frontsOf(
+  const drawn = frontsOf(
     faces,
     { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 },
     carcass,
     report,
   )
   const beside = besideOf(cabinet, carcass, rules.materials, report)
-  const pieces = [...shell, ...interior.pieces, ...fronts, ...drawers, ...beside]
-  const boards = joined(pieces.filter((piece) => canBeCut(piece, report)))
+  const pieces = [...shell, ...interior.pieces, ...drawn, ...drawers, ...beside]
   const { pipes } = cabinet.interior
   const pipesThrough = (back: Board) => (pipes ? pipesIn(back, pipes, carcass, report) : [])
+  const boards = joined(pieces.filter((piece) => canBeCut(piece, report))).map((one) => {
+    return worked(one, cabinet, interior, pipesThrough, carcass)
+  })
+  const fronts = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
+  const density = rules.materials[carcass.method.frontMaterial]?.density ?? 0
   return {
     cabinet,
     mark,
-    boards: boards.map((board) => worked(board, cabinet, interior, pipesThrough, carcass)),
-    fronts: faces.filter(({ rect }) => rect.width > 0 && rect.height > 0),
+    boards: hung(slidden(boards, carcass), fronts, carcass, density),
+    fronts,
     problems: report.problems,
   }
 }

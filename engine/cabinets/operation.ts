@@ -1,4 +1,4 @@
-import type { Mm } from '../units/length'
+import { type Mm, settle } from '../units/length'
 
 /**
  * What is worked on a board, in the board's own frame: x from one end along its length, y from one edge across it. The
@@ -28,11 +28,17 @@ export interface Notch {
   readonly width: Mm
 }
 
-/** Equal holes in a line along the board's length; one hole is a row of one. */
+/** What a hole is bored for. */
+export type HolePurpose = 'shelfPin' | 'hingeCup' | 'hingeScrew' | 'hingePlate' | 'slide'
+
+/** Equal holes in a line; one hole is a row of one. */
 export interface HoleRow {
   readonly kind: 'holeRow'
-  readonly purpose: 'shelfPin'
+  readonly purpose: HolePurpose
   readonly face: Face
+  /** Which way the line runs: along the board's length unless it says otherwise. */
+  readonly along?: 'width'
+
   /** Centre of the first hole. */
   readonly x: Mm
   readonly y: Mm
@@ -40,4 +46,19 @@ export interface HoleRow {
   readonly count: number
   readonly diameter: Mm
   readonly depth: Mm
+}
+
+/** The centres of the holes of a row, on its face. */
+export function centresOf(row: HoleRow): Centre[] {
+  return Array.from({ length: row.count }, (_, at) => centreOf(row, at))
+}
+
+export interface Centre {
+  readonly x: Mm
+  readonly y: Mm
+}
+
+/** The centre of one hole of a row, from 0. */
+export function centreOf({ x, y, step, along }: HoleRow, at: number): Centre {
+  return along === 'width' ? { x, y: settle(y + at * step) } : { x: settle(x + at * step), y }
 }

@@ -1,13 +1,7 @@
 import type { BoardRole } from '../cabinets/board'
-import { type Box, boxAround } from '../geometry/box'
-import { toCabinet } from '../geometry/placement'
+import { boxOf } from '../cabinets/boardBox'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
-
-/** Where a board lies in its cabinet. */
-export function boxOf({ placement, length, width, thickness }: Part): Box {
-  return boxAround(toCabinet(placement, 0, 0, 0), toCabinet(placement, length, width, thickness))
-}
 
 export function withRole(parts: readonly Part[], ...roles: readonly BoardRole[]): Part[] {
   return parts.filter(({ role }) => roles.includes(role))

@@ -1,8 +1,9 @@
 import { counted } from '../basics/counted'
-import type { HoleRow, Recess } from '../cabinets/operation'
+import { boxOf } from '../cabinets/boardBox'
+import { centresOf, type HoleRow, type Operation, type Recess } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
-import { boxOf, withRole } from './boards'
+import { withRole } from './boards'
 import { about, type Checked, type Finding } from './finding'
 import { sayIn } from './say'
 
@@ -14,19 +15,21 @@ export function boringFindings(checked: Checked): Finding[] {
 }
 
 /** The centres of the holes in a row that would open into a recess of the same face, along the board. */
-export function brokenHoles({ face, x, y, step, count, diameter }: HoleRow, recess: Recess): Mm[] {
-  if (recess.face !== face) return []
-  const radius = diameter / 2
-  const isBeside = y + radius <= recess.y || y - radius >= recess.y + recess.width
-  if (isBeside) return []
-  const centres = Array.from({ length: count }, (_, at) => settle(x + at * step))
-  return centres.filter((centre) => centre + radius > recess.x && centre - radius < recess.x + recess.length)
+export function brokenHoles(row: HoleRow, recess: Recess): Mm[] {
+  if (recess.face !== row.face) return []
+  const radius = row.diameter / 2
+  return centresOf(row)
+    .filter(({ x, y }) => {
+      const isBeside = y + radius <= recess.y || y - radius >= recess.y + recess.width
+      return !isBeside && x + radius > recess.x && x - radius < recess.x + recess.length
+    })
+    .map(({ x }) => x)
 }
 
 function brokenFinding(checked: Checked): Finding[] {
   const broken = checked.parts.flatMap((part) => {
     const recesses = part.operations.filter(isRecess)
-    const rows = part.operations.filter((one): one is HoleRow => one.kind === 'holeRow')
+    const rows = part.operations.filter(isPinRow)
     return rows.flatMap((row) => recesses.flatMap((recess) => brokenHoles(row, recess)))
   })
   if (broken.length === 0) return []
@@ -35,7 +38,11 @@ function brokenFinding(checked: Checked): Finding[] {
   return [about(checked, { weight: 'mind', message, measure, limit: 'none', source: GEOMETRY })]
 }
 
-function isRecess(one: Part['operations'][number]): one is Recess {
+function isPinRow(one: Operation): one is HoleRow {
+  return one.kind === 'holeRow' && one.purpose === 'shelfPin'
+}
+
+function isRecess(one: Operation): one is Recess {
   return one.kind === 'dado' || one.kind === 'groove' || one.kind === 'rabbet'
 }
 
@@ -67,8 +74,7 @@ function blockedFinding(checked: Checked): Finding[] {
 /** The undersides of shelves on the pins of an upright, in the cabinet's frame. */
 function pinLevels(part: Part): Mm[] {
   return part.operations.flatMap((one) => {
-    if (one.kind !== 'holeRow') return []
-    const { x, step, count, diameter } = one
-    return Array.from({ length: count }, (_, at) => settle(part.placement.origin.y + x + at * step + diameter / 2))
+    if (!isPinRow(one)) return []
+    return centresOf(one).map(({ x }) => settle(part.placement.origin.y + x + one.diameter / 2))
   })
 }

@@ -5,6 +5,7 @@ import { doorFindings } from './door'
 import { drawerFindings } from './drawer'
 import type { Checked, Finding } from './finding'
 import { hangingFindings } from './hanging'
+import { hingeFindings } from './hinge'
 import { narrowFindings } from './narrow'
 import { shelfFindings } from './shelf'
 
@@ -15,6 +16,7 @@ export function cabinetFindings(checked: Checked): Finding[] {
     ...shelfFindings(checked),
     ...doorFindings(checked),
     ...blindFindings(checked),
+    ...hingeFindings(checked),
     ...drawerFindings(checked),
     ...hangingFindings(checked),
     ...boringFindings(checked),

@@ -1,8 +1,8 @@
 import { counted } from '../basics/counted'
 import { boardWeight } from '../breakdown/lift'
-import { hingesFor } from '../hardware/hardwareOf'
+import { hingesFor } from '../cabinets/hinge'
 import type { Part } from '../parts/part'
-import { inch, type Mm, settle } from '../units/length'
+import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
 import { beside, sayIn } from './say'
@@ -10,9 +10,6 @@ import { beside, sayIn } from './say'
 const HINGE_CHART = "a hinge maker's chart of hinges by door height and weight"
 /** The chart ends with five hinges; `hingesFor` says one more where it has no answer. */
 const MOST_HINGES = 5
-
-/** From the end of a door to its first hinge. Source: a forum thread ('3 in always seems to work'). */
-const HINGE_FROM_END: Mm = inch(3)
 
 /** Higher doors of sheet goods bow with the seasons, the more the narrower they are. Common practice, no source. */
 const BOWS_OVER: Mm = 1600
@@ -54,7 +51,7 @@ function hingeFinding(doors: readonly Door[], checked: Checked): Finding[] {
 
 /** A door hangs on a lever as long as it is wide, and its hinges hold it the better the farther apart they are. */
 function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
-  const spreadOf = ({ length }: Part) => settle(length - 2 * HINGE_FROM_END)
+  const spreadOf = ({ length }: Part) => settle(length - 2 * checked.rules.method.hinge.firstFromEnd)
   const wide = doors.filter(({ part }) => spreadOf(part) <= part.width)
   const worst = wide[0]?.part
   if (!worst) return []

@@ -1,6 +1,7 @@
 import { boardWeight } from '../breakdown/lift'
+import { boxOf } from '../cabinets/boardBox'
 import { inch, type Mm, settle } from '../units/length'
-import { boxOf, withRole } from './boards'
+import { withRole } from './boards'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
 import { KG_PER_POUND, loadOfShelf, NEWTON_PER_KG, SHELF_LOADS } from './load'
 import { sayIn } from './say'

@@ -5,10 +5,12 @@ import type { BuiltRun } from '../between/run'
 import { breakdownOf } from '../breakdown/steps'
 import { installCautions } from '../checks/installation'
 import { leftOut } from '../checks/leftOut'
+import { partDrawing } from '../drawings/part'
 import { sheetDrawing } from '../drawings/sheet'
 import { buyList, sheetCost } from '../estimate/price'
 import { cutListCsv } from '../export/csv'
 import { svgOf } from '../export/svg'
+import { alikeParts } from '../parts/alike'
 import type { Part } from '../parts/part'
 import { type Derived, type DerivedCabinet, derive } from '../pipeline'
 import { readProject } from '../project/schema'
@@ -106,7 +108,18 @@ function makeFolder(folder: string): void {
   mkdirSync(folder)
 }
 
-function writeAll(folder: string, { project, cutList, sheetJob }: Derived, answer: SheetAnswer, plan: string): void {
+/** The drawing of every part that is not like another, by the mark of the first of them. */
+function writeParts(folder: string, { cabinets, project }: Derived): void {
+  for (const [part, ...others] of alikeParts(cabinets.flatMap(({ parts }) => parts))) {
+    const title = `${[part, ...others].map(({ mark }) => mark).join(' ')}, ${part.name}`
+    const drawing = partDrawing({ part, display: project.display })
+    writeFileSync(join(folder, `part-${part.mark}.svg`), svgOf(drawing, title))
+  }
+}
+
+function writeAll(folder: string, derived: Derived, answer: SheetAnswer, plan: string): void {
+  const { project, cutList, sheetJob } = derived
+  writeParts(folder, derived)
   writeFileSync(join(folder, 'plan.json'), `${plan}\n`)
   writeFileSync(join(folder, 'cut-list.csv'), cutListCsv(cutList, project.materials, project.display))
   const marks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))

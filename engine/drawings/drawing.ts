@@ -23,8 +23,12 @@ export type Layer =
   | 'text'
   | 'caption'
   | 'dimension'
+  | 'recess'
+  | 'hole'
+  /** The edges that a part is measured from. */
+  | 'datum'
 
-export type DrawingMark = LineMark | RectMark | TextMark | DimensionMark
+export type DrawingMark = LineMark | RectMark | CircleMark | TextMark | DimensionMark
 
 export interface Point {
   readonly x: Mm
@@ -44,6 +48,13 @@ export interface RectMark {
   readonly rect: Rect
   /** Which placement of its layout a part is, so that a view can say which part was picked. */
   readonly placement?: number
+}
+
+export interface CircleMark {
+  readonly kind: 'circle'
+  readonly layer: Layer
+  readonly at: Point
+  readonly diameter: Mm
 }
 
 export interface TextMark {

@@ -27,6 +27,9 @@ const STYLE: Record<
   text: { fill: '#23261f', stroke: 'none', width: 0 },
   caption: { fill: '#5d6156', stroke: 'none', width: 0 },
   dimension: { fill: '#5d6156', stroke: '#5d6156', width: 2 },
+  recess: { fill: '#ddc79a', stroke: '#23261f', width: 1 },
+  hole: { fill: '#ffffff', stroke: '#23261f', width: 1 },
+  datum: { fill: 'none', stroke: '#23261f', width: 5 },
 }
 
 /**
@@ -56,6 +59,10 @@ function elementOf(mark: DrawingMark, place: (at: Point) => Point): string {
       const { x, y } = place({ x: left, y: bottom + height })
       const size = `x="${number(x)}" y="${number(y)}" width="${number(width)}" height="${number(height)}"`
       return `<rect ${size} ${paint(mark.layer)}/>`
+    }
+    case 'circle': {
+      const { x, y } = place(mark.at)
+      return `<circle cx="${number(x)}" cy="${number(y)}" r="${number(mark.diameter / 2)}" ${paint(mark.layer)}/>`
     }
     case 'text':
       return textOf(mark.layer, place(mark.at), mark)

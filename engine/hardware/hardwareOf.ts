@@ -1,7 +1,8 @@
 import type { CabinetBuild, Rules } from '../cabinets/build'
 import { type Hang, hangOf } from '../cabinets/hang'
+import { hingesFor } from '../cabinets/hinge'
 import type { Part } from '../parts/part'
-import { inch, type Mm } from '../units/length'
+import type { Mm } from '../units/length'
 
 /** What is bought for a cabinet besides boards. */
 export interface HardwareRow {
@@ -22,19 +23,6 @@ export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: R
     { name: 'leg', quantity: legsUnder(build, rules), length: null },
   ]
   return rows.filter(({ quantity }) => quantity > 0)
-}
-
-/** In pounds and inches, as the chart is printed. Source: a hinge maker's chart of hinges by door height and weight. */
-const HINGES: readonly { readonly to: Mm; readonly kg: number; readonly hinges: number }[] = [
-  { to: inch(40), kg: 15 * 0.45359237, hinges: 2 },
-  { to: inch(60), kg: 30 * 0.45359237, hinges: 3 },
-  { to: inch(80), kg: 45 * 0.45359237, hinges: 4 },
-  { to: inch(100), kg: 60 * 0.45359237, hinges: 5 },
-]
-
-/** The height and the weight of a door each ask for a number of hinges, and the larger holds. */
-export function hingesFor(height: Mm, kg: number): number {
-  return HINGES.find((row) => height <= row.to && kg < row.kg)?.hinges ?? HINGES.at(-1)!.hinges + 1
 }
 
 /** By how they sit on their boards, in the order of the doors. */

@@ -2,6 +2,7 @@ import type { MaterialId, MethodId, ProjectId, StockId, WallId } from '../basics
 import { inch, type Mm } from '../units/length'
 import type { CabinetKind, Material, NewCabinet, Project, Stock, Wall } from './document'
 import { VERSION } from './document'
+import { USUAL_HINGE, USUAL_SLIDES } from './machining'
 import type { BuildMethod } from './method'
 
 /**
@@ -181,6 +182,8 @@ function shopStandard(preset: Preset): BuildMethod {
       grooveUp: 10,
       bottomPlay: 1.6,
     },
+    hinge: USUAL_HINGE,
+    slides: USUAL_SLIDES,
   }
 }
 

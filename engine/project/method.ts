@@ -128,6 +128,50 @@ export interface DrawerRules {
   readonly bottomPlay: Mm
 }
 
+/** How doors and flaps hang: what is bored for a hinge, and how far its door then covers the carcass. */
+export interface HingeRules {
+  readonly cupDiameter: Mm
+  readonly cupDepth: Mm
+  /** From the edge of the door to the edge of the cup. */
+  readonly cupFromEdge: Mm
+  /** Between the two screws or dowels of a cup. */
+  readonly screwSpread: Mm
+  /** From the middle of the cup further into the door. */
+  readonly screwBehind: Mm
+  readonly screwDiameter: Mm
+  readonly screwDepth: Mm
+  /** From each end of the door to the middle of its first cup, and to the last. */
+  readonly firstFromEnd: Mm
+  /** From the front edge of the carcass, or from the back of an inset front, to the line of the plate's holes. */
+  readonly plateFromFront: Mm
+  readonly plateSpread: Mm
+  readonly plateDiameter: Mm
+  readonly plateDepth: Mm
+  /** What a plate covers along its board, where nothing else may be. */
+  readonly plateLength: Mm
+  /** How far the plate lifts the hinge off its board. */
+  readonly plateHeight: Mm
+  /** What a straight arm overlays with its cup at the very edge and no plate under it. */
+  readonly fixedDistance: Mm
+  /** How much less the arms of half overlay and of inset doors overlay than a straight one. */
+  readonly halfCrank: Mm
+  readonly fullCrank: Mm
+  /** How far a hinge can be set to either side. */
+  readonly sideAdjustment: Mm
+}
+
+/** How the slides of drawers are screwed to the boards beside them. */
+export interface SlideRules {
+  /** From the underside of the box up to the line of screws. */
+  readonly lineUp: Mm
+  /** From the front edge of the carcass, or from the back of an inset front, to the first screw. */
+  readonly firstFromFront: Mm
+  /** Screws stand apart by this, or by a multiple of it. */
+  readonly pitch: Mm
+  readonly holeDiameter: Mm
+  readonly holeDepth: Mm
+}
+
 /** A named set of rules that cabinets are built by. */
 export interface BuildMethod extends MethodChoices {
   readonly id: MethodId
@@ -136,4 +180,6 @@ export interface BuildMethod extends MethodChoices {
   readonly banding: BandingRules
   readonly fronts: FrontRules
   readonly drawers: DrawerRules
+  readonly hinge: HingeRules
+  readonly slides: SlideRules
 }

@@ -1,6 +1,7 @@
 import { type ById, entriesOf, type MaterialId, type MethodId } from '../basics/id'
 import { bad, good, type Result } from '../basics/result'
 import type { Material, Project } from './document'
+import { withMachining } from './machining'
 import type { BuildMethod } from './method'
 import { fieldsIn, issuesIn, shown } from './reading'
 import { find, materialsIn, missingMaterial } from './references'
@@ -40,11 +41,21 @@ export function readMethod(text: string): Result<MethodFile> {
       `The file is of version ${version}; this Casewright reads build methods up to version ${METHOD_VERSION}. Nothing was changed.`,
     )
   }
-  const outcome = savedMethod.safeParse(saved.value)
-  if (!outcome.success) return bad(issuesIn(outcome.error.issues, saved.value, 'build method'))
+  const fields = version === 1 ? ofThisVersion(saved.value) : saved.value
+  const outcome = savedMethod.safeParse(fields)
+  if (!outcome.success) return bad(issuesIn(outcome.error.issues, fields, 'build method'))
   const file = outcome.data as unknown as MethodFile
   const wrong = danglingIn(file)
   return wrong ? bad(`The file cannot be read as a build method. ${wrong}`) : good(file)
+}
+
+/** Methods of the first version say nothing of hinges and slides. */
+function ofThisVersion(saved: Record<string, unknown>): Record<string, unknown> {
+  const { method } = saved
+  const isMethod = typeof method === 'object' && method !== null && !Array.isArray(method)
+  return isMethod
+    ? { ...saved, version: METHOD_VERSION, method: withMachining(method as Record<string, unknown>) }
+    : { ...saved, version: METHOD_VERSION }
 }
 
 function danglingIn({ method, materials }: MethodFile): string | null {

@@ -1,4 +1,5 @@
 import { VERSION } from './document'
+import { withMachining } from './machining'
 
 /** From version n (at n - 1) to version n + 1. A saved document is a plain object here, checked only afterwards. */
 export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<string, unknown>)[] = [
@@ -6,7 +7,7 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNothingExcluded,
   withNoWishes,
   withColumnsToCome,
-  withNothingBetween,
+  (saved) => withMachinedMethods(withNothingBetween(saved)),
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -59,6 +60,14 @@ function withNothingBetween(saved: Record<string, unknown>): Record<string, unkn
   const nothing = { beside: { left: { kind: 'none' }, right: { kind: 'none' } }, cutout: null }
   const between = { kick: 'perCabinet', countertop: null }
   return withEach({ between, ...saved }, 'cabinets', nothing)
+}
+
+/** 5 to 6: build methods say what is bored for hinges and slides. */
+function withMachinedMethods(saved: Record<string, unknown>): Record<string, unknown> {
+  const { methods } = saved
+  if (!isFields(methods)) return saved
+  const all = Object.entries(methods).map(([id, method]) => [id, isFields(method) ? withMachining(method) : method])
+  return { ...saved, methods: Object.fromEntries(all) }
 }
 
 /** Every thing of a map with more fields than it had. */

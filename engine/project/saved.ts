@@ -1,24 +1,9 @@
 import { z } from 'zod'
-import { settle } from '../units/length'
 import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
-import { isInRange, MEASURE, RANGES, type Range, type RangedField } from './ranges'
+import { savedMachining } from './savedMachining'
+import { field, measure } from './savedNumber'
 
-// Without compiling checks at run time, which a page with a strict content policy would not allow.
-z.config({ jitless: true })
-
-/** A number of the file in its range; lengths settle, and -0 is 0. */
-function within(range: Range) {
-  const { least, most, unit, isWhole } = range
-  const limit = `it must be ${isWhole ? 'a whole number ' : ''}between ${least} and ${most}${unit ? ` ${unit}` : ''}`
-  return z
-    .number({ error: limit })
-    .refine((value) => isInRange(value, range), { error: limit })
-    .transform((value) => (unit ? settle(value) : value + 0))
-}
-
-const field = (name: RangedField) => within(RANGES[name])
-const measure = within(MEASURE)
 const ID_FORM = 'it must be an id of small letters, figures and hyphens, 40 at most'
 const id = z.string({ error: ID_FORM }).regex(/^[a-z][a-z0-9-]{0,39}$/, { error: ID_FORM })
 const NAME_FORM = `it must be a text of ${LONGEST_NAME} signs at most`
@@ -119,6 +104,7 @@ const method = z.strictObject({
     grooveUp: measure,
     bottomPlay: measure,
   }),
+  ...savedMachining,
 })
 
 const front: z.ZodType = z.lazy(() =>
@@ -296,7 +282,7 @@ export const savedProject = z.strictObject({
 
 /** How the file of a build method calls itself, and the version of what it holds. */
 export const METHOD_KIND = 'casewright-method'
-export const METHOD_VERSION = 1
+export const METHOD_VERSION = 2
 
 /** A build method as a file of its own has it, with the boards that it names. */
 export const savedMethod = z.strictObject({

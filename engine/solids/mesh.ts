@@ -1,6 +1,6 @@
 import { remember } from '../basics/remember'
 import type { Board } from '../cabinets/board'
-import type { Face } from '../cabinets/operation'
+import { centresOf, type Face } from '../cabinets/operation'
 import type { Mm } from '../units/length'
 import { cellsOf } from './cells'
 import { sharpEdges } from './edges'
@@ -43,8 +43,8 @@ export const shapeKey: (board: Board) => string = remember(({ length, width, thi
 function holesOf({ operations, thickness }: Board): Hole[] {
   return operations.flatMap((operation): Hole[] => {
     if (operation.kind !== 'holeRow') return []
-    const { x, y, step, count, face, diameter, depth } = operation
+    const { face, diameter, depth } = operation
     const z = face === 'inside' ? thickness : 0
-    return Array.from({ length: count }, (_, at) => ({ x: x + at * step, y, z, face, diameter, depth }))
+    return centresOf(operation).map(({ x, y }) => ({ x, y, z, face, diameter, depth }))
   })
 }

@@ -1,5 +1,6 @@
 import { remember } from '../basics/remember'
 import type { Board } from '../cabinets/board'
+import { boxOf } from '../cabinets/boardBox'
 import { type Box, boxAround, boxVolume } from '../geometry/box'
 import { toCabinet } from '../geometry/placement'
 import { plus, type Vec3 } from '../geometry/vector'
@@ -19,10 +20,7 @@ export const boxesInCabinet: (board: Board) => readonly Box[] = remember((board:
 })
 
 /** The whole blank that a board is worked from, in the cabinet's frame. */
-export const blankInCabinet: (board: Board) => Box = remember((board: Board) => {
-  const { placement, length, width, thickness } = board
-  return boxAround(toCabinet(placement, 0, 0, 0), toCabinet(placement, length, width, thickness))
-})
+export const blankInCabinet: (board: Board) => Box = remember(boxOf)
 
 export function movedBox({ min, max }: Box, by: Vec3): Box {
   return { min: plus(min, by), max: plus(max, by) }

@@ -13,6 +13,7 @@ import {
   type Material,
   NOTHING_BESIDE,
 } from '../../engine/project/document'
+import { USUAL_HINGE, USUAL_SLIDES } from '../../engine/project/machining'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
 
 /** Thicknesses by which a test names its boards; they differ from one another. */
@@ -49,6 +50,8 @@ export const PLAIN: BuildMethod = {
     grooveUp: 10,
     bottomPlay: 1.6,
   },
+  hinge: USUAL_HINGE,
+  slides: USUAL_SLIDES,
 }
 
 export type MethodChanges = Partial<Omit<BuildMethod, 'id' | 'name'>>

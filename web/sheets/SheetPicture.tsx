@@ -78,6 +78,7 @@ function onScreen(mark: DrawingMark, { left, bottom, height }: Drawing['bounds']
       const { rect } = mark
       return { ...mark, rect: { ...rect, left: rect.left - left, bottom: bottom + height - rect.bottom - rect.height } }
     }
+    case 'circle':
     case 'text':
       return { ...mark, at: point(mark.at) }
     case 'dimension':
@@ -108,6 +109,8 @@ function Mark({ mark, isLit }: { readonly mark: Exclude<DrawingMark, LineMark>; 
       const { left, bottom, width, height } = mark.rect
       return <rect className={styles[mark.layer]} x={left} y={bottom} width={width} height={height} />
     }
+    case 'circle':
+      return <circle className={styles[mark.layer]} cx={mark.at.x} cy={mark.at.y} r={mark.diameter / 2} />
     case 'text': {
       const { x, y } = mark.at
       return (

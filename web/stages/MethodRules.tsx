@@ -50,6 +50,39 @@ const RULES = {
       ['bottomPlay', 'Play of the bottom'],
     ],
   },
+  hinge: {
+    title: 'Hinges',
+    rows: [
+      ['firstFromEnd', 'First from the end'],
+      ['cupDiameter', 'Cup diameter'],
+      ['cupDepth', 'Cup depth'],
+      ['cupFromEdge', 'Cup from the edge'],
+      ['screwSpread', 'Screws apart'],
+      ['screwBehind', 'Screws behind the cup'],
+      ['screwDiameter', 'Screw holes'],
+      ['screwDepth', 'Screw holes, depth'],
+      ['plateFromFront', 'Plate from the front'],
+      ['plateSpread', 'Plate holes apart'],
+      ['plateDiameter', 'Plate holes'],
+      ['plateDepth', 'Plate holes, depth'],
+      ['plateLength', 'Plate length'],
+      ['plateHeight', 'Plate height'],
+      ['fixedDistance', 'Fixed distance'],
+      ['halfCrank', 'Crank, half overlay'],
+      ['fullCrank', 'Crank, inset'],
+      ['sideAdjustment', 'Can be set by'],
+    ],
+  },
+  slides: {
+    title: 'Screws of slides',
+    rows: [
+      ['lineUp', 'Up from the box'],
+      ['firstFromFront', 'First from the front'],
+      ['pitch', 'Grid of screws'],
+      ['holeDiameter', 'Hole diameter'],
+      ['holeDepth', 'Hole depth'],
+    ],
+  },
 } as const
 
 type RuleSet = keyof typeof RULES

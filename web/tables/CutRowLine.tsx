@@ -1,7 +1,8 @@
 import { type KeyboardEvent, memo } from 'react'
-import { type CutRow, formatLength, type LengthDisplay, type PartId } from '../../engine/index'
+import { type CutRow, formatLength, type LengthDisplay, type Part, type PartId } from '../../engine/index'
 import { Bands } from './Bands'
 import { markStretches, type RowChange } from './changes'
+import { PartFigures } from './PartFigures'
 import styles from './Tables.module.css'
 
 export interface CutRowLineProps {
@@ -145,33 +146,34 @@ function Figure({
   )
 }
 
-/** The parts of an opened row by their marks. */
+/** The parts of an opened row by their marks, and the drawings of what is worked on them. */
 export const PartsLine = memo(function PartsLine({
-  row,
-  marks,
+  parts,
+  display,
   chosen,
   onPart,
 }: {
-  readonly row: CutRow
-  readonly marks: readonly string[]
+  readonly parts: readonly Part[]
+  readonly display: LengthDisplay
   readonly chosen: ReadonlySet<PartId>
   readonly onPart: (part: PartId) => void
 }) {
   return (
     <tr className={styles.parts}>
       <td colSpan={COLUMNS}>
-        {row.parts.map((part, at) => (
+        {parts.map(({ id, mark }) => (
           <button
-            key={part}
+            key={id}
             type="button"
-            data-part={part}
-            aria-pressed={chosen.has(part)}
+            data-part={id}
+            aria-pressed={chosen.has(id)}
             className={styles.part}
-            onClick={() => onPart(part)}
+            onClick={() => onPart(id)}
           >
-            {marks[at]}
+            {mark}
           </button>
         ))}
+        <PartFigures parts={parts} display={display} />
       </td>
     </tr>
   )

@@ -1,6 +1,6 @@
 import { useVirtualizer } from '@tanstack/react-virtual'
 import { Fragment, type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
-import type { CutRow, Derived, PartId, RowKey } from '../../engine/index'
+import type { CutRow, Derived, Part, PartId, RowKey } from '../../engine/index'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { COLUMNS, CutRowLine, PartsLine } from './CutRowLine'
@@ -75,7 +75,12 @@ export function CutRows({ rows, derived, changes, sheets, scroller }: CutRowsPro
             onToggle={toggle}
           />
           {open.has(row.key) && (
-            <PartsLine row={row} marks={marksOf(row, derived)} chosen={chosen} onPart={choosePart} />
+            <PartsLine
+              parts={partsIn(row, derived)}
+              display={derived.project.display}
+              chosen={chosen}
+              onPart={choosePart}
+            />
           )}
         </Fragment>
       ))}
@@ -98,6 +103,6 @@ function toggled(keys: ReadonlySet<RowKey>, key: RowKey): ReadonlySet<RowKey> {
   return keys.has(key) ? new Set([...keys].filter((each) => each !== key)) : new Set([...keys, key])
 }
 
-function marksOf(row: CutRow, { partOf }: Derived): string[] {
-  return row.parts.map((part) => partOf.get(part)?.mark ?? part)
+function partsIn(row: CutRow, { partOf }: Derived): Part[] {
+  return row.parts.flatMap((id) => partOf.get(id) ?? [])
 }

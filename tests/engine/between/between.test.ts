@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { CabinetId, MaterialId } from '../../../engine/basics/id'
-import { boxOf } from '../../../engine/checks/boards'
+import { boxOf } from '../../../engine/cabinets/boardBox'
 import type { Part } from '../../../engine/parts/part'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'

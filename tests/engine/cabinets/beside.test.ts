@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { MaterialId } from '../../../engine/basics/id'
+import { boxOf } from '../../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { boxOf } from '../../../engine/checks/boards'
 import { partsOf } from '../../../engine/parts/partsOf'
 import { type Beside, type CabinetKind, NOTHING_BESIDE } from '../../../engine/project/document'
 import { aCabinet, type MethodChanges, rulesWith } from '../../helpers/cabinets'

@@ -4,6 +4,7 @@ import type { Board } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import type { Operation } from '../../../engine/cabinets/operation'
 import { toCabinet } from '../../../engine/geometry/placement'
+import type { Front } from '../../../engine/project/document'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
 
@@ -19,6 +20,19 @@ function told(operation: Operation): string {
   const size = `${operation.length}x${operation.width}`
   if (operation.kind === 'notch') return `notch ${x},${y} ${size}`
   return `${kind} ${operation.face} ${x},${y} ${size} ${operation.depth} deep`
+}
+
+/** The same front with its doors hung at the other side, and its columns in the other order. */
+function seenInMirror(front: Front): Front {
+  if (front.kind === 'door' && front.hinge !== 'top') {
+    return { ...front, hinge: front.hinge === 'left' ? 'right' : 'left' }
+  }
+  if (front.kind === 'rows') {
+    return { ...front, rows: front.rows.map((row) => ({ ...row, front: seenInMirror(row.front) })) }
+  }
+  if (front.kind !== 'columns') return front
+  const columns = front.columns.map((column) => ({ ...column, front: seenInMirror(column.front) }))
+  return { ...front, columns: columns.reverse() }
 }
 
 const work = (board: Board) => board.operations.map(told)
@@ -133,7 +147,8 @@ describe('left and right', () => {
       const interior = { ...cabinet.interior, partition: null }
       const { boards } = buildCabinet({ ...cabinet, interior }, rules)
       const left = boardIn(boards, 'leftSide')
-      const right = boardIn(boards, 'rightSide')
+      const turned = buildCabinet({ ...cabinet, interior, front: seenInMirror(cabinet.front) }, rules)
+      const right = boardIn(turned.boards, 'rightSide')
       expect(mirrored(left), `seed ${seed}`).toEqual(work(right))
       expect([left.length, left.width, left.banding.high]).toEqual([right.length, right.width, right.banding.low])
     }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { hardwareOf, hingesFor } from '../../../engine/hardware/hardwareOf'
+import { hingesFor } from '../../../engine/cabinets/hinge'
+import { hardwareOf } from '../../../engine/hardware/hardwareOf'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
 import { inch } from '../../../engine/units/length'

@@ -6,6 +6,7 @@ import { applyEdit } from '../../../engine/project/apply'
 import { broughtIn } from '../../../engine/project/bringIn'
 import { newProject } from '../../../engine/project/defaults'
 import type { Project } from '../../../engine/project/document'
+import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { type MethodFile, readMethod, writeMethod } from '../../../engine/project/methodFile'
 import { readProject, writeProject } from '../../../engine/project/schema'
 import { aWall, cabinet } from '../../helpers/wall'
@@ -54,6 +55,18 @@ describe('a build method in a file', () => {
     const text = readFileSync('tests/old-files/v1.casewright-method', 'utf8')
     expect(read(text).method.name).toBe('Shop standard')
   })
+
+  it('of the first version is bored as most shops bore', () => {
+    const { method } = read(readFileSync('tests/old-files/v1.casewright-method', 'utf8'))
+    expect([method.hinge, method.slides]).toEqual([USUAL_HINGE, USUAL_SLIDES])
+  })
+
+  it('of this version is written back byte for byte', () => {
+    const text = readFileSync('tests/old-files/v2.casewright-method', 'utf8')
+    const { method, materials } = read(text)
+    const there = { ...project, methods: { [method.id]: method } as typeof project.methods, materials }
+    expect(writeMethod(there, method.id)).toBe(text)
+  })
 })
 
 const UNREADABLE = 'The file cannot be read as a build method. '
@@ -70,7 +83,7 @@ describe('a file that is no build method', () => {
     [' '.repeat(200_001), 'The file has 200001 characters; a build method has 200000 at most.'],
     [
       spoilt('version', 7),
-      'The file is of version 7; this Casewright reads build methods up to version 1. Nothing was changed.',
+      'The file is of version 7; this Casewright reads build methods up to version 2. Nothing was changed.',
     ],
   ])('is refused in plain words', (text, message) => {
     expect(why(text)).toBe(message)

@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { newProject } from '../../../engine/project/defaults'
 import { VERSION } from '../../../engine/project/document'
+import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { MIGRATIONS } from '../../../engine/project/migrate'
 import { readProject, writeProject } from '../../../engine/project/schema'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
@@ -189,6 +190,12 @@ describe('files of old versions', () => {
     expect(read.ok && Object.values(read.value.stock).map(({ isExcluded }) => isExcluded)).toEqual([
       ...new Array(read.ok ? Object.keys(read.value.stock).length : 0).fill(false),
     ])
+  })
+
+  it('of version 5 get hinges and slides bored as most shops bore them', () => {
+    const read = readProject(readFileSync('tests/old-files/v5.casewright', 'utf8'))
+    const rules = read.ok && Object.values(read.value.methods).map(({ hinge, slides }) => ({ hinge, slides }))
+    expect(rules).toEqual(new Array(2).fill({ hinge: USUAL_HINGE, slides: USUAL_SLIDES }))
   })
 
   it('of this version are written back byte for byte', () => {

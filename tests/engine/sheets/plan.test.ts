@@ -5,7 +5,7 @@ import { join, resolve } from 'node:path'
 import { describe, expect, it } from 'vitest'
 
 const HOUSE = resolve(__dirname, '../../..')
-const PROJECT = join(HOUSE, 'tests/old-files/v5.casewright')
+const PROJECT = join(HOUSE, 'tests/old-files/v6.casewright')
 const folder = mkdtempSync(join(tmpdir(), 'plan-'))
 
 function plan(...args: string[]) {
@@ -22,7 +22,7 @@ describe('the plan command', () => {
     expect([status, stderr]).toEqual([0, ''])
     expect(JSON.parse(stdout).cabinets).toHaveLength(10)
     expect(readdirSync(join(folder, 'a/b'))).toEqual(
-      expect.arrayContaining(['cut-list.csv', 'plan.json', 'sheet-1.svg']),
+      expect.arrayContaining(['cut-list.csv', 'part-B1-LS.svg', 'plan.json', 'sheet-1.svg']),
     )
   })
 

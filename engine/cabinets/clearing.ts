@@ -1,0 +1,110 @@
+import type { Interval } from '../geometry/interval'
+import { toCabinet } from '../geometry/placement'
+import type { Vec3 } from '../geometry/vector'
+import { type Mm, settle } from '../units/length'
+import type { Board, BoardRole } from './board'
+import { boxOf } from './boardBox'
+import { LEAST_WOOD } from './hinge'
+import { centreOf, centresOf, type Face, type HoleRow, type Notch, type Recess } from './operation'
+
+/** A line on the face of a board on which plates are screwed, in the cabinet's frame. */
+export interface Line {
+  readonly carrier: Board
+  readonly face: Face
+  /** Which way it runs. */
+  readonly axis: 'x' | 'y'
+  /** How far it is from the wall. */
+  readonly z: Mm
+}
+
+/** A piece of hardware with two holes on a line, the same way from its middle. */
+export interface Plate {
+  readonly spread: Mm
+  readonly diameter: Mm
+  /** What it covers along the line. */
+  readonly length: Mm
+}
+
+/** The place nearest to a wish that is in none of the stretches that are taken; null where the range has none. */
+export function nearestFree(wish: Mm, taken: readonly Interval[], { from, to }: Interval): Mm | null {
+  const isFree = (at: Mm) => at >= from && at <= to && !taken.some((one) => at > one.from && at < one.to)
+  const edges = taken.flatMap((one) => [one.from, one.to])
+  const [nearest] = [wish, from, to, ...edges]
+    .filter(isFree)
+    .sort((a, b) => Math.abs(a - wish) - Math.abs(b - wish) || a - b)
+  return nearest ?? null
+}
+
+/** Where the middle of a plate cannot be for what is worked on its face: dadoes, notches and holes. */
+export function takenByWork(line: Line, plate: Plate): Interval[] {
+  return line.carrier.operations.flatMap((operation) => {
+    if (operation.kind === 'notch') return takenByRecess(operation, line, plate)
+    if (operation.face !== line.face) return []
+    return operation.kind === 'holeRow' ? takenByHoles(operation, line, plate) : takenByRecess(operation, line, plate)
+  })
+}
+
+function takenByRecess({ x, y, length, width }: Recess | Notch, { carrier, axis, z }: Line, plate: Plate): Interval[] {
+  const a = toCabinet(carrier.placement, x, y, 0)
+  const b = toCabinet(carrier.placement, x + length, y + width, 0)
+  const around = plate.diameter / 2 + LEAST_WOOD
+  if (Math.max(a.z, b.z) <= z - around || Math.min(a.z, b.z) >= z + around) return []
+  return [widened(Math.min(a[axis], b[axis]), Math.max(a[axis], b[axis]), plate.length / 2)]
+}
+
+/** A board that can be built has fewer in a row; what is asked for in nonsense must end too. */
+const MOST_HOLES = 1000
+
+/** Each of the two holes of the plate keeps clear of each hole that is there. Holes that run into one another are a slot. */
+function takenByHoles(row: HoleRow, { carrier, axis, z }: Line, plate: Plate): Interval[] {
+  const clear = (row.diameter + plate.diameter) / 2 + LEAST_WOOD
+  const isSlot = row.count > 1 && (row.step <= row.diameter || row.count > MOST_HOLES)
+  const [first, last] = [centreOf(row, 0), centreOf(row, row.count - 1)]
+  const centres = isSlot ? [[first, last] as const] : centresOf(row).map((one) => [one, one] as const)
+  return centres.flatMap((ends) => {
+    const [a, b] = ends.map(({ x, y }) => toCabinet(carrier.placement, x, y, 0)) as [Vec3, Vec3]
+    if (Math.min(a.z, b.z) >= z + clear || Math.max(a.z, b.z) <= z - clear) return []
+    const [from, to] = [Math.min(a[axis], b[axis]), Math.max(a[axis], b[axis])]
+    return [-1, 1].map((side) => widened(from + (side * plate.spread) / 2, to + (side * plate.spread) / 2, clear))
+  })
+}
+
+const MET: readonly BoardRole[] = [
+  'bottom',
+  'top',
+  'frontStretcher',
+  'backStretcher',
+  'fixedShelf',
+  'leftSide',
+  'rightSide',
+  'partition',
+]
+const TOUCHES: Mm = 5
+
+/** Where the middle of a plate cannot be for the boards that meet its face there; `roles` are those to be minded. */
+export function takenByBoards(
+  { carrier, face, axis, z }: Line,
+  plate: Plate,
+  boards: readonly Board[],
+  roles: readonly BoardRole[] = MET,
+): Interval[] {
+  const across = axis === 'y' ? 'x' : 'y'
+  const own = boxOf(carrier)
+  // The faces of uprights look along x and those of level boards along y, whichever way their thickness runs.
+  const runsUp = carrier.placement.thickness.startsWith('+')
+  const isHigh = (face === 'inside') === runsUp
+  const level = isHigh ? own.max[across] : own.min[across]
+  return boards.flatMap((board) => {
+    if (board === carrier || !roles.includes(board.role)) return []
+    const { min, max } = boxOf(board)
+    if (min.z >= z + plate.diameter || max.z <= z - plate.diameter) return []
+    const isThere = isHigh
+      ? max[across] > level && min[across] < level + TOUCHES
+      : min[across] < level && max[across] > level - TOUCHES
+    return isThere ? [widened(min[axis], max[axis], plate.length / 2)] : []
+  })
+}
+
+function widened(from: Mm, to: Mm, by: Mm): Interval {
+  return { from: settle(from - by), to: settle(to + by) }
+}

@@ -1,0 +1,72 @@
+import type { Box } from '../geometry/box'
+import { type Rect, rightOf, topOf } from '../geometry/rect'
+import { type Mm, settle } from '../units/length'
+import type { Board, BoardRole, FrontFace } from './board'
+import { boxOf } from './boardBox'
+import type { Face } from './operation'
+
+/** A door or a flap, and the board that its hinges are screwed to. */
+export interface Hanging {
+  readonly leaf: Board
+  readonly hinge: 'left' | 'right' | 'top'
+  readonly carrier: Board
+  /** Of the carrier. */
+  readonly face: Face
+  /** How far the leaf covers the edge of its carrier, from the inside of it; below 0 where it stands inside. */
+  readonly overlay: Mm
+}
+
+const CARRIERS = {
+  left: ['leftSide', 'partition'],
+  right: ['rightSide', 'partition'],
+  top: ['top', 'frontStretcher', 'fixedShelf'],
+} as const satisfies Record<Hanging['hinge'], readonly BoardRole[]>
+
+/** A board farther inside than this is not what a front closes against. */
+const MOST_REVEAL: Mm = 10
+
+/** What every door and flap hangs on. Where there is no board beside it, it is left out. */
+export function hangingsOf(boards: readonly Board[], fronts: readonly FrontFace[]): Hanging[] {
+  return fronts.flatMap(({ kind, hinge, rect }) => {
+    const leaf = kind === 'door' && hinge ? boards.find((board) => isLeaf(board, rect)) : undefined
+    if (!hinge || !leaf) return []
+    const found = boards
+      .filter(({ role }) => (CARRIERS[hinge] as readonly BoardRole[]).includes(role))
+      .map((carrier) => ({ carrier, box: boxOf(carrier) }))
+      .filter((one) => isBeside(one, hinge, rect))
+      .sort((a, b) => Math.abs(overlayAt(a.box, hinge, rect)) - Math.abs(overlayAt(b.box, hinge, rect)))[0]
+    if (!found) return []
+    const { carrier, box } = found
+    return [{ leaf, hinge, carrier, face: faceTowards(carrier, hinge), overlay: overlayAt(box, hinge, rect) }]
+  })
+}
+
+function isLeaf({ role, placement: { origin } }: Board, { left, bottom }: Rect): boolean {
+  return (role === 'door' || role === 'flap') && origin.x === settle(left) && origin.y === settle(bottom)
+}
+
+function overlayAt({ min, max }: Box, hinge: Hanging['hinge'], rect: Rect): Mm {
+  if (hinge === 'left') return settle(max.x - rect.left)
+  return hinge === 'right' ? settle(rightOf(rect) - min.x) : settle(topOf(rect) - min.y)
+}
+
+/** The face of a carrier is one that the leaf closes against: a stretcher on its edge has none. */
+function isBeside(
+  { carrier, box }: { readonly carrier: Board; readonly box: Box },
+  hinge: Hanging['hinge'],
+  rect: Rect,
+): boolean {
+  const isLevel = hinge === 'top'
+  if (!carrier.placement.thickness.endsWith(isLevel ? 'y' : 'x')) return false
+  const overlay = overlayAt(box, hinge, rect)
+  if (overlay < -MOST_REVEAL || overlay > carrier.thickness + MOST_REVEAL) return false
+  return isLevel
+    ? box.min.x < rightOf(rect) && box.max.x > rect.left
+    : box.min.y < topOf(rect) && box.max.y > rect.bottom
+}
+
+/** The inside of a partition looks right and that of a fixed shelf up; all others look into the cabinet. */
+function faceTowards({ role }: Board, hinge: Hanging['hinge']): Face {
+  if (role === 'partition') return hinge === 'left' ? 'inside' : 'outside'
+  return role === 'fixedShelf' ? 'outside' : 'inside'
+}

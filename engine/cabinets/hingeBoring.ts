@@ -1,0 +1,145 @@
+import type { Interval } from '../geometry/interval'
+import type { Vec3 } from '../geometry/vector'
+import { type Mm, settle } from '../units/length'
+import type { Board, FrontFace } from './board'
+import { boxOf } from './boardBox'
+import { type Carcass, insideFront } from './carcass'
+import { type Line, nearestFree, type Plate, takenByBoards, takenByWork } from './clearing'
+import { type Hanging, hangingsOf } from './hanging'
+import { cupCentre, hingeLine, hingeRoom, hingesFor, LEAST_WOOD } from './hinge'
+import { holesBetween, withHoles } from './holes'
+import type { Face, HoleRow } from './operation'
+
+/** The boards with what is bored for the hinges of doors and flaps: cups in these, holes for plates in what they hang on. */
+export function hung(
+  boards: readonly Board[],
+  fronts: readonly FrontFace[],
+  carcass: Carcass,
+  density: number,
+): readonly Board[] {
+  let now = boards
+  const places: Placed[] = []
+  for (const { leaf, carrier, ...rest } of hangingsOf(boards, fronts)) {
+    // What was bored for the doors before this one is on the boards of now.
+    const at = (board: Board) => now[boards.indexOf(board)]!
+    const hanging = { ...rest, leaf: at(leaf), carrier: at(carrier) }
+    const middles = middlesOf(hanging, now, places, carcass, density)
+    places.push(...middles.map((middle) => ({ carrier, face: rest.face, middle })))
+    const more = new Map<Board, HoleRow[]>([
+      [hanging.leaf, middles.flatMap((middle) => cupHoles(hanging, middle, carcass))],
+      [hanging.carrier, middles.flatMap((middle) => plateHoles(hanging, middle, carcass))],
+    ])
+    now = now.map((board) => withHoles(board, more.get(board) ?? []))
+  }
+  return now
+}
+
+interface Placed {
+  readonly carrier: Board
+  readonly face: Face
+  readonly middle: Mm
+}
+
+/** Flaps hang along their width, doors along their height. */
+function axisOf({ hinge }: Pick<Hanging, 'hinge'>): 'x' | 'y' {
+  return hinge === 'top' ? 'x' : 'y'
+}
+
+/** The line of the plates: behind the front edge of the carcass, or behind an inset front. */
+export function plateLine(
+  { carrier, face, hinge }: Pick<Hanging, 'carrier' | 'face' | 'hinge'>,
+  carcass: Carcass,
+): Line {
+  const z = settle(insideFront(carcass) - carcass.method.hinge.plateFromFront)
+  return { carrier, face, axis: axisOf({ hinge }), z }
+}
+
+/**
+ * Where the hinges of a door sit along it. Each goes where it is wished, or to the nearest place where its plate meets
+ * no shelf, no other board, no dado and no hole. A loose shelf can be put elsewhere: where nothing else is left, the plate
+ * may sit at its height. A hinge that finds no place is left out.
+ */
+function middlesOf(
+  hanging: Hanging,
+  boards: readonly Board[],
+  placed: readonly Placed[],
+  carcass: Carcass,
+  density: number,
+): Mm[] {
+  const { hinge } = carcass.method
+  const { leaf, carrier, face } = hanging
+  const line = plateLine(hanging, carcass)
+  const leafRange = rangeOf(leaf, line.axis)
+  const kg = ((leaf.length * leaf.width * leaf.thickness) / 1e9) * density
+  const plate: Plate = { spread: hinge.plateSpread, diameter: hinge.plateDiameter, length: hinge.plateLength }
+  const range = withinBoth(leafRange, hingeRoom(hinge) / 2, rangeOf(carrier, line.axis), plate)
+  const hard = [...takenByWork(line, plate), ...takenByBoards(line, plate, boards)]
+  const soft = takenByBoards(line, plate, boards, ['adjustableShelf'])
+  const others = placed.filter(
+    (one) => one.carrier.role === carrier.role && one.carrier.number === carrier.number && one.face === face,
+  )
+  const middles: Mm[] = []
+  for (const wish of hingeLine(leafRange, hingesFor(leafRange.to - leafRange.from, kg), hinge)) {
+    const taken = [
+      ...hard,
+      ...[...others.map(({ middle }) => middle), ...middles].map((at) => beside(at, hingeRoom(hinge))),
+    ]
+    const middle = nearestFree(wish, [...taken, ...soft], range) ?? nearestFree(wish, taken, range)
+    if (middle !== null) middles.push(middle)
+  }
+  return middles
+}
+
+function beside(at: Mm, by: Mm): Interval {
+  return { from: settle(at - by), to: settle(at + by) }
+}
+
+function rangeOf(board: Board, axis: 'x' | 'y'): Interval {
+  const { min, max } = boxOf(board)
+  return { from: min[axis], to: max[axis] }
+}
+
+/** Where the middle of a hinge leaves wood around its screws in the door, and around its plate's holes in the other board. */
+function withinBoth(leaf: Interval, half: Mm, carrier: Interval, { spread, diameter }: Plate): Interval {
+  const end = (spread + diameter) / 2 + LEAST_WOOD
+  return {
+    from: settle(Math.max(leaf.from + half, carrier.from + end)),
+    to: settle(Math.min(leaf.to - half, carrier.to - end)),
+  }
+}
+
+/** The cup, and its two screws behind it, on the inside of a door. */
+function cupHoles({ leaf, hinge: side }: Hanging, middle: Mm, carcass: Carcass): HoleRow[] {
+  const { hinge } = carcass.method
+  const centre = cupCentre(hinge)
+  const { min, max } = boxOf(leaf)
+  const inward = (by: Mm): Partial<Vec3> => {
+    if (side === 'top') return { y: max.y - by }
+    return { x: side === 'left' ? min.x + by : max.x - by }
+  }
+  const axis = axisOf({ hinge: side })
+  const at = (along: Mm, by: Mm): Vec3 => ({ ...min, ...inward(by), [axis]: along })
+  const screwLine = centre + hinge.screwBehind
+  const half = hinge.screwSpread / 2
+  const cup = { purpose: 'hingeCup', diameter: hinge.cupDiameter, depth: hinge.cupDepth } as const
+  const screws = { purpose: 'hingeScrew', diameter: hinge.screwDiameter, depth: hinge.screwDepth } as const
+  return [
+    ...holesBetween(leaf, 'inside', at(middle, centre), at(middle, centre), cup),
+    ...holesBetween(leaf, 'inside', at(middle - half, screwLine), at(middle + half, screwLine), screws),
+  ]
+}
+
+/** The two holes of a plate. A partition, which may carry doors on both faces, is bored less than half through. */
+function plateHoles(hanging: Hanging, middle: Mm, carcass: Carcass): HoleRow[] {
+  const { hinge } = carcass.method
+  const { carrier, face } = hanging
+  const { axis, z } = plateLine(hanging, carcass)
+  const { min } = boxOf(carrier)
+  const at = (along: Mm): Vec3 => ({ ...min, z, [axis]: along })
+  const half = hinge.plateSpread / 2
+  const most = carrier.role === 'partition' ? carrier.thickness / 2 - 1 : carrier.thickness
+  const depth = Math.min(hinge.plateDepth, most)
+  return holesBetween(carrier, face, at(middle - half), at(middle + half), {
+    ...{ purpose: 'hingePlate', diameter: hinge.plateDiameter, depth },
+  })
+}

@@ -1,0 +1,98 @@
+import { counted } from '../basics/counted'
+import { boardWeight } from '../breakdown/lift'
+import { type Hanging, hangingsOf } from '../cabinets/hanging'
+import { armFor, hingesFor, overlayOf } from '../cabinets/hinge'
+import type { Part } from '../parts/part'
+import { type Mm, settle } from '../units/length'
+import { withRole } from './boards'
+import { about, type Checked, type Finding, PRACTICE } from './finding'
+import { sayIn } from './say'
+
+const OVERLAY_SOURCE = "a hinge maker's quick reference: overlay = fixed distance + boring distance - plate height"
+
+/** What is left of a door behind its cups at least. Common practice, no source. */
+const LEAST_BEHIND_CUP: Mm = 3
+
+/** Hinges whose doors would not cover what they should, cups that are too deep, and hinges that find no place. */
+export function hingeFindings(checked: Checked): Finding[] {
+  const { cupDiameter, plateDiameter } = checked.rules.method.hinge
+  if (!(cupDiameter > 0 && plateDiameter > 0)) return []
+  return [...overlayFinding(checked), ...depthFinding(checked), ...placeFinding(checked)]
+}
+
+/** How far a door is from where its hinge holds it, as the best arm does. */
+function offBy({ overlay }: Hanging, { rules }: Checked): Mm {
+  const { hinge } = rules.method
+  return settle(overlay - overlayOf(armFor(overlay, hinge), hinge))
+}
+
+function overlayFinding(checked: Checked): Finding[] {
+  const { hinge } = checked.rules.method
+  const off = hangingsOf(checked.parts, checked.fronts)
+    .map((hanging) => ({ hanging, by: offBy(hanging, checked) }))
+    .filter(({ by }) => Math.abs(by) > hinge.sideAdjustment)
+  const worst = off.reduce<(typeof off)[number] | null>((a, b) => (a && Math.abs(a.by) >= Math.abs(b.by) ? a : b), null)
+  if (!worst) return []
+  const say = sayIn(checked.display)
+  const [is, gives] = [say.length(worst.hanging.overlay), say.length(worst.hanging.overlay - worst.by)]
+  const message =
+    `${counted(off.length, 'door')} would cover an edge by ${is}; the hinges of the build method give ${gives}, and can be set by ${say.length(hinge.sideAdjustment)}. ` +
+    'Change how far the cup is from the edge, the height of the plate, or the reveals.'
+  return [
+    about(checked, {
+      weight: 'mind',
+      message,
+      measure: say.length(Math.abs(worst.by)),
+      limit: say.length(hinge.sideAdjustment),
+      source: OVERLAY_SOURCE,
+    }),
+  ]
+}
+
+function depthFinding(checked: Checked): Finding[] {
+  const { cupDepth } = checked.rules.method.hinge
+  const thin = withRole(checked.parts, 'door', 'flap').filter(
+    ({ thickness }) => thickness - cupDepth < LEAST_BEHIND_CUP,
+  )
+  const thinnest = Math.min(...thin.map(({ thickness }) => thickness))
+  if (thin.length === 0) return []
+  const say = sayIn(checked.display)
+  const message = `cups ${say.length(cupDepth)} deep leave less than ${say.length(LEAST_BEHIND_CUP)} of a door that is ${say.length(thinnest)} thick. Bore shallower hinges, or make thicker doors.`
+  return [
+    about(checked, {
+      weight: 'mind',
+      message,
+      measure: say.length(thinnest - cupDepth),
+      limit: say.length(LEAST_BEHIND_CUP),
+      source: PRACTICE,
+    }),
+  ]
+}
+
+/** Hinges that a door asks for and that are not bored, since no board is beside it or nothing on that is free. */
+function placeFinding(checked: Checked): Finding[] {
+  const missing = withRole(checked.parts, 'door', 'flap').reduce(
+    (sum, part) => sum + Math.max(0, wanted(part, checked) - bored(part)),
+    0,
+  )
+  if (missing === 0) return []
+  const message = `${counted(missing, 'hinge')} of its doors find no place: there is no board beside, or shelves and other boards leave no room for the plates. Nothing is bored for them.`
+  return [
+    about(checked, {
+      weight: 'mind',
+      message,
+      measure: counted(missing, 'hinge'),
+      limit: 'none',
+      source: 'worked out from the boards',
+    }),
+  ]
+}
+
+function wanted({ role, length, width, thickness, material }: Part, { rules }: Checked): number {
+  const kg = boardWeight(length, width, thickness, rules.materials[material]?.density ?? 0)
+  return hingesFor(role === 'flap' ? width : length, kg)
+}
+
+function bored({ operations }: Part): number {
+  return operations.filter((one) => one.kind === 'holeRow' && one.purpose === 'hingeCup').length
+}

@@ -1,0 +1,222 @@
+import type { Board } from '../cabinets/board'
+import { centresOf, type Face, type HolePurpose, type HoleRow, type Operation } from '../cabinets/operation'
+import type { Rect } from '../geometry/rect'
+import { formatLength } from '../units/format'
+import { type LengthDisplay, type Mm, settle } from '../units/length'
+import type { Drawing, DrawingMark, LineMark, TextMark } from './drawing'
+
+export interface PartDrawingInput {
+  readonly part: Board
+  readonly display: LengthDisplay
+  /** Height of the letters as a share of the longer side of the part. */
+  readonly textShare?: number
+}
+
+/** Where a board is measured from: an edge and an end, each by its name and by whether it is at 0 of the board's frame. */
+export interface Datum {
+  readonly edge: string
+  readonly isEdgeAtZero: boolean
+  readonly end: string
+}
+
+/** From the front edge and the lower or left end; a door from the edge that its cups are at. */
+export function datumOf({ placement: { length, width }, width: across, operations }: Board): Datum {
+  const end = length === '+y' ? 'lower end' : length === '-x' ? 'right end' : length === '+x' ? 'left end' : 'first end'
+  if (width.endsWith('z')) return { edge: 'front edge', isEdgeAtZero: width === '-z', end }
+  const cups = operations.flatMap((one) => (one.kind === 'holeRow' && one.purpose === 'hingeCup' ? centresOf(one) : []))
+  const isHung = cups.length > 0 && new Set(cups.map(({ y }) => y)).size === 1
+  if (isHung) return { edge: 'hinge edge', isEdgeAtZero: cups[0]!.y < across / 2, end }
+  return { edge: width.endsWith('y') ? 'lower edge' : 'first edge', isEdgeAtZero: true, end }
+}
+
+/**
+ * A part to be marked out and bored: each face that is worked, as one looks at it, with every place measured from one edge
+ * and one end, which are drawn heavy. x runs along the part's length. A face that is seen from the other side is turned
+ * over its length, so that a left side and a right side are drawn as the mirrored boards that they are.
+ */
+export function partDrawing({ part, display, textShare = 0.03 }: PartDrawingInput): Drawing {
+  const size = Math.max(part.length, part.width) * textShare
+  const faces = facesWorked(part)
+  const pitch = settle(part.width + size * 13)
+  const marks = faces.flatMap((face, at) => faceMarks({ part, display, size, face, low: -at * pitch }))
+  const words = legend(part)
+  const foot = -(faces.length - 1) * pitch - size * 8
+  const lines = words.map((text, at): TextMark => {
+    return {
+      kind: 'text',
+      layer: 'caption',
+      at: { x: part.length / 2, y: foot - at * size * 1.5 },
+      text,
+      size,
+      isUpright: false,
+    }
+  })
+  const bottom = foot - (words.length + 0.5) * size * 1.5
+  const [left, top] = [-size * 9, part.width + size * 3]
+  return { bounds: { left, bottom, width: part.length + size * 12, height: top - bottom }, marks: [...marks, ...lines] }
+}
+
+function facesWorked({ operations }: Board): Face[] {
+  const isOutside = operations.some((one) => one.kind !== 'notch' && one.face === 'outside')
+  const isInside = operations.some((one) => one.kind !== 'notch' && one.face === 'inside')
+  return isOutside ? (isInside ? ['inside', 'outside'] : ['outside']) : ['inside']
+}
+
+interface FaceInput extends Required<Pick<PartDrawingInput, 'part' | 'display'>> {
+  readonly face: Face
+  readonly size: Mm
+  /** Where the lower edge of this face is on the paper. */
+  readonly low: Mm
+}
+
+function faceMarks(input: FaceInput): DrawingMark[] {
+  const { part, face, size, low } = input
+  const { length, width } = part
+  const own = part.operations.filter((one) => one.kind === 'notch' || one.face === face)
+  const title = `${face} face`
+  const edge = { ...datumOf(part), y: datumHeight(input) }
+  return [
+    { kind: 'rect', layer: 'part', rect: { left: 0, bottom: low, width: length, height: width } },
+    ...own.flatMap((one) => operationMarks(one, input)),
+    ...line('datum', [0, edge.y], [length, edge.y]),
+    ...line('datum', [0, low], [0, low + width]),
+    {
+      kind: 'text',
+      layer: 'text',
+      at: { x: length / 2, y: low + width + size * 1.4 },
+      text: `${title} · measured from the ${edge.edge} and the ${edge.end}`,
+      size,
+      isUpright: false,
+    },
+    ...alongTexts(own, input),
+    ...acrossTexts(own, input),
+  ]
+}
+
+/** The height of a place across the board on the paper: the outside is seen turned over. */
+function heightOf(y: Mm, { part, face, low }: FaceInput): Mm {
+  return settle(low + (face === 'inside' ? y : part.width - y))
+}
+
+function datumHeight(input: FaceInput): Mm {
+  return heightOf(datumOf(input.part).isEdgeAtZero ? 0 : input.part.width, input)
+}
+
+function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
+  if (one.kind === 'holeRow') {
+    return centresOf(one).map(({ x, y }) => {
+      return { kind: 'circle', layer: 'hole', at: { x, y: heightOf(y, input) }, diameter: one.diameter }
+    })
+  }
+  const [a, b] = [heightOf(one.y, input), heightOf(one.y + one.width, input)]
+  const rect: Rect = { left: one.x, bottom: Math.min(a, b), width: one.length, height: one.width }
+  return [{ kind: 'rect', layer: one.kind === 'notch' ? 'sheet' : 'recess', rect }]
+}
+
+/** Every place along the board that is measured, from its datum end; of a row the first and the last hole. */
+function placesAlong(own: readonly Operation[], length: Mm): Mm[] {
+  const places = own.flatMap((one) => {
+    if (one.kind !== 'holeRow') return [one.x, settle(one.x + one.length)]
+    const centres = centresOf(one)
+    return [centres[0]!.x, centres.at(-1)!.x]
+  })
+  return sortedOnce([...places, length])
+}
+
+/** Every place across the board that is measured, from its datum edge. */
+function placesAcross(own: readonly Operation[], { width, ...part }: Board): Mm[] {
+  const { isEdgeAtZero } = datumOf({ width, ...part })
+  const places = own.flatMap((one) => {
+    if (one.kind !== 'holeRow') return [one.y, settle(one.y + one.width)]
+    const centres = centresOf(one)
+    return [centres[0]!.y, centres.at(-1)!.y]
+  })
+  return sortedOnce([...places.map((y) => settle(isEdgeAtZero ? y : width - y)), width])
+}
+
+function sortedOnce(places: readonly Mm[]): Mm[] {
+  return [...new Set(places)].filter((place) => place > 0).sort((a, b) => a - b)
+}
+
+/** Running measures under the face; figures that would meet are moved apart, each with a line to its place. */
+function alongTexts(own: readonly Operation[], input: FaceInput): DrawingMark[] {
+  const { part, size, low, display } = input
+  const places = placesAlong(own, part.length)
+  return apart(places, size * 1.15).flatMap((at, index): DrawingMark[] => {
+    const place = places[index]!
+    const text = formatLength(place, display)
+    return [
+      ...line('dimension', [place, low], [place, low - size * 0.6]),
+      ...line('dimension', [place, low - size * 0.6], [at, low - size * 1.6]),
+      { kind: 'text', layer: 'caption', at: { x: at, y: low - size * 3.6 }, text, size, isUpright: true },
+    ]
+  })
+}
+
+function acrossTexts(own: readonly Operation[], input: FaceInput): DrawingMark[] {
+  const { part, size, display } = input
+  const places = placesAcross(own, part)
+  const datum = datumHeight(input)
+  const way = heightOf(1, input) > heightOf(0, input) === datumOf(part).isEdgeAtZero ? 1 : -1
+  return apart(places, size * 1.15).flatMap((at, index): DrawingMark[] => {
+    const y = settle(datum + way * places[index]!)
+    const moved = settle(datum + way * at)
+    return [
+      ...line('dimension', [0, y], [-size * 0.6, y]),
+      ...line('dimension', [-size * 0.6, y], [-size * 1.6, moved]),
+      {
+        kind: 'text',
+        layer: 'caption',
+        at: { x: -size * 4, y: moved },
+        text: formatLength(places[index]!, display),
+        size,
+        isUpright: false,
+      },
+    ]
+  })
+}
+
+/** Places in order, moved up where the one before would be nearer than so much. */
+function apart(places: readonly Mm[], least: Mm): Mm[] {
+  let last = -Infinity
+  return places.map((place) => {
+    last = Math.max(place, last + least)
+    return last
+  })
+}
+
+function line(layer: LineMark['layer'], from: readonly [Mm, Mm], to: readonly [Mm, Mm]): LineMark[] {
+  return [{ kind: 'line', layer, from: { x: from[0], y: from[1] }, to: { x: to[0], y: to[1] } }]
+}
+
+const PURPOSES: Readonly<Record<HolePurpose, string>> = {
+  shelfPin: 'shelf pins',
+  hingeCup: 'hinge cups',
+  hingeScrew: 'screws of hinges',
+  hingePlate: 'hinge plates',
+  slide: 'slides',
+}
+
+/** What is worked, a line each. Bits are sold in millimetres, so holes are told in them whatever the unit. */
+function legend({ operations }: Board): string[] {
+  const lines = new Map<string, number>()
+  for (const one of operations) {
+    const words =
+      one.kind === 'holeRow'
+        ? holeWords(one)
+        : one.kind === 'notch'
+          ? 'notch, right through'
+          : `${one.kind} ${plain(one.depth)} mm deep`
+    lines.set(words, (lines.get(words) ?? 0) + (one.kind === 'holeRow' ? one.count : 1))
+  }
+  return [...lines].map(([words, count]) => `${count} × ${words}`)
+}
+
+function holeWords({ purpose, diameter, depth, step, count }: HoleRow): string {
+  const row = purpose === 'shelfPin' && count > 1 ? `, ${plain(step)} mm apart` : ''
+  return `hole of ${plain(diameter)} mm for ${PURPOSES[purpose]}, ${plain(depth)} mm deep${row}`
+}
+
+function plain(length: Mm): string {
+  return String(Number(length.toFixed(1)))
+}

@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest'
+import type { Board } from '../../../engine/cabinets/board'
+import { nearestFree } from '../../../engine/cabinets/clearing'
+import { armFor, cupCentre, hingeLine, overlayOf } from '../../../engine/cabinets/hinge'
+import { centresOf, type HolePurpose, type HoleRow } from '../../../engine/cabinets/operation'
+import { USUAL_HINGE } from '../../../engine/project/machining'
+import { aCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
+
+const DOOR = { kind: 'door', hinge: 'left' } as const
+const HINGE = { ...USUAL_HINGE, firstFromEnd: 80 }
+
+function rowsFor({ operations }: Board, purpose: HolePurpose): HoleRow[] {
+  return operations.filter((one): one is HoleRow => one.kind === 'holeRow' && one.purpose === purpose)
+}
+
+/** `x,y` of every hole, in the order they are bored. */
+function holes(board: Board, purpose: HolePurpose): string[] {
+  return rowsFor(board, purpose).flatMap((row) => centresOf(row).map(({ x, y }) => `${x},${y}`))
+}
+
+describe('how far a door covers its side', () => {
+  // Source: a hinge maker's quick reference, OL = FD + B - H. The fixed distance and the cranks: common practice, no source.
+  it('is the fixed distance and the boring distance, less the plate and the crank of its arm', () => {
+    expect(overlayOf('straight', { ...HINGE, plateHeight: 3 })).toBe(11.5 + 5 - 3)
+    expect(overlayOf('half', HINGE)).toBe(11.5 + 5 - 9.5)
+    expect(overlayOf('inset', HINGE)).toBe(11.5 + 5 - 18)
+  })
+  it('says which arm it takes: 18 less a reveal of 1.5, half of 18 less half a gap of 3, inside by 1.5', () => {
+    expect([18 - 1.5, 18 / 2 - 3 / 2, -1.5].map((overlay) => armFor(overlay, HINGE))).toEqual([
+      'straight',
+      'half',
+      'inset',
+    ])
+  })
+})
+
+describe('the cups of a door', () => {
+  it('have their middles half a cup further in than the boring distance', () => {
+    // Source: a hinge maker's quick reference: B 3 to 8 gives C 20.5 to 25.5.
+    const centres = [3, 4, 5, 6, 7, 8].map((cupFromEdge) => cupCentre({ ...HINGE, cupFromEdge }))
+    expect(centres).toEqual([20.5, 21.5, 22.5, 23.5, 24.5, 25.5])
+  })
+  it('are as far from both ends, and the others spread evenly between', () => {
+    expect(hingeLine({ from: 100, to: 1300 }, 3, HINGE)).toEqual([100 + 80, (100 + 1300) / 2, 1300 - 80])
+  })
+  it('are bored from the hinge side, with two screws 45 apart and 9.5 behind, and mirrored on the other door of a pair', () => {
+    // Source: a hinge maker's drawing: 35 across, 45 between the screws, 9.5 behind the cup.
+    const boards = boardsOf(aCabinet('upper', { height: 720, front: { kind: 'pair' } }), rulesWith({ hinge: HINGE }))
+    const [left, right] = [boardIn(boards, 'door', 1), boardIn(boards, 'door', 2)]
+    // The door is 720 less a reveal of 3 at the top high, and half of 600 less 2 x 1.5 and a gap of 3 wide.
+    expect([left.length, left.width]).toEqual([717, 297])
+    const heights = [80, 717 - 80]
+    expect(holes(left, 'hingeCup')).toEqual(heights.map((x) => `${x},22.5`))
+    expect(holes(right, 'hingeCup')).toEqual(heights.map((x) => `${x},${297 - 22.5}`))
+    const screws = heights.flatMap((x) => [x - 22.5, x + 22.5])
+    expect(holes(left, 'hingeScrew')).toEqual(screws.map((x) => `${x},${22.5 + 9.5}`))
+    expect(holes(right, 'hingeScrew')).toEqual(screws.map((x) => `${x},${297 - 22.5 - 9.5}`))
+  })
+  it('are bored along the upper edge of a flap, whose plates are under the top', () => {
+    const front = { kind: 'door', hinge: 'top' } as const
+    const boards = boardsOf(aCabinet('upper', { height: 720, depth: 330, front }), rulesWith({ hinge: HINGE }))
+    // A flap of 597 wide, whose upper edge is 3 under that of the top.
+    expect(holes(boardIn(boards, 'flap'), 'hingeCup')).toEqual([`${717 - 22.5},80`, `${717 - 22.5},${597 - 80}`])
+    // The top lies between sides of 18, the flap begins 1.5 from the outside of them.
+    const first = 1.5 + 80 - 18
+    expect(holes(boardIn(boards, 'top'), 'hingePlate').slice(0, 2)).toEqual([
+      `${first - 16},${330 - 37}`,
+      `${first + 16},${330 - 37}`,
+    ])
+  })
+})
+
+describe('the plates of a door', () => {
+  // Source: dalrun.com, '32mm Cabinetmaking': holes 32 apart, 37 from the front edge; inset 37 plus the face thickness.
+  const heights = [80 - 16, 80 + 16, 717 - 80 - 16, 717 - 80 + 16]
+  it('are on two holes 32 apart, 37 from the front edge of the side it hangs on, and on no other', () => {
+    const boards = boardsOf(aCabinet('upper', { height: 720, depth: 330, front: DOOR }), rulesWith({ hinge: HINGE }))
+    expect(holes(boardIn(boards, 'leftSide'), 'hingePlate')).toEqual(heights.map((x) => `${x},${330 - 37}`))
+    expect(holes(boardIn(boards, 'rightSide'), 'hingePlate')).toEqual([])
+  })
+  it('are as much further in as an inset door is thick', () => {
+    const rules = rulesWith({ hinge: HINGE, frontMount: 'inset' })
+    const boards = boardsOf(aCabinet('upper', { height: 720, depth: 330, front: DOOR }), rules)
+    const lines = rowsFor(boardIn(boards, 'leftSide'), 'hingePlate').map(({ y }) => y)
+    expect(lines).toEqual([330 - 37 - 19, 330 - 37 - 19])
+  })
+  it('are bored less than half through a partition that carries doors on both faces', () => {
+    const column = { size: { kind: 'share', share: 1 }, shelves: null } as const
+    const front = {
+      kind: 'columns',
+      columns: [
+        { ...column, front: { kind: 'door', hinge: 'right' } },
+        { ...column, front: DOOR },
+      ],
+    } as const
+    const partition = boardIn(boardsOf(aCabinet('upper', { front }), rulesWith({ hinge: HINGE })), 'partition')
+    const rows = rowsFor(partition, 'hingePlate').map(({ face, depth }) => `${face} ${depth}`)
+    expect(rows).toEqual(['outside', 'outside', 'inside', 'inside'].map((face) => `${face} ${18 / 2 - 1}`))
+  })
+  it('are shifted off the dado of a fixed shelf by half a plate, and their cup goes with them', () => {
+    // One shelf in the middle: of three hinges the middle one would be at its height.
+    const interior = { fixedShelves: 1, adjustableShelves: 0, partition: null }
+    const cabinet = aCabinet('upper', { height: 1120, front: DOOR, interior })
+    const boards = boardsOf(cabinet, rulesWith({ hinge: HINGE }))
+    const shelf = boardIn(boards, 'fixedShelf').placement.origin.y
+    const cups = rowsFor(boardIn(boards, 'door'), 'hingeCup').map(({ x }) => x)
+    // The door is 1117 high, its middle 558.5; the shelf is from 551 to 569, so half a plate under it is nearer.
+    expect(shelf).toBe(551)
+    expect(cups).toEqual([80, 551 - 50 / 2, 1117 - 80])
+    expect(rowsFor(boardIn(boards, 'leftSide'), 'hingePlate')[1]?.x).toBe(551 - 50 / 2 - 16)
+  })
+  it('stand between the holes of shelf pins, with wood around each', () => {
+    const interior = { fixedShelves: 0, adjustableShelves: 1, partition: null }
+    const shelves = { ...PLAIN.shelves, firstHole: 46 }
+    const cabinet = aCabinet('upper', { height: 720, front: DOOR, interior })
+    const side = boardIn(boardsOf(cabinet, rulesWith({ hinge: HINGE, shelves })), 'leftSide')
+    // Pins at 64, 96, 128: the plate's 64 and 96 move by a hole and 3 of wood, 5 + 3, down.
+    expect(rowsFor(side, 'hingePlate')[0]?.x).toBe(64 - 8)
+  })
+})
+
+describe('the nearest free place', () => {
+  it('is the wish itself, or the nearer end of what is taken, or none', () => {
+    const range = { from: 0, to: 100 }
+    expect(nearestFree(30, [], range)).toBe(30)
+    expect(nearestFree(30, [{ from: 20, to: 36 }], range)).toBe(36)
+    expect(
+      nearestFree(
+        30,
+        [
+          { from: 20, to: 36 },
+          { from: 30, to: 50 },
+        ],
+        range,
+      ),
+    ).toBe(20)
+    expect(nearestFree(30, [{ from: -5, to: 105 }], range)).toBeNull()
+  })
+})

@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest'
+import type { Board } from '../../../engine/cabinets/board'
+import { datumOf, partDrawing } from '../../../engine/drawings/part'
+import { svgOf } from '../../../engine/export/svg'
+import type { Front } from '../../../engine/project/document'
+import { aCabinet, boardIn, boardsOf, rulesWith } from '../../helpers/cabinets'
+
+const PAIR: Front = { kind: 'pair' }
+const interior = { fixedShelves: 0, adjustableShelves: 1, partition: null }
+const boards = boardsOf(aCabinet('upper', { height: 720, depth: 330, front: PAIR, interior }), rulesWith())
+const left = boardIn(boards, 'leftSide')
+const right = boardIn(boards, 'rightSide')
+
+function drawn(part: Board) {
+  return partDrawing({ part, display: { unit: 'mm', step: 0.1 } }).marks
+}
+
+function circles(part: Board) {
+  return drawn(part).flatMap((mark) =>
+    mark.kind === 'circle' ? [`${mark.diameter} at ${mark.at.x},${mark.at.y}`] : [],
+  )
+}
+
+function texts(part: Board) {
+  return drawn(part).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))
+}
+
+describe('the drawing of a part', () => {
+  it('shows every hole where it is bored, to scale', () => {
+    // Pins from 18 + 96 up, 37 from both edges of a side of 330; plates 76.2 from the ends of a door of 717.
+    expect(circles(left)).toContain(`5 at ${18 + 96},${330 - 37}`)
+    expect(circles(left)).toContain(`5 at ${18 + 96},37`)
+    const holes = left.operations.reduce((sum, one) => sum + (one.kind === 'holeRow' ? one.count : 0), 0)
+    expect(circles(left)).toHaveLength(holes)
+  })
+
+  it('measures from the front edge and the lower end, the same figures for a left side and a right side', () => {
+    expect(datumOf(left)).toEqual({ edge: 'front edge', isEdgeAtZero: false, end: 'lower end' })
+    expect(datumOf(right)).toEqual({ edge: 'front edge', isEdgeAtZero: true, end: 'lower end' })
+    expect(texts(left)).toEqual(texts(right))
+    expect(texts(left)).toEqual(expect.arrayContaining(['37', String(330 - 37), '330', '114', '720']))
+  })
+
+  it('shows a right side as the mirrored board that it is', () => {
+    const mirrored = circles(right).map((circle) => {
+      const [size, at] = circle.split(' at ') as [string, string]
+      const [x, y] = at.split(',') as [string, string]
+      return `${size} at ${x},${330 - Number(y)}`
+    })
+    expect(mirrored.sort()).toEqual(circles(left).sort())
+  })
+
+  it('measures a door from the edge that its cups are at', () => {
+    expect(datumOf(boardIn(boards, 'door', 1))).toMatchObject({ edge: 'hinge edge', isEdgeAtZero: true })
+    expect(datumOf(boardIn(boards, 'door', 2))).toMatchObject({ edge: 'hinge edge', isEdgeAtZero: false })
+    expect(texts(boardIn(boards, 'door', 2))).toEqual(expect.arrayContaining(['22.5', '32', '76.2']))
+  })
+
+  it('shows both faces of a partition, the outside turned over its length', () => {
+    const parted = { fixedShelves: 0, adjustableShelves: 1, partition: { at: 0.5 } }
+    const partition = boardIn(boardsOf(aCabinet('upper', { interior: parted }), rulesWith()), 'partition')
+    const titles = texts(partition).filter((text) => text.includes('face'))
+    expect(titles.map((text) => text.split(' · ')[0])).toEqual(['inside face', 'outside face'])
+    const [inside, outside] = drawn(partition).flatMap((mark) =>
+      mark.kind === 'line' && mark.layer === 'datum' && mark.from.y === mark.to.y ? [mark.from.y] : [],
+    )
+    const [first, second] = drawn(partition).flatMap((mark) =>
+      mark.kind === 'rect' && mark.layer === 'part' ? [mark.rect] : [],
+    )
+    expect(inside).toBe(first!.bottom + partition.width)
+    expect(outside).toBe(second!.bottom)
+  })
+
+  it('says how many holes of which size and depth, and is a file that holds them as circles', () => {
+    expect(texts(boardIn(boards, 'door', 1))).toContain('2 × hole of 35 mm for hinge cups, 13 mm deep')
+    const svg = svgOf(partDrawing({ part: left, display: { unit: 'mm', step: 1 } }))
+    expect(svg.match(/<circle /g)).toHaveLength(circles(left).length)
+  })
+})

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest'
+import { randomFrom } from '../../engine/basics/random'
+import type { Board } from '../../engine/cabinets/board'
+import { centresOf, type HoleRow } from '../../engine/cabinets/operation'
+import { anyCabinet, boardsOf } from '../helpers/cabinets'
+
+const CABINETS = 400
+
+interface Hole {
+  readonly row: HoleRow
+  readonly x: number
+  readonly y: number
+}
+
+function holesIn({ operations }: Board): Hole[] {
+  return operations.flatMap((row) => (row.kind === 'holeRow' ? centresOf(row).map(({ x, y }) => ({ row, x, y })) : []))
+}
+
+/** Every board with holes of some hundred cabinets by any build method. */
+function eachBored(look: (board: Board, holes: readonly Hole[], seed: string) => void): number {
+  let count = 0
+  for (let seed = 0; seed < CABINETS; seed++) {
+    const { cabinet, rules } = anyCabinet(randomFrom(seed))
+    for (const board of boardsOf(cabinet, rules)) {
+      const holes = holesIn(board)
+      count += holes.length
+      look(board, holes, `seed ${seed}, ${board.role} ${board.number}`)
+    }
+  }
+  return count
+}
+
+describe('every hole', () => {
+  it('is inside its board and ends in it', () => {
+    const count = eachBored((board, holes, seed) => {
+      const outside = holes.filter(({ row, x, y }) => {
+        const edge = row.diameter / 2
+        const isIn = x >= edge && y >= edge && x <= board.length - edge && y <= board.width - edge
+        return !isIn || row.depth >= board.thickness || row.depth <= 0
+      })
+      expect(outside, seed).toEqual([])
+    })
+    expect(count).toBeGreaterThan(10_000)
+  })
+
+  it('keeps clear of every other on its face', () => {
+    eachBored((_, holes, seed) => {
+      const touching = holes.flatMap((one, at) =>
+        holes.slice(at + 1).filter(({ row, x, y }) => {
+          return (
+            row.face === one.row.face && Math.hypot(x - one.x, y - one.y) < (row.diameter + one.row.diameter) / 2 - 1e-6
+          )
+        }),
+      )
+      expect(touching, seed).toEqual([])
+    })
+  })
+
+  it('for a plate or a slide breaks into no dado, groove or notch', () => {
+    eachBored(({ operations }, holes, seed) => {
+      const broken = holes.filter(({ row, x, y }) => {
+        if (row.purpose === 'shelfPin') return false
+        const edge = row.diameter / 2
+        return operations.some((one) => {
+          if (one.kind === 'holeRow' || (one.kind !== 'notch' && one.face !== row.face)) return false
+          const isBeside = x + edge <= one.x || x - edge >= one.x + one.length
+          return !isBeside && y + edge > one.y && y - edge < one.y + one.width
+        })
+      })
+      expect(broken, seed).toEqual([])
+    })
+  })
+})
+
+describe('every cup', () => {
+  it('has the two holes of its plate at its height, on the board that its door hangs on', () => {
+    for (let seed = 0; seed < CABINETS; seed++) {
+      const { cabinet, rules } = anyCabinet(randomFrom(seed))
+      const count = (purpose: HoleRow['purpose']) =>
+        boardsOf(cabinet, rules)
+          .flatMap(holesIn)
+          .filter(({ row }) => row.purpose === purpose).length
+      expect(count('hingePlate'), `seed ${seed}`).toBe(2 * count('hingeCup'))
+      expect(count('hingeScrew'), `seed ${seed}`).toBe(2 * count('hingeCup'))
+    }
+  })
+})
