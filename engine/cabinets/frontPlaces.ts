@@ -8,7 +8,7 @@ import { formatWithUnit } from '../units/format'
 import type { Mm } from '../units/length'
 import { withOverrides } from './build'
 import { type Carcass, carcassOf } from './carcass'
-import { columnRects, frontArea, rowHeights, sideBySide } from './openings'
+import { columnRects, frontArea, rowColumnRects, rowHeights } from './openings'
 import { SILENT } from './report'
 
 /** A part of a front, divided or not, and its room seen from the room: in the cabinet's frame, x and y. */
@@ -47,7 +47,7 @@ function rectsIn({ path, front, rect }: FrontPlace, carcass: Carcass): Rect[] {
   if (front.kind === 'columns') {
     return path.length === 0
       ? columnRects(front.columns, carcass, SILENT)
-      : sideBySide(front.columns, rect, gap, SILENT)
+      : rowColumnRects(front.columns, rect, carcass, SILENT)
   }
   if (front.kind !== 'rows') return []
   let top = topOf(rect)

@@ -1,7 +1,7 @@
 import type { Interval } from '../geometry/interval'
 import type { Cabinet, ColumnShelves, FrontColumn } from '../project/document'
 import { type Mm, settle } from '../units/length'
-import { partitionApart, STAYS } from './apart'
+import { downward, partitionApart, STAYS, upward, WAYS } from './apart'
 import { type Bay, baysBetween, rearAt, type Stretch, wholeBay } from './bay'
 import { type PinRows, pinsUnder } from './boring'
 import { type Carcass, clearBottom, clearTop, clearWidth } from './carcass'
@@ -44,7 +44,7 @@ export function interiorOf(
   if (cabinet.interior.rollOuts || cabinet.interior.dividers) {
     report.mind('roll-outs and tray dividers stand in bays of their own, not beside a partition; they are left out.')
   }
-  const drawers = drawersIn(cells, wholeBay(carcass))
+  const drawers = drawersIn(cells, wholeBay(carcass), carcass)
   const free = freeStretch(cells)
   if (!free) {
     report.stop(noHeight(cells))
@@ -74,9 +74,13 @@ function isDrawn({ front }: Cell): boolean {
   return front.kind === 'drawer' || front.kind === 'pullOut'
 }
 
-function drawersIn(cells: readonly Cell[], bay: Bay): DrawerPlace[] {
-  return cells.filter(isDrawn).map(({ front, opening }) => {
-    return { opening, bay, ...(front.kind === 'pullOut' ? { height: front.box } : {}) }
+function drawersIn(cells: readonly Cell[], bay: Bay, carcass: Carcass): DrawerPlace[] {
+  return cells.filter(isDrawn).map(({ front, opening, parted }) => {
+    return {
+      opening,
+      bay: parted ? baysBetween(parted.posts, carcass)[parted.at]! : bay,
+      ...(front.kind === 'pullOut' ? { height: front.box } : {}),
+    }
   })
 }
 
@@ -143,6 +147,10 @@ function isParted({ interior }: Cabinet, cells: readonly Cell[], carcass: Carcas
     report.stop('a partition would stand in the niche for an appliance; it is left out.')
     return false
   }
+  if (cells.some(({ parted }) => parted)) {
+    report.stop('a partition stands beside no row that is parted itself; it is left out.')
+    return false
+  }
   return bayProblem(interior.partition.at, carcass, report) === null
 }
 
@@ -156,7 +164,10 @@ function filledBay(
   report: Report,
 ): Interior {
   const boards = nicheBoardsOf(cells, bay, obstacles, carcass)
-  const drawers = drawersIn(cells, bay).map((place) => ({ ...place, opening: besideLines(place.opening, boards) }))
+  const drawers = drawersIn(cells, bay, carcass).map((place) => ({
+    ...place,
+    opening: besideLines(place.opening, boards),
+  }))
   const niches = cells.flatMap((cell) => nicheIn(cell, bay, besideLines(cell.opening, boards), carcass, report))
   const under = linePins(boards, bay, carcass)
   const counts = countsOf(shelves)
@@ -167,7 +178,8 @@ function filledBay(
   if (isWanted && !free) report.stop(noHeight(cells))
   if (isWanted && free && !(free.to > free.from)) tellNoHeight(free, report)
   const common = { pins: under, drawers, niches }
-  if (!free || !(free.to > free.from)) return { ...NOTHING, ...common, pieces: numbered(boards) }
+  const fixed = [...boards, ...rowPosts(cells, boards, obstacles, carcass)]
+  if (!free || !(free.to > free.from)) return { ...NOTHING, ...common, pieces: numbered(fixed) }
   const { places: rollOuts, rest } = rollOutsIn(shelves, free, bay, cells, carcass, report)
   const uprights = dividersOf(dividers, rest, bay, obstacles, carcass, report)
   if (uprights.length > 0 && counts.fixed + counts.adjustable > 0) {
@@ -177,9 +189,27 @@ function filledBay(
   return {
     ...common,
     rollOuts,
-    pieces: numbered([...boards, ...uprights, ...shelving.pieces]),
+    pieces: numbered([...fixed, ...uprights, ...shelving.pieces]),
     pins: [...under, ...shelving.pins],
   }
+}
+
+/** The short boards in parted rows. They leave towards the end of the carcass that their row is at. */
+function rowPosts(
+  cells: readonly Cell[],
+  boards: readonly Piece[],
+  obstacles: readonly Piece[],
+  carcass: Carcass,
+): Piece[] {
+  return cells.flatMap(({ opening, parted }) => {
+    if (parted?.at !== 0) return []
+    const hasLineBelow = opening.from > clearBottom(carcass)
+    const hasLineAbove = opening.to < clearTop(carcass)
+    const stretch = { ...besideLines(opening, boards), hasLineBelow, hasLineAbove }
+    if (!(stretch.to > stretch.from)) return []
+    const apart = !hasLineAbove ? upward(WAYS.drawerLine) : !hasLineBelow ? downward(WAYS.drawerLine) : STAYS
+    return parted.posts.map((post) => partitionOf(post, apart, stretch, obstacles, carcass))
+  })
 }
 
 function freeStretch(cells: readonly Cell[]): Interval | null {
@@ -187,7 +217,7 @@ function freeStretch(cells: readonly Cell[]): Interval | null {
   let run: Interval | null = null
   for (const cell of cells) {
     const { opening } = cell
-    if (isDrawn(cell) || cell.front.kind === 'appliance') run = null
+    if (isDrawn(cell) || cell.parted || cell.front.kind === 'appliance') run = null
     else run = run ? { from: run.from, to: opening.to } : opening
     if (run && (!best || run.to - run.from > best.to - best.from)) best = run
   }

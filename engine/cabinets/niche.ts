@@ -21,7 +21,7 @@ export interface Niche {
   readonly air: Mm
 }
 
-/** The boards an appliance stands on and under, where it does not stand on the bottom or under the top. */
+/** The boards an appliance or a parted row stands on and under, where that is not the bottom or the top. */
 export function nicheBoardsOf(
   cells: readonly Cell[],
   bay: Bay,
@@ -29,10 +29,11 @@ export function nicheBoardsOf(
   carcass: Carcass,
 ): readonly Piece[] {
   const airs = new Map<Mm, Mm>()
-  for (const { front, opening } of cells) {
-    if (front.kind !== 'appliance') continue
+  for (const { front, opening, parted } of cells) {
+    if (front.kind !== 'appliance' && !parted) continue
+    const air = front.kind === 'appliance' ? front.air : 0
     for (const at of [opening.from, opening.to]) {
-      if (at > clearBottom(carcass) && at < clearTop(carcass)) airs.set(at, Math.max(airs.get(at) ?? 0, front.air))
+      if (at > clearBottom(carcass) && at < clearTop(carcass)) airs.set(at, Math.max(airs.get(at) ?? 0, air))
     }
   }
   return [...airs].map(([middle, air]) => {

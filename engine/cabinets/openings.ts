@@ -13,16 +13,17 @@ export interface Cell {
   readonly rect: Rect
   /** From board to board inside; between two fronts the openings meet in the middle of the gap. */
   readonly opening: Interval
+  /** Beside others in a row that short boards part: their left faces, and which of the rooms between them it is. */
+  readonly parted?: { readonly posts: readonly Mm[]; readonly at: number }
 }
 
 /** The front's openings, column by column, from the bottom up. */
 export function cellsOf(front: Front, carcass: Carcass, report: Report): Cell[] {
   const opening = { from: clearBottom(carcass), to: clearTop(carcass) }
-  const { gap } = carcass.method.fronts
-  if (front.kind !== 'columns') return cellsIn(front, { column: 0, rect: frontArea(carcass), opening }, gap, report)
+  if (front.kind !== 'columns') return cellsIn(front, { column: 0, rect: frontArea(carcass), opening }, carcass, report)
   const rects = columnRects(front.columns, carcass, report)
   return front.columns.flatMap(({ front: inner }, column) =>
-    cellsIn(inner, { column, rect: rects[column]!, opening }, gap, report),
+    cellsIn(inner, { column, rect: rects[column]!, opening }, carcass, report),
   )
 }
 
@@ -31,7 +32,7 @@ export function columnRects(columns: readonly FrontColumn[], carcass: Carcass, r
   return sideBySide(columns, frontArea(carcass), betweenColumns(carcass), report)
 }
 
-export function sideBySide(columns: readonly FrontColumn[], area: Rect, between: Mm, report: Report): Rect[] {
+function sideBySide(columns: readonly FrontColumn[], area: Rect, between: Mm, report: Report): Rect[] {
   const widths = columnWidths(columns, area.width, between, report)
   return widths.map((width, at) => {
     const before = widths.slice(0, at).reduce((sum, one) => sum + one + between, 0)
@@ -76,9 +77,10 @@ export function frontInset(carcass: Carcass): Mm {
 
 type Place = Pick<Cell, 'column' | 'rect' | 'opening'>
 
-function cellsIn(front: Front, place: Place, gap: Mm, report: Report): Cell[] {
+function cellsIn(front: Front, place: Place, carcass: Carcass, report: Report): Cell[] {
   const { column, rect, opening } = place
-  if (front.kind === 'columns') return cellsBeside(front.columns, place, gap, report)
+  const { gap } = carcass.method.fronts
+  if (front.kind === 'columns') return cellsBeside(front.columns, place, carcass, report)
   if (front.kind !== 'rows') return [{ front, ...place }]
   const heights = rowHeights(front.rows, rect.height, gap, report)
   let top = topOf(rect)
@@ -93,22 +95,53 @@ function cellsIn(front: Front, place: Place, gap: Mm, report: Report): Cell[] {
     }
     const own = { left: rect.left, bottom, width: rect.width, height }
     top = settle(bottom - gap)
-    return cellsIn(row.front, { column, rect: own, opening: behind }, gap, report)
+    return cellsIn(row.front, { column, rect: own, opening: behind }, carcass, report)
   })
   return cells.reverse().flat()
 }
 
 /**
- * Columns inside a row have no board between them, so that only what hangs on the uprights beside them, or on nothing,
- * can be there: doors at the two ends, false fronts, open places.
+ * Columns inside a row have no board between them where nothing needs one: doors at the two ends, false fronts, open
+ * places. Drawers and doors in the middle have short boards between them, and the row is closed by fixed boards.
  */
-function cellsBeside(columns: readonly FrontColumn[], place: Place, gap: Mm, report: Report): Cell[] {
-  const rects = sideBySide(columns, place.rect, gap, report)
+function cellsBeside(columns: readonly FrontColumn[], place: Place, carcass: Carcass, report: Report): Cell[] {
+  const rects = rowColumnRects(columns, place.rect, carcass, report)
+  const posts = columnPosts(rects, carcass)
+  const isParted = isRowParted(columns, place.rect, carcass) && areRoomsLeft(posts, carcass, report)
   return columns.map(({ front }, at): Cell => {
     const why = whyNotBeside(front, at === 0, at === columns.length - 1)
-    if (why) report.stop(`column ${at + 1} of ${columns.length} inside a row ${why}; its place is left open.`)
-    return { ...place, rect: rects[at]!, front: why ? { kind: 'open' } : (front as Cell['front']) }
+    const stands = !why || (isParted && HANGS_ON_POSTS.has(front.kind))
+    if (!stands) report.stop(`column ${at + 1} of ${columns.length} inside a row ${why}; its place is left open.`)
+    const own = { ...place, rect: rects[at]!, front: stands ? (front as Cell['front']) : ({ kind: 'open' } as const) }
+    return isParted ? { ...own, parted: { posts, at } } : own
   })
+}
+
+/** Whether something is left between the boards that part a row, and between them and the sides. */
+function areRoomsLeft(posts: readonly Mm[], { thickness, width }: Carcass, report: Report): boolean {
+  const ends = [...posts, settle(width - thickness)]
+  const rooms = ends.map((end, at) => settle(end - (posts[at - 1] ?? 0) - thickness))
+  const least = Math.min(...rooms)
+  if (least > 0) return true
+  report.stop(`a column inside a row would be ${report.say(least)} clear between its boards; the row is not parted.`)
+  return false
+}
+
+/** What a short board on either side is enough for. */
+const HANGS_ON_POSTS: ReadonlySet<Front['kind']> = new Set<Front['kind']>(['door', 'pair', 'drawer', 'pullOut'])
+
+/** Whether boards part the columns of a row: where one needs them, and the row reaches from side to side. */
+function isRowParted(columns: readonly FrontColumn[], rect: Rect, carcass: Carcass): boolean {
+  if (rect.width !== frontArea(carcass).width) return false
+  return columns.some(({ front }, at) => {
+    return HANGS_ON_POSTS.has(front.kind) && whyNotBeside(front, at === 0, at === columns.length - 1) !== null
+  })
+}
+
+/** What the fronts of columns inside a row cover, from the left. */
+export function rowColumnRects(columns: readonly FrontColumn[], rect: Rect, carcass: Carcass, report: Report): Rect[] {
+  const between = isRowParted(columns, rect, carcass) ? betweenColumns(carcass) : carcass.method.fronts.gap
+  return sideBySide(columns, rect, between, report)
 }
 
 function whyNotBeside(front: Front, isFirst: boolean, isLast: boolean): string | null {

@@ -253,6 +253,21 @@ function anyFront(dice: Random): Front {
         }),
       ],
     },
+    {
+      kind: 'rows',
+      rows: [
+        fixed({ kind: 'columns', columns: [wide({ kind: 'drawer' }), wide({ kind: 'drawer' }, 1.5)] }, 160),
+        share({ kind: 'pair' }),
+      ],
+    },
+    {
+      kind: 'rows',
+      rows: [
+        share(door),
+        fixed({ kind: 'columns', columns: [wide({ kind: 'drawer' }), wide(door), wide({ kind: 'open' })] }, 180),
+        share({ kind: 'columns', columns: [wide({ kind: 'drawer' }), wide({ kind: 'drawer' })] }),
+      ],
+    },
     { kind: 'rows', rows: [fixed({ kind: 'falseFront' }, 140), share({ kind: 'pullOut', box: 110 })] },
     { kind: 'drawer' },
     { kind: 'rows', rows: [fixed({ kind: 'drawer' }, 150), share({ kind: 'pair' })] },

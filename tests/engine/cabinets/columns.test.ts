@@ -83,13 +83,49 @@ describe('the columns of a front', () => {
     )
   })
 
-  it('take no drawer inside a row, where no upright would stand between', () => {
-    const rows = [{ size: { kind: 'share', share: 1 }, front: columns(share(DRAWER), share({ kind: 'falseFront' })) }]
-    const { boards, problems } = built({ kind: 'rows', rows } as Front)
+  it('take no drawer inside a row of another column, where no upright would stand between', () => {
+    const inner = columns(share(DRAWER), share({ kind: 'falseFront' }))
+    const rows: Front = { kind: 'rows', rows: [{ size: { kind: 'share', share: 1 }, front: inner }] }
+    const { boards, problems } = built(columns(share(rows), share(DOOR)))
     expect(boards.some(({ role }) => role === 'drawerSide')).toBe(false)
     expect(problems.map(({ message }) => message)).toEqual([
       'B1: column 1 of 2 inside a row is a drawer, and its slides would have no upright between the columns; its place is left open.',
     ])
+  })
+
+  it('may be two drawers over a pair of doors: a short partition stands on a board that closes the row', () => {
+    const two = columns(fixed(DRAWER, 300), share(DRAWER))
+    const front: Front = {
+      kind: 'rows',
+      rows: [
+        { size: { kind: 'fixed', height: 160 }, front: two },
+        { size: { kind: 'share', share: 1 }, front: { kind: 'pair' } },
+      ],
+    }
+    const interior = { fixedShelves: 0, adjustableShelves: 1, partition: null }
+    const { boards, fronts, problems } = built(front, { interior })
+    expect(problems).toEqual([])
+    expect(fronts.map(({ kind }) => kind)).toEqual(['door', 'door', 'drawer', 'drawer'])
+    // The board lies behind the middle of the gap under the drawers: 3 kept free above, 160, half of 4.
+    const middle = 720 - 3 - 160 - 4 / 2
+    expect(boardIn(boards, 'fixedShelf').placement.origin.y).toBe(middle - 18 / 2)
+    expect(boardIn(boards, 'fixedShelf').length).toBe(800 - 2 * 18 + 2 * (18 / 3))
+    const partition = boardIn(boards, 'partition')
+    expect(partition.length).toBe(720 - 18 - (middle + 18 / 2))
+    expect(xOf(partition)).toEqual([2 + 300 + 4 / 2 - 18 / 2, 2 + 300 + 4 / 2 + 18 / 2])
+    const bay = [2 + 300 + 2 + 9, 800 - 18] as const
+    expect(xOf(boardIn(boards, 'drawerSide', 3))[0]).toBeCloseTo(bay[0] + 12.7, 3)
+    expect(xOf(boardIn(boards, 'drawerSide', 4))[1]).toBeCloseTo(bay[1] - 12.7, 3)
+  })
+
+  it('inside a row are not parted where nothing would be left between the boards', () => {
+    const two = columns(fixed(DRAWER, 20), share(DRAWER))
+    const { boards, problems } = built({ kind: 'rows', rows: [{ size: { kind: 'share', share: 1 }, front: two }] })
+    expect(boards.some(({ role }) => role === 'partition')).toBe(false)
+    // From the side of 18 to the middle of the gap, less half of the partition.
+    expect(problems[0]?.message).toBe(
+      `B1: a column inside a row would be ${2 + 20 + 4 / 2 - 18 / 2 - 18} mm clear between its boards; the row is not parted.`,
+    )
   })
 
   it('stand in the same places seen from the other side when they change sides', () => {
