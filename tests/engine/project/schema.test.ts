@@ -198,6 +198,15 @@ describe('files of old versions', () => {
     expect(rules).toEqual(new Array(2).fill({ hinge: USUAL_HINGE, slides: USUAL_SLIDES }))
   })
 
+  it('of version 5 have nothing beside their cabinets and nothing over them', () => {
+    const read = readProject(readFileSync('tests/old-files/v5.casewright', 'utf8'))
+    if (!read.ok) throw new Error(read.message)
+    expect(read.value.between).toEqual({ kick: 'perCabinet', countertop: null })
+    for (const { beside, cutout } of Object.values(read.value.cabinets)) {
+      expect([beside, cutout]).toEqual([{ left: { kind: 'none' }, right: { kind: 'none' } }, null])
+    }
+  })
+
   it('of this version are written back byte for byte', () => {
     const text = readFileSync(`tests/old-files/v${VERSION}.casewright`, 'utf8')
     const read = readProject(text)
