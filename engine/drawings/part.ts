@@ -176,13 +176,18 @@ function acrossTexts(own: readonly Operation[], input: FaceInput): DrawingMark[]
   })
 }
 
-/** Places in order, moved up where the one before would be nearer than so much. */
-function apart(places: readonly Mm[], least: Mm): Mm[] {
+/**
+ * Places in order, each so much from the next: moved up where the one before is too near, but the last no farther than one
+ * step, so that those before it make way.
+ */
+export function apart(places: readonly Mm[], least: Mm): Mm[] {
   let last = -Infinity
-  return places.map((place) => {
+  const moved = places.map((place) => {
     last = Math.max(place, last + least)
     return last
   })
+  const most = (places.at(-1) ?? 0) + least
+  return moved.map((at, index) => settle(Math.min(at, most - (moved.length - 1 - index) * least)))
 }
 
 function line(layer: LineMark['layer'], from: readonly [Mm, Mm], to: readonly [Mm, Mm]): LineMark[] {

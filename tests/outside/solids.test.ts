@@ -52,7 +52,8 @@ function drillsFor(row: HoleRow, { thickness }: Board, keep: (solid: Manifold) =
   const low = row.face === 'inside' ? thickness - row.depth : 0
   return Array.from({ length: row.count }, (_, at) => {
     const drill = keep(solids.Manifold.cylinder(row.depth, row.diameter / 2, row.diameter / 2, SEGMENTS))
-    return keep(drill.translate([row.x + at * row.step, row.y, low]))
+    const [along, across] = row.along === 'width' ? [0, at * row.step] : [at * row.step, 0]
+    return keep(drill.translate([row.x + along, row.y + across, low]))
   })
 }
 

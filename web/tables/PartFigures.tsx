@@ -2,14 +2,13 @@ import { memo, useMemo } from 'react'
 import { alikeParts, type LengthDisplay, type Part, partDrawing, svgOf } from '../../engine/index'
 import styles from './Tables.module.css'
 
-/** The drawings of the parts of a row that are worked at all, once for all that are alike: ink on paper, as they are printed. */
-export const PartFigures = memo(function PartFigures({
-  parts,
-  display,
-}: {
+interface PartFiguresProps {
   readonly parts: readonly Part[]
   readonly display: LengthDisplay
-}) {
+}
+
+/** The drawings of the parts of a row that are worked at all, once for all that are alike: ink on paper, as they are printed. */
+export const PartFigures = memo(function PartFigures({ parts, display }: PartFiguresProps) {
   const figures = useMemo(
     () =>
       alikeParts(parts)
@@ -33,4 +32,14 @@ export const PartFigures = memo(function PartFigures({
       ))}
     </div>
   )
-})
+}, isSame)
+
+/** Under the hand the list is made anew at every move, of the same parts but for those that change. */
+function isSame(before: PartFiguresProps, after: PartFiguresProps): boolean {
+  const { parts, display } = after
+  return (
+    display === before.display &&
+    parts.length === before.parts.length &&
+    parts.every((part, at) => part === before.parts[at])
+  )
+}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Board } from '../../../engine/cabinets/board'
-import { datumOf, partDrawing } from '../../../engine/drawings/part'
+import { apart, datumOf, partDrawing } from '../../../engine/drawings/part'
 import { svgOf } from '../../../engine/export/svg'
 import type { Front } from '../../../engine/project/document'
 import { aCabinet, boardIn, boardsOf, rulesWith } from '../../helpers/cabinets'
@@ -75,5 +75,13 @@ describe('the drawing of a part', () => {
     expect(texts(boardIn(boards, 'door', 1))).toContain('2 × hole of 35 mm for hinge cups, 13 mm deep')
     const svg = svgOf(partDrawing({ part: left, display: { unit: 'mm', step: 1 } }))
     expect(svg.match(/<circle /g)).toHaveLength(circles(left).length)
+  })
+})
+
+describe('figures that would meet', () => {
+  it('are moved apart, and none farther than one step past the last place', () => {
+    expect(apart([10, 50, 90], 20)).toEqual([10, 50, 90])
+    expect(apart([10, 15, 90], 20)).toEqual([10, 10 + 20, 90])
+    expect(apart([80, 85, 90], 20)).toEqual([90 + 20 - 2 * 20, 90 + 20 - 20, 90 + 20])
   })
 })
