@@ -22,6 +22,9 @@ export function slideScrews(length: Mm, { method: { slides } }: Carcass): Mm[] {
   return at.map((step) => settle(firstFromFront + step * pitch))
 }
 
+/** What a slide may stand off an upright beside its clearance; farther off it is packed out, and screwed to the packing. */
+const PLAY: Mm = 1
+
 /** The boards with the screw holes of slides: on both uprights of each drawer box, on one line at its height. */
 export function slidden(boards: readonly Board[], carcass: Carcass): readonly Board[] {
   const boxes = boards.filter(({ role }) => role === 'drawerSide').map((side) => ({ side, box: boxOf(side) }))
@@ -36,11 +39,11 @@ export function slidden(boards: readonly Board[], carcass: Carcass): readonly Bo
 }
 
 /** The face of an upright that is within reach of a slide from the side of a drawer box. */
-function faceBeside(board: Board, left: Mm, right: Mm, height: Interval, { thickness, method }: Carcass): Face | null {
+function faceBeside(board: Board, left: Mm, right: Mm, height: Interval, { method }: Carcass): Face | null {
   const { min, max } = boxOf(board)
   if (height.to <= min.y || height.from >= max.y) return null
   const { slide } = method
-  const reach = (slide.kind === 'side' ? slide.clearance : slide.insideDeduction / 2) + thickness / 2
+  const reach = (slide.kind === 'side' ? slide.clearance : slide.insideDeduction / 2) + PLAY
   const isLeftOf = left >= max.x && left - max.x < reach
   const isRightOf = right <= min.x && min.x - right < reach
   if (board.role === 'partition') return isLeftOf ? 'inside' : isRightOf ? 'outside' : null

@@ -8,7 +8,7 @@ import { columnRects, columnWidths } from '../../../engine/cabinets/openings'
 import { reportOn, SILENT } from '../../../engine/cabinets/report'
 import { boxAround } from '../../../engine/geometry/box'
 import { toCabinet } from '../../../engine/geometry/placement'
-import type { Cabinet, Front, FrontColumn } from '../../../engine/project/document'
+import { type Cabinet, type Front, type FrontColumn, NOTHING_BESIDE } from '../../../engine/project/document'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCabinet, BOARDS, boardIn, PLAIN, rulesWith } from '../../helpers/cabinets'
 
@@ -162,8 +162,9 @@ describe('the columns of a front', () => {
       if (cabinet.front.kind !== 'columns') continue
       const front = withFixedButLast(cabinet, rules)
       const interior = { fixedShelves: 1, adjustableShelves: 1, partition: null }
-      const one = buildCabinet({ ...cabinet, front, interior }, rules)
-      const other = buildCabinet({ ...cabinet, front, interior, width: cabinet.width + MORE }, rules)
+      const plain = { ...cabinet, front, interior, beside: NOTHING_BESIDE }
+      const one = buildCabinet(plain, rules)
+      const other = buildCabinet({ ...plain, width: cabinet.width + MORE }, rules)
       expect(other.boards.map(nameOf), `seed ${seed}`).toEqual(one.boards.map(nameOf))
       const isPaired = front.kind === 'columns' && front.columns.at(-1)!.front.kind === 'pair'
       const end = lastPartitionEnd(one.boards)
