@@ -59,3 +59,14 @@ test('a damage that is off its sheet is refused, and nothing is changed', async 
   await button(shop, /^Forget what is done/).click()
   await expect(button(shop, 'Start cutting')).toBeVisible()
 })
+
+test('every step is printed, upright or across the page', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  await expect(button(shop, 'Start cutting')).toBeEnabled({ timeout: 30_000 })
+  for (const landscape of [false, true]) {
+    const pdf = await shop.pdf({ format: 'A4', landscape })
+    const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []
+    // A page takes about seven steps, and there are more than a hundred.
+    expect(pages.length).toBeGreaterThan(10)
+  }
+})
