@@ -1,23 +1,15 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
-import {
-  breakdownOf,
-  type CutRow,
-  counted,
-  formatLength,
-  type MaterialId,
-  type SheetAnswer,
-  type Step,
-  settingsOf,
-} from '../../engine/index'
+import { breakdownOf, counted, formatLength, type Step, settingsOf } from '../../engine/index'
 import { goToBench, handNow, tick } from '../store/cutting'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
+import { AllCut } from './AllCut'
 import styles from './Bench.module.css'
 import { MishapForm } from './MishapForm'
 import { PiecePicture } from './PiecePicture'
 import { useAwake } from './useAwake'
-import { leftCount, onNoSheetWords, piecesWords, sizeWords, TOOLS } from './words'
+import { piecesWords, sizeWords, TOOLS } from './words'
 
 /** What is being cut, one step at a time, large enough to be read beside the saw. */
 export function BenchView() {
@@ -81,7 +73,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
       <div className={styles.body}>
         {cutting.told.length > 0 && at === 0 && <Told told={cutting.told} />}
         {isWrong ? (
-          <MishapForm cutting={cutting} onDone={() => setWrong(false)} />
+          <MishapForm cutting={cutting} inHand={step?.material} onDone={() => setWrong(false)} />
         ) : step ? (
           <StepCard step={step} before={steps[at - 1]} cutting={cutting} isDone={done.has(step.id)} />
         ) : (
@@ -263,49 +255,4 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
       ))}
     </article>
   )
-}
-
-interface AllCutProps {
-  readonly cutting: Cutting
-  readonly steps: number
-  readonly open: number
-}
-
-export function AllCut({ cutting, steps, open }: AllCutProps) {
-  const { cutList, answer, materials } = cutting.input
-  const left = leftCount(answer)
-  const parts = cutting.cutBefore.length + cutList.rows.reduce((sum, { quantity }) => sum + quantity, 0) - left
-  return (
-    <article className={styles.card}>
-      <p className={styles.setting}>
-        <b>{open > 0 ? `${open} left out` : left > 0 ? `${left} not cut` : 'All cut'}</b>
-      </p>
-      <p className={styles.text}>
-        {open === 0
-          ? `${counted(parts, 'part')} ${parts === 1 ? 'is' : 'are'} cut, in ${counted(steps, 'step')}. Count them against the cut list before the blade comes out.`
-          : 'Go back to the steps that are not done yet.'}
-      </p>
-      {left > 0 && (
-        <p className={styles.caution}>
-          <span aria-hidden="true">▲</span> {onNoSheetWords(left)} and {left === 1 ? 'is' : 'are'} not cut:{' '}
-          {ofEach(answer.unplaced, cutList.rows, materials)}.
-        </p>
-      )}
-    </article>
-  )
-}
-
-/** `40 of 18 mm birch ply, 3 of 6 mm birch ply`. */
-function ofEach(
-  unplaced: SheetAnswer['unplaced'],
-  rows: readonly CutRow[],
-  materials: Cutting['input']['materials'],
-): string {
-  const of = new Map<string, MaterialId>(rows.map(({ key, material }) => [key, material]))
-  const counts = new Map<string, number>()
-  for (const { part, quantity } of unplaced) {
-    const name = materials[of.get(part)!]?.name ?? part
-    counts.set(name, (counts.get(name) ?? 0) + quantity)
-  }
-  return [...counts].map(([name, count]) => `${count} of ${name}`).join(', ')
 }
