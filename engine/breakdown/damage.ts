@@ -1,7 +1,7 @@
 import { bad, good, type Result } from '../basics/result'
 import { type Rect, rectsOverlap, rightOf, topOf } from '../geometry/rect'
 import { formatWithUnit } from '../units/format'
-import { type Mm, settle } from '../units/length'
+import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { isStillWood } from './atHand'
 import type { FloorPiece } from './floor'
 import type { Damage } from './mishapKinds'
@@ -30,8 +30,8 @@ export function placedDamage(input: BreakdownInput, floor: readonly FloorPiece[]
   const refused =
     tooFar('distance from the first end', left, `${name} is ${say(length)} long`, length, say) ??
     tooFar('distance from the first edge', bottom, `${name} is ${say(width)} wide`, width, say) ??
-    tooSmall('length of the damage', along, say) ??
-    tooSmall('width of the damage', across, say)
+    refusedExtent('length of the damage', along, display) ??
+    refusedExtent('width of the damage', across, display)
   if (refused) return bad(refused)
   const rect = clipped(damage.rect, length, width)
   const [x, y] = piece ? [piece.x, piece.y] : [0, 0]
@@ -74,8 +74,10 @@ function tooFar(field: string, value: Mm, extent: string, most: Mm, say: (size: 
   return value >= most ? `The ${field} is ${say(value)}; ${extent}, so it must be less than that.` : null
 }
 
-function tooSmall(field: string, value: Mm, say: (size: Mm) => string): string | null {
-  return value > 0 ? null : `The ${field} is ${say(value)}; it must be more than ${say(0)}.`
+/** Why a damage cannot be so long or so wide, in the maker's unit, or nothing. */
+export function refusedExtent(field: string, value: Mm, display: LengthDisplay): string | null {
+  const [is, least] = [value, 0].map((size) => formatWithUnit(size, display))
+  return value > 0 ? null : `The ${field} is ${is}; it must be more than ${least}.`
 }
 
 function clipped(rect: Rect, length: Mm, width: Mm): Rect {

@@ -65,7 +65,7 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
     job: jobOf(input.job, stocked, needed, rows),
     ...{ atHand: stocked.atHand, kinds: stocked.kinds },
     firstSheet: nextSheet + hand.cutAways.length,
-    told: toldOf({ input, mishap, damage, cut, lost, hand, needed }),
+    told: toldOf({ input, mishap, damage, cut, lost, hit: floor.value.filter(hit), hand, needed }),
   })
 }
 

@@ -6,6 +6,7 @@ import type { LengthDisplay } from '../units/length'
 import type { Hand } from './atHand'
 import { cleanOf } from './cutAway'
 import type { Placed } from './damage'
+import type { FloorPiece } from './floor'
 import type { Damage, Mishap } from './mishapKinds'
 import { type BreakdownInput, TENTHS } from './steps'
 import { nameList } from './wording'
@@ -16,6 +17,8 @@ export interface Outcome {
   readonly damage: Placed | null
   readonly cut: readonly PartId[]
   readonly lost: readonly PartId[]
+  /** What lay where the damage is. */
+  readonly hit: readonly FloorPiece[]
   readonly hand: Hand
   readonly needed: readonly CutRow[]
 }
@@ -51,12 +54,20 @@ function happened(outcome: Outcome, display: LengthDisplay): string[] {
 }
 
 /** In the frame that the maker measured in; what came to lie off the piece is left out. */
-function damageWords({ name, rect }: Placed, told: Damage, { hand, lost }: Outcome, display: LengthDisplay): string[] {
+function damageWords(
+  { name, rect }: Placed,
+  told: Damage,
+  { hand, hit, lost }: Outcome,
+  display: LengthDisplay,
+): string[] {
   const { left, bottom } = told.rect
   const size = `${formatLength(rect.width, display)} x ${formatWithUnit(rect.height, display)}`
   const from = `${formatLength(left, display)} along and ${formatWithUnit(bottom, display)} up`
   const where = `${name.replace(/^sheet/, 'Sheet')} is damaged over ${size}, from ${from}.`
-  const clean = hand.cutAways.flatMap(cleanOf).map((piece) => piece.name)
+  const names = new Set(hit.map((piece) => piece.name))
+  // What an earlier damage waits to be cut away from is another matter.
+  const own = hand.cutAways.filter((cutAway) => names.has(cutAway.name))
+  const clean = own.flatMap(cleanOf).map((piece) => piece.name)
   if (clean.length === 0) return lost.length > 0 ? [where] : [where, 'Nothing of what lay there is left to use.']
   return [where, `The first steps cut the damage away and leave ${nameList(clean)}.`]
 }

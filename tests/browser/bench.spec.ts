@@ -1,4 +1,4 @@
-import { button, expect, goTo, test } from './shop'
+import { button, expect, goTo, test, type } from './shop'
 
 test('cutting begins, goes on after a reload and is planned anew when a part is spoiled', async ({ shop }) => {
   await goTo(shop, 'Cut')
@@ -58,4 +58,80 @@ test('a damage that is off its sheet is refused, and nothing is changed', async 
   await button(shop, 'Put this cutting away').click()
   await button(shop, /^Forget what is done/).click()
   await expect(button(shop, 'Start cutting')).toBeVisible()
+})
+
+test('every step is printed, upright or across the page', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  await expect(button(shop, 'Start cutting')).toBeEnabled({ timeout: 30_000 })
+  for (const landscape of [false, true]) {
+    const pdf = await shop.pdf({ format: 'A4', landscape })
+    const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []
+    // A page takes about seven steps, and there are more than a hundred.
+    expect(pages.length).toBeGreaterThan(10)
+  }
+})
+
+test('what is told of a mishap counts only as it stands: a refused length and an unchanged thickness plan nothing', async ({
+  shop,
+}) => {
+  await goTo(shop, 'Cut')
+  await button(shop, 'Start cutting').click({ timeout: 30_000 })
+  const bench = shop.getByRole('dialog', { name: 'At the bench' })
+  const anew = bench.getByRole('button', { name: 'Plan the rest anew' })
+  await bench.getByRole('button', { name: 'Something went wrong' }).click()
+
+  await bench.getByRole('button', { name: 'A board is damaged' }).click()
+  await expect(anew).toBeEnabled()
+  for (const [label, text, words] of [
+    ['From its first end', '9999', /The distance from the first end is 9999 mm; it can be at most \d+ mm\./],
+    ['Across it', 'abc', '"abc" is not understood'],
+    ['Along it', '0', 'The length of the damage is 0 mm; it must be more than 0 mm.'],
+  ] as const) {
+    const field = bench.getByLabel(label, { exact: true })
+    // Pressing the button is what settles the field.
+    await field.fill(text)
+    await anew.click({ force: true })
+    await expect(bench).toContainText(words)
+    await expect(anew).toBeDisabled()
+    await expect(bench).toContainText('A length above is not taken.')
+    await field.fill('50')
+    await field.press('Enter')
+    await expect(anew).toBeEnabled()
+  }
+
+  await bench.getByRole('button', { name: 'Another thickness' }).click()
+  const measures = bench.getByLabel('Measures', { exact: true })
+  const before = await measures.inputValue()
+  await expect(anew).toBeDisabled()
+  await expect(bench).toContainText(`The plan has ${before} mm for`)
+  await type(measures, '17.6')
+  await expect(anew).toBeEnabled()
+  await bench.getByRole('button', { name: 'Leave the plan as it is' }).click()
+  await shop.keyboard.press('Escape')
+  await expect(button(shop, 'Undo')).toBeDisabled()
+
+  await button(shop, /^Go on cutting/).click()
+  await bench.getByRole('button', { name: 'Something went wrong' }).click()
+  await bench.getByRole('button', { name: 'Another thickness' }).click()
+  await expect(measures).toHaveValue(before)
+  await measures.fill('17.6')
+  await bench.getByText('What does the batch measure?').click()
+  await anew.click()
+  await expect(bench.getByRole('region', { name: 'What has changed' })).toContainText('measures 17.6 mm', {
+    timeout: 30_000,
+  })
+  await shop.keyboard.press('Escape')
+  await button(shop, /^Undo/).click()
+  await expect(button(shop, 'Undo')).toBeDisabled()
+})
+
+test('a number that is put right, or taken out, leaves no refusal behind', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  const onHand = shop.locator('[data-material="carcass"]').getByLabel('On hand').first()
+  for (const good of ['', '7']) {
+    await type(onHand, '1e9')
+    await expect(onHand).toHaveAttribute('aria-invalid', 'true')
+    await type(onHand, good)
+    await expect(onHand).toHaveAttribute('aria-invalid', 'false')
+  }
 })

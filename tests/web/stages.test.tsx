@@ -2,8 +2,10 @@ import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
 import { breakdownOf, demonstrationKitchen, derive } from '../../engine/index'
 import { packSheets } from '../../engine/sheets/pack'
+import { AllCut } from '../../web/sheets/AllCut'
 import { piecesIn, restWords } from '../../web/sheets/BenchView'
 import { piecesWords } from '../../web/sheets/words'
+import { proofOf } from '../../web/stages/figures'
 import { UnplacedWords } from '../../web/stages/StartCutting'
 import { doneOf } from '../../web/store/cutting'
 import type { Cutting } from '../../web/store/state'
@@ -42,12 +44,29 @@ describe('what is said at the bench', () => {
   })
 })
 
-describe('parts that lie on no sheet', () => {
-  it('are counted and named with the reason', () => {
-    const left = [{ part: cutList.rows[0]!.key, quantity: 2, reason: 'no room' }]
-    const shown = renderToStaticMarkup(<UnplacedWords left={left} rows={cutList.rows} />)
-    expect(shown).toContain('2 parts lie on no sheet and would not be cut')
-    expect(shown).toContain(`${cutList.rows[0]!.mark} ${cutList.rows[0]!.name}`)
-    expect(shown).toContain('no room.')
+describe('boards that are on no sheet', () => {
+  it('are counted before the others are cut, with the reasons, folded when they are many', () => {
+    const shown = (lines: string[]) => renderToStaticMarkup(<UnplacedWords count={99} lines={lines} />)
+    expect(shown(['no room'])).toContain('99 boards are on no sheet and would not be cut.')
+    expect(shown(['no room'])).toMatch(/<details open="">.*<li>no room<\/li>/)
+    expect(shown(['a', 'b', 'c'])).toContain('<details><summary>')
+  })
+
+  it('are called the same beside the figures', () => {
+    const unplaced = [{ part: cutList.rows[0]!.key, quantity: 1, reason: '' }]
+    const layout = { job, answer: { ...answer, unplaced }, isSettled: true }
+    expect(proofOf(layout)).toEqual({ text: '1 board is on no sheet', isProved: false })
+  })
+
+  it('are not counted as cut at the end, and are named by what they are of', () => {
+    const [first] = cutList.rows
+    const all = cutList.rows.reduce((sum, { quantity }) => sum + quantity, 0)
+    const input = { ...CUTTING.input, answer: { ...answer, unplaced: [{ part: first!.key, quantity: 2, reason: '' }] } }
+    const end = renderToStaticMarkup(<AllCut cutting={{ ...CUTTING, input }} steps={7} open={0} />)
+    expect(end).toContain(`${all - 2} parts are cut, in 7 steps.`)
+    expect(end).toContain(`2 boards are on no sheet and are not cut: 2 of ${materials[first!.material]!.name}.`)
+    const whole = renderToStaticMarkup(<AllCut cutting={CUTTING} steps={7} open={0} />)
+    expect(whole).toContain(`${all} parts are cut`)
+    expect(whole).not.toContain('on no sheet')
   })
 })

@@ -4,6 +4,7 @@ import { goToBench, handNow, tick } from '../store/cutting'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
+import { AllCut } from './AllCut'
 import styles from './Bench.module.css'
 import { MishapForm } from './MishapForm'
 import { PiecePicture } from './PiecePicture'
@@ -72,7 +73,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
       <div className={styles.body}>
         {cutting.told.length > 0 && at === 0 && <Told told={cutting.told} />}
         {isWrong ? (
-          <MishapForm cutting={cutting} onDone={() => setWrong(false)} />
+          <MishapForm cutting={cutting} inHand={step?.material} onDone={() => setWrong(false)} />
         ) : step ? (
           <StepCard step={step} before={steps[at - 1]} cutting={cutting} isDone={done.has(step.id)} />
         ) : (
@@ -252,28 +253,6 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
           <span aria-hidden="true">▲</span> {caution}
         </p>
       ))}
-    </article>
-  )
-}
-
-interface AllCutProps {
-  readonly cutting: Cutting
-  readonly steps: number
-  readonly open: number
-}
-
-function AllCut({ cutting, steps, open }: AllCutProps) {
-  const parts = cutting.cutBefore.length + cutting.input.cutList.rows.reduce((sum, { quantity }) => sum + quantity, 0)
-  return (
-    <article className={styles.card}>
-      <p className={styles.setting}>
-        <b>{open === 0 ? 'All cut' : `${open} left out`}</b>
-      </p>
-      <p className={styles.text}>
-        {open === 0
-          ? `${counted(parts, 'part')} ${parts === 1 ? 'is' : 'are'} cut, in ${counted(steps, 'step')}. Count them against the cut list before the blade comes out.`
-          : 'Go back to the steps that are not done yet.'}
-      </p>
     </article>
   )
 }

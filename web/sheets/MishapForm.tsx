@@ -1,12 +1,17 @@
 import { useMemo, useState } from 'react'
 import {
+  applyEdit,
   derive,
+  type Edit,
+  formatWithUnit,
   type LengthDisplay,
   type Material,
   type Mishap,
+  type Mm,
   materialsInOrder,
   type PartId,
   type Rect,
+  refusedExtent,
 } from '../../engine/index'
 import { handNow, partsCut, planAgain } from '../store/cutting'
 import type { Cutting } from '../store/state'
@@ -27,31 +32,33 @@ type Kind = (typeof KINDS)[number][0]
 
 interface MishapFormProps {
   readonly cutting: Cutting
+  /** The material of the step that is shown. */
+  readonly inHand: string | undefined
   readonly onDone: () => void
 }
 
 /** What went wrong is told, and the rest is planned again; what is cut stays cut. */
-export function MishapForm({ cutting, onDone }: MishapFormProps) {
+export function MishapForm({ cutting, inHand, onDone }: MishapFormProps) {
   const [kind, setKind] = useState<Kind>('spoiled')
   const [why, setWhy] = useState<string | null>(null)
   const [isBusy, setBusy] = useState(false)
 
-  async function plan(mishap: Mishap) {
+  async function plan(mishap: Mishap, edit?: Edit) {
     setBusy(true)
-    const wrong = await planAgain(mishap, hirePacker)
+    const wrong = await planAgain(mishap, hirePacker, edit)
     setBusy(false)
     if (wrong === null) onDone()
     else setWhy(wrong)
   }
 
-  const form = { cutting, isBusy, onMishap: (mishap: Mishap) => void plan(mishap) }
+  const form = { cutting, isBusy, onMishap: (mishap: Mishap, edit?: Edit) => void plan(mishap, edit) }
   return (
     <section className={styles.card} aria-label="Something went wrong">
       <h2>Something went wrong</h2>
       <Segments label="What went wrong" options={KINDS} value={kind} onChoice={setKind} />
       {kind === 'spoiled' && <Spoiled {...form} />}
       {kind === 'damaged' && <Damaged {...form} />}
-      {kind === 'thickness' && <Thickness {...form} />}
+      {kind === 'thickness' && <Thickness {...form} inHand={inHand} />}
       {why && (
         <p className={styles.refusal} role="alert">
           <span aria-hidden="true">■</span> {why}
@@ -67,8 +74,29 @@ export function MishapForm({ cutting, onDone }: MishapFormProps) {
 interface FormProps {
   readonly cutting: Cutting
   readonly isBusy: boolean
-  readonly onMishap: (mishap: Mishap) => void
+  /** Plans anew; the edit is what the design takes over with the new plan. */
+  readonly onMishap: (mishap: Mishap, edit?: Edit) => void
 }
+
+interface PlanAnewProps {
+  readonly isBusy: boolean
+  /** Why there is nothing to plan by yet. */
+  readonly why: string | null
+  readonly onPlan: () => void
+}
+
+function PlanAnew({ isBusy, why, onPlan }: PlanAnewProps) {
+  return (
+    <p className={styles.plan}>
+      <Button disabled={isBusy || why !== null} onClick={onPlan}>
+        Plan the rest anew
+      </Button>
+      {why !== null && <span>{why}</span>}
+    </p>
+  )
+}
+
+const REFUSED = 'A length above is not taken. Put it right first.'
 
 function Spoiled({ cutting, isBusy, onMishap }: FormProps) {
   const parts = useMemo(() => partsCut(cutting), [cutting])
@@ -89,14 +117,16 @@ function Spoiled({ cutting, isBusy, onMishap }: FormProps) {
           </button>
         ))}
       </div>
-      <Button disabled={isBusy || chosen.size === 0} onClick={() => onMishap({ kind: 'spoiled', parts: [...chosen] })}>
-        Plan the rest anew
-      </Button>
+      <PlanAnew
+        isBusy={isBusy}
+        why={chosen.size === 0 ? 'Choose a part first.' : null}
+        onPlan={() => onMishap({ kind: 'spoiled', parts: [...chosen] })}
+      />
     </>
   )
 }
 
-function without(set: ReadonlySet<PartId>, part: PartId): ReadonlySet<PartId> {
+function without<T>(set: ReadonlySet<T>, part: T): ReadonlySet<T> {
   return new Set([...set].filter((each) => each !== part))
 }
 
@@ -114,6 +144,7 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
   const all = [...pieces, ...sheets]
   const [picked, setPicked] = useState<Choice['on'] | undefined>(all[0]?.on)
   const [rect, setRect] = useState<Rect>({ left: 0, bottom: 0, width: 100, height: 100 })
+  const [refused, setRefused] = useState<ReadonlySet<keyof Rect>>(new Set())
   const choice = all.find(({ on }) => on === picked) ?? all[0]
   if (!choice) return <p>Nothing lies there that could be damaged.</p>
   return (
@@ -121,12 +152,18 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
       <p>What is damaged, and where? Measured on it as it lies, from the corner of its first edges.</p>
       <label className={styles.pick}>
         On
-        <select value={all.indexOf(choice)} onChange={(event) => setPicked(all[Number(event.currentTarget.value)]?.on)}>
+        <select
+          value={all.indexOf(choice)}
+          onChange={(event) => {
+            setPicked(all[Number(event.currentTarget.value)]?.on)
+            setRefused(new Set())
+          }}
+        >
           <Choices label="At hand" all={all} choices={pieces} />
           <Choices label="A sheet as it came, with all that is cut from it" all={all} choices={sheets} />
         </select>
       </label>
-      {sidesOf(choice).map(({ side, label, ...limits }) => (
+      {sidesOf(choice).map(({ side, label, extent, ...limits }) => (
         <LengthField
           key={`${choice.on} ${side}`}
           label={label}
@@ -134,14 +171,18 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
           display={display}
           field={limits}
           onLength={(length) => {
-            setRect({ ...rect, [side]: length })
-            return null
+            const why = extent === null ? null : refusedExtent(extent, length, display)
+            if (why === null) setRect({ ...rect, [side]: length })
+            return why
           }}
+          onRefusal={(why) => setRefused((now) => (why === null ? without(now, side) : new Set([...now, side])))}
         />
       ))}
-      <Button disabled={isBusy} onClick={() => onMishap({ kind: 'damaged', on: choice.on, rect })}>
-        Plan the rest anew
-      </Button>
+      <PlanAnew
+        isBusy={isBusy}
+        why={refused.size > 0 ? REFUSED : null}
+        onPlan={() => onMishap({ kind: 'damaged', on: choice.on, rect })}
+      />
     </>
   )
 }
@@ -187,59 +228,72 @@ function choicesOf(cutting: Cutting, display: LengthDisplay) {
 
 /** The damage begins on the piece; what of it hangs over is not counted. */
 function sidesOf({ length, width }: Choice) {
-  const far = { least: LEAST_DAMAGE, most: 60_000 }
+  const [along, across] = ['length of the damage', 'width of the damage']
+  const from = { extent: null, least: 0 }
+  const far = { least: 0, most: 60_000 }
   return [
-    { side: 'left', label: 'From its first end', spoken: 'The distance from the first end', least: 0, most: length },
-    { side: 'bottom', label: 'From its first edge', spoken: 'The distance from the first edge', least: 0, most: width },
-    { side: 'width', label: 'Along it', spoken: 'The length of the damage', ...far },
-    { side: 'height', label: 'Across it', spoken: 'The width of the damage', ...far },
+    { side: 'left', label: 'From its first end', spoken: 'The distance from the first end', ...from, most: length },
+    { side: 'bottom', label: 'From its first edge', spoken: 'The distance from the first edge', ...from, most: width },
+    { side: 'width', label: 'Along it', spoken: `The ${along}`, extent: along, ...far },
+    { side: 'height', label: 'Across it', spoken: `The ${across}`, extent: across, ...far },
   ] as const
 }
 
-const LEAST_DAMAGE = 0.1
-
-/** The design follows the new thickness, as one undo step; then the rest is planned by what the design has now. */
-function Thickness({ cutting, isBusy, onMishap }: FormProps) {
-  const actions = useStore((state) => state.actions)
+/** The design follows the new thickness when the rest is planned by it, as one undo step, and not before. */
+function Thickness({ cutting, inHand, isBusy, onMishap }: FormProps & Pick<MishapFormProps, 'inHand'>) {
   const { materials, display } = useStore((state) => state.shown)
-  const used = materialsInOrder(materials).filter(({ id }) => {
-    return cutting.input.cutList.rows.some(({ material }) => material === id)
-  })
-  const [chosen, setChosen] = useState(used[0]?.id)
+  const planned = new Map(cutting.input.cutList.rows.map(({ material, thickness }) => [material, thickness]))
+  const used = materialsInOrder(materials).filter(({ id }) => planned.has(id))
+  const [chosen, setChosen] = useState((used.find(({ id }) => id === inHand) ?? used[0])?.id)
+  const [measured, setMeasured] = useState<Mm | null>(null)
+  const [isRefused, setRefused] = useState(false)
   const material = used.find(({ id }) => id === chosen)
   if (!material) return <p>Nothing is left to cut.</p>
+  const { id, name } = material
+  const before = planned.get(id)!
+  const thickness = measured ?? before
+  const isSame = thickness === before && `The plan has ${formatWithUnit(before, display)} for ${name} already.`
   return (
     <>
       <p>What does the batch measure? The design follows, and every part that is cut and still right stays.</p>
       <label className={styles.pick}>
         Board
-        <select value={material.id} onChange={(event) => setChosen(event.currentTarget.value as Material['id'])}>
-          {used.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {name}
+        <select
+          value={id}
+          onChange={(event) => {
+            setChosen(event.currentTarget.value as Material['id'])
+            setMeasured(null)
+            setRefused(false)
+          }}
+        >
+          {used.map((each) => (
+            <option key={each.id} value={each.id}>
+              {each.name}
             </option>
           ))}
         </select>
       </label>
       <LengthField
+        key={id}
         label="Measures"
-        value={material.thickness}
+        value={thickness}
         display={display}
         field="thickness"
-        onLength={(thickness) => {
-          actions.commit({ kind: 'editMaterial', id: material.id, change: { thickness } })
+        onLength={(length) => {
+          setMeasured(length)
           return null
         }}
+        onRefusal={(why) => setRefused(why !== null)}
       />
-      <Button
-        disabled={isBusy}
-        onClick={() => {
-          const { rows } = derive(useStore.getState().history.present).cutList
-          onMishap({ kind: 'thickness', material: material.id, rows })
+      <PlanAnew
+        isBusy={isBusy}
+        why={isRefused ? REFUSED : isSame || null}
+        onPlan={() => {
+          const edit: Edit = { kind: 'editMaterial', id, change: { thickness } }
+          const { rows } = derive(applyEdit(useStore.getState().history.present, edit)).cutList
+          onMishap({ kind: 'thickness', material: id, rows }, edit)
         }}
-      >
-        Plan the rest anew
-      </Button>
+      />
     </>
   )
 }

@@ -55,7 +55,7 @@ export function countWords({ job, answer, isSettled }: Pick<Layout, 'job' | 'ans
   const words = takenWords(taken)
   const left = leftCount(answer)
   if (left > 0) {
-    return `${words}; ${counted(left, 'board is', 'boards are')} on no sheet.${isSettled ? '' : ' Still looking for room.'}`
+    return `${words}; ${onNoSheetWords(left)}.${isSettled ? '' : ' Still looking for room.'}`
   }
   const search = searchWords(job)
   if (answer.proved) {
@@ -66,8 +66,13 @@ export function countWords({ job, answer, isSettled }: Pick<Layout, 'job' | 'ans
   return `${words}; ${least}. ${isSettled ? 'None with fewer was found' : 'Still looking for fewer'}.`
 }
 
+/** `3 boards are on no sheet`. */
+export function onNoSheetWords(count: number): string {
+  return `${counted(count, 'board is', 'boards are')} on no sheet`
+}
+
 /** How many boards are on no sheet. */
-export function leftCount({ unplaced }: Layout['answer']): number {
+export function leftCount({ unplaced }: Pick<Layout['answer'], 'unplaced'>): number {
   return unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
 }
 

@@ -52,7 +52,7 @@ function CutTools() {
   const [isSure, setSure] = useState(false)
   const far = useMemo(() => cutting && doneOf(cutting), [cutting])
   return (
-    <p className={styles.cutTools}>
+    <div className={styles.cutTools}>
       {cutting ? (
         <>
           <Button onClick={() => goToBench(true)}>
@@ -70,6 +70,6 @@ function CutTools() {
       <Button look="plain" onClick={() => window.print()}>
         Print the steps
       </Button>
-    </p>
+    </div>
   )
 }

@@ -1,18 +1,17 @@
-import { useState } from 'react'
-import { type CutRow, counted, type SheetAnswer } from '../../engine/index'
+import { useMemo, useState } from 'react'
+import { leftOut } from '../../engine/index'
+import { leftCount, onNoSheetWords } from '../sheets/words'
 import { startCutting } from '../store/cutting'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import styles from './Stages.module.css'
 
-/** Parts that lie on no sheet are told, and asked about, before the others are cut. */
+/** Boards that are on no sheet are told, and asked about, before the others are cut. */
 export function StartCutting({ isReady }: { readonly isReady: boolean }) {
-  const unplaced = useStore((state) => currentLayout(state)?.answer.unplaced)
-  const rows = useStore((state) => state.derived.cutList.rows)
+  const layout = useStore(currentLayout)
   const [isAsked, setAsked] = useState(false)
-  const left = unplaced ?? []
-  const count = left.reduce((sum, { quantity }) => sum + quantity, 0)
+  const count = layout ? leftCount(layout.answer) : 0
   if (!isReady || count === 0) {
     return (
       <Button disabled={!isReady} onClick={startCutting}>
@@ -22,32 +21,50 @@ export function StartCutting({ isReady }: { readonly isReady: boolean }) {
   }
   if (!isAsked) return <Button onClick={() => setAsked(true)}>Start cutting</Button>
   return (
-    <span className={styles.unplaced} role="alert">
-      <UnplacedWords left={left} rows={rows} />
+    <div className={styles.unplaced} role="alert">
+      <Unplaced count={count} />
       <span>
         <Button onClick={startCutting}>Cut the others all the same</Button>
         <Button look="plain" onClick={() => setAsked(false)}>
           Not yet
         </Button>
       </span>
-    </span>
+    </div>
   )
 }
 
-interface UnplacedProps {
-  readonly left: SheetAnswer['unplaced']
-  readonly rows: readonly CutRow[]
+function Unplaced({ count }: { readonly count: number }) {
+  const layout = useStore(currentLayout)
+  const { project, cutList } = useStore((state) => state.derived)
+  const lines = useMemo(() => {
+    if (!layout) return []
+    const { job, answer } = layout
+    return leftOut({ project, rows: cutList.rows, job }, answer).map(({ message }) => message)
+  }, [layout, project, cutList])
+  return <UnplacedWords count={count} lines={lines} />
 }
 
-export function UnplacedWords({ left, rows }: UnplacedProps) {
-  const mark = new Map<string, string>(rows.map((row) => [row.key, `${row.mark} ${row.name}`]))
-  const count = left.reduce((sum, { quantity }) => sum + quantity, 0)
+interface UnplacedProps {
+  readonly count: number
+  /** Which, and why. */
+  readonly lines: readonly string[]
+}
+
+/** As many reasons as are read at a glance; more of them are folded. */
+const FEW = 2
+
+export function UnplacedWords({ count, lines }: UnplacedProps) {
   return (
     <>
-      <strong>{`${counted(count, 'part')} ${count === 1 ? 'lies' : 'lie'} on no sheet and would not be cut:`}</strong>
-      {left.map(({ part, quantity, reason }) => (
-        <span key={part}>{`${quantity} of ${mark.get(part) ?? part}: ${reason}.`}</span>
-      ))}
+      <strong>{`${onNoSheetWords(count)} and would not be cut.`}</strong>
+      <details open={lines.length <= FEW}>
+        <summary>Which, and why</summary>
+        <ul>
+          {lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </details>
     </>
   )
 }

@@ -1,5 +1,5 @@
 import { type Derived, type SheetAnswer, type SheetJob, takenBy } from '../../engine/index'
-import { leftCount, searchWords } from '../sheets/words'
+import { leftCount, onNoSheetWords, searchWords } from '../sheets/words'
 import type { Layout } from '../store/state'
 
 /** What a design comes to, as far as it is known. */
@@ -46,7 +46,7 @@ export function proofOf(layout: Layout | null): { readonly text: string; readonl
   if (!layout) return null
   const { answer } = layout
   const left = leftCount(answer)
-  if (left > 0) return { text: `${left} ${left === 1 ? 'part is' : 'parts are'} on no sheet`, isProved: false }
+  if (left > 0) return { text: onNoSheetWords(left), isProved: false }
   if (answer.sheets.length === 0) return null
   const least = Object.values(answer.bounds).reduce((sum, bound) => sum + bound, 0)
   if (answer.proved) {

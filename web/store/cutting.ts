@@ -4,6 +4,7 @@ import {
   type BreakdownInput,
   breakdownOf,
   type Derived,
+  type Edit,
   type Mishap,
   type PartId,
   type PieceAtHand,
@@ -86,9 +87,10 @@ export function stopCutting(): void {
 
 /**
  * Plans the rest again after a mishap: what is cut stays, and what is missing is laid out on the pieces that lie there
- * and on sheets. Resolves with what is wrong, or with null when the new plan stands.
+ * and on sheets. Resolves with what is wrong, or with null when the new plan stands; only then is the edit made, by
+ * which the design follows what was measured.
  */
-export async function planAgain(mishap: Mishap, hire: () => Hand): Promise<string | null> {
+export async function planAgain(mishap: Mishap, hire: () => Hand, edit?: Edit): Promise<string | null> {
   const { cutting } = useStore.getState()
   if (!cutting) return null
   const progress: Progress = { done: new Set(cutting.done) }
@@ -105,6 +107,7 @@ export async function planAgain(mishap: Mishap, hire: () => Hand): Promise<strin
     cutBefore: cutting.input.cutBefore ? cut : [...new Set([...cutting.cutBefore, ...cut])],
     told,
   })
+  if (edit) useStore.getState().actions.commit(edit)
   return null
 }
 

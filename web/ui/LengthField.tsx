@@ -13,6 +13,8 @@ export interface LengthFieldProps {
   readonly field: LimitedField
   /** Answers why a length cannot be, or nothing. */
   readonly onLength: (length: Mm) => string | null
+  /** Told why what stands in the field is not taken, and null when nothing is wrong with it any more. */
+  readonly onRefusal?: (why: string | null) => void
   /** Names that may be used in sums, such as W for the width. */
   readonly names?: Readonly<Record<string, Mm>>
   /** Whether the label is only for those who cannot see the table head above. */
@@ -34,27 +36,28 @@ export function readLength(
  * Takes what people write: `30 1/4`, `600/2 + 18`, `76.8cm`. What is not understood stays in the field with the reason
  * under it.
  */
-export function LengthField({ label, value, display, field, onLength, names, isBare }: LengthFieldProps) {
+export function LengthField({ label, value, display, field, onLength, onRefusal, names, isBare }: LengthFieldProps) {
   const id = useId()
   const shown = value === null ? '' : formatLength(value, display)
   const [typed, setTyped] = useState<string | null>(null)
   const [why, setWhy] = useState<string | null>(null)
-  useEffect(() => {
-    setTyped(null)
-    setWhy(null)
-  }, [value, display])
+  useEffect(forget, [value, display])
 
   function settleText() {
     if (typed === null || typed === shown || typed.trim() === '') return forget()
     const read = readLength(typed, display, field, names)
     const refusal = read.ok ? onLength(read.value) : read.message
     if (refusal === null) forget()
-    else setWhy(refusal)
+    else {
+      setWhy(refusal)
+      onRefusal?.(refusal)
+    }
   }
 
   function forget() {
     setTyped(null)
     setWhy(null)
+    if (why !== null) onRefusal?.(null)
   }
 
   function onKeyDown(event: KeyboardEvent<HTMLInputElement>) {

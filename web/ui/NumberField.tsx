@@ -28,17 +28,21 @@ export function NumberField(props: NumberFieldProps) {
   }, [value])
 
   function settleText() {
-    if (typed === null || typed === shown) return setTyped(null)
+    if (typed === null || typed === shown) return forget()
     const number = Number(typed.trim().replace(',', '.'))
     if (typed.trim() === '') {
-      onEmpty?.()
-      return setTyped(null)
+      forget()
+      return onEmpty?.()
     }
     const refusal = refusalOf(number, props)
     if (refusal) return setWhy(refusal)
+    forget()
+    onNumber(number)
+  }
+
+  function forget() {
     setTyped(null)
     setWhy(null)
-    onNumber(number)
   }
 
   return (

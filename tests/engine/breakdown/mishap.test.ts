@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { PartId } from '../../../engine/basics/id'
+import { refusedExtent } from '../../../engine/breakdown/damage'
 import { floorAfter } from '../../../engine/breakdown/floor'
-import { replanAfter } from '../../../engine/breakdown/mishap'
+import { atHandNow, replanAfter } from '../../../engine/breakdown/mishap'
 import type { Mishap } from '../../../engine/breakdown/mishapKinds'
 import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
 import type { CutRow } from '../../../engine/cutlist/row'
@@ -142,6 +143,9 @@ describe('a damaged sheet', () => {
     )
     expect(damage({ left: -1 })).toBe('The distance from the first end is -1 mm; it must be at least 0 mm.')
     expect(damage({ width: 0 })).toBe('The length of the damage is 0 mm; it must be more than 0 mm.')
+    expect(refusedExtent('length of the damage', 0, { unit: 'in', step: 16 })).toBe(
+      'The length of the damage is 0 in; it must be more than 0 in.',
+    )
     expect(damage({ height: -2 })).toBe('The width of the damage is -2 mm; it must be more than 0 mm.')
   })
 
@@ -220,6 +224,22 @@ describe('the next mishap', () => {
     // 2000 less 10 at its first end, 304 less 10 at the far edge; sheet 3 is 1a3, so 2c is cut under 4
     const clean = plan.job.stock.find(({ id }) => plan.atHand.get(id)?.names.includes('4a'))
     expect([clean?.length, clean?.width]).toEqual([1990, 294])
+  })
+
+  it('tells what is left of this damage, though an earlier one is still to be cut away', () => {
+    // 3a and 3b are to be freed of sheet 2; of the other sheet nothing is left.
+    const earlier = laidOut(
+      replan(new Set(), { kind: 'damaged', on: 2, rect: { left: 0, bottom: 590, width: 2440, height: 100 } }),
+    )
+    const all = { left: 0, bottom: 0, width: 2440, height: 1220 }
+    const hand = atHandNow(earlier, { done: new Set() })
+    const name = hand.ok ? hand.value.find(({ name, isWhole }) => isWhole && name !== 'sheet 2')!.name : ''
+    const plan = replanAfter(earlier, { done: new Set() }, { kind: 'damaged', on: name, rect: all })
+    expect(plan.ok && plan.value.cutAways.map(({ name }) => name)).toEqual(['sheet 2'])
+    expect(plan.ok && plan.value.told.slice(0, 2)).toEqual([
+      `${name.replace('sheet', 'Sheet')} is damaged over 2440 x 1220 mm, from 0 along and 0 mm up.`,
+      'Nothing of what lay there is left to use.',
+    ])
   })
 
   it('can spoil a part that was cut before the first, and keeps the others', () => {
