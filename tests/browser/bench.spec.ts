@@ -135,3 +135,15 @@ test('a number that is put right, or taken out, leaves no refusal behind', async
     await expect(onHand).toHaveAttribute('aria-invalid', 'false')
   }
 })
+
+test('however many boards are on no sheet, the question before cutting stays on the screen', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  const carcass = shop.locator('[data-material="carcass"]')
+  await type(carcass.getByLabel('Sheet length'), '600')
+  await shop.setViewportSize({ width: 390, height: 844 })
+  await button(shop, 'Start cutting').click({ timeout: 30_000 })
+  await expect(shop.getByRole('alert').getByText(/^\d+ boards are on no sheet and would not be cut\.$/)).toBeVisible()
+  await shop.getByText('Which, and why').click()
+  await expect(shop.getByRole('alert').getByText(/^2 boards of A1 \(side\) are on no sheet: /)).toBeVisible()
+  await expect(button(shop, 'Cut the others all the same')).toBeInViewport({ ratio: 1 })
+})

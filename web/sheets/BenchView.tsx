@@ -144,7 +144,7 @@ export function restWords(
 ): string {
   const isSet = settingsOf(steps)
   const open = steps.filter(({ id }) => !done.has(id))
-  if (open.length === 0) return 'Nothing is left to cut.'
+  if (open.length === 0) return 'No step is left.'
   const settings = steps.filter(({ id }, at) => isSet[at] && !done.has(id)).length
   const numbers = [...new Set(open.flatMap((step) => step.sheets))]
   const count = numbers.filter((number) => pieces.has(number)).length
