@@ -6,7 +6,7 @@ import { rightEdge, sharedBy } from '../runs/lane'
 import { gapsBeside } from '../runs/neighbours'
 import { pushNeighbours } from '../runs/push'
 import { type Mm, settle } from '../units/length'
-import { about, type Finding, PRACTICE, type Remedy } from './finding'
+import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
 
 /** A cabinet with its fronts where it stands. */
@@ -80,13 +80,9 @@ function hingedFinding(one: Standing, side: Side, project: Project, standing: re
   const message =
     `a door hinged at its ${side} opens against ${words}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
     `Put a filler of ${say.length(filler)} there, or hinge it at the other side.`
-  const remedy = fillerRemedy(one, side, filler, project) ?? turnRemedy(one, side)
-  return [
-    about(one, {
-      ...{ weight: 'mind', message, measure: say.length(gap), limit: say.length(HANDLE_OUT), source: PRACTICE },
-      ...(remedy ? { remedy } : {}),
-    }),
-  ]
+  const told = { message, measure: say.length(gap), limit: say.length(HANDLE_OUT), source: PRACTICE }
+  const tried = () => fillerRemedy(one, side, filler, project) ?? turnRemedy(one, side)
+  return [withRemedy(about(one, { weight: 'mind', ...told }), tried)]
 }
 
 /** A neighbour that stands out as far as the handle of the opened door. */
@@ -136,12 +132,6 @@ function hardFinding(one: Standing, side: Side, project: Project): Finding[] {
   const message =
     `its fronts are ${say.length(gap)} from the ${side} end of the wall; walls are not straight, so ${say.length(INSTALLERS_GAP)} ` +
     'with a filler that is scribed to it is usual.'
-  const remedy = fillerRemedy(one, side, filler, project)
-  return [
-    about(one, {
-      ...{ weight: 'know', message, measure: say.length(gap), limit: say.length(INSTALLERS_GAP) },
-      source: INSTALLERS_SOURCE,
-      ...(remedy ? { remedy } : {}),
-    }),
-  ]
+  const told = { message, measure: say.length(gap), limit: say.length(INSTALLERS_GAP), source: INSTALLERS_SOURCE }
+  return [withRemedy(about(one, { weight: 'know', ...told }), () => fillerRemedy(one, side, filler, project))]
 }

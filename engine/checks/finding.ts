@@ -8,7 +8,7 @@ import type { LengthDisplay, Mm } from '../units/length'
 
 /** A problem of which a way out may be known. */
 export interface Finding extends Problem {
-  readonly remedy?: Remedy
+  readonly remedy?: Remedy | undefined
 }
 
 /** A way out that was tried on the design before it is offered. */
@@ -31,6 +31,18 @@ export interface Checked {
   readonly shop: Shop
   /** From the floor to the ceiling; null where it has no wall. */
   readonly wallHeight: Mm | null
+}
+
+/** A finding whose way out is tried when somebody asks for it: while the design changes under the hand nobody does. */
+export function withRemedy(finding: Finding, tried: () => Remedy | null): Finding {
+  let known: Remedy | null | undefined
+  return {
+    ...finding,
+    get remedy() {
+      if (known === undefined) known = tried()
+      return known ?? undefined
+    },
+  }
 }
 
 /** What the trade does without anyone having published it. */
