@@ -13,17 +13,25 @@ for (const [name, job] of JOBS) {
   test(`a worker of the page lays out ${name} as the commands do, to the byte`, async ({ shop }) => {
     const solve = await loadSolver()
     const here = packSheets(job, undefined, () => solve)
-    const there = await shop.evaluate(async (asked) => {
+    // The page may still be about to fetch its worker.
+    const found = await shop.waitForFunction(() => {
       const resources = performance.getEntriesByType('resource').map((entry) => entry.name)
-      const address = resources.find((resource) => resource.includes('packing.worker'))!
-      const worker = new Worker(address, { type: 'module' })
-      return new Promise<string>((resolve) => {
-        worker.onmessage = ({ data }: MessageEvent<string>) => {
-          if (JSON.parse(data).isSettled) resolve(data)
-        }
-        worker.postMessage({ number: 1, job: asked })
-      })
-    }, job)
+      return resources.find((resource) => resource.includes('packing.worker'))
+    })
+    const address = (await found.jsonValue())!
+    const there = await shop.evaluate(
+      async ([address, asked]) => {
+        const worker = new Worker(address, { type: 'module' })
+        return new Promise<string>((resolve, reject) => {
+          worker.onerror = ({ message }) => reject(new Error(`the worker failed: ${message}`))
+          worker.onmessage = ({ data }: MessageEvent<string>) => {
+            if (JSON.parse(data).isSettled) resolve(data)
+          }
+          worker.postMessage({ number: 1, job: asked })
+        })
+      },
+      [address, job] as const,
+    )
     const plain = JSON.stringify(here, (key, value) => (key === 'placements' ? undefined : value))
     expect(JSON.stringify(JSON.parse(there).answer)).toBe(plain)
   })
