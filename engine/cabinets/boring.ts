@@ -1,8 +1,9 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
 import type { Bay } from './bay'
-import type { Board, BoardRole } from './board'
+import type { Board } from './board'
 import { backFront, type Carcass, insideFront } from './carcass'
+import { boreDepth } from './holes'
 import type { Face, HoleRow } from './operation'
 
 /** Equal rows of pin holes up both uprights of a bay, in the cabinet's frame. */
@@ -33,15 +34,6 @@ export function pinsUnder(underside: Mm, bay: PinRows['bay'], { method: { shelve
   return { bay, first: settle(underside - shelves.pinDiameter / 2), count: 1 }
 }
 
-/**
- * How deep the pin holes are: as deep as the pins, but never through the board, and in a partition, which is bored from
- * both faces, less than half of it.
- */
-export function pinHoleDepth(upright: BoardRole, { thickness, method: { shelves } }: Carcass): Mm {
-  const most = upright === 'partition' ? thickness / 2 - 1 : thickness - 1
-  return settle(Math.min(shelves.pinDepth, most))
-}
-
 /** The distance of the rows from the wall: one behind the front edge (or inset front), one before the back. */
 export function rowsFromWall(carcass: Carcass): Mm[] {
   const { rowSetback } = carcass.method.shelves
@@ -54,7 +46,7 @@ export function rowsFromWall(carcass: Carcass): Mm[] {
 export function holesIn(board: Board, pins: readonly PinRows[], carcass: Carcass): HoleRow[] {
   const { shelves } = carcass.method
   const diameter = shelves.pinDiameter
-  const depth = pinHoleDepth(board.role, carcass)
+  const depth = boreDepth(shelves.pinDepth, board)
   return pins.flatMap(({ bay, first, count }) => {
     const face = faceOf(board, bay)
     const x = settle(first - board.placement.origin.y)

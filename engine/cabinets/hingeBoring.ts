@@ -129,7 +129,7 @@ function cupHoles({ leaf, hinge: side }: Hanging, middle: Mm, carcass: Carcass):
   ]
 }
 
-/** The two holes of a plate. A partition, which may carry doors on both faces, is bored less than half through. */
+/** The two holes of a plate. */
 function plateHoles(hanging: Hanging, middle: Mm, carcass: Carcass): HoleRow[] {
   const { hinge } = carcass.method
   const { carrier, face } = hanging
@@ -137,9 +137,7 @@ function plateHoles(hanging: Hanging, middle: Mm, carcass: Carcass): HoleRow[] {
   const { min } = boxOf(carrier)
   const at = (along: Mm): Vec3 => ({ ...min, z, [axis]: along })
   const half = hinge.plateSpread / 2
-  const most = carrier.role === 'partition' ? carrier.thickness / 2 - 1 : carrier.thickness
-  const depth = Math.min(hinge.plateDepth, most)
   return holesBetween(carrier, face, at(middle - half), at(middle + half), {
-    ...{ purpose: 'hingePlate', diameter: hinge.plateDiameter, depth },
+    ...{ purpose: 'hingePlate', diameter: hinge.plateDiameter, depth: hinge.plateDepth },
   })
 }

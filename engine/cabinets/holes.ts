@@ -8,6 +8,14 @@ export function withHoles(board: Board, rows: readonly HoleRow[]): Board {
   return rows.length === 0 ? board : { ...board, operations: [...board.operations, ...rows] }
 }
 
+/**
+ * How deep a hole is: as deep as is wished, but never through the board, and in a partition, which is bored from both
+ * faces, less than half of it.
+ */
+export function boreDepth(wished: Mm, { role, thickness }: Board): Mm {
+  return settle(Math.min(wished, role === 'partition' ? thickness / 2 - 1 : thickness - 1))
+}
+
 interface Bore {
   readonly purpose: HolePurpose
   readonly diameter: Mm
@@ -21,7 +29,7 @@ export function holesBetween(board: Board, face: Face, from: Vec3, to: Vec3, bor
   const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)]
   const step = settle(Math.abs(a.x - b.x) + Math.abs(a.y - b.y))
   const edge = bore.diameter / 2
-  const depth = settle(Math.min(bore.depth, board.thickness - 1))
+  const depth = boreDepth(bore.depth, board)
   const isInside =
     x >= edge && y >= edge && Math.max(a.x, b.x) <= board.length - edge && Math.max(a.y, b.y) <= board.width - edge
   if (!isInside || !(bore.diameter > 0) || !(depth > 0)) return []

@@ -51,8 +51,7 @@ function faceBeside(board: Board, left: Mm, right: Mm, height: Interval, { metho
 }
 
 function screwsFor(board: Board, face: Face, y: Mm, length: Mm, carcass: Carcass): HoleRow[] {
-  const { holeDiameter: diameter, holeDepth } = carcass.method.slides
-  const depth = Math.min(holeDepth, board.role === 'partition' ? board.thickness / 2 - 1 : board.thickness)
+  const { holeDiameter: diameter, holeDepth: depth } = carcass.method.slides
   const bore = { purpose: 'slide', diameter, depth } as const
   const { min } = boxOf(board)
   return slideScrews(length, carcass).flatMap((back) => {
