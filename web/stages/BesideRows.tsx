@@ -5,8 +5,6 @@ import {
   formatWithUnit,
   gapFilled,
   gapsBeside,
-  type MaterialId,
-  materialsInOrder,
   type Project,
   type Side,
 } from '../../engine/index'
@@ -16,6 +14,7 @@ import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { type BesideWay, changedBeside, wayBeside, waysBeside } from './besideWays'
+import { boardOptions } from './boardOptions'
 import styles from './Properties.module.css'
 import { common } from './shaping'
 
@@ -81,7 +80,7 @@ function SideRows({ project, cabinets, side }: BesideRowsProps & { readonly side
         <Choice
           label={`· ${label} board`}
           value={one.material}
-          options={materialsInOrder(project.materials).map(({ id, name }): readonly [MaterialId, string] => [id, name])}
+          options={boardOptions(project.materials)}
           onChoice={(material) => setWhy(put({ ...one, material }))}
         />
       )}

@@ -1,7 +1,8 @@
-import { type Countertop, type Material, type MaterialId, materialsInOrder, type Project } from '../../engine/index'
+import type { Countertop, MaterialId, Project } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
+import { boardOptions } from './boardOptions'
 import styles from './Panels.module.css'
 
 /** What a countertop begins with. Common practice, no source. */
@@ -38,7 +39,7 @@ export function BetweenPage() {
         <Choice
           label="Board"
           value={countertop?.material ?? NONE}
-          options={[[NONE, 'none is made'], ...boardsOf(project)]}
+          options={[[NONE, 'none is made'], ...boardOptions(project.materials)]}
           onChoice={(board) =>
             actions.commit({ kind: 'editBetween', change: { countertop: ofBoard(countertop, board) } })
           }
@@ -69,10 +70,6 @@ function TopFields({ project, countertop }: { readonly project: Project; readonl
       }}
     />
   ))
-}
-
-function boardsOf({ materials }: Project): (readonly [string, string])[] {
-  return materialsInOrder(materials).map(({ id, name }: Material) => [id, name] as const)
 }
 
 function ofBoard(before: Countertop | null, board: string): Countertop | null {

@@ -1,7 +1,7 @@
 import type { LengthDisplay, Material, MaterialId, MethodChoices } from '../../engine/index'
-import { materialsInOrder } from '../../engine/index'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
+import { boardOptions } from './boardOptions'
 import { CHOICE_NAMES, CHOICES, type ChoiceName, type ChoiceOf, MATERIAL_CHOICES, type MaterialChoice } from './choices'
 
 interface ChoiceRowsProps {
@@ -80,10 +80,7 @@ function MaterialRow(props: ChoiceRowsProps & { readonly name: MaterialChoice })
     <Choice
       label={MATERIAL_CHOICES[name]}
       value={ids.size === 1 && id ? id : null}
-      options={materialsInOrder(materials).map((material): readonly [MaterialId, string] => [
-        material.id,
-        material.name,
-      ])}
+      options={boardOptions(materials)}
       onChoice={(chosen) => onChoice({ [name]: chosen })}
       isOwn={own.some((one) => one[name] !== undefined)}
       onReset={onReset && (() => onReset(name))}
