@@ -81,6 +81,8 @@ export {
   type Shop,
   type Side,
   type Stock,
+  type Trim,
+  type TrimKind,
   type Wall,
 } from './project/document'
 export type { CabinetShape, Edit } from './project/edit'

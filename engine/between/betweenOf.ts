@@ -1,74 +1,37 @@
-import type { CabinetId, RunId } from '../basics/id'
+import type { CabinetId } from '../basics/id'
 import { valuesOf } from '../basics/id'
-import type { Problem } from '../basics/problem'
-import type { Part } from '../parts/part'
-import type { Cabinet, Countertop, Project, Wall } from '../project/document'
+import type { Countertop, Project, Wall } from '../project/document'
 import { find } from '../project/references'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, sharedBy } from '../runs/lane'
 import { type Mm, settle } from '../units/length'
 import { isOneTop, type TopRun, type TopStep, topBoards, topDepth, topLength, topStepOf } from './countertop'
 import { isOneKick, type KickStep, kickPieces, kickStepOf } from './kick'
-import { type BuiltRun, boardsFrom, partsOfRun, type RunName } from './run'
+import { type BuiltRun, boardsFrom, partsOfRun, type RunName, runNamed } from './run'
+import { cabinetsAt, remembered, runsAlong } from './runsAlong'
 import { longestBoard } from './splice'
 import { topProblems } from './topProblems'
+import { trimsOf } from './trimsOf'
 
 const NOTHING: readonly BuiltRun[] = []
 
-/** Every run of a project with its boards, kicks before countertops, from left to right along each wall. */
+/** Every run of a project with its boards: kicks, countertops, then trims, each from left to right along each wall. */
 export function betweenOf(project: Project): readonly BuiltRun[] {
-  if (project.between.kick === 'perCabinet' && project.between.countertop === null) return NOTHING
+  const { kick, ...others } = project.between
+  if (kick === 'perCabinet' && Object.values(others).every((one) => one === null)) return NOTHING
   const walls = valuesOf<Wall>(project.walls).sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1))
-  return [...kicksOf(project, walls), ...topsOf(project, walls)]
-}
-
-function cabinetsAt({ cabinets }: Project, wall: Wall): Cabinet[] {
-  return valuesOf<Cabinet>(cabinets)
-    .filter((one) => one.wall === wall.id)
-    .sort((a, b) => a.left - b.left || (a.id < b.id ? -1 : 1))
-}
-
-/** Things in order, parted wherever one does not go on from the one before it. */
-function parted<Step>(steps: readonly Step[], goesOn: (a: Step, b: Step) => boolean): Step[][] {
-  const runs: Step[][] = []
-  for (const step of steps) {
-    const last = runs.at(-1)
-    if (last && goesOn(last.at(-1)!, step)) last.push(step)
-    else runs.push([step])
-  }
-  return runs
-}
-
-interface Boards {
-  readonly parts: readonly Part[]
-  readonly problems: readonly Problem[]
-}
-
-/** Boards by what they are made from: a run that nothing touched, or that only moved as a whole, keeps its own. */
-const known = new Map<string, Boards>()
-const MOST_KNOWN = 500
-
-function remembered(from: unknown, make: () => Boards): Boards {
-  const key = JSON.stringify(from)
-  const before = known.get(key)
-  if (before) return before
-  if (known.size >= MOST_KNOWN) known.clear()
-  const fresh = make()
-  known.set(key, fresh)
-  return fresh
+  return [...kicksOf(project, walls), ...topsOf(project, walls), ...trimsOf(project, walls)]
 }
 
 function kicksOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
   if (project.between.kick === 'perCabinet') return []
   const runs = walls.flatMap((wall) => {
-    const steps = cabinetsAt(project, wall)
-      .map((cabinet) => kickStepOf(cabinet, project))
-      .filter((step) => step !== null)
-    return parted(steps, isOneKick).map((steps) => ({ wall, steps }))
+    const along = runsAlong(project, wall, (cabinet) => kickStepOf(cabinet, project), isOneKick)
+    return along.map((steps) => ({ wall, steps }))
   })
-  return runs.map(({ wall, steps }, at): BuiltRun => {
+  return runs.map(({ wall, steps }): BuiltRun => {
     const first = steps[0]!
-    const name = { id: `Kick-${first.cabinet}` as RunId, mark: `BK${at + 1}` }
+    const name = runNamed('Kick', 'K', first.cabinet, project)
     const longest = longestBoard(project, first.material)
     const hasGrain = project.materials[first.material]?.hasGrain
     const made = remembered([name, steps.map((step) => shifted(step, first.from)), longest, hasGrain], () => ({
@@ -86,13 +49,11 @@ function topsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
   const thickness = countertop && find(project.materials, countertop.material)?.thickness
   if (!countertop || !thickness) return []
   const runs = walls.flatMap((wall) => {
-    const steps = cabinetsAt(project, wall)
-      .map((cabinet) => topStepOf(cabinet, project))
-      .filter((step) => step !== null)
-    return parted(steps, isOneTop).map((steps) => ({ wall, steps }))
+    const along = runsAlong(project, wall, (cabinet) => topStepOf(cabinet, project), isOneTop)
+    return along.map((steps) => ({ wall, steps }))
   })
-  return runs.map(({ wall, steps }, at) => {
-    const name = { id: `Top-${steps[0]!.cabinet}` as RunId, mark: `BT${at + 1}` }
+  return runs.map(({ wall, steps }) => {
+    const name = runNamed('Top', 'T', steps[0]!.cabinet, project)
     return topOf(project, wall, steps, name, countertop, thickness)
   })
 }

@@ -6,7 +6,8 @@ import { ROLE_NAMES } from '../cabinets/role'
 import { cutSize } from '../parts/cutSize'
 import { ROLE_MARKS } from '../parts/marks'
 import type { Part } from '../parts/part'
-import type { Material } from '../project/document'
+import type { Material, Project, TrimKind } from '../project/document'
+import { markOf } from '../project/mark'
 import type { Mm } from '../units/length'
 
 /** Where something stands at its wall, and how large it is. */
@@ -22,8 +23,8 @@ export interface Place {
 /** Boards over a run of cabinets. Their frame has its origin at the left end of the run, on the wall, at `bottom`. */
 export interface BuiltRun {
   readonly id: RunId
-  readonly kind: 'kick' | 'countertop'
-  /** `BK1`: the kick before the first run of bases; `BT1`: the top over it. */
+  readonly kind: 'kick' | 'countertop' | TrimKind
+  /** `BK3`: the kick before the run that begins with B3; `BT3`: the top over it. */
   readonly mark: string
   readonly place: Place
   readonly cabinets: readonly CabinetId[]
@@ -35,6 +36,17 @@ export interface BuiltRun {
 export interface RunName {
   readonly id: RunId
   readonly mark: string
+}
+
+/** A run is called by its first cabinet, so that it keeps its mark whatever becomes of the runs beside it. */
+export function runNamed(
+  kind: string,
+  letter: string,
+  first: CabinetId,
+  { cabinets }: Pick<Project, 'cabinets'>,
+): RunName {
+  const mark = markOf(cabinets[first]!)
+  return { id: `${kind}-${first}` as RunId, mark: `${mark[0]}${letter}${mark.slice(1)}` }
 }
 
 /** The boards of a run as parts: numbered from left to right within their role. */

@@ -27,7 +27,7 @@ export interface Project {
   readonly between: Between
 }
 
-export const VERSION = 6
+export const VERSION = 7
 
 /** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
 export interface Wall {
@@ -116,6 +116,21 @@ export interface Between {
   readonly kick: 'perCabinet' | 'inLengths'
   /** Over all runs of bases; null where somebody else makes it. */
   readonly countertop: Countertop | null
+  /** On edge under the fronts of all uppers, before a lamp; null where there is none. */
+  readonly lightRail: Trim | null
+  /** On edge on top of all uppers and talls. */
+  readonly crown: Trim | null
+  /** On edge from one upper to the next where a window stands between them. */
+  readonly valance: Trim | null
+}
+
+export type TrimKind = 'lightRail' | 'crown' | 'valance'
+
+export interface Trim {
+  readonly material: MaterialId
+  readonly height: Mm
+  /** How far its face stands before the front edge of the carcass; negative for behind it. */
+  readonly forward: Mm
 }
 
 export interface Countertop {

@@ -1,6 +1,6 @@
 import { unreachable } from '../basics/assert'
 import type { CabinetId } from '../basics/id'
-import type { Beside, Project, Stock } from './document'
+import type { Beside, Between, Project, Stock } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { markOf } from './mark'
 import { find } from './references'
@@ -31,7 +31,7 @@ export function labelOf(project: Project, edit: Edit): string {
     case 'setCutout':
       return `${edit.cutout ? `Cut out for a ${edit.cutout.of}` : 'Close the cut-out'} over ${marksOf(project, edit.ids)}`
     case 'editBetween':
-      return 'kick' in edit.change ? 'Change kick boards' : 'Change countertop'
+      return `Change ${betweenWords(edit.change)}`
     case 'editWall':
       return `Change ${project.walls[edit.id]?.name ?? 'wall'}`
     case 'putOpening':
@@ -115,4 +115,17 @@ function marksOf(project: Project, ids: readonly CabinetId[]): string {
   if (marks.length === 0) return 'nothing'
   const last = marks.at(-1)!
   return marks.length === 1 ? last : `${marks.slice(0, -1).join(', ')} and ${last}`
+}
+
+const BETWEEN_WORDS: Readonly<Record<keyof Between, string>> = {
+  kick: 'kick boards',
+  countertop: 'countertop',
+  lightRail: 'light rail',
+  crown: 'crown',
+  valance: 'valance',
+}
+
+function betweenWords(change: Partial<Between>): string {
+  const rooms = Object.keys(change) as (keyof Between)[]
+  return rooms.map((room) => BETWEEN_WORDS[room]).join(' and ')
 }

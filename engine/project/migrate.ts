@@ -8,6 +8,7 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNoWishes,
   withColumnsToCome,
   (saved) => withMachinedMethods(withNothingBetween(saved)),
+  withNoTrims,
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -60,6 +61,12 @@ function withNothingBetween(saved: Record<string, unknown>): Record<string, unkn
   const nothing = { beside: { left: { kind: 'none' }, right: { kind: 'none' } }, cutout: null }
   const between = { kick: 'perCabinet', countertop: null }
   return withEach({ between, ...saved }, 'cabinets', nothing)
+}
+
+/** 6 to 7: uppers and talls can have light rails, crowns and valances; none had. */
+function withNoTrims(saved: Record<string, unknown>): Record<string, unknown> {
+  const { between } = saved
+  return isFields(between) ? { ...saved, between: { lightRail: null, crown: null, valance: null, ...between } } : saved
 }
 
 /** 5 to 6: build methods say what is bored for hinges and slides. */

@@ -34,6 +34,7 @@ export const RANGES = {
   filler: { least: 0, most: MOST_BESIDE, unit: 'mm' },
   scribe: { least: 0, most: 100, unit: 'mm' },
   bottom: PLACE,
+  forward: { least: -1000, most: 1000, unit: 'mm' },
   grid: { least: 1, most: 1000, unit: 'mm' },
   pitch: { least: 1, most: 1000, unit: 'mm' },
   lengthStep: { least: 1, most: 1000, unit: 'mm' },

@@ -53,9 +53,11 @@ function lostFrom({ walls, cabinets, methods, materials, stock, kept, method, be
     const end = lostBeside(cabinet, materials)
     if (end) return `${path}.beside.${end}`
   }
-  const top = between.countertop?.material
-  if (top !== undefined && !isThere(materials, top)) {
-    return `between.countertop.material is ${top}, which is not among materials.`
+  for (const over of ['countertop', 'lightRail', 'crown', 'valance'] as const) {
+    const board = between[over]?.material
+    if (board !== undefined && !isThere(materials, board)) {
+      return `between.${over}.material is ${board}, which is not among materials.`
+    }
   }
   for (const [id, rules] of entriesOf(methods)) {
     const missing = missingMaterial(rules, materials)

@@ -152,9 +152,13 @@ const beside = z.discriminatedUnion('kind', [
 
 const cutout = z.strictObject({ of: oneOf('sink', 'hob'), width: measure, depth: measure, fromFront: measure })
 
+const trim = z.strictObject({ material: id, height: field('height'), forward: field('forward') }).nullable()
 const between = z.strictObject({
   kick: oneOf('perCabinet', 'inLengths'),
   countertop: z.strictObject({ material: id, overhang: measure, ends: measure, splash: measure }).nullable(),
+  lightRail: trim,
+  crown: trim,
+  valance: trim,
 })
 
 const cabinet = z.strictObject({

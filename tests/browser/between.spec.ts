@@ -11,7 +11,7 @@ test('a gap is filled from its own figure, and the filler is measured and cut', 
 
 test('a countertop lies on the bases, with a sink let into it', async ({ shop }) => {
   await button(shop, /Build and boards/).click()
-  await button(shop, 'Kick and top').click()
+  await button(shop, 'Kick, top, trims').click()
   await shop.getByLabel('Made').selectOption('in lengths, before each run')
   await shop.getByLabel('Board', { exact: true }).selectOption('18 mm birch ply')
   await type(shop.getByLabel('Splash, or 0'), '80')

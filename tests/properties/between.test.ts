@@ -4,7 +4,7 @@ import { type Random, randomFrom } from '../../engine/basics/random'
 import type { Part } from '../../engine/parts/part'
 import { derive } from '../../engine/pipeline'
 import { applyEdit } from '../../engine/project/apply'
-import type { Beside, Cabinet, Project } from '../../engine/project/document'
+import type { Beside, Between, Cabinet, Project } from '../../engine/project/document'
 import type { Floor } from '../../engine/project/method'
 import { misfits } from '../../engine/runs/fit'
 import { roomBeside } from '../../engine/runs/footprint'
@@ -31,7 +31,11 @@ const FLOORS: readonly Floor[] = [
 function anyWall(seed: number): Project {
   const dice = randomFrom(seed)
   const oneOf = <Value>(values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
-  const empty = withWall(aWall(), { length: 9000 })
+  const empty = withWall(
+    aWall(),
+    { length: 9000 },
+    { kind: 'window', left: 500, bottom: 2330, width: 3000, height: 50 },
+  )
   const low = [...Array.from({ length: 5 }, (_, at) => `B${at + 1}`), 'T1'].sort(() => dice() - 0.5)
   const cabinets = [...inARow(low, empty, dice), ...inARow(['U1', 'U2'], empty, dice)].filter(
     (one, _, all) => one.kind !== 'upper' || clearOfTalls(one, all, empty),
@@ -44,7 +48,13 @@ function anyWall(seed: number): Project {
     change: { floor, frontMount: oneOf(['fullOverlay', 'inset']) },
   })
   const countertop = { material: 'carcass' as MaterialId, overhang: 20, ends: 25, splash: oneOf([0, 90]) }
-  return applyEdit(built, { kind: 'editBetween', change: { kick: 'inLengths', countertop } })
+  return applyEdit(built, { kind: 'editBetween', change: { kick: 'inLengths', countertop, ...anyTrims(dice) } })
+}
+
+/** Trims before and behind the front edge, on a wall with a window. */
+function anyTrims(dice: Random): Partial<Between> {
+  const trim = (height: number) => ({ material: FRONT, height, forward: Math.round(dice() * 80) - 40 })
+  return { lightRail: trim(45), crown: trim(70), valance: trim(120) }
 }
 
 function inARow(marks: readonly string[], project: Project, dice: Random): Cabinet[] {
@@ -85,14 +95,17 @@ function onTheWall(project: Project): Part[] {
 describe('what stands between cabinets and over them', () => {
   it('is never where a cabinet or another of its kind is', () => {
     let found = 0
+    let trims = 0
     for (let seed = 0; seed < WALLS; seed++) {
       const project = anyWall(seed)
       expect(misfits(project), `seed ${seed}`).toEqual([])
       const parts = onTheWall(project)
+      trims += parts.filter(({ role }) => role === 'lightRail' || role === 'crown' || role === 'valance').length
       found += parts.filter(({ role }) => role === 'longKick' || role === 'countertop' || role === 'filler').length
       const told = interferences(parts).map(({ a, b, volume }) => `${a.mark} in ${b.mark}: ${volume} mm3`)
       expect(told, `seed ${seed}`).toEqual([])
     }
     expect(found).toBeGreaterThan(WALLS * 3)
+    expect(trims).toBeGreaterThan(WALLS * 2)
   })
 })

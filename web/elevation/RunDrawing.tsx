@@ -8,7 +8,7 @@ interface RunDrawingProps {
   readonly mmPerPx: number
 }
 
-/** A kick in lengths, or a countertop with its splash, from the room: its boards, and its mark at the left end. */
+/** Boards over a run, from the room, with the mark of a countertop at its left end. */
 export const RunDrawing = memo(function RunDrawing({ run, mmPerPx }: RunDrawingProps) {
   const { left, bottom, height, width } = run.place
   const isNamed = width / mmPerPx > 60

@@ -2,8 +2,9 @@ import type { Countertop, MaterialId, Project } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
-import { boardOptions } from './boardOptions'
+import { NO_BOARD, optionalBoards } from './boardOptions'
 import styles from './Panels.module.css'
+import { TrimRows } from './TrimRows'
 
 /** What a countertop begins with. Common practice, no source. */
 const USUAL = { overhang: 20, ends: 15, splash: 0 } as const
@@ -15,8 +16,6 @@ const KICKS = [
   ['perCabinet', 'one in each cabinet'],
   ['inLengths', 'in lengths, before each run'],
 ] as const
-
-const NONE = 'none'
 
 /** What goes over several cabinets at once. */
 export function BetweenPage() {
@@ -38,13 +37,17 @@ export function BetweenPage() {
         <legend>Countertop</legend>
         <Choice
           label="Board"
-          value={countertop?.material ?? NONE}
-          options={[[NONE, 'none is made'], ...boardOptions(project.materials)]}
+          value={countertop?.material ?? NO_BOARD}
+          options={optionalBoards(project.materials)}
           onChoice={(board) =>
             actions.commit({ kind: 'editBetween', change: { countertop: ofBoard(countertop, board) } })
           }
         />
         {countertop && <TopFields project={project} countertop={countertop} />}
+      </fieldset>
+      <fieldset className={styles.set}>
+        <legend>Along the uppers</legend>
+        <TrimRows project={project} />
       </fieldset>
     </>
   )
@@ -73,5 +76,5 @@ function TopFields({ project, countertop }: { readonly project: Project; readonl
 }
 
 function ofBoard(before: Countertop | null, board: string): Countertop | null {
-  return board === NONE ? null : { ...(before ?? USUAL), material: board as MaterialId }
+  return board === NO_BOARD ? null : { ...(before ?? USUAL), material: board as MaterialId }
 }

@@ -11,7 +11,7 @@ import { ShopRows } from './ShopRows'
 const PAGES = [
   ['method', 'Build method'],
   ['boards', 'Boards and sheets'],
-  ['between', 'Kick and top'],
+  ['between', 'Kick, top, trims'],
   ['shop', 'Shop'],
   ['sizes', 'New cabinets'],
 ] as const

@@ -184,7 +184,7 @@ describe('boards over several cabinets', () => {
       applyEdit(before.project, { kind: 'shapeCabinets', shapes: [{ id: 'b9' as CabinetId, width: 450 }] }),
     )
     const same = after.runs.map(({ mark, parts }, at) => `${mark} ${parts === before.runs[at]!.parts}`)
-    expect(same).toEqual(['BK1 true', 'BK2 false', 'BT1 true', 'BT2 false'])
+    expect(same).toEqual(['BK1 true', 'BK9 false', 'BT1 true', 'BT9 false'])
   })
   it('are undone by name', () => {
     expect(labelOf(project, { kind: 'editBetween', change: LONG })).toBe('Change kick boards')

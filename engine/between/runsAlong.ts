@@ -1,0 +1,48 @@
+import { valuesOf } from '../basics/id'
+import type { Problem } from '../basics/problem'
+import type { Part } from '../parts/part'
+import type { Cabinet, Project, Wall } from '../project/document'
+
+/** What stands and hangs at a wall, from left to right. */
+export function cabinetsAt({ cabinets }: Project, wall: Wall): Cabinet[] {
+  return valuesOf<Cabinet>(cabinets)
+    .filter((one) => one.wall === wall.id)
+    .sort((a, b) => a.left - b.left || (a.id < b.id ? -1 : 1))
+}
+
+/** What of each cabinet at a wall goes into a run, parted wherever one does not go on from the one before it. */
+export function runsAlong<Step>(
+  project: Project,
+  wall: Wall,
+  stepOf: (cabinet: Cabinet) => Step | null,
+  goesOn: (a: Step, b: Step) => boolean,
+): Step[][] {
+  const runs: Step[][] = []
+  for (const cabinet of cabinetsAt(project, wall)) {
+    const step = stepOf(cabinet)
+    if (step === null) continue
+    const last = runs.at(-1)
+    if (last && goesOn(last.at(-1)!, step)) last.push(step)
+    else runs.push([step])
+  }
+  return runs
+}
+
+export interface Boards {
+  readonly parts: readonly Part[]
+  readonly problems: readonly Problem[]
+}
+
+/** Boards by what they are made from: a run that nothing touched, or that only moved as a whole, keeps its own. */
+const known = new Map<string, Boards>()
+const MOST_KNOWN = 500
+
+export function remembered(from: unknown, make: () => Boards): Boards {
+  const key = JSON.stringify(from)
+  const before = known.get(key)
+  if (before) return before
+  if (known.size >= MOST_KNOWN) known.clear()
+  const fresh = make()
+  known.set(key, fresh)
+  return fresh
+}

@@ -1,0 +1,97 @@
+import type { CabinetId } from '../basics/id'
+import { valuesOf } from '../basics/id'
+import type { Rect } from '../geometry/rect'
+import type { Opening, Project, Side, Trim, Wall } from '../project/document'
+import { footprintOf } from '../runs/footprint'
+import { rightEdge, sharedBy, topEdge } from '../runs/lane'
+import { type Mm, settle } from '../units/length'
+import { cabinetsAt, runsAlong } from './runsAlong'
+import { isOneTrim, type TrimRun, type TrimStep, trimFace, trimStepOf } from './trim'
+
+/** Where a stretch of trim is, and the run of it that its boards are made from. */
+export interface Stretch {
+  readonly cabinets: readonly CabinetId[]
+  readonly left: Mm
+  readonly bottom: Mm
+  readonly run: Pick<TrimRun, 'edges' | 'front' | 'returns'>
+}
+
+/** The stretches of light rail or crown along a wall. */
+export function trimmedRuns(project: Project, wall: Wall, kind: 'lightRail' | 'crown', trim: Trim): Stretch[] {
+  const runs = runsAlong(project, wall, (cabinet) => trimStepOf(cabinet, kind, project), isOneTrim)
+  return runs.map((steps) => {
+    const { from, front, level } = steps[0]!
+    return {
+      cabinets: steps.map(({ cabinet }) => cabinet),
+      left: from,
+      bottom: kind === 'crown' ? level : settle(level - trim.height),
+      run: {
+        front,
+        edges: [0, ...steps.map(({ to }) => settle(to - from))],
+        returns: {
+          left: returnAt(project, wall, kind, trim, steps, 'left'),
+          right: returnAt(project, wall, kind, trim, steps, 'right'),
+        },
+      },
+    }
+  })
+}
+
+/** A free end gets a return to the wall; beside something as high it goes back to the face of that; none at a wall's end. */
+function returnAt(
+  project: Project,
+  wall: Wall,
+  kind: 'lightRail' | 'crown',
+  trim: Trim,
+  steps: readonly TrimStep[],
+  side: Side,
+): Mm | null {
+  const { level } = steps[0]!
+  const end = side === 'left' ? steps[0]!.from : steps.at(-1)!.to
+  if (end <= 0 || end >= wall.length) return null
+  const band = {
+    left: end,
+    width: 0,
+    bottom: kind === 'crown' ? level : settle(level - trim.height),
+    height: trim.height,
+  }
+  const own = new Set(steps.map(({ cabinet }) => cabinet))
+  const faces = cabinetsAt(project, wall)
+    .filter(({ id }) => !own.has(id))
+    .filter((other) => isBeside(footprintOf(other, project), end, side))
+    .flatMap((other) => {
+      if (sharedBy(band, other).y > 0) return [other.depth]
+      const step = trimStepOf(other, kind, project)
+      return step?.level === level ? [trimFace({ front: step.front, trim })] : []
+    })
+  return Math.max(0, ...faces)
+}
+
+function isBeside(there: Rect, end: Mm, side: Side) {
+  return side === 'left' ? rightEdge(there) === end : there.left === end
+}
+
+/** From each upper to the next over a window: at the front of the shallower, with its upper edge at the lower top. */
+export function valancesAt(project: Project, wall: Wall, trim: Trim): Stretch[] {
+  const hanging = cabinetsAt(project, wall).filter(({ kind }) => kind !== 'base')
+  return hanging.slice(1).flatMap((right, at): Stretch[] => {
+    const left = hanging[at]!
+    const from = rightEdge(footprintOf(left, project))
+    const width = settle(footprintOf(right, project).left - from)
+    if (!(width > 0) || left.kind !== 'upper' || right.kind !== 'upper' || !isOverWindow(wall, from, width)) return []
+    const top = Math.min(topEdge(left), topEdge(right))
+    return [
+      {
+        cabinets: [left.id, right.id],
+        left: from,
+        bottom: settle(top - trim.height),
+        run: { edges: [0, width], front: Math.min(left.depth, right.depth), returns: { left: null, right: null } },
+      },
+    ]
+  })
+}
+
+function isOverWindow(wall: Wall, from: Mm, width: Mm): boolean {
+  const gap = { left: from, width, bottom: 0, height: wall.height }
+  return valuesOf<Opening>(wall.openings).some((one) => one.kind === 'window' && sharedBy(gap, one).x > 0)
+}
