@@ -10,6 +10,9 @@ import { buildCabinet } from './cabinets/buildCabinet'
 import { besideFindings } from './checks/beside'
 import { cabinetFindings } from './checks/cabinetFindings'
 import type { Finding } from './checks/finding'
+import { hobFindings } from './checks/hob'
+import { landingFindings } from './checks/landing'
+import { sillFindings } from './checks/sill'
 import { standingFindings } from './checks/standing'
 import { stockFindings } from './checks/stock'
 import { cutListOf } from './cutlist/cutListOf'
@@ -68,6 +71,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
     ...runs.flatMap((run) => run.problems),
     ...placeProblems(project),
     ...placeFindings(project, cabinets),
+    ...countertopFindings(project, runs),
     ...stockFindings({ project, rows: listed().cutList.rows, job: order().job }, order().outgrown),
   ])
   return {
@@ -235,4 +239,10 @@ function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): F
   })
   const boxes = cabinets.map(({ cabinet }) => cabinet)
   return [...besideFindings(project, standing), ...standingFindings(project, boxes)]
+}
+
+/** What lies in the countertops, hangs over them and stands behind them. */
+function countertopFindings(project: Project, runs: readonly BuiltRun[]): Finding[] {
+  if (project.between.countertop === null) return []
+  return [...hobFindings(project, runs), ...landingFindings(project, runs), ...sillFindings(project, runs)]
 }

@@ -1,0 +1,44 @@
+import type { BuiltRun } from '../between/run'
+import type { Cabinet, Cutout, Project } from '../project/document'
+import { markOf } from '../project/mark'
+import { find } from '../project/references'
+import { topEdge } from '../runs/lane'
+import { type Mm, settle } from '../units/length'
+
+/** A sink or hob that is let into a countertop, along the wall and up it. */
+export interface LetIn {
+  readonly cabinet: Cabinet
+  readonly mark: string
+  readonly of: Cutout['of']
+  readonly left: Mm
+  readonly right: Mm
+  readonly top: BuiltRun
+  /** The upper face of the countertop, from the floor. */
+  readonly surface: Mm
+}
+
+/** Everything that is let into the countertops of a project. */
+export function letInto(project: Project, runs: readonly BuiltRun[]): LetIn[] {
+  return countertops(runs).flatMap((top) =>
+    top.cabinets.flatMap((id): LetIn[] => {
+      const cabinet = project.cabinets[id]!
+      const { cutout } = cabinet
+      if (!cutout) return []
+      const middle = cabinet.left + cabinet.width / 2
+      const half = cutout.width / 2
+      const surface = surfaceOf(top, project)
+      const along = { left: settle(middle - half), right: settle(middle + half) }
+      return [{ cabinet, mark: markOf(cabinet), of: cutout.of, ...along, top, surface }]
+    }),
+  )
+}
+
+export function countertops(runs: readonly BuiltRun[]): BuiltRun[] {
+  return runs.filter(({ kind }) => kind === 'countertop')
+}
+
+export function surfaceOf({ cabinets }: BuiltRun, project: Project): Mm {
+  const { countertop } = project.between
+  const thickness = countertop ? (find(project.materials, countertop.material)?.thickness ?? 0) : 0
+  return settle(topEdge(project.cabinets[cabinets[0]!]!) + thickness)
+}
