@@ -53,7 +53,7 @@ export { alikeParts } from './parts/alike'
 export { type Effect, effectOf, effectWords } from './parts/effect'
 export type { Part } from './parts/part'
 export { type Derived, type DerivedCabinet, derive } from './pipeline'
-export { applyEdit } from './project/apply'
+export { applyEdit, isMaterialFree } from './project/apply'
 export { type BroughtIn, broughtIn } from './project/bringIn'
 export { newProject } from './project/defaults'
 export {
@@ -100,7 +100,7 @@ export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './p
 export { labelOf } from './project/label'
 export { checkLength } from './project/limits'
 export { markOf } from './project/mark'
-export { materialsInOrder, stockOf } from './project/materials'
+export { freshBoard, materialsInOrder, stockOf } from './project/materials'
 export type {
   Back,
   BaseTop,

@@ -7,7 +7,7 @@ import { rightEdge, sharedBy } from '../runs/lane'
 import { type Mm, settle } from '../units/length'
 import { isOneTop, type TopRun, type TopStep, topBoards, topDepth, topLength, topStepOf } from './countertop'
 import { isOneKick, type KickStep, kickPieces, kickStepOf } from './kick'
-import { type BuiltRun, boardsFrom, partsOfRun, type RunName, runNamed } from './run'
+import { type BuiltRun, bandingRules, boardsFrom, partsOfRun, type RunName, runNamed } from './run'
 import { cabinetsAt, remembered, runsAlong } from './runsAlong'
 import { longestBoard } from './splice'
 import { topProblems } from './topProblems'
@@ -35,7 +35,7 @@ function kicksOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
     const longest = longestBoard(project, first.material)
     const hasGrain = project.materials[first.material]?.hasGrain
     const made = remembered([name, steps.map((step) => shifted(step, first.from)), longest, hasGrain], () => ({
-      parts: partsOfRun(name, boardsFrom(kickPieces(steps, longest)), project.materials),
+      parts: partsOfRun(name, boardsFrom(kickPieces(steps, longest)), project),
       problems: [],
     }))
     const width = settle(steps.at(-1)!.to - first.from)
@@ -73,10 +73,13 @@ function topOf(
   const hasGrain = project.materials[countertop.material]?.hasGrain
   const own = { ...run, steps: steps.map((step) => shifted(step, first.from)) }
   const marks = steps.map(({ cabinet }) => project.cabinets[cabinet]!.number)
-  const made = remembered([name, own, marks, hasGrain, project.display], () => ({
-    parts: partsOfRun(name, topBoards(run), project.materials),
-    problems: topProblems(run, project),
-  }))
+  const made = remembered(
+    [name, own, marks, hasGrain, project.display, bandingRules(project).isInFinishedSize],
+    () => ({
+      parts: partsOfRun(name, topBoards(run), project),
+      problems: topProblems(run, project),
+    }),
+  )
   const place = {
     wall: wall.id,
     left: settle(first.from - left),

@@ -92,7 +92,11 @@ export function topBoards(run: TopRun): Board[] {
   const depth = topDepth(run)
   const { thickness, countertop } = run
   const tops = lengths.map(({ from, to }, at) =>
-    withCutouts(boardOf(piece(run, 'countertop', at, room([from, to], [0, thickness], [0, depth]))), cutouts),
+    banded(
+      withCutouts(boardOf(piece(run, 'countertop', at, room([from, to], [0, thickness], [0, depth]))), cutouts),
+      run,
+      { isFirst: from === 0, isLast: to === length },
+    ),
   )
   if (!(countertop.splash > 0)) return tops
   const y = [thickness, thickness + countertop.splash] as const
@@ -115,6 +119,15 @@ function keptWhole({ min, max }: Box): Interval {
 function piece({ countertop }: TopRun, role: 'countertop' | 'splash', at: number, box: Box): Piece {
   const lie = role === 'countertop' ? 'levelLookingDown' : 'onEdgeLookingOut'
   return { role, number: at + 1, material: countertop.material, box, lie, banded: UNBANDED, explode: STAYS }
+}
+
+/** The front edge is banded all along, an end where it stands free; seams and ends at a wall are not. */
+function banded(board: Board, run: TopRun, { isFirst, isLast }: { isFirst: boolean; isLast: boolean }): Board {
+  const { banding } = run.countertop
+  if (!(banding > 0)) return board
+  const start = isFirst && run.left > 0 ? banding : 0
+  const end = isLast && run.right > 0 ? banding : 0
+  return { ...board, banding: { low: 0, high: banding, start, end } }
 }
 
 /** What of the cut-outs lies in this board is cut out of it. */

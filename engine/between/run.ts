@@ -1,4 +1,4 @@
-import type { CabinetId, MaterialId, PartId, RunId, WallId } from '../basics/id'
+import type { CabinetId, PartId, RunId, WallId } from '../basics/id'
 import type { Problem } from '../basics/problem'
 import type { Board } from '../cabinets/board'
 import { boardOf, type Piece } from '../cabinets/piece'
@@ -6,8 +6,9 @@ import { ROLE_NAMES } from '../cabinets/role'
 import { cutSize } from '../parts/cutSize'
 import { ROLE_MARKS } from '../parts/marks'
 import type { Part } from '../parts/part'
-import type { Material, Project, TrimKind } from '../project/document'
+import type { Project, TrimKind } from '../project/document'
 import { markOf } from '../project/mark'
+import type { BandingRules } from '../project/method'
 import type { Mm } from '../units/length'
 
 /** Where something stands at its wall, and how large it is. */
@@ -49,14 +50,15 @@ export function runNamed(
   return { id: `${kind}-${first}` as RunId, mark: `${mark[0]}${letter}${mark.slice(1)}` }
 }
 
+/** Whether the finished size includes the banding is settled by the method that the project is built by. */
+export function bandingRules({ methods, method }: Pick<Project, 'methods' | 'method'>): BandingRules {
+  return methods[method]!.banding
+}
+
 /** The boards of a run as parts: numbered from left to right within their role. */
-export function partsOfRun(
-  { id, mark }: RunName,
-  boards: readonly Board[],
-  materials: Readonly<Record<MaterialId, Material>>,
-): Part[] {
+export function partsOfRun({ id, mark }: RunName, boards: readonly Board[], project: Project): Part[] {
   return boards.map((board): Part => {
-    const cut = cutSize(board, { isInFinishedSize: false, carcass: 0, fronts: 0 })
+    const cut = cutSize(board, bandingRules(project))
     return {
       ...board,
       id: `${id}/${ROLE_NAMES[board.role].replaceAll(' ', '-')}-${board.number}` as PartId,
@@ -65,7 +67,7 @@ export function partsOfRun(
       name: ROLE_NAMES[board.role],
       cutLength: cut.length,
       cutWidth: cut.width,
-      isGrainBound: materials[board.material]?.hasGrain ?? true,
+      isGrainBound: project.materials[board.material]?.hasGrain ?? true,
       bank: null,
       from: null,
     }

@@ -32,7 +32,7 @@ function builtTrim(project: Project, wall: Wall, kind: TrimKind, run: TrimRun, s
   const name = runNamed(ID_NAMES[kind], LETTERS[kind], cabinets[0]!, project)
   const hasGrain = project.materials[trim.material]?.hasGrain
   const made = remembered([name, run, bottom, hasGrain, wall.height, project.display], () => ({
-    parts: partsOfRun(name, boardsFrom(trimPieces(run)), project.materials),
+    parts: partsOfRun(name, boardsFrom(trimPieces(run)), project),
     problems: trimProblems(run, stretch, name, wall, project),
   }))
   const size = { width: edges.at(-1)!, height: trim.height, depth: Math.max(trimFace(run), thickness) }

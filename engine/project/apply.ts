@@ -1,12 +1,20 @@
 import { unreachable } from '../basics/assert'
-import { type ById, type CabinetId, entriesOf, type PartId, type StockId, valuesOf } from '../basics/id'
-import type { Beside, Cabinet, Material, Project } from './document'
+import {
+  type ById,
+  type CabinetId,
+  entriesOf,
+  type MaterialId,
+  type PartId,
+  type StockId,
+  valuesOf,
+} from '../basics/id'
+import type { Beside, Cabinet, Material, Project, Stock } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { freeNumber } from './mark'
 import type { BuildMethod, MethodChoices } from './method'
 import { isMethodFree, methodCopy } from './methods'
 import { isInRange, isSavable, RANGES } from './ranges'
-import { find, hasEverything, isThere, lostBeside, lostPin } from './references'
+import { find, hasEverything, isThere, lostBeside, lostBetween, lostFrom, lostPin } from './references'
 import { isSame, settled, settledField } from './settled'
 
 /**
@@ -41,7 +49,7 @@ export function applyEdit(project: Project, edit: Edit): Project {
     case 'setCutout':
       return changeCabinets(project, edit.ids, { cutout: edit.cutout })
     case 'editBetween':
-      if (edit.change.countertop && !isThere(project.materials, edit.change.countertop.material)) return project
+      if (lostBetween(edit.change, project.materials)) return project
       return changed(project, { between: changed(project.between, edit.change) })
     case 'editWall':
       return changeIn(project, 'walls', edit.id, edit.change)
@@ -68,6 +76,10 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return putMethod(project, edit.method, edit.materials)
     case 'editMaterial':
       return changeIn(project, 'materials', edit.id, edit.change)
+    case 'addMaterial':
+      return addMaterial(project, edit.material, edit.stock)
+    case 'removeMaterial':
+      return isMaterialFree(project, edit.id) ? withoutMaterial(project, edit.id) : project
     case 'putStock':
       if (!isThere(project.materials, edit.stock.material)) return project
       return withRoom(project, { stock: put(project.stock, edit.stock) })
@@ -197,6 +209,23 @@ function pin(project: Project, part: PartId, stock: StockId | null): Project {
   const others = Object.entries(cabinet.pins).filter(([other]) => other !== place)
   const pins = Object.fromEntries(stock === null ? others : [...others, [place, stock]])
   return changeIn(project, 'cabinets', id, { pins })
+}
+
+function addMaterial(project: Project, material: Material, stock: Stock): Project {
+  if (isThere(project.materials, material.id) || isThere(project.stock, stock.id)) return project
+  if (stock.material !== material.id || !isSavable(material) || !isSavable(stock)) return project
+  return withRoom(project, { materials: put(project.materials, material), stock: put(project.stock, stock) })
+}
+
+/** Whether nothing that is designed is made of a board. */
+export function isMaterialFree(project: Project, id: MaterialId): boolean {
+  return isThere(project.materials, id) && lostFrom(withoutMaterial(project, id)) === null
+}
+
+function withoutMaterial(project: Project, id: MaterialId): Project {
+  const sheets = valuesOf<Stock>(project.stock).filter(({ material }) => material === id)
+  const rest = sheets.reduce((before, sheet) => withoutStock(before, sheet.id), project)
+  return withRoom(rest, { materials: without(rest.materials, [id]) })
 }
 
 /** With the sheets go the wishes for boards of them, and the layouts on them that were kept. */

@@ -141,6 +141,8 @@ export interface Countertop {
   readonly ends: Mm
   /** The height of the board that stands on it at the wall; 0 for none. */
   readonly splash: Mm
+  /** Of the banding along its front edge and its free ends; 0 for none. */
+  readonly banding: Mm
 }
 
 /** The front of a cabinet: one opening, or openings on one another from the top down, or columns of them from the left. */

@@ -56,6 +56,10 @@ export type Edit =
   /** A method with the boards that come with it, in place of the ones of their ids if there are such. */
   | { readonly kind: 'putMethod'; readonly method: BuildMethod; readonly materials: readonly Material[] }
   | { readonly kind: 'editMaterial'; readonly id: MaterialId; readonly change: Partial<Omit<Material, 'id'>> }
+  /** A board and a first sheet of it. Nothing happens where there is one of its id. */
+  | { readonly kind: 'addMaterial'; readonly material: Material; readonly stock: Stock }
+  /** With its sheets. Nothing happens while anything is made of it. */
+  | { readonly kind: 'removeMaterial'; readonly id: MaterialId }
   | { readonly kind: 'putStock'; readonly stock: Stock }
   | { readonly kind: 'removeStock'; readonly id: StockId }
   | { readonly kind: 'keepSheet'; readonly sheet: KeptSheet }

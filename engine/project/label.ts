@@ -50,6 +50,10 @@ export function labelOf(project: Project, edit: Edit): string {
       return `${find(project.methods, edit.method.id) ? 'Change' : 'Bring in'} ${edit.method.name}`
     case 'editMaterial':
       return `Change ${'thickness' in edit.change ? 'thickness of ' : ''}${project.materials[edit.id]?.name ?? 'material'}`
+    case 'addMaterial':
+      return `Add ${edit.material.name}`
+    case 'removeMaterial':
+      return `Delete ${find(project.materials, edit.id)?.name ?? 'board'}`
     case 'putStock':
       return stockLabel(find(project.stock, edit.stock.id), edit.stock)
     case 'removeStock':

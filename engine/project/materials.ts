@@ -1,4 +1,4 @@
-import { valuesOf } from '../basics/id'
+import { freeId, type MaterialId, type StockId, valuesOf } from '../basics/id'
 import type { Material, Project, Stock } from './document'
 
 /** The thickest by name first: an order that hangs on nothing that saving, opening or measuring a board changes. */
@@ -11,4 +11,16 @@ export function stockOf(stock: Project['stock'], material: Material['id']): Stoc
   return valuesOf<Stock>(stock)
     .filter((one) => one.material === material)
     .sort((a, b) => (a.id < b.id ? -1 : 1))
+}
+
+/** Another board to begin with, like the thickest there is, and a sheet of it to be bought. */
+export function freshBoard(project: Project): { readonly material: Material; readonly stock: Stock } {
+  const id = freeId<MaterialId>('b', project.materials)
+  const like = materialsInOrder(project.materials)[0]
+  const usual = { nominal: 18, thickness: 18, hasGrain: true, density: 680, stiffness: 9000 }
+  const size = { length: 2440, width: 1220, price: 0, quantity: null, isOffcut: false, isExcluded: false }
+  return {
+    material: { ...usual, ...like, id, name: 'New board' },
+    stock: { ...size, id: freeId<StockId>('s', project.stock), material: id },
+  }
 }

@@ -1,5 +1,5 @@
 import { type ById, entriesOf, type MaterialId } from '../basics/id'
-import type { Cabinet, Project } from './document'
+import type { Between, Cabinet, Project } from './document'
 import type { MethodChoices } from './method'
 
 /** Whether something is filed under an id. Names that every object has, such as `constructor`, are not. */
@@ -38,7 +38,17 @@ function misfiled(project: Project): string | null {
   return null
 }
 
-function lostFrom({ walls, cabinets, methods, materials, stock, kept, method, between }: Project): string | null {
+/** The first thing that is named and not there, with the path to its name. */
+export function lostFrom({
+  walls,
+  cabinets,
+  methods,
+  materials,
+  stock,
+  kept,
+  method,
+  between,
+}: Project): string | null {
   if (!isThere(methods, method)) return `method is ${method}, which is not among methods.`
   for (const [id, cabinet] of entriesOf(cabinets)) {
     const path = `cabinets.${id}`
@@ -53,12 +63,8 @@ function lostFrom({ walls, cabinets, methods, materials, stock, kept, method, be
     const end = lostBeside(cabinet, materials)
     if (end) return `${path}.beside.${end}`
   }
-  for (const over of ['countertop', 'lightRail', 'crown', 'valance'] as const) {
-    const board = between[over]?.material
-    if (board !== undefined && !isThere(materials, board)) {
-      return `between.${over}.material is ${board}, which is not among materials.`
-    }
-  }
+  const over = lostBetween(between, materials)
+  if (over) return `between.${over}`
   for (const [id, rules] of entriesOf(methods)) {
     const missing = missingMaterial(rules, materials)
     if (missing) return `methods.${id}.${missing}`
@@ -68,6 +74,16 @@ function lostFrom({ walls, cabinets, methods, materials, stock, kept, method, be
   }
   for (const [id, sheet] of entriesOf(kept)) {
     if (!isThere(stock, sheet.stock)) return `kept.${id}.stock is ${sheet.stock}, which is not among stock.`
+  }
+  return null
+}
+
+/** The first countertop or trim of a board that is not there. */
+export function lostBetween(between: Partial<Between>, materials: Project['materials']): string | null {
+  for (const room of ['countertop', 'lightRail', 'crown', 'valance'] as const) {
+    const board = between[room]?.material
+    if (board !== undefined && !isThere(materials, board))
+      return `${room}.material is ${board}, which is not among materials.`
   }
   return null
 }

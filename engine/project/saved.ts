@@ -155,7 +155,9 @@ const cutout = z.strictObject({ of: oneOf('sink', 'hob'), width: measure, depth:
 const trim = z.strictObject({ material: id, height: field('height'), forward: field('forward') }).nullable()
 const between = z.strictObject({
   kick: oneOf('perCabinet', 'inLengths'),
-  countertop: z.strictObject({ material: id, overhang: measure, ends: measure, splash: measure }).nullable(),
+  countertop: z
+    .strictObject({ material: id, overhang: measure, ends: measure, splash: measure, banding: measure })
+    .nullable(),
   lightRail: trim,
   crown: trim,
   valance: trim,

@@ -9,8 +9,19 @@ import {
   valuesOf,
 } from '../../engine/basics/id'
 import type { Random } from '../../engine/basics/random'
-import type { Beside, Cabinet, CabinetKind, Front, Material, Project, Stock, Wall } from '../../engine/project/document'
+import type {
+  Beside,
+  Between,
+  Cabinet,
+  CabinetKind,
+  Front,
+  Material,
+  Project,
+  Stock,
+  Wall,
+} from '../../engine/project/document'
 import type { Edit } from '../../engine/project/edit'
+import { freshBoard } from '../../engine/project/materials'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
 import { newCabinetAt } from '../../engine/runs/place'
 
@@ -110,6 +121,9 @@ const MAKERS: readonly Maker[] = [
   (project, random) => ({ kind: 'removeMethod', id: anyMethod(project, random) }),
   (project, random) => ({ kind: 'useMethod', id: anyMethod(project, random) }),
   putMethod,
+  editBetween,
+  (project) => ({ kind: 'addMaterial', ...freshBoard(project) }),
+  (project, random) => ({ kind: 'removeMaterial', id: pick(Object.keys(project.materials), random) as MaterialId }),
   putStock,
   (_, random) => ({ kind: 'removeStock', id: `s${whole(4, 8, random)}` as StockId }),
   (project, random) => ({ kind: 'letGrainRun', ids: [anyId(project, random)], isRunning: random() < 0.7 }),
@@ -188,6 +202,19 @@ function putMethod(project: Project, random: Random): Edit {
       backMaterial: pick(['own', 'back', 'nowhere'], random) as MaterialId,
     },
     materials: random() < 0.5 ? [own] : [],
+  }
+}
+
+function editBetween(_: Project, random: Random): Edit {
+  const material = pick(['carcass', 'front', 'b1', 'nowhere'], random) as MaterialId
+  const trim = random() < 0.3 ? null : { material, height: length(30, 120, random), forward: length(-30, 30, random) }
+  const countertop = { material, overhang: 20, ends: 15, splash: length(0, 90, random), banding: 2 }
+  return {
+    kind: 'editBetween',
+    change: pick<Partial<Between>>(
+      [{ kick: 'inLengths' }, { countertop }, { lightRail: trim }, { crown: trim }],
+      random,
+    ),
   }
 }
 

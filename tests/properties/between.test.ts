@@ -47,7 +47,7 @@ function anyWall(seed: number): Project {
     id: wall.method,
     change: { floor, frontMount: oneOf(['fullOverlay', 'inset']) },
   })
-  const countertop = { material: 'carcass' as MaterialId, overhang: 20, ends: 25, splash: oneOf([0, 90]) }
+  const countertop = { material: 'carcass' as MaterialId, overhang: 20, ends: 25, splash: oneOf([0, 90]), banding: 0 }
   return applyEdit(built, { kind: 'editBetween', change: { kick: 'inLengths', countertop, ...anyTrims(dice) } })
 }
 

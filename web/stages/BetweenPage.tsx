@@ -7,10 +7,12 @@ import styles from './Panels.module.css'
 import { TrimRows } from './TrimRows'
 
 /** What a countertop begins with. Common practice, no source. */
-const USUAL = { overhang: 20, ends: 15, splash: 0 } as const
+const USUAL = { overhang: 20, ends: 15, splash: 0, banding: 0 } as const
 
 const OVERHANG = { spoken: 'The overhang', least: 0, most: 300 } as const
 const SPLASH = { spoken: 'The splash', least: 0, most: 1000 } as const
+
+const BAND = { spoken: 'The band', least: 0, most: 10 } as const
 
 const KICKS = [
   ['perCabinet', 'one in each cabinet'],
@@ -59,6 +61,7 @@ function TopFields({ project, countertop }: { readonly project: Project; readonl
     ['overhang', 'Past the fronts', OVERHANG],
     ['ends', 'Past free ends', OVERHANG],
     ['splash', 'Splash, or 0', SPLASH],
+    ['banding', 'Edge band, or 0', BAND],
   ] as const
   return fields.map(([field, label, limits]) => (
     <LengthField

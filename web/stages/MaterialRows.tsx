@@ -1,4 +1,13 @@
-import { freeId, type Material, materialsInOrder, type Stock, type StockId, stockOf } from '../../engine/index'
+import {
+  freeId,
+  freshBoard,
+  isMaterialFree,
+  type Material,
+  materialsInOrder,
+  type Stock,
+  type StockId,
+  stockOf,
+} from '../../engine/index'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import fields from '../ui/Fields.module.css'
@@ -9,12 +18,23 @@ import styles from './Panels.module.css'
 
 /** Boards as they measure, and the sheets of each that can be bought or are there. */
 export function MaterialRows() {
-  const materials = useStore((state) => state.shown.materials)
-  return materialsInOrder(materials).map((material) => <MaterialRow key={material.id} material={material} />)
+  const project = useStore((state) => state.shown)
+  const actions = useStore((state) => state.actions)
+  return (
+    <>
+      {materialsInOrder(project.materials).map((material) => (
+        <MaterialRow key={material.id} material={material} />
+      ))}
+      <p className={styles.actions}>
+        <Button onClick={() => actions.commit({ kind: 'addMaterial', ...freshBoard(project) })}>Add a board</Button>
+      </p>
+    </>
+  )
 }
 
 function MaterialRow({ material }: { readonly material: Material }) {
-  const { stock, display } = useStore((state) => state.shown)
+  const project = useStore((state) => state.shown)
+  const { stock, display } = project
   const actions = useStore((state) => state.actions)
   const change = (what: Partial<Omit<Material, 'id'>>) => {
     actions.commit({ kind: 'editMaterial', id: material.id, change: what })
@@ -25,6 +45,13 @@ function MaterialRow({ material }: { readonly material: Material }) {
     <fieldset className={styles.set} data-material={material.id}>
       <legend>{material.name}</legend>
       <TextField label="Name" value={material.name} onText={(name) => change({ name })} />
+      <LengthField
+        label="Sold as"
+        value={material.nominal}
+        display={display}
+        field="thickness"
+        onLength={(nominal) => change({ nominal })}
+      />
       <LengthField
         label="Measures"
         value={material.thickness}
@@ -70,6 +97,14 @@ function MaterialRow({ material }: { readonly material: Material }) {
         >
           Add an offcut
         </Button>
+        {isMaterialFree(project, material.id) && (
+          <Button
+            aria-label={`Remove the board ${material.name}`}
+            onClick={() => actions.commit({ kind: 'removeMaterial', id: material.id })}
+          >
+            Remove this board
+          </Button>
+        )}
       </p>
     </fieldset>
   )

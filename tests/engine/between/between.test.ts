@@ -9,7 +9,7 @@ import { labelOf } from '../../../engine/project/label'
 import { aWall, cabinet, withWall } from '../../helpers/wall'
 
 const CARCASS = 'carcass' as MaterialId
-const TOP = { material: CARCASS, overhang: 20, ends: 15, splash: 0 }
+const TOP = { material: CARCASS, overhang: 20, ends: 15, splash: 0, banding: 0 }
 const LONG: Partial<Between> = { kick: 'inLengths' }
 
 function withBetween(project: Project, change: Partial<Between>): Project {
@@ -115,6 +115,16 @@ describe('a countertop', () => {
     expect(at(625)[1]).toContain(`${20 / 2 + 500 + 15} x`)
     const tall = aWall(cabinet('B1', { left: 300, width: 600 }), cabinet('T1', { left: 900, width: 600 }))
     expect(boards(withBetween(tall, { countertop: TOP }), 'countertop')[0]).toContain(`${15 + 600 + 0} x`)
+  })
+  it('is banded in front and at its free ends, and cut back by the bands where its size includes them', () => {
+    const banded = withBetween(project, { countertop: { ...TOP, banding: 2 } })
+    const [top] = runsOf(banded, 'countertop')[0]!.parts
+    expect(top!.banding).toEqual({ low: 0, high: 2, start: 2, end: 2 })
+    const { isInFinishedSize } = method(banded).banding
+    const band = isInFinishedSize ? 2 : 0
+    expect([top!.cutLength, top!.cutWidth]).toEqual([15 + 2000 + 15 - 2 * band, 580 + 20 - band])
+    const wall = withBetween(aWall(cabinet('B1', { left: 0, width: 600 })), { countertop: { ...TOP, banding: 2 } })
+    expect(runsOf(wall, 'countertop')[0]!.parts[0]!.banding).toEqual({ low: 0, high: 2, start: 0, end: 2 })
   })
   it('has a splash as long as itself, on it at the wall', () => {
     const splashed = withBetween(plain, { countertop: { ...TOP, splash: 80 } })

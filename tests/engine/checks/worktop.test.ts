@@ -6,7 +6,7 @@ import { aWall, cabinet, the, withWall } from '../../helpers/wall'
 import { findingIn, remedied } from './findings'
 
 const CARCASS = 'carcass' as MaterialId
-const TOP: Countertop = { material: CARCASS, overhang: 20, ends: 0, splash: 0 }
+const TOP: Countertop = { material: CARCASS, overhang: 20, ends: 0, splash: 0, banding: 0 }
 /** Bases are 868 high and the top is 18 thick. */
 const SURFACE = 868 + 18
 const HOB: Cutout = { of: 'hob', width: 560, depth: 490, fromFront: 55 }

@@ -78,8 +78,8 @@ describe('a file that is no project', () => {
   })
 
   it('of a newer version is refused by that version', () => {
-    expect(why(spoilt('version', 7))).toBe(
-      `The file is of version 7; this Casewright reads up to version ${VERSION}. Nothing was changed.`,
+    expect(why(spoilt('version', VERSION + 1))).toBe(
+      `The file is of version ${VERSION + 1}; this Casewright reads up to version ${VERSION}. Nothing was changed.`,
     )
   })
 
@@ -201,10 +201,18 @@ describe('files of old versions', () => {
   it('of version 5 have nothing beside their cabinets and nothing over them', () => {
     const read = readProject(readFileSync('tests/old-files/v5.casewright', 'utf8'))
     if (!read.ok) throw new Error(read.message)
-    expect(read.value.between).toEqual({ kick: 'perCabinet', countertop: null })
+    expect(read.value.between).toMatchObject({ kick: 'perCabinet', countertop: null })
     for (const { beside, cutout } of Object.values(read.value.cabinets)) {
       expect([beside, cutout]).toEqual([{ left: { kind: 'none' }, right: { kind: 'none' } }, null])
     }
+  })
+
+  it('of version 6 have no trims, and countertops without bands', () => {
+    const read = readProject(readFileSync('tests/old-files/v6.casewright', 'utf8'))
+    if (!read.ok) throw new Error(read.message)
+    const { countertop, ...between } = read.value.between
+    expect(between).toMatchObject({ lightRail: null, crown: null, valance: null })
+    expect(countertop?.banding ?? 0).toBe(0)
   })
 
   it('of this version are written back byte for byte', () => {
