@@ -34,7 +34,7 @@ function kicksOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
     const name = runNamed('Kick', 'K', first.cabinet, project)
     const longest = longestBoard(project, first.material)
     const hasGrain = project.materials[first.material]?.hasGrain
-    const made = remembered([name, steps.map((step) => shifted(step, first.from)), longest, hasGrain], () => ({
+    const made = remembered(project, [name, steps.map((step) => shifted(step, first.from)), longest, hasGrain], () => ({
       parts: partsOfRun(name, boardsFrom(kickPieces(steps, longest)), project),
       problems: [],
     }))
@@ -74,6 +74,7 @@ function topOf(
   const own = { ...run, steps: steps.map((step) => shifted(step, first.from)) }
   const marks = steps.map(({ cabinet }) => project.cabinets[cabinet]!.number)
   const made = remembered(
+    project,
     [name, own, marks, hasGrain, project.display, bandingRules(project).isInFinishedSize],
     () => ({
       parts: partsOfRun(name, topBoards(run), project),

@@ -59,9 +59,10 @@ export function bandingRules({ methods, method }: Pick<Project, 'methods' | 'met
 export function partsOfRun({ id, mark }: RunName, boards: readonly Board[], project: Project): Part[] {
   return boards.map((board): Part => {
     const cut = cutSize(board, bandingRules(project))
+    const part = `${id}/${ROLE_NAMES[board.role].replaceAll(' ', '-')}-${board.number}` as PartId
     return {
       ...board,
-      id: `${id}/${ROLE_NAMES[board.role].replaceAll(' ', '-')}-${board.number}` as PartId,
+      id: part,
       owner: id,
       mark: `${mark}-${ROLE_MARKS[board.role]}${board.number}`,
       name: ROLE_NAMES[board.role],
@@ -69,7 +70,7 @@ export function partsOfRun({ id, mark }: RunName, boards: readonly Board[], proj
       cutWidth: cut.width,
       isGrainBound: project.materials[board.material]?.hasGrain ?? true,
       bank: null,
-      from: null,
+      from: project.between.pins[part] ?? null,
     }
   })
 }

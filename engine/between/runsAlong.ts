@@ -37,8 +37,8 @@ export interface Boards {
 const known = new Map<string, Boards>()
 const MOST_KNOWN = 500
 
-export function remembered(from: unknown, make: () => Boards): Boards {
-  const key = JSON.stringify(from)
+export function remembered({ between }: Project, from: unknown, make: () => Boards): Boards {
+  const key = JSON.stringify([from, between.pins])
   const before = known.get(key)
   if (before) return before
   if (known.size >= MOST_KNOWN) known.clear()

@@ -31,7 +31,7 @@ function builtTrim(project: Project, wall: Wall, kind: TrimKind, run: TrimRun, s
   const { cabinets, left, bottom } = stretch
   const name = runNamed(ID_NAMES[kind], LETTERS[kind], cabinets[0]!, project)
   const hasGrain = project.materials[trim.material]?.hasGrain
-  const made = remembered([name, run, bottom, hasGrain, wall.height, project.display], () => ({
+  const made = remembered(project, [name, run, bottom, hasGrain, wall.height, project.display], () => ({
     parts: partsOfRun(name, boardsFrom(trimPieces(run)), project),
     problems: trimProblems(run, stretch, name, wall, project),
   }))

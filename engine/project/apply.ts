@@ -3,7 +3,9 @@ import {
   type ById,
   type CabinetId,
   entriesOf,
+  isRunId,
   type MaterialId,
+  type OwnerId,
   type PartId,
   type StockId,
   valuesOf,
@@ -201,14 +203,21 @@ function setBeside(project: Project, { ids, side, beside }: Extract<Edit, { kind
   }, project)
 }
 
-/** A part is named after its cabinet and its place in it. */
+/** A part is named after its cabinet and its place in it; the boards of runs stand in no cabinet. */
 function pin(project: Project, part: PartId, stock: StockId | null): Project {
-  const [id, place] = part.split('/') as [CabinetId, string | undefined]
+  const [id, place] = part.split('/') as [OwnerId, string | undefined]
+  if (!place) return project
+  if (isRunId(id)) {
+    const pins = withPin(project.between.pins, part, stock)
+    return changed(project, { between: changed(project.between, { pins }) })
+  }
   const cabinet = find(project.cabinets, id)
-  if (!cabinet || !place) return project
-  const others = Object.entries(cabinet.pins).filter(([other]) => other !== place)
-  const pins = Object.fromEntries(stock === null ? others : [...others, [place, stock]])
-  return changeIn(project, 'cabinets', id, { pins })
+  return cabinet ? changeIn(project, 'cabinets', id, { pins: withPin(cabinet.pins, place, stock) }) : project
+}
+
+function withPin(pins: Cabinet['pins'], place: string, stock: StockId | null): Cabinet['pins'] {
+  const others = Object.entries(pins).filter(([other]) => other !== place)
+  return Object.fromEntries(stock === null ? others : [...others, [place, stock]])
 }
 
 function addMaterial(project: Project, material: Material, stock: Stock): Project {
@@ -234,7 +243,8 @@ function withoutStock(project: Project, id: StockId): Project {
   const pinned = entriesOf(project.cabinets).flatMap(([cabinet, { pins }]) =>
     Object.entries(pins).flatMap(([place, stock]) => (stock === id ? [`${cabinet}/${place}` as PartId] : [])),
   )
-  const free = pinned.reduce((before, part) => pin(before, part, null), project)
+  const overRuns = Object.keys(project.between.pins).filter((part) => project.between.pins[part] === id) as PartId[]
+  const free = [...pinned, ...overRuns].reduce((before, part) => pin(before, part, null), project)
   return withRoom(free, {
     kept: without(
       free.kept,

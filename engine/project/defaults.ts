@@ -30,7 +30,7 @@ export function newProject(unit: 'mm' | 'in', name = 'New project'): Project {
     shop: preset.shop,
     // Studs stand 16 in apart in most framed walls. Source: thehonestcarpenter.com, on hanging wall cabinets.
     house: { shelfLoad: 'kitchen', doorway: null, studSpacing: inch(16) },
-    between: { kick: 'perCabinet', countertop: null, lightRail: null, crown: null, valance: null },
+    between: { kick: 'perCabinet', countertop: null, lightRail: null, crown: null, valance: null, pins: {} },
   }
 }
 

@@ -122,6 +122,8 @@ export interface Between {
   readonly crown: Trim | null
   /** On edge from one upper to the next where a window stands between them. */
   readonly valance: Trim | null
+  /** Boards of runs that must come from sheets of one kind, by the ids of the boards. */
+  readonly pins: Readonly<Record<string, StockId>>
 }
 
 export type TrimKind = 'lightRail' | 'crown' | 'valance'

@@ -127,6 +127,7 @@ const BETWEEN_WORDS: Readonly<Record<keyof Between, string>> = {
   lightRail: 'light rail',
   crown: 'crown',
   valance: 'valance',
+  pins: 'the sheets of boards',
 }
 
 function betweenWords(change: Partial<Between>): string {

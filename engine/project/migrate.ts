@@ -63,13 +63,16 @@ function withNothingBetween(saved: Record<string, unknown>): Record<string, unkn
   return withEach({ between, ...saved }, 'cabinets', nothing)
 }
 
-/** 6 to 7: uppers and talls can have light rails, crowns and valances, and countertops a banded edge; none had. */
+/**
+ * 6 to 7: uppers and talls can have light rails, crowns and valances, and countertops a banded edge; none had. No
+ * board of a run was pinned.
+ */
 function withNoTrims(saved: Record<string, unknown>): Record<string, unknown> {
   const { between } = saved
   if (!isFields(between)) return saved
   const { countertop } = between
   const plain = isFields(countertop) ? { ...between, countertop: { banding: 0, ...countertop } } : between
-  return { ...saved, between: { lightRail: null, crown: null, valance: null, ...plain } }
+  return { ...saved, between: { lightRail: null, crown: null, valance: null, pins: {}, ...plain } }
 }
 
 /** 5 to 6: build methods say what is bored for hinges and slides. */

@@ -65,6 +65,8 @@ export function lostFrom({
   }
   const over = lostBetween(between, materials)
   if (over) return `between.${over}`
+  const pin = lostPin(between.pins, stock)
+  if (pin) return `between.pins.${pin} is ${between.pins[pin]}, which is not among stock.`
   for (const [id, rules] of entriesOf(methods)) {
     const missing = missingMaterial(rules, materials)
     if (missing) return `methods.${id}.${missing}`

@@ -6,6 +6,10 @@ import { field, measure } from './savedNumber'
 
 const ID_FORM = 'it must be an id of small letters, figures and hyphens, 40 at most'
 const id = z.string({ error: ID_FORM }).regex(/^[a-z][a-z0-9-]{0,39}$/, { error: ID_FORM })
+const RUN_PART_FORM = 'it must be named after its run and its place in it: Top-k1/countertop-1'
+const runPart = z.string({ error: RUN_PART_FORM }).regex(/^[A-Z][A-Za-z0-9-]{0,59}\/[a-z][a-z0-9-]{0,39}$/, {
+  error: RUN_PART_FORM,
+})
 const NAME_FORM = `it must be a text of ${LONGEST_NAME} signs at most`
 const name = z
   .string({ error: NAME_FORM })
@@ -161,6 +165,7 @@ const between = z.strictObject({
   lightRail: trim,
   crown: trim,
   valance: trim,
+  pins: z.record(runPart, id),
 })
 
 const cabinet = z.strictObject({

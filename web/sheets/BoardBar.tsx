@@ -1,13 +1,4 @@
-import {
-  type CutRow,
-  type Derived,
-  formatLength,
-  isRunId,
-  type PartId,
-  type StockId,
-  stockFor,
-  stockOf,
-} from '../../engine/index'
+import { type CutRow, type Derived, formatLength, type StockId, stockFor, stockOf } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { useStore } from '../store/store'
 import { chosenParts } from '../tables/chosen'
@@ -30,22 +21,14 @@ export function BoardBar({ selection, derived }: { readonly selection: Selection
         <strong>{selection.kind === 'row' ? row.mark : derived.partOf.get(selection.part)!.mark}</strong>{' '}
         {selection.kind === 'row' ? `${row.name}, ${row.quantity} of them` : derived.partOf.get(selection.part)!.name}
       </span>
-      {parts.some((part) => isOfCabinet(part, derived)) && (
-        <Choice
-          label="Cut from"
-          value={row.from ?? ANY}
-          options={[[ANY, `any sheet of ${materials[row.material]!.name}`], ...sheetsFor(row, derived)]}
-          onChoice={(stock) => actions.commit({ kind: 'pin', parts, stock: stock === ANY ? null : (stock as StockId) })}
-        />
-      )}
+      <Choice
+        label="Cut from"
+        value={row.from ?? ANY}
+        options={[[ANY, `any sheet of ${materials[row.material]!.name}`], ...sheetsFor(row, derived)]}
+        onChoice={(stock) => actions.commit({ kind: 'pin', parts, stock: stock === ANY ? null : (stock as StockId) })}
+      />
     </div>
   )
-}
-
-/** Only boards of cabinets can be wished from one kind of sheet: the wish is kept with the cabinet. */
-function isOfCabinet(part: PartId, { partOf }: Derived): boolean {
-  const owner = partOf.get(part)?.owner
-  return owner !== undefined && !isRunId(owner)
 }
 
 /** The sheets and offcuts that give the row's boards, by their sizes; one that was chosen and does not is named as such. */

@@ -153,6 +153,19 @@ describe('boards that must come from one kind of sheet', () => {
     expect(packed(other).unplaced).toEqual([])
   })
 
+  it('may be a board over a run of cabinets', () => {
+    const long = after(kitchen, { kind: 'editBetween', change: { kick: 'inLengths' } })
+    const kick = derive(long).runs[0]!.parts.at(-1)!.id
+    const wished = after(long, { kind: 'putStock', stock }, { kind: 'pin', parts: [kick], stock: offcut.id })
+    const { rowOf, cutList, partOf } = derive(wished)
+    expect(partOf.get(kick)!.from).toBe('s9')
+    expect(cutList.rows.find(({ key }) => key === rowOf.get(kick))).toMatchObject({ parts: [kick], from: 's9' })
+    const read = readProject(writeProject(wished))
+    expect(read.ok && read.value.between.pins).toEqual({ [kick]: 's9' })
+    expect(after(wished, { kind: 'removeStock', id: offcut.id }).between.pins).toEqual({})
+    expect(after(wished, { kind: 'pin', parts: [kick], stock: null }).between.pins).toEqual({})
+  })
+
   it('are refused in a file that does not have the sheet', () => {
     const broken = { ...pinned, stock: kitchen.stock }
     const read = readProject(JSON.stringify(broken))
