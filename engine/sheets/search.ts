@@ -24,6 +24,10 @@ const PATIENCE = 100
 const IMPATIENCE = 0.02
 /** The same where a state has other costs, which it must not save by leaving parts homeless. */
 const STERN_IMPATIENCE = 0.1
+/** Of many sheets only so many are worked on at a time, chosen anew every so many turns (found by trial). */
+const AT_WORK = 30
+const MANY = 45
+const SPELL = 300
 
 export function lookFor(lot: Lot, random: Random): Look {
   const nextBlink = () => Math.ceil(-Math.log(1 - random()) / BLINK)
@@ -42,6 +46,8 @@ export class Search {
   pool: number[]
   private cost: number
   private turns = 0
+  /** The first of the sheets that are worked on. */
+  private from = 0
   private readonly before: { readonly at: number; readonly board: Board }[] = []
   private readonly late: Float64Array
   private readonly sizes: Float64Array
@@ -71,6 +77,7 @@ export class Search {
 
   /** Whether the turn was kept. */
   turn(): boolean {
+    if (this.turns % SPELL === 0) this.choose()
     this.turns++
     const poolBefore = this.pool
     this.before.length = 0
@@ -125,11 +132,28 @@ export class Search {
     return copy
   }
 
+  /** Which of many sheets are worked on for a while: they are brought to the end, behind `from`. */
+  private choose(): void {
+    const { boards } = this
+    if (this.aside || boards.length <= MANY) return
+    this.from = boards.length - AT_WORK
+    for (let at = boards.length - 1; at >= this.from; at--) {
+      const other = this.below(at + 1)
+      const held = boards[at]!
+      boards[at] = boards[other]!
+      boards[other] = held
+    }
+  }
+
+  private anyAtWork(): number {
+    return this.from + this.below(this.boards.length - this.from)
+  }
+
   /** Deals the strips of two sheets out anew, as they are, so that what was left on both comes together on one. */
   private deal(): void {
     const { boards } = this
-    const one = this.below(boards.length)
-    const two = this.below(boards.length)
+    const one = this.anyAtWork()
+    const two = this.anyAtWork()
     const isAlike = boards[one]!.stock === boards[two]!.stock && boards[one]!.root.way === boards[two]!.root.way
     if (one === two || !isAlike) return
     const pair = [this.mine(one), this.mine(two)] as const
@@ -155,7 +179,7 @@ export class Search {
     const { random, boards } = this
     const count = Math.min(boards.length, 1 + Math.floor(random() * 2.4))
     for (let round = 0; round < count; round++) {
-      const board = this.mine(this.below(boards.length))
+      const board = this.mine(this.anyAtWork())
       this.takeOff(board.root, random() < WHOLE ? 1 : this.aside ? 0.1 + 0.5 * random() : 0.3 + 0.6 * random())
       tidy(board, this.lot)
     }
@@ -179,7 +203,7 @@ export class Search {
     let left = 0
     for (let at = 0; at < pool.length; at++) {
       const kind = pool[at]!
-      if (refused[kind] !== this.turns && findSpot(this.boards, kind, look, spot).loss < Infinity) {
+      if (refused[kind] !== this.turns && findSpot(this.boards, kind, look, spot, this.from).loss < Infinity) {
         putAt(this.mine(spot.board), kind, spot, this.lot)
       } else {
         refused[kind] = this.turns
