@@ -1,23 +1,15 @@
 import { unreachable } from '../basics/assert'
-import {
-  type ById,
-  type CabinetId,
-  entriesOf,
-  isRunId,
-  type MaterialId,
-  type OwnerId,
-  type PartId,
-  type StockId,
-  valuesOf,
-} from '../basics/id'
-import type { Beside, Cabinet, Material, Project, Stock } from './document'
+import { type CabinetId, valuesOf, type WallId } from '../basics/id'
+import { addMaterial, isMaterialFree, pin, withoutMaterial, withoutStock } from './boards'
+import type { Beside, Cabinet, Material, Project } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { freeNumber } from './mark'
 import type { BuildMethod, MethodChoices } from './method'
 import { isMethodFree, methodCopy } from './methods'
 import { isInRange, isSavable, RANGES } from './ranges'
-import { find, hasEverything, isThere, lostBeside, lostBetween, lostFrom, lostPin } from './references'
-import { isSame, settled, settledField } from './settled'
+import { find, hasEverything, isThere, lostBeside, lostBetween, lostPin } from './references'
+import { changed, changeIn, put, without, withRoom } from './rooms'
+import { settled } from './settled'
 
 /**
  * The project with an edit made. What the edit does not touch is the same object as before, and an edit that changes
@@ -55,6 +47,12 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return changed(project, { between: changed(project.between, edit.change) })
     case 'editWall':
       return changeIn(project, 'walls', edit.id, edit.change)
+    case 'addWall':
+      return isThere(project.walls, edit.wall.id)
+        ? project
+        : withRoom(project, { walls: put(project.walls, edit.wall) })
+    case 'removeWall':
+      return withoutWall(project, edit.id)
     case 'putOpening': {
       const wall = find(project.walls, edit.wall)
       return wall ? changeIn(project, 'walls', wall.id, { openings: put(wall.openings, edit.opening) }) : project
@@ -112,33 +110,6 @@ export function applyEdit(project: Project, edit: Edit): Project {
   }
 }
 
-/** The thing with some fields changed; the same object when every field is what it was. Lengths settle, names are cleaned. */
-function changed<Thing extends object>(thing: Thing, change: Partial<Thing>): Thing {
-  const fields = Object.entries(change)
-    .filter(([field, value]) => value !== undefined && isSavable(value, field))
-    .map(([field, value]): [string, unknown] => [field, settledField(field, value)])
-    .filter(([field, value]) => !isSame(thing[field as keyof Thing], value))
-  return fields.length === 0 ? thing : { ...thing, ...Object.fromEntries(fields) }
-}
-
-/** The project with a map exchanged whose things are settled already. */
-function withRoom(
-  project: Project,
-  room: Partial<Pick<Project, 'cabinets' | 'stock' | 'kept' | 'methods' | 'materials'>>,
-): Project {
-  const isSameRoom = Object.entries(room).every(([name, things]) => project[name as keyof Project] === things)
-  return isSameRoom ? project : { ...project, ...room }
-}
-
-/** A thing put into its map, in place of the one of its id if there is one. */
-function put<Id extends string, Thing extends { readonly id: Id }>(
-  things: ById<Id, Thing>,
-  thing: Thing,
-): ById<Id, Thing> {
-  if (!isSavable(thing)) return things
-  return changed<ById<Id, Thing>>(things, { [thing.id]: thing } as Partial<ById<Id, Thing>>)
-}
-
 /** A method comes in whole, with its boards, or not at all. */
 function putMethod(project: Project, method: BuildMethod, boards: readonly Material[]): Project {
   const materials = boards.reduce(put, project.materials)
@@ -161,24 +132,12 @@ function addCabinet(project: Project, cabinet: Cabinet): Project {
   return { ...project, cabinets: { ...project.cabinets, [id]: { ...settled(cabinet), number } } }
 }
 
-/** A thing of the project with some fields changed, if it is there and all materials it then names are. */
-function changeIn<Room extends 'walls' | 'methods' | 'materials' | 'cabinets'>(
-  project: Project,
-  room: Room,
-  id: keyof Project[Room] & string,
-  change: object,
-): Project {
-  const before = find<object>(project[room], id)
-  if (!before || !hasEverything(change, project.materials)) return project
-  const after = changed(before, change)
-  return after === before ? project : { ...project, [room]: { ...project[room], [id]: after } }
-}
-
 function changeCabinets(project: Project, ids: readonly CabinetId[], change: Partial<Cabinet>): Project {
   return ids.reduce((before, id) => changeIn(before, 'cabinets', id, change), project)
 }
 
 function shape(project: Project, { id, ...change }: CabinetShape): Project {
+  if (change.wall !== undefined && !isThere(project.walls, change.wall)) return project
   return changeIn(project, 'cabinets', id, change)
 }
 
@@ -203,59 +162,14 @@ function setBeside(project: Project, { ids, side, beside }: Extract<Edit, { kind
   }, project)
 }
 
-/** A part is named after its cabinet and its place in it; the boards of runs stand in no cabinet. */
-function pin(project: Project, part: PartId, stock: StockId | null): Project {
-  const [id, place] = part.split('/') as [OwnerId, string | undefined]
-  if (!place) return project
-  if (isRunId(id)) {
-    const pins = withPin(project.between.pins, part, stock)
-    return changed(project, { between: changed(project.between, { pins }) })
-  }
-  const cabinet = find(project.cabinets, id)
-  return cabinet ? changeIn(project, 'cabinets', id, { pins: withPin(cabinet.pins, place, stock) }) : project
-}
-
-function withPin(pins: Cabinet['pins'], place: string, stock: StockId | null): Cabinet['pins'] {
-  const others = Object.entries(pins).filter(([other]) => other !== place)
-  return Object.fromEntries(stock === null ? others : [...others, [place, stock]])
-}
-
-function addMaterial(project: Project, material: Material, stock: Stock): Project {
-  if (isThere(project.materials, material.id) || isThere(project.stock, stock.id)) return project
-  if (stock.material !== material.id || !isSavable(material) || !isSavable(stock)) return project
-  return withRoom(project, { materials: put(project.materials, material), stock: put(project.stock, stock) })
-}
-
-/** Whether nothing that is designed is made of a board. */
-export function isMaterialFree(project: Project, id: MaterialId): boolean {
-  return isThere(project.materials, id) && lostFrom(withoutMaterial(project, id)) === null
-}
-
-function withoutMaterial(project: Project, id: MaterialId): Project {
-  const sheets = valuesOf<Stock>(project.stock).filter(({ material }) => material === id)
-  const rest = sheets.reduce((before, sheet) => withoutStock(before, sheet.id), project)
-  return withRoom(rest, { materials: without(rest.materials, [id]) })
-}
-
-/** With the sheets go the wishes for boards of them, and the layouts on them that were kept. */
-function withoutStock(project: Project, id: StockId): Project {
-  const kept = valuesOf(project.kept).filter(({ stock }) => stock === id)
-  const pinned = entriesOf(project.cabinets).flatMap(([cabinet, { pins }]) =>
-    Object.entries(pins).flatMap(([place, stock]) => (stock === id ? [`${cabinet}/${place}` as PartId] : [])),
-  )
-  const overRuns = Object.keys(project.between.pins).filter((part) => project.between.pins[part] === id) as PartId[]
-  const free = [...pinned, ...overRuns].reduce((before, part) => pin(before, part, null), project)
-  return withRoom(free, {
-    kept: without(
-      free.kept,
-      kept.map((sheet) => sheet.id),
+function withoutWall(project: Project, id: WallId): Project {
+  const on = valuesOf<Cabinet>(project.cabinets).filter(({ wall }) => wall === id)
+  if (Object.keys(project.walls).length < 2 || !isThere(project.walls, id)) return project
+  return withRoom(project, {
+    walls: without(project.walls, [id]),
+    cabinets: without(
+      project.cabinets,
+      on.map((cabinet) => cabinet.id),
     ),
-    stock: without(free.stock, [id]),
   })
-}
-
-function without<Id extends string, Thing>(things: ById<Id, Thing>, ids: readonly Id[]): ById<Id, Thing> {
-  if (!ids.some((id) => Object.hasOwn(things, id))) return things
-  const left = Object.entries(things).filter(([id]) => !ids.includes(id as Id))
-  return Object.fromEntries(left) as ById<Id, Thing>
 }

@@ -44,6 +44,9 @@ export type Edit =
       readonly id: WallId
       readonly change: Partial<Pick<Wall, 'name' | 'length' | 'height'>>
     }
+  | { readonly kind: 'addWall'; readonly wall: Wall }
+  /** With all that stands on it. Nothing happens to the only wall. */
+  | { readonly kind: 'removeWall'; readonly id: WallId }
   | { readonly kind: 'putOpening'; readonly wall: WallId; readonly opening: Opening }
   | { readonly kind: 'removeOpening'; readonly wall: WallId; readonly id: OpeningId }
   | { readonly kind: 'editMethod'; readonly id: MethodId; readonly change: Partial<Omit<BuildMethod, 'id'>> }
@@ -73,6 +76,8 @@ export type Edit =
 
 export interface CabinetShape {
   readonly id: CabinetId
+  /** Another wall that is there. */
+  readonly wall?: WallId
   readonly left?: Mm
   readonly bottom?: Mm
   readonly width?: Mm

@@ -34,6 +34,10 @@ export function labelOf(project: Project, edit: Edit): string {
       return `Change ${betweenWords(edit.change)}`
     case 'editWall':
       return `Change ${project.walls[edit.id]?.name ?? 'wall'}`
+    case 'addWall':
+      return `Add ${edit.wall.name}`
+    case 'removeWall':
+      return `Delete ${project.walls[edit.id]?.name ?? 'wall'} with all on it`
     case 'putOpening':
       return `${project.walls[edit.wall]?.openings[edit.opening.id] ? 'Change' : 'Add'} ${edit.opening.kind}`
     case 'removeOpening':

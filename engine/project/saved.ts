@@ -1,25 +1,16 @@
 import { z } from 'zod'
 import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
+import { savedBetween, savedCutout } from './savedBetween'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
+import { id, oneOf } from './savedWord'
 
-const ID_FORM = 'it must be an id of small letters, figures and hyphens, 40 at most'
-const id = z.string({ error: ID_FORM }).regex(/^[a-z][a-z0-9-]{0,39}$/, { error: ID_FORM })
-const RUN_PART_FORM = 'it must be named after its run and its place in it: Top-k1/countertop-1'
-const runPart = z.string({ error: RUN_PART_FORM }).regex(/^[A-Z][A-Za-z0-9-]{0,59}\/[a-z][a-z0-9-]{0,39}$/, {
-  error: RUN_PART_FORM,
-})
 const NAME_FORM = `it must be a text of ${LONGEST_NAME} signs at most`
 const name = z
   .string({ error: NAME_FORM })
   .transform(cleanName)
   .pipe(z.string().max(LONGEST_NAME, { error: NAME_FORM }))
-
-/** An exact set of words, and what they are when a word is none of them. */
-function oneOf<const Words extends readonly [string, ...string[]]>(...words: Words) {
-  return z.enum(words, { error: `it must be ${words.join(' or ')}` })
-}
 
 const flag = z.boolean({ error: 'it must be true or false' })
 const rect = { left: field('left'), bottom: field('bottom'), width: field('width'), height: field('height') }
@@ -154,20 +145,6 @@ const beside = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('panel'), material: id, foot: oneOf('floor', 'notched') }),
 ])
 
-const cutout = z.strictObject({ of: oneOf('sink', 'hob'), width: measure, depth: measure, fromFront: measure })
-
-const trim = z.strictObject({ material: id, height: field('height'), forward: field('forward') }).nullable()
-const between = z.strictObject({
-  kick: oneOf('perCabinet', 'inLengths'),
-  countertop: z
-    .strictObject({ material: id, overhang: measure, ends: measure, splash: measure, banding: measure })
-    .nullable(),
-  lightRail: trim,
-  crown: trim,
-  valance: trim,
-  pins: z.record(runPart, id),
-})
-
 const cabinet = z.strictObject({
   id,
   kind: oneOf('base', 'upper', 'tall'),
@@ -186,7 +163,7 @@ const cabinet = z.strictObject({
   isGrainRunning: flag,
   pins: z.record(id, id),
   beside: z.strictObject({ left: beside, right: beside }),
-  cutout: cutout.nullable(),
+  cutout: savedCutout.nullable(),
 })
 
 const newCabinet = z.strictObject({
@@ -288,7 +265,7 @@ export const savedProject = z.strictObject({
   kept: z.record(id, keptSheet),
   shop,
   house,
-  between,
+  between: savedBetween,
 })
 
 /** How the file of a build method calls itself, and the version of what it holds. */

@@ -1,9 +1,9 @@
-import { type CabinetId, freeId } from '../basics/id'
+import { type CabinetId, freeId, type WallId } from '../basics/id'
 import type { Rect } from '../geometry/rect'
 import { type Cabinet, type CabinetKind, NOTHING_BESIDE, type Project, type Wall } from '../project/document'
 import { freeNumber } from '../project/mark'
 import { type NewKind, startOf } from '../project/ready'
-import { firstWall } from '../site/wall'
+import { wallAt } from '../site/wall'
 import { type Mm, settle } from '../units/length'
 import { freeStretches } from './neighbours'
 
@@ -12,10 +12,16 @@ const NARROWEST: Mm = 150
 
 /**
  * A new cabinet of the usual size for its kind with its left side at a place; at null, in the first free place, narrowed
- * to it when it is a little small. Null when there is no free place.
+ * to it when it is a little small. On the wall that is named, or the first. Null when there is no free place.
  */
-export function newCabinetAt(project: Project, what: NewKind, left: Mm | null, width?: Mm): Cabinet | null {
-  const wall = firstWall(project)
+export function newCabinetAt(
+  project: Project,
+  what: NewKind,
+  left: Mm | null,
+  width?: Mm,
+  on: WallId | null = null,
+): Cabinet | null {
+  const wall = wallAt(project, on)
   if (!wall) return null
   const usual = startOf(project, what)
   const wanted = width ?? usual.width
@@ -48,8 +54,8 @@ export function newCabinetAt(project: Project, what: NewKind, left: Mm | null, w
 }
 
 /** The free places that a new cabinet of a width could be put in: both ends of each stretch that is long enough. */
-export function placesFor(project: Project, what: NewKind, width: Mm): Rect[] {
-  const wall = firstWall(project)
+export function placesFor(project: Project, what: NewKind, width: Mm, on: WallId | null = null): Rect[] {
+  const wall = wallAt(project, on)
   if (!wall) return []
   const { kind, bottom, height } = startOf(project, what)
   return freeStretches(project, wall, kind).flatMap(({ from, to }): Rect[] => {

@@ -1,6 +1,7 @@
-import { valuesOf } from '../basics/id'
+import { freeId, valuesOf, type WallId } from '../basics/id'
 import { type Interval, intervalsOverlap } from '../geometry/interval'
 import type { Opening, Project, Wall } from '../project/document'
+import { find } from '../project/references'
 import { settle } from '../units/length'
 
 /** The walls of a project in their order. */
@@ -8,9 +9,24 @@ export function wallsOf(project: Project): Wall[] {
   return valuesOf<Wall>(project.walls).sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1))
 }
 
-/** The wall that new cabinets go on; null only for a project without a wall. */
+/** The first wall; null only for a project without a wall. */
 export function firstWall(project: Project): Wall | null {
   return wallsOf(project)[0] ?? null
+}
+
+/** A wall by its id; the first where none is asked for, or the one that is asked for is gone. */
+export function wallAt(project: Project, id: WallId | null): Wall | null {
+  return (id !== null && find(project.walls, id)) || firstWall(project)
+}
+
+/** Another wall behind the last one, as long and as high as that. */
+export function freshWall(project: Project): Wall {
+  const last = wallsOf(project).at(-1)!
+  const names = new Set(wallsOf(project).map(({ name }) => name))
+  let number = wallsOf(project).length + 1
+  while (names.has(`Wall ${number}`)) number++
+  const id = freeId<WallId>('w', project.walls)
+  return { ...last, id, name: `Wall ${number}`, order: last.order + 1, openings: {} }
 }
 
 /** Doors and windows that reach into a band of heights, from left to right. */

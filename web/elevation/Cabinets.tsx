@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import type { Cabinet, Derived, DerivedCabinet, Mm, OwnerId, Project } from '../../engine/index'
+import type { Cabinet, Derived, DerivedCabinet, Mm, OwnerId, Project, WallId } from '../../engine/index'
 import { formatLength, isRunId } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { useStore } from '../store/store'
@@ -7,14 +7,21 @@ import { CabinetDrawing } from './CabinetDrawing'
 import { PartOutline, Wrong } from './Overlay'
 import { RunDrawing } from './RunDrawing'
 
+interface CabinetsProps {
+  readonly wall: WallId
+  readonly mmPerPx: number
+}
+
 /** All cabinets of the wall, from left to right, and the parts that are selected in another view. */
-export const Cabinets = memo(function Cabinets({ mmPerPx }: { readonly mmPerPx: number }) {
+export const Cabinets = memo(function Cabinets({ wall, mmPerPx }: CabinetsProps) {
   const derived = useStore((state) => state.derived)
   const selection = useStore((state) => state.selection)
   const gesture = useStore((state) => state.gesture)
   const { project } = derived
-  const inOrder = [...derived.cabinets].sort((a, b) => a.cabinet.left - b.cabinet.left)
-  const lit = litParts(derived, selection)
+  const inOrder = derived.cabinets
+    .filter(({ cabinet }) => cabinet.wall === wall)
+    .sort((a, b) => a.cabinet.left - b.cabinet.left)
+  const lit = litParts(derived, selection).filter(({ owner }) => placeOf(derived, owner).wall === wall)
   return (
     <>
       {inOrder.map((built, at) => {
@@ -31,9 +38,11 @@ export const Cabinets = memo(function Cabinets({ mmPerPx }: { readonly mmPerPx: 
           />
         )
       })}
-      {derived.runs.map((run) => (
-        <RunDrawing key={run.id} run={run} mmPerPx={mmPerPx} />
-      ))}
+      {derived.runs
+        .filter(({ place }) => place.wall === wall)
+        .map((run) => (
+          <RunDrawing key={run.id} run={run} mmPerPx={mmPerPx} />
+        ))}
       {gesture && !gesture.fits && gesture.about?.map((id) => <Wrong key={id} cabinet={project.cabinets[id]} />)}
       {lit.map((part) => (
         <PartOutline key={part.id} part={part} place={placeOf(derived, part.owner)} />
@@ -43,7 +52,7 @@ export const Cabinets = memo(function Cabinets({ mmPerPx }: { readonly mmPerPx: 
 })
 
 /** Where the frame of a part's owner is on its wall. */
-function placeOf({ project, runs }: Derived, owner: OwnerId): Pick<Cabinet, 'left' | 'bottom'> {
+function placeOf({ project, runs }: Derived, owner: OwnerId): Pick<Cabinet, 'wall' | 'left' | 'bottom'> {
   return isRunId(owner) ? runs.find(({ id }) => id === owner)!.place : project.cabinets[owner]!
 }
 

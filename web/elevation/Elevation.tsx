@@ -9,9 +9,11 @@ import {
   placesFor,
   type Rect,
   startOf,
+  type WallId,
+  wallAt,
 } from '../../engine/index'
 import { placesToMove } from '../input/commands'
-import { added, wallOf } from '../input/create'
+import { added } from '../input/create'
 import { movedBy } from '../input/move'
 import { chosenCabinets } from '../store/selection'
 import type { Placing } from '../store/state'
@@ -28,6 +30,7 @@ import { useHand } from './useHand'
 import { focusCabinet, useKeys } from './useKeys'
 import { useView } from './useView'
 import { FirstWords, WallDrawing } from './WallDrawing'
+import { WallTabs } from './WallTabs'
 
 interface ElevationProps {
   /** What stands beside the selected cabinet: its properties. */
@@ -43,7 +46,10 @@ export function Elevation({ beside }: ElevationProps) {
   const gesture = useStore((state) => state.gesture)
   const placing = useStore((state) => state.placing)
   const actions = useStore((state) => state.actions)
-  const wall = wallOf(shown)!
+  const wall = wallAt(
+    shown,
+    useStore((state) => state.wall),
+  )!
   const host = useRef<HTMLElement>(null)
   const isSpaceDown = useRef(false)
   const [said, announce] = useState('')
@@ -55,7 +61,7 @@ export function Elevation({ beside }: ElevationProps) {
   const typeWidth = useCallback((id: CabinetId) => setTyping(`width ${id}`), [])
   const hand = useHand(host, views, isSpaceDown, announce)
   const keys = useKeys(host, views, isSpaceDown, announce, typeWidth)
-  const slots = useMemo(() => (placing ? slotsFor(shown, placing) : []), [shown, placing])
+  const slots = useMemo(() => (placing ? slotsFor(shown, placing, wall.id) : []), [shown, placing, wall.id])
   // Who asked for the places by keys has the keys on the first of them.
   useEffect(() => {
     if (placing && document.activeElement?.matches(':focus-visible')) {
@@ -82,7 +88,7 @@ export function Elevation({ beside }: ElevationProps) {
 
   function place(slot: Rect) {
     if (!placing) return
-    const outcome = placedAt(shown, placing, slot)
+    const outcome = placedAt(shown, placing, slot, wall.id)
     if (!outcome?.edit || !outcome.words?.fits) return actions.say('stop', `${outcome?.words?.text ?? 'No place'}.`)
     actions.commit(outcome.edit)
     actions.select({ kind: 'cabinets', ids: outcome.about })
@@ -108,7 +114,7 @@ export function Elevation({ beside }: ElevationProps) {
           <WrongHatch mmPerPx={mmPerPx} />
           <WallDrawing wall={wall} display={shown.display} mmPerPx={mmPerPx} />
           {isEmpty(shown) && !placing && <FirstWords wall={wall} mmPerPx={mmPerPx} />}
-          <Cabinets mmPerPx={mmPerPx} />
+          <Cabinets wall={wall.id} mmPerPx={mmPerPx} />
           {gesture?.guides && <Guides guides={gesture.guides ?? NO_GUIDES} wall={wall} mmPerPx={mmPerPx} />}
           <Dimensions project={shown} wall={wall} chosen={chosen} mmPerPx={mmPerPx} onType={setTyping} />
           {single && <Dividers project={shown} cabinet={single} mmPerPx={mmPerPx} />}
@@ -124,6 +130,9 @@ export function Elevation({ beside }: ElevationProps) {
           )}
         </g>
       </svg>
+      <div className={styles.walls}>
+        <WallTabs />
+      </div>
       <Tray placing={placing} onPlace={(cabinet) => actions.place({ kind: 'new', cabinet })} />
       {placing && <PlacingWords placing={placing} count={slots.length} onStop={() => actions.place(null)} />}
       {typing !== null && (
@@ -146,17 +155,17 @@ function isEmpty({ cabinets }: Project): boolean {
   return Object.keys(cabinets).length === 0
 }
 
-function slotsFor(project: Project, placing: Placing): Rect[] {
+function slotsFor(project: Project, placing: Placing, wall: WallId): Rect[] {
   if (placing.kind === 'move') return placesToMove(project, placing.id)
-  return placesFor(project, placing.cabinet, startOf(project, placing.cabinet).width)
+  return placesFor(project, placing.cabinet, startOf(project, placing.cabinet).width, wall)
 }
 
-function placedAt(project: Project, placing: Placing, slot: Rect) {
+function placedAt(project: Project, placing: Placing, slot: Rect, wall: WallId) {
   if (placing.kind === 'move') {
     const cabinet = project.cabinets[placing.id]
     return cabinet ? movedBy(project, [placing.id], slot.left - cabinet.left, 0, false) : null
   }
-  const cabinet = newCabinetAt(project, placing.cabinet, slot.left, slot.width)
+  const cabinet = newCabinetAt(project, placing.cabinet, slot.left, slot.width, wall)
   return cabinet && added(project, cabinet)
 }
 

@@ -1,5 +1,4 @@
-import { type Edit, gapFilled, type Project } from '../../engine/index'
-import { wallOf } from '../input/create'
+import { type Edit, gapFilled, type Project, wallAt } from '../../engine/index'
 import type { View } from '../input/view'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
@@ -21,7 +20,10 @@ export function Typing({ dimension: key, view, onDimension, announce }: TypingPr
   const project = useStore((state) => state.history.present)
   const selection = useStore((state) => state.selection)
   const actions = useStore((state) => state.actions)
-  const wall = wallOf(project)
+  const wall = wallAt(
+    project,
+    useStore((state) => state.wall),
+  )
   if (!wall) return null
   const all = dimensionsOf(project, wall, chosenCabinets(selection), 1 / view.zoom).filter(
     ({ measures }) => measures.kind !== 'nothing',
@@ -33,7 +35,7 @@ export function Typing({ dimension: key, view, onDimension, announce }: TypingPr
   const [x, y] = dimension.way === 'along' ? [middle, dimension.at] : [dimension.at, -middle]
 
   function onLength(length: number): string | null {
-    const { edit, words } = typedOver(project, dimension!, length)
+    const { edit, words } = typedOver(project, wall!, dimension!, length)
     if (!edit || !words?.fits) return words?.text ?? 'This is not measured.'
     actions.commit(edit)
     announce(words.text)

@@ -7,9 +7,9 @@ import {
   rightEdge,
   type Side,
   settle,
+  type Wall,
 } from '../../engine/index'
 import { besideOutcome, FILLER_WIDTH } from '../input/beside'
-import { wallOf } from '../input/create'
 import { NO_OUTCOME, type Outcome } from '../input/hand'
 import { movedBy } from '../input/move'
 import { reshaped } from '../input/stretch'
@@ -37,10 +37,8 @@ export function fieldOf({ measures }: Dimension): LimitedField {
 }
 
 /** What a length typed over a dimension comes to. */
-export function typedOver(project: Project, dimension: Dimension, length: Mm): Outcome {
+export function typedOver(project: Project, wall: Wall, dimension: Dimension, length: Mm): Outcome {
   const { measures, from } = dimension
-  const wall = wallOf(project)
-  if (!wall) return NO_OUTCOME
   switch (measures.kind) {
     case 'nothing':
       return NO_OUTCOME

@@ -66,9 +66,10 @@ export function useHand(
   const send = useCallback(
     (event: HandEvent) => {
       const { hand, isTouch } = doing.current
-      const { history, selection } = useStore.getState()
+      const { history, selection, wall } = useStore.getState()
       const desk: Desk = {
         project: history.present,
+        wall,
         selected: chosenCabinets(selection),
         reach: (isTouch ? TOUCH_REACH_PX : REACH_PX) / now.current.zoom,
         slopPx: isTouch ? TOUCH_SLOP_PX : SLOP_PX,

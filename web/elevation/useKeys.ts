@@ -79,7 +79,7 @@ export function useKeys(
         if (focused && ids !== chosen) actions.select({ kind: 'cabinets', ids })
         return nudge(ids, command.dx, command.dy)
       case 'add':
-        return doDeed(addedFirst(history.present, command.cabinet), announce, host.current)
+        return doDeed(addedFirst(history.present, command.cabinet, useStore.getState().wall), announce, host.current)
       case 'duplicate':
         return doDeed(duplicated(history.present, ids), announce, host.current)
       case 'delete':

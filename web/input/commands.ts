@@ -14,6 +14,7 @@ import {
   type Project,
   placesFor,
   type Rect,
+  type WallId,
 } from '../../engine/index'
 import { added } from './create'
 import type { Outcome } from './hand'
@@ -52,8 +53,8 @@ export function removed(project: Project, ids: readonly CabinetId[]): Deed {
 }
 
 /** A new cabinet in the first free place. */
-export function addedFirst(project: Project, kind: CabinetKind): Deed {
-  const cabinet = newCabinetAt(project, kind, null)
+export function addedFirst(project: Project, kind: CabinetKind, on: WallId | null): Deed {
+  const cabinet = newCabinetAt(project, kind, null, undefined, on)
   const outcome = cabinet && added(project, cabinet)
   if (!outcome?.edit || !outcome.words?.fits) {
     return { kind: 'refuse', why: outcome?.words?.text ?? `There is no free place on the wall for another ${kind}` }
@@ -93,7 +94,7 @@ export function duplicated(project: Project, ids: readonly CabinetId[]): Deed {
 }
 
 function copyOf(project: Project, source: Cabinet): Cabinet | null {
-  const fresh = newCabinetAt(project, source.kind, source.left + source.width, source.width)
+  const fresh = newCabinetAt(project, source.kind, source.left + source.width, source.width, source.wall)
   if (!fresh) return null
   // One sheet of a kind has room for one of them.
   const copy = { ...source, id: fresh.id, number: fresh.number, pins: {} }
@@ -101,8 +102,22 @@ function copyOf(project: Project, source: Cabinet): Cabinet | null {
   return places.map((left) => ({ ...copy, left })).find((there) => fitOf(project, there).fits) ?? null
 }
 
-function lefts(project: Project, { kind, width }: Cabinet): Mm[] {
-  return placesFor(project, kind, width).map(({ left }) => left)
+function lefts(project: Project, { kind, width, wall }: Cabinet): Mm[] {
+  return placesFor(project, kind, width, wall).map(({ left }) => left)
+}
+
+/** A cabinet on another wall, in the first place that is free for it there. */
+export function movedToWall(project: Project, cabinet: Cabinet, on: WallId): Deed {
+  const there = { ...cabinet, wall: on }
+  const left = lefts(project, there).find((at) => fitOf(project, { ...there, left: at }).fits)
+  const wall = project.walls[on]
+  if (left === undefined || !wall) {
+    const width = formatWithUnit(cabinet.width, project.display)
+    return { kind: 'refuse', why: `There is no free place ${width} wide for ${markOf(cabinet)} on ${wall?.name ?? on}` }
+  }
+  const label = `Move ${markOf(cabinet)} to ${wall.name}`
+  const edit: Edit = { kind: 'shapeCabinets', shapes: [{ id: cabinet.id, wall: on, left }] }
+  return { kind: 'make', edit, label, select: [cabinet.id], said: label.replace('Move', 'Moved') }
 }
 
 /** The free places that a cabinet could be moved to, at its own height and size. */

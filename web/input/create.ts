@@ -11,8 +11,8 @@ import {
   snapEdge,
   snapMove,
   startOf,
-  valuesOf,
   type Wall,
+  wallAt,
 } from '../../engine/index'
 import { type Desk, type Held, NO_OUTCOME, type Outcome, type Spot } from './hand'
 
@@ -22,12 +22,12 @@ const NARROWEST: Mm = 150
 const NEAR: Mm = 400
 
 /** A new cabinet pulled out of the tray onto the wall, under the pointer. In a gap that is a little small it gets narrower. */
-export function pulled(kind: NewKind, at: Spot, held: Held, { project, reach }: Desk): Outcome {
-  const wall = wallOf(project)
+export function pulled(kind: NewKind, at: Spot, held: Held, { project, reach, wall: on }: Desk): Outcome {
+  const wall = wallAt(project, on)
   const isOver = wall && at.x > -NEAR && at.x < wall.length + NEAR && at.y > -NEAR && at.y < wall.height + NEAR
   if (!isOver) return { ...NO_OUTCOME, words: { fits: false, text: 'Let go over the wall to put it there' } }
   const usual = startOf(project, kind)
-  const asked = newCabinetAt(project, kind, at.x - usual.width / 2)
+  const asked = newCabinetAt(project, kind, at.x - usual.width / 2, undefined, on)
   if (!asked) return NO_OUTCOME
   const place = held.isFree
     ? { left: asked.left, guides: [] }
@@ -39,9 +39,9 @@ export function pulled(kind: NewKind, at: Spot, held: Held, { project, reach }: 
 }
 
 /** A box drawn on the free wall: as wide as it is drawn, of the kind that stands or hangs at that height. */
-export function drawn(from: Spot, at: Spot, held: Held, { project, reach }: Desk): Outcome {
+export function drawn(from: Spot, at: Spot, held: Held, { project, reach, wall: on }: Desk): Outcome {
   const kind = kindDrawn(project, Math.min(from.y, at.y), Math.max(from.y, at.y))
-  const seed = newCabinetAt(project, kind, Math.min(from.x, at.x), Math.max(1, Math.abs(at.x - from.x)))
+  const seed = newCabinetAt(project, kind, Math.min(from.x, at.x), Math.max(1, Math.abs(at.x - from.x)), on)
   if (!seed) return NO_OUTCOME
   const isRightward = at.x >= from.x
   const start = held.isFree
@@ -57,7 +57,7 @@ export function drawn(from: Spot, at: Spot, held: Held, { project, reach }: Desk
     const least = formatLength(NARROWEST, project.display)
     return { ...NO_OUTCOME, words: { fits: false, text: `A new ${kind}: drawn at least ${least} wide` } }
   }
-  const cabinet = newCabinetAt(project, kind, left, right - left)
+  const cabinet = newCabinetAt(project, kind, left, right - left, on)
   return cabinet ? { ...added(project, cabinet), guides: along(end.guides) } : NO_OUTCOME
 }
 
@@ -78,14 +78,9 @@ function narrowed(project: Project, wall: Wall, what: NewKind, x: Mm): Cabinet |
   const { kind, width } = startOf(project, what)
   const gap = freeStretches(project, wall, kind).find(({ from, to }) => from <= x && x <= to)
   if (!gap || gap.to - gap.from < NARROWEST || gap.to - gap.from >= width) return null
-  return newCabinetAt(project, what, gap.from, gap.to - gap.from)
+  return newCabinetAt(project, what, gap.from, gap.to - gap.from, wall.id)
 }
 
 function along<Line extends { readonly axis: 'x' | 'y' }>(guides: readonly Line[]): readonly Line[] {
   return guides.filter(({ axis }) => axis === 'x')
-}
-
-/** The wall that is worked on: the first. */
-export function wallOf(project: Project): Wall | null {
-  return valuesOf<Wall>(project.walls).sort((a, b) => a.order - b.order)[0] ?? null
 }

@@ -1,4 +1,4 @@
-import type { CabinetId, Edit, Guide, Mm, NewKind, Project } from '../../engine/index'
+import type { CabinetId, Edit, Guide, Mm, NewKind, Project, WallId } from '../../engine/index'
 import type { GestureWords } from '../store/state'
 
 /** Where the pointer is: on the wall in mm, and in the window in pixels. */
@@ -41,6 +41,8 @@ export type HandEvent =
 /** What the hand has to do with. The project is the present one: a gesture measures from where it began. */
 export interface Desk {
   readonly project: Project
+  /** The wall in sight; null for the first. */
+  readonly wall: WallId | null
   readonly selected: readonly CabinetId[]
   /** How near a line catches an edge. */
   readonly reach: Mm

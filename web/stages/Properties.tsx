@@ -1,10 +1,11 @@
 import { Copy, Move, Trash2 } from 'lucide-react'
 import { useMemo, useState } from 'react'
-import { type Cabinet, gapsBeside, installCautions, markOf, type Project } from '../../engine/index'
-import { duplicated, removed } from '../input/commands'
+import { type Cabinet, gapsBeside, installCautions, markOf, type Project, wallsOf } from '../../engine/index'
+import { duplicated, movedToWall, removed } from '../input/commands'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
+import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { BesideRows } from './BesideRows'
 import { BuildRows } from './BuildRows'
@@ -114,6 +115,7 @@ function Sizes({ project, cabinets }: { readonly project: Project; readonly cabi
   const { display } = project
   const [first] = cabinets
   const single = cabinets.length === 1 ? first! : null
+  const walls = wallsOf(project)
   const gaps = single && gapsBeside(project, single)
   const doAllHang = cabinets.every(({ kind }) => kind === 'upper')
   const names = single ? { W: single.width, H: single.height, D: single.depth } : undefined
@@ -130,6 +132,14 @@ function Sizes({ project, cabinets }: { readonly project: Project; readonly cabi
           onLength={(length) => shapeCabinets(cabinets, field, length)}
         />
       ))}
+      {single && walls.length > 1 && (
+        <Choice
+          label="On wall"
+          value={single.wall}
+          options={walls.map(({ id, name }) => [id, name] as const)}
+          onChoice={(wall) => doDeed(movedToWall(project, single, wall))}
+        />
+      )}
       {single && gaps && (
         <>
           <LengthField

@@ -65,7 +65,10 @@ export function Schedule() {
       </table>
       <p className={styles.actions}>
         {KINDS.map(([kind, words]) => (
-          <Button key={kind} onClick={() => doDeed(addedFirst(useStore.getState().history.present, kind))}>
+          <Button
+            key={kind}
+            onClick={() => doDeed(addedFirst(useStore.getState().history.present, kind, useStore.getState().wall))}
+          >
             Add {words}
           </Button>
         ))}
@@ -154,7 +157,7 @@ function changeKind(id: CabinetId, kind: CabinetKind): void {
   const project = history.present
   const before = project.cabinets[id]
   const usual = project.newCabinets[kind]
-  const fresh = before && newCabinetAt(project, kind, before.left, before.width)
+  const fresh = before && newCabinetAt(project, kind, before.left, before.width, before.wall)
   if (!before || !fresh || before.kind === kind) return
   const { height, depth, bottom } = usual
   const after: Cabinet = { ...before, kind, number: fresh.number, height, depth, bottom }

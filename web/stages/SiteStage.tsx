@@ -1,6 +1,8 @@
 import {
+  type Cabinet,
   formatLength,
   freeId,
+  freshWall,
   inch,
   type LengthDisplay,
   type Mm,
@@ -10,8 +12,9 @@ import {
   settle,
   valuesOf,
   type Wall,
+  wallAt,
 } from '../../engine/index'
-import { wallOf } from '../input/create'
+import { WallTabs } from '../elevation/WallTabs'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
@@ -23,14 +26,41 @@ import styles from './Stages.module.css'
 /** The wall as it was measured, with its doors and windows. */
 export function SiteStage() {
   const project = useStore((state) => state.shown)
-  const wall = wallOf(project)
+  const wall = wallAt(
+    project,
+    useStore((state) => state.wall),
+  )
   return (
     <div className={styles.stage}>
       <div className={styles.column}>
+        <Walls project={project} wall={wall} />
         {wall && <WallFields project={project} wall={wall} />}
         {wall && <Openings project={project} wall={wall} />}
         <HouseFields project={project} />
       </div>
+    </div>
+  )
+}
+
+/** Which wall is looked at, here and in the elevation; another one, or one less. */
+function Walls({ project, wall }: { readonly project: Project; readonly wall: Wall | null }) {
+  const actions = useStore((state) => state.actions)
+  const add = () => {
+    const fresh = freshWall(project)
+    actions.commit({ kind: 'addWall', wall: fresh })
+    actions.lookAt(fresh.id)
+  }
+  const standing = valuesOf<Cabinet>(project.cabinets).filter((one) => one.wall === wall?.id).length
+  const all = standing === 1 ? ' and the cabinet on it' : standing > 1 ? ` and the ${standing} cabinets on it` : ''
+  return (
+    <div className={styles.walls}>
+      <WallTabs />
+      <Button onClick={add}>Add a wall</Button>
+      {wall && Object.keys(project.walls).length > 1 && (
+        <Button look="plain" onClick={() => actions.commit({ kind: 'removeWall', id: wall.id })}>
+          {`Remove ${wall.name}${all}`}
+        </Button>
+      )}
     </div>
   )
 }

@@ -1,4 +1,4 @@
-import { type CabinetId, type Derived, isRunId } from '../../engine/index'
+import { type CabinetId, type Derived, isRunId, type OwnerId, type WallId } from '../../engine/index'
 import type { Selection } from './state'
 
 const NOTHING: Selection = { kind: 'nothing' }
@@ -28,6 +28,25 @@ export function toggled(selection: Selection, id: CabinetId): Selection {
   const ids = chosenCabinets(selection)
   const after = ids.includes(id) ? ids.filter((other) => other !== id) : [...ids, id]
   return after.length > 0 ? { kind: 'cabinets', ids: after } : NOTHING
+}
+
+/** The wall to look at for a selection: as before while anything of it is there, else the wall of its first thing. */
+export function wallFor(selection: Selection, derived: Derived, before: WallId | null): WallId | null {
+  const walls = wallsIn(selection, derived)
+  return walls.length === 0 || (before !== null && walls.includes(before)) ? before : walls[0]!
+}
+
+function wallsIn(selection: Selection, { cabinetOf, runs, cutList, partOf }: Derived): WallId[] {
+  const wallOf = (owner: OwnerId) =>
+    isRunId(owner) ? runs.find(({ id }) => id === owner)?.place.wall : cabinetOf[owner]?.cabinet.wall
+  const owners = (): readonly OwnerId[] => {
+    if (selection.kind === 'cabinets') return selection.ids
+    if (selection.kind === 'part') return [selection.owner]
+    if (selection.kind === 'nothing') return []
+    const row = cutList.rows.find(({ key }) => key === selection.row)
+    return (row?.parts ?? []).map((part) => partOf.get(part)!.owner)
+  }
+  return owners().flatMap((owner) => wallOf(owner) ?? [])
 }
 
 const NONE: readonly CabinetId[] = []

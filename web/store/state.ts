@@ -14,6 +14,7 @@ import type {
   RowKey,
   SheetAnswer,
   SheetJob,
+  WallId,
 } from '../../engine/index'
 
 /** One selection everywhere: cabinets, or one part of a cabinet, or one row of the cut list (with all its parts). */
@@ -82,6 +83,8 @@ export interface State {
   /** Derived of the present project while a preview is shown: what the consequences compare with. */
   readonly before: Derived | null
   readonly gesture: GestureWords | null
+  /** The wall in sight; null for the first. */
+  readonly wall: WallId | null
   readonly selection: Selection
   /** The last answer there is. Ask `currentLayout` whether it belongs to what is shown. */
   readonly layout: Layout | null
@@ -118,6 +121,7 @@ export interface Actions {
   undo(): void
   redo(): void
   select(selection: Selection): void
+  lookAt(wall: WallId): void
   toggleCabinet(id: CabinetId): void
   place(placing: Placing | null): void
   setStage(stage: StageName): void

@@ -12,7 +12,7 @@ import {
   redo,
   undo,
 } from '../../engine/index'
-import { prunedSelection, toggled } from './selection'
+import { prunedSelection, toggled, wallFor } from './selection'
 import { type Actions, currentLayout, type GestureWords, type State } from './state'
 
 const ELSEWHERE = 'This project is open in another tab. Take over to change it here.'
@@ -51,7 +51,8 @@ function actionsOn(get: () => State, set: (change: Change) => void): Actions {
     },
     undo: () => change(undo(get().history)),
     redo: () => change(redo(get().history)),
-    select: (selection) => set({ selection }),
+    select: (selection) => set(({ derived, wall }) => ({ selection, wall: wallFor(selection, derived, wall) })),
+    lookAt: (wall) => set({ wall, selection: NOTHING, placing: null }),
     toggleCabinet: (id) => set(({ selection }) => ({ selection: toggled(selection, id) })),
     place: (placing) => set({ placing }),
     setStage: (stage) => set(({ history }) => ({ stage, placing: null, ...atRest(history) })),
@@ -71,7 +72,7 @@ function atRest(history: History, derived: Derived = derive(history.present)) {
 }
 
 function openedWith(history: History) {
-  const fresh = { selection: NOTHING, layout: null, placing: null, cutting: null, isAtBench: false }
+  const fresh = { wall: null, selection: NOTHING, layout: null, placing: null, cutting: null, isAtBench: false }
   return { history, ...atRest(history), ...fresh }
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { MaterialId } from '../../../engine/basics/id'
-import { applyEdit, isMaterialFree } from '../../../engine/project/apply'
+import { applyEdit } from '../../../engine/project/apply'
+import { isMaterialFree } from '../../../engine/project/boards'
 import type { Material, Project, Stock } from '../../../engine/project/document'
 import { freshBoard, materialsInOrder, stockOf } from '../../../engine/project/materials'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest'
-import { applyEdit } from '../../../engine/index'
-import { addedFirst, duplicated, nudged, nudgeOf, placesToMove, removed } from '../../../web/input/commands'
+import type { WallId } from '../../../engine/basics/id'
+import { applyEdit, freshWall, placesFor } from '../../../engine/index'
+import {
+  addedFirst,
+  duplicated,
+  movedToWall,
+  nudged,
+  nudgeOf,
+  placesToMove,
+  removed,
+} from '../../../web/input/commands'
 import { pageCommand, wallCommand } from '../../../web/input/keys'
 import { fitView, onWall, zoomAt } from '../../../web/input/view'
 import { aWall, base, idOf, upper } from './wall'
@@ -49,8 +58,8 @@ describe('a copy', () => {
 
 describe('other commands', () => {
   it('put a new cabinet in the first free place', () => {
-    expect(addedFirst(aWall(base('B1')), 'base')).toMatchObject({ kind: 'make', label: 'Add B2' })
-    expect(addedFirst(aWall(base('B1', { width: 3600 })), 'base')).toEqual({
+    expect(addedFirst(aWall(base('B1')), 'base', null)).toMatchObject({ kind: 'make', label: 'Add B2' })
+    expect(addedFirst(aWall(base('B1', { width: 3600 })), 'base', null)).toEqual({
       kind: 'refuse',
       why: 'There is no free place on the wall for another base',
     })
@@ -117,5 +126,38 @@ describe('the view', () => {
     const after = onWall(zoomAt(view, 333, 222, 1.7), 333, 222)
     expect(after.x).toBeCloseTo(before.x, 9)
     expect(after.y).toBeCloseTo(before.y, 9)
+  })
+})
+
+describe('with two walls', () => {
+  const first = aWall(base('B1', { width: 3000 }))
+  const fresh = freshWall(first)
+  const two = applyEdit(first, { kind: 'addWall', wall: fresh })
+
+  it('the second is as long and as high as the first, with nothing in it', () => {
+    const [one] = Object.values(first.walls)
+    expect(two.walls[fresh.id]).toEqual({ ...one, id: 'w2', name: 'Wall 2', order: one!.order + 1, openings: {} })
+  })
+  it('a new cabinet goes on the wall in sight', () => {
+    const added = addedFirst(two, 'base', fresh.id)
+    expect(added).toMatchObject({ edit: { kind: 'addCabinet', cabinet: { wall: 'w2', left: 0 } } })
+    expect(placesFor(two, 'base', 600, fresh.id).map(({ left }) => left)).toEqual([0, 3600 - 600])
+  })
+  it('a copy stays on the wall of its original, and a cabinet can be moved to the other', () => {
+    const moved = movedToWall(two, two.cabinets[idOf('B1')]!, fresh.id)
+    if (moved.kind !== 'make') throw new Error(moved.why)
+    expect(moved.label).toBe('Move B1 to Wall 2')
+    const after = applyEdit(two, moved.edit)
+    expect(after.cabinets[idOf('B1')]).toMatchObject({ wall: 'w2', left: 0 })
+    const copy = duplicated(after, [idOf('B1')])
+    expect(copy).toEqual({ kind: 'refuse', why: 'There is no free place 3000 mm wide for a copy of B1' })
+    expect(movedToWall(after, two.cabinets[idOf('B1')]!, 'w9' as WallId)).toMatchObject({ kind: 'refuse' })
+  })
+  it('a wall goes with all on it, in one step, and the last wall stays', () => {
+    const full = applyEdit(two, { kind: 'shapeCabinets', shapes: [{ id: idOf('B1'), wall: fresh.id, left: 0 }] })
+    const gone = applyEdit(full, { kind: 'removeWall', id: fresh.id })
+    expect([Object.keys(gone.walls), Object.keys(gone.cabinets)]).toEqual([['w1'], []])
+    expect(applyEdit(gone, { kind: 'removeWall', id: 'w1' as WallId })).toBe(gone)
+    expect(applyEdit(two, { kind: 'shapeCabinets', shapes: [{ id: idOf('B1'), wall: 'w9' as WallId }] })).toBe(two)
   })
 })

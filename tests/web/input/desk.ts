@@ -141,7 +141,7 @@ export class Desk {
 
   private send(event: HandEvent): this {
     const selected = this.selected.map(idOf)
-    const desk = { project: this.history.present, selected, reach: this.reach, slopPx: 4 }
+    const desk = { project: this.history.present, wall: null, selected, reach: this.reach, slopPx: 4 }
     const reply = replyTo(this.hand, event, desk)
     this.hand = reply.hand
     this.last = reply

@@ -1,0 +1,48 @@
+import type { MaterialId, StockId } from '../basics/id'
+import type { Mm } from '../units/length'
+
+/** A rectangle cut out of a countertop, in the middle of its cabinet. */
+export interface Cutout {
+  readonly of: 'sink' | 'hob'
+  readonly width: Mm
+  readonly depth: Mm
+  /** From the front edge of the countertop. */
+  readonly fromFront: Mm
+}
+
+/** What goes over several cabinets at once. */
+export interface Between {
+  /** A kick board in each cabinet, or boards as long as their sheets before all of a run. */
+  readonly kick: 'perCabinet' | 'inLengths'
+  /** Over all runs of bases; null where somebody else makes it. */
+  readonly countertop: Countertop | null
+  /** On edge under the fronts of all uppers, before a lamp; null where there is none. */
+  readonly lightRail: Trim | null
+  /** On edge on top of all uppers and talls. */
+  readonly crown: Trim | null
+  /** On edge from one upper to the next where a window stands between them. */
+  readonly valance: Trim | null
+  /** Boards of runs that must come from sheets of one kind, by the ids of the boards. */
+  readonly pins: Readonly<Record<string, StockId>>
+}
+
+export type TrimKind = 'lightRail' | 'crown' | 'valance'
+
+export interface Trim {
+  readonly material: MaterialId
+  readonly height: Mm
+  /** How far its face stands before the front edge of the carcass; negative for behind it. */
+  readonly forward: Mm
+}
+
+export interface Countertop {
+  readonly material: MaterialId
+  /** How far it stands out before the fronts. */
+  readonly overhang: Mm
+  /** How far it stands out past a free end of the run. */
+  readonly ends: Mm
+  /** The height of the board that stands on it at the wall; 0 for none. */
+  readonly splash: Mm
+  /** Of the banding along its front edge and its free ends; 0 for none. */
+  readonly banding: Mm
+}

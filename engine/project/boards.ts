@@ -1,0 +1,58 @@
+import { entriesOf, isRunId, type MaterialId, type OwnerId, type PartId, type StockId, valuesOf } from '../basics/id'
+import type { Cabinet, Material, Project, Stock } from './document'
+import { isSavable } from './ranges'
+import { find, isThere, lostFrom } from './references'
+import { changed, changeIn, put, without, withRoom } from './rooms'
+
+/** A part is named after its cabinet and its place in it; the boards of runs stand in no cabinet. */
+export function pin(project: Project, part: PartId, stock: StockId | null): Project {
+  const [id, place] = part.split('/') as [OwnerId, string | undefined]
+  if (!place) return project
+  if (isRunId(id)) {
+    const pins = withPin(project.between.pins, part, stock)
+    return changed(project, { between: changed(project.between, { pins }) })
+  }
+  const cabinet = find(project.cabinets, id)
+  return cabinet ? changeIn(project, 'cabinets', id, { pins: withPin(cabinet.pins, place, stock) }) : project
+}
+
+function withPin(pins: Cabinet['pins'], place: string, stock: StockId | null): Cabinet['pins'] {
+  const others = Object.entries(pins).filter(([other]) => other !== place)
+  return Object.fromEntries(stock === null ? others : [...others, [place, stock]])
+}
+
+/** A board that was not there, with a sheet of it. */
+export function addMaterial(project: Project, material: Material, stock: Stock): Project {
+  if (isThere(project.materials, material.id) || isThere(project.stock, stock.id)) return project
+  if (stock.material !== material.id || !isSavable(material) || !isSavable(stock)) return project
+  return withRoom(project, { materials: put(project.materials, material), stock: put(project.stock, stock) })
+}
+
+/** Whether nothing that is designed is made of a board. */
+export function isMaterialFree(project: Project, id: MaterialId): boolean {
+  return isThere(project.materials, id) && lostFrom(withoutMaterial(project, id)) === null
+}
+
+/** Without a board and its sheets, whatever is made of it. */
+export function withoutMaterial(project: Project, id: MaterialId): Project {
+  const sheets = valuesOf<Stock>(project.stock).filter(({ material }) => material === id)
+  const rest = sheets.reduce((before, sheet) => withoutStock(before, sheet.id), project)
+  return withRoom(rest, { materials: without(rest.materials, [id]) })
+}
+
+/** With the sheets go the wishes for boards of them, and the layouts on them that were kept. */
+export function withoutStock(project: Project, id: StockId): Project {
+  const kept = valuesOf(project.kept).filter(({ stock }) => stock === id)
+  const pinned = entriesOf(project.cabinets).flatMap(([cabinet, { pins }]) =>
+    Object.entries(pins).flatMap(([place, stock]) => (stock === id ? [`${cabinet}/${place}` as PartId] : [])),
+  )
+  const overRuns = Object.keys(project.between.pins).filter((part) => project.between.pins[part] === id) as PartId[]
+  const free = [...pinned, ...overRuns].reduce((before, part) => pin(before, part, null), project)
+  return withRoom(free, {
+    kept: without(
+      free.kept,
+      kept.map((sheet) => sheet.id),
+    ),
+    stock: without(free.stock, [id]),
+  })
+}
