@@ -40,6 +40,8 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return canStandBeside(edit.beside, project) ? setBeside(project, edit) : project
     case 'setCutout':
       return changeCabinets(project, edit.ids, { cutout: edit.cutout })
+    case 'setCorner':
+      return changeCabinets(project, edit.ids, { corner: edit.corner })
     case 'editBetween':
       if (edit.change.countertop && !isThere(project.materials, edit.change.countertop.material)) return project
       return changed(project, { between: changed(project.between, edit.change) })

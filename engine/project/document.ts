@@ -1,6 +1,7 @@
 import type { ById, CabinetId, KeptId, MaterialId, MethodId, OpeningId, ProjectId, StockId, WallId } from '../basics/id'
 import type { Piece } from '../geometry/sheetTree'
 import type { LengthDisplay, Mm } from '../units/length'
+import type { Corner } from './corner'
 import type { BuildMethod, MethodChoices } from './method'
 
 /** What is saved, and nothing else: everything that can be worked out from it is left out. */
@@ -27,7 +28,7 @@ export interface Project {
   readonly between: Between
 }
 
-export const VERSION = 6
+export const VERSION = 7
 
 /** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
 export interface Wall {
@@ -85,6 +86,8 @@ export interface Cabinet {
   readonly beside: { readonly [side in Side]: Beside }
   /** What is let into the countertop over a base; null for nothing. */
   readonly cutout: Cutout | null
+  /** How it goes on along the other wall of a corner; null for what stands along its own wall alone. */
+  readonly corner: Corner | null
 }
 
 /** As seen from the room. */

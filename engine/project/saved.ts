@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
+import { savedCorner } from './savedCorner'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
 
@@ -176,6 +177,7 @@ const cabinet = z.strictObject({
   pins: z.record(id, id),
   beside: z.strictObject({ left: beside, right: beside }),
   cutout: cutout.nullable(),
+  corner: savedCorner,
 })
 
 const newCabinet = z.strictObject({
