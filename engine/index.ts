@@ -55,6 +55,7 @@ export type { Part } from './parts/part'
 export { type Derived, type DerivedCabinet, derive } from './pipeline'
 export { applyEdit } from './project/apply'
 export { type BroughtIn, broughtIn } from './project/bringIn'
+export type { Corner } from './project/corner'
 export { newProject } from './project/defaults'
 export {
   type Beside,

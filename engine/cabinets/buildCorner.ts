@@ -120,12 +120,19 @@ function builtCorner(
   const kicks = slantKick(legs).map(slanted)
   if (doors === 'L') {
     const face = isRight ? mirroredFace(hungFace(legs), width) : hungFace(legs)
-    return { boards: [...hung(boards, [face], legs.own, density), ...kicks], fronts: [face] }
+    const carried = density * carriedBy(boards)
+    return { boards: [...hung(boards, [face], legs.own, carried), ...kicks], fronts: [face] }
   }
   if (doors === 'none') return { boards: [...boards, ...kicks], fronts: [] }
   const hinge = cabinet.front.kind === 'door' && cabinet.front.hinge === 'right' ? 'right' : 'left'
   const door = withSlantCups(slanted(slantDoor(legs)), hinge, legs, density)
   return { boards: [...boards, ...kicks, door], fronts: [slantFace(door, hinge)] }
+}
+
+/** The hinges of the hung leaf carry the other one too: how many times its own weight that is. */
+function carriedBy(boards: readonly Board[]): number {
+  const [hungLeaf, folded] = boards.filter(({ role }) => role === 'door')
+  return hungLeaf && folded ? 1 + (folded.length * folded.width) / (hungLeaf.length * hungLeaf.width) : 1
 }
 
 function isOwnNailer({ role, number }: Piece): boolean {

@@ -103,6 +103,7 @@ function marked(sorted: readonly Merging[]): CutRow[] {
       bank: group.bank,
       from: group.from,
       bandedEdges: group.bandedEdges,
+      outline: group.outline,
       parts,
       cabinets,
     }

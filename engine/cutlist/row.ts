@@ -1,4 +1,5 @@
 import type { MaterialId, PartId, RowKey, StockId } from '../basics/id'
+import type { Outline } from '../cabinets/board'
 import type { PartBank } from '../parts/part'
 import type { Mm } from '../units/length'
 
@@ -22,6 +23,8 @@ export interface CutRow {
   readonly from: StockId | null
   /** How many of the long edges and how many of the ends are banded. */
   readonly bandedEdges: { readonly long: number; readonly ends: number; readonly thickness: Mm }
+  /** What is sawn out of the rectangle afterwards: an L, or a corner cut off; null for a plain rectangle. */
+  readonly outline: Outline | null
   /** In the order of cabinets, then of boards in a cabinet. */
   readonly parts: readonly PartId[]
   /** Marks of the cabinets it goes into, each once: B1 B2 U1. */

@@ -5,6 +5,7 @@ import type { CabinetShape, Edit } from './edit'
 import { freeNumber } from './mark'
 import type { BuildMethod, MethodChoices } from './method'
 import { isMethodFree, methodCopy } from './methods'
+import { mirroredWhenMoved } from './mirror'
 import { isInRange, isSavable, RANGES } from './ranges'
 import { find, hasEverything, isThere, lostBeside, lostPin } from './references'
 import { isSame, settled, settledField } from './settled'
@@ -166,8 +167,12 @@ function changeCabinets(project: Project, ids: readonly CabinetId[], change: Par
   return ids.reduce((before, id) => changeIn(before, 'cabinets', id, change), project)
 }
 
+/** What stands in a corner is mirrored when it is moved to the corner at the other end of its wall. */
 function shape(project: Project, { id, ...change }: CabinetShape): Project {
-  return changeIn(project, 'cabinets', id, change)
+  const shaped = changeIn(project, 'cabinets', id, change)
+  const [before, after] = [find(project.cabinets, id), find(shaped.cabinets, id)]
+  if (!before || !after || before === after) return shaped
+  return changeIn(shaped, 'cabinets', id, mirroredWhenMoved(before, after, shaped))
 }
 
 /** What is undefined goes back to the method; the others are merged into what is already different. */

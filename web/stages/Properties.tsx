@@ -8,6 +8,7 @@ import { Button } from '../ui/Button'
 import { LengthField } from '../ui/LengthField'
 import { BesideRows } from './BesideRows'
 import { BuildRows } from './BuildRows'
+import { CornerRows } from './CornerRows'
 import { CutoutRows } from './CutoutRows'
 import { doDeed } from './deeds'
 import { FrontRows } from './FrontRows'
@@ -43,6 +44,7 @@ export function Properties() {
       {!isFolded && (
         <>
           <Sizes project={project} cabinets={cabinets} />
+          <CornerRows project={project} cabinets={cabinets} />
           <FrontRows project={project} cabinets={cabinets} display={project.display} />
           <BesideRows project={project} cabinets={cabinets} />
           <CutoutRows project={project} cabinets={cabinets} />
