@@ -6,7 +6,8 @@ import type { Board } from './board'
 export function boxOf({ placement, length, width, thickness }: Board): Box {
   const whole = boxAround(toCabinet(placement, 0, 0, 0), toCabinet(placement, length, width, thickness))
   if (!placement.turn) return whole
-  // Of a board that stands slantwise two other corners may lie farthest out.
-  const other = boxAround(toCabinet(placement, length, 0, thickness), toCabinet(placement, 0, width, 0))
-  return boxOver(whole, other)
+  // Of a board that stands slantwise other corners may lie farthest out.
+  const upright = boxAround(toCabinet(placement, length, 0, thickness), toCabinet(placement, 0, width, 0))
+  const onEdge = boxAround(toCabinet(placement, length, 0, 0), toCabinet(placement, 0, width, thickness))
+  return boxOver(whole, boxOver(upright, onEdge))
 }

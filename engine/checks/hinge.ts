@@ -73,10 +73,7 @@ function depthFinding(checked: Checked): Finding[] {
 function placeFinding(checked: Checked): Finding[] {
   // The folding leaf of a corner hangs on the other leaf, and a diagonal door has its cups.
   const leaves = withRole(checked.parts, 'door', 'flap').filter(({ number }) => !checked.cabinet.corner || number === 1)
-  const missing = leaves.reduce(
-    (sum, part) => sum + Math.max(0, wanted(part, checked) - bored(part)),
-    0,
-  )
+  const missing = leaves.reduce((sum, part) => sum + Math.max(0, wanted(part, checked) - bored(part)), 0)
   if (missing === 0) return []
   const message = `${counted(missing, 'hinge')} of its doors find no place: there is no board beside, or shelves and other boards leave no room for the plates. Nothing is bored for them.`
   return [

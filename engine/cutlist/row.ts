@@ -46,3 +46,10 @@ export interface CutList {
   readonly rows: readonly CutRow[]
   readonly totals: readonly MaterialTotal[]
 }
+
+const OUTLINES = { L: 'L-shaped', clipped: 'corner cut off' } as const satisfies Record<Outline, string>
+
+/** What a row is called, with what is sawn out of its boards: `bottom, top, L-shaped`. */
+export function rowName({ name, outline }: Pick<CutRow, 'name' | 'outline'>): string {
+  return outline ? `${name}, ${OUTLINES[outline]}` : name
+}

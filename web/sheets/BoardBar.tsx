@@ -4,6 +4,7 @@ import {
   formatLength,
   isRunId,
   type PartId,
+  rowName,
   type StockId,
   stockFor,
   stockOf,
@@ -28,7 +29,9 @@ export function BoardBar({ selection, derived }: { readonly selection: Selection
     <div className={styles.board}>
       <span>
         <strong>{selection.kind === 'row' ? row.mark : derived.partOf.get(selection.part)!.mark}</strong>{' '}
-        {selection.kind === 'row' ? `${row.name}, ${row.quantity} of them` : derived.partOf.get(selection.part)!.name}
+        {selection.kind === 'row'
+          ? `${rowName(row)}, ${row.quantity} of them`
+          : derived.partOf.get(selection.part)!.name}
       </span>
       {parts.some((part) => isOfCabinet(part, derived)) && (
         <Choice

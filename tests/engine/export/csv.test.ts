@@ -52,6 +52,7 @@ describe('the cut list as a file', () => {
         isGrainBound: true,
         bank: null,
         from: null,
+        outline: null,
         bandedEdges: { long: 1, ends: 0, thickness: 1 },
         parts: [],
         cabinets: ['B1', 'B2'],
