@@ -104,6 +104,7 @@ function marked(sorted: readonly Merging[]): CutRow[] {
       from: group.from,
       bandedEdges: group.bandedEdges,
       outline: group.outline,
+      insideBand: group.insideBand,
       parts,
       cabinets,
     }

@@ -19,6 +19,7 @@ export interface Group {
   readonly from: CutRow['from']
   readonly bandedEdges: CutRow['bandedEdges']
   readonly outline: CutRow['outline']
+  readonly insideBand: Mm
   readonly parts: readonly PartId[]
   /** Along the banded edges of all of them. */
   readonly banding: Mm
@@ -77,6 +78,7 @@ function groupOf(part: Part, key: RowKey, bandedEdges: CutRow['bandedEdges']): G
     from: part.from,
     bandedEdges,
     outline: part.outline ?? null,
+    insideBand: part.insideBanding?.thickness ?? 0,
     parts: [part.id],
     banding: bandLength(part),
   }

@@ -25,6 +25,8 @@ export interface CutRow {
   readonly bandedEdges: { readonly long: number; readonly ends: number; readonly thickness: Mm }
   /** What is sawn out of the rectangle afterwards: an L, or a corner cut off; null for a plain rectangle. */
   readonly outline: Outline | null
+  /** The thickness of the band on what is sawn out; 0 for none. */
+  readonly insideBand: Mm
   /** In the order of cabinets, then of boards in a cabinet. */
   readonly parts: readonly PartId[]
   /** Marks of the cabinets it goes into, each once: B1 B2 U1. */

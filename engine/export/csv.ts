@@ -57,7 +57,8 @@ export function cutListCsv(
 }
 
 function cellsOf(row: CutRow, materials: Readonly<Record<MaterialId, Material>>, display: LengthDisplay): Cell[] {
-  const { long, ends, thickness } = row.bandedEdges
+  const { long, ends } = row.bandedEdges
+  const thickness = Math.max(row.bandedEdges.thickness, row.insideBand)
   return [
     row.mark,
     rowName(row),

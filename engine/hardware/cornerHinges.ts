@@ -1,12 +1,18 @@
 import type { CabinetBuild, Rules } from '../cabinets/build'
 import { hingesFor } from '../cabinets/hinge'
-import type { HardwareRow } from './hardwareOf'
+
+interface CornerHinges {
+  readonly name: string
+  readonly quantity: number
+  /** They are bought by the piece. */
+  readonly length: null
+}
 
 /**
  * What the doors of a corner hang on. The hung leaf of an L carries both, so that their weight together counts, and must
  * open far enough to fold back; a diagonal door hangs aslant on its side.
  */
-export function cornerHinges({ cabinet, boards }: CabinetBuild, { materials }: Rules): HardwareRow[] {
+export function cornerHinges({ cabinet, boards }: CabinetBuild, { materials }: Rules): CornerHinges[] {
   const doors = boards.filter(({ role }) => role === 'door')
   const [hung, folded] = doors
   if (!hung) return []

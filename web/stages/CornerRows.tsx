@@ -1,7 +1,8 @@
-import type { Cabinet, Corner, Project } from '../../engine/index'
+import type { Cabinet, Corner, Front, Project } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
+import { ShelfRows } from './ShelfRows'
 import { common } from './shaping'
 
 interface CornerRowsProps {
@@ -24,11 +25,11 @@ const FIELDS = [
   ['otherDepth', '· Its depth', { spoken: 'The depth of the other leg', least: 100, most: 1200 }],
 ] as const
 
-/** How a corner cabinet goes on along the other wall. */
+/** How corner cabinets go on along the other wall, and the little that is before and in them. */
 export function CornerRows({ project, cabinets }: CornerRowsProps) {
   const actions = useStore((state) => state.actions)
   const corners = cabinets.map(({ corner }) => corner).filter((corner) => corner !== null)
-  if (corners.length < cabinets.length) return null
+  const kind = common(corners, (corner) => corner.kind)
   const put = (change: Partial<Corner>) => {
     const edits = cabinets.map(({ id, corner }) => {
       return { kind: 'setCorner', ids: [id], corner: { ...corner!, ...change } } as const
@@ -60,6 +61,38 @@ export function CornerRows({ project, cabinets }: CornerRowsProps) {
           onLength={(length) => put({ [field]: length })}
         />
       ))}
+      <Choice
+        label="Front"
+        value={common(cabinets, ({ front }) => frontWay(front, kind))}
+        options={kind === 'diagonal' ? SLANT_FRONTS : LEAF_FRONTS}
+        onChoice={(way) => actions.commit({ kind: 'setFront', ids: cabinets.map(({ id }) => id), front: FRONTS[way] })}
+      />
+      <ShelfRows cabinets={cabinets} />
     </>
   )
+}
+
+const LEAF_FRONTS = [
+  ['left', 'folding door'],
+  ['open', 'open'],
+] as const
+
+const SLANT_FRONTS = [
+  ['left', 'door, hinged left'],
+  ['right', 'door, hinged right'],
+  ['open', 'open'],
+] as const
+
+type Way = 'left' | 'right' | 'open'
+
+const FRONTS: Readonly<Record<Way, Front>> = {
+  left: { kind: 'door', hinge: 'left' },
+  right: { kind: 'door', hinge: 'right' },
+  open: { kind: 'open' },
+}
+
+/** Two leaves hang on the free end, whichever way a single door would. */
+function frontWay(front: Front, kind: Corner['kind'] | null): Way {
+  if (front.kind === 'open') return 'open'
+  return kind !== 'L' && front.kind === 'door' && front.hinge === 'right' ? 'right' : 'left'
 }

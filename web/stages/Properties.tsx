@@ -44,8 +44,11 @@ export function Properties() {
       {!isFolded && (
         <>
           <Sizes project={project} cabinets={cabinets} />
-          <CornerRows project={project} cabinets={cabinets} />
-          <FrontRows project={project} cabinets={cabinets} display={project.display} />
+          {cabinets.every(({ corner }) => corner) ? (
+            <CornerRows project={project} cabinets={cabinets} />
+          ) : (
+            <FrontRows project={project} cabinets={cabinets} display={project.display} />
+          )}
           <BesideRows project={project} cabinets={cabinets} />
           <CutoutRows project={project} cabinets={cabinets} />
           <BuildRows project={project} cabinets={cabinets} />

@@ -73,7 +73,7 @@ export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
       />
       <Figure value={formatLength(row.thickness, display)} was={null} isMore={false} />
       <td>
-        <Bands bands={row.bandedEdges} />
+        <Bands row={row} />
       </td>
       <td>{markStretches(row.cabinets)}</td>
       <td className={styles.figure}>{sheets}</td>
