@@ -14,6 +14,7 @@ import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { chosenParts } from '../tables/chosen'
 import { PiecePicture } from './PiecePicture'
+import { SawnOutList } from './SawnOutList'
 import styles from './Sheets.module.css'
 import { piecesWords, TOOLS, timeWords } from './words'
 
@@ -38,7 +39,12 @@ export function StepsView() {
       </div>
     )
   }
-  return <StepList breakdown={breakdown} derived={derived} />
+  return (
+    <>
+      <StepList breakdown={breakdown} derived={derived} />
+      <SawnOutList derived={derived} />
+    </>
+  )
 }
 
 /** The plan that was taken to the saw, which a change of the design leaves as it is. */
