@@ -6,7 +6,7 @@ test('an L corner base built by hand has the boards that a sum on paper gives', 
   await shop.keyboard.press('Delete')
   await expect(cabinets(shop)).toHaveCount(0)
   await shop.getByRole('button', { name: 'Ready kinds' }).click()
-  await shop.getByRole('menuitem', { name: 'L corner base' }).click()
+  await shop.getByRole('menuitem', { name: 'L corner base', exact: true }).click()
   await shop.locator('[data-slot]').first().click({ force: true })
   await expect(cabinet(shop, 'B1')).toHaveCount(1)
   const card = shop.getByRole('region', { name: 'Properties' })
