@@ -55,11 +55,7 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     cutList,
     sheets: answer,
     steps: breakdown.steps,
-    sawnOut: sawnOutOf(
-      [...derived.cabinets, ...derived.runs].flatMap(({ parts }) => parts),
-      shop,
-      display,
-    ),
+    sawnOut: sawnOutOf([...partOf.values()], shop, display),
     hardware: derived.cabinets.flatMap(({ mark, hardware }) => hardware.map((row) => ({ cabinet: mark, ...row }))),
     cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
     warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...fixing(derived)],

@@ -4,14 +4,8 @@ import styles from './Sheets.module.css'
 
 /** What is sawn out of the boards when they have their sizes, and what of it is worth keeping. */
 export function SawnOutList({ derived }: { readonly derived: Derived }) {
-  const { project, cabinets, runs } = derived
-  const sawn = useMemo(() => {
-    return sawnOutOf(
-      [...cabinets, ...runs].flatMap(({ parts }) => parts),
-      project.shop,
-      project.display,
-    )
-  }, [cabinets, runs, project.shop, project.display])
+  const { project, partOf } = derived
+  const sawn = useMemo(() => sawnOutOf([...partOf.values()], project.shop, project.display), [partOf, project])
   if (sawn.length === 0) return null
   return (
     <section aria-label="When the boards are cut">

@@ -207,6 +207,12 @@ describe('files of old versions', () => {
     }
   })
 
+  it('of version 6 have no cabinet that goes on along another wall', () => {
+    const read = readProject(readFileSync('tests/old-files/v6.casewright', 'utf8'))
+    if (!read.ok) throw new Error(read.message)
+    expect(Object.values(read.value.cabinets).map(({ corner }) => corner)).toEqual(new Array(10).fill(null))
+  })
+
   it('of this version are written back byte for byte', () => {
     const text = readFileSync(`tests/old-files/v${VERSION}.casewright`, 'utf8')
     const read = readProject(text)
