@@ -1,4 +1,4 @@
-import { memo, useDeferredValue, useMemo, useState } from 'react'
+import { memo, type ReactNode, useDeferredValue, useMemo, useState } from 'react'
 import {
   type Breakdown,
   breakdownOf,
@@ -40,10 +40,9 @@ export function StepsView() {
     )
   }
   return (
-    <>
-      <StepList breakdown={breakdown} derived={derived} />
+    <StepList breakdown={breakdown} derived={derived}>
       <SawnOutList derived={derived} />
-    </>
+    </StepList>
   )
 }
 
@@ -62,11 +61,13 @@ interface StepListProps {
   readonly done?: ReadonlySet<string>
   /** How many steps of earlier plans are done: the numbers go on from there. */
   readonly before?: number
+  /** What is done when the last step is. */
+  readonly children?: ReactNode
 }
 
 const NONE_DONE: ReadonlySet<string> = new Set()
 
-function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0 }: StepListProps) {
+function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0, children }: StepListProps) {
   const selection = useStore((state) => state.selection)
   const [material, setMaterial] = useState('all')
   const { steps, cautions } = breakdown
@@ -115,6 +116,7 @@ function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0 }: Ste
           )
         })}
       </ol>
+      {children}
     </div>
   )
 }
