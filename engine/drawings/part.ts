@@ -128,12 +128,18 @@ function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
   return [{ kind: 'rect', layer: one.kind === 'notch' ? 'sheet' : 'recess', rect }]
 }
 
-/** The line that the corner is cut off along. */
+/** The line that the corner is cut off along, and lines beside it over what goes. */
 function clipMarks(clip: Clip, input: FaceInput): DrawingMark[] {
-  const { x, y, length, width } = aroundClip(clip, input.part)
-  const [atEnd, atEdge] = [clip.end === 'start' ? x : settle(x + length), clip.edge === 'low' ? y : settle(y + width)]
-  const [onEdge, onEnd] = [clip.end === 'start' ? settle(x + length) : x, clip.edge === 'low' ? settle(y + width) : y]
-  return line('part', [onEdge, heightOf(atEdge, input)], [atEnd, heightOf(onEnd, input)])
+  const { part } = input
+  const alongAt = (by: Mm) => settle(clip.end === 'start' ? by : part.length - by)
+  const acrossAt = (by: Mm) => settle(clip.edge === 'low' ? by : part.width - by)
+  const slant = (layer: LineMark['layer'], share: number) =>
+    line(
+      layer,
+      [alongAt(clip.length * share), heightOf(acrossAt(0), input)],
+      [alongAt(0), heightOf(acrossAt(clip.width * share), input)],
+    )
+  return [...slant('part', 1), ...[0.2, 0.4, 0.6, 0.8].flatMap((share) => slant('hatch', share))]
 }
 
 /** Every place along the board that is measured, from its datum end; of a row the first and the last hole. */
