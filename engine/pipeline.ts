@@ -9,6 +9,7 @@ import { methodOf, type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
 import { besideFindings } from './checks/beside'
 import { cabinetFindings } from './checks/cabinetFindings'
+import { cornerFindings } from './checks/corner'
 import type { Finding } from './checks/finding'
 import { hobFindings } from './checks/hob'
 import { landingFindings } from './checks/landing'
@@ -235,10 +236,17 @@ function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): F
   const standing = cabinets.map(({ cabinet, mark, fronts }) => {
     const { frontMount, frontMaterial } = methodOf(cabinet, project)
     const thickness = project.materials[frontMaterial]?.thickness ?? 0
-    return { cabinet, mark, fronts, frontThickness: frontMount === 'inset' || fronts.length === 0 ? 0 : thickness }
+    // The doors of a corner open into the corner, away from what is beside it.
+    const beside = cabinet.corner ? [] : fronts
+    return {
+      cabinet,
+      mark,
+      fronts: beside,
+      frontThickness: frontMount === 'inset' || fronts.length === 0 ? 0 : thickness,
+    }
   })
   const boxes = cabinets.map(({ cabinet }) => cabinet)
-  return [...besideFindings(project, standing), ...standingFindings(project, boxes)]
+  return [...besideFindings(project, standing), ...standingFindings(project, boxes), ...cornerFindings(project, boxes)]
 }
 
 /** What lies in the countertops, hangs over them and stands behind them. */

@@ -41,6 +41,7 @@ export type BoardRole =
   | 'falseFront'
   | 'blindPanel'
   | 'cornerFiller'
+  | 'cornerPost'
   | 'drawerFront'
   | 'drawerSide'
   | 'drawerBoxFront'
@@ -77,11 +78,18 @@ export interface Board {
   readonly operations: readonly Operation[]
   /** Left on its width when it is cut, to be fitted to the wall on site. */
   readonly scribe?: Mm
+  /** What its outline is, where that is no rectangle; it is sawn as the rectangle around it. */
+  readonly outline?: Outline
+  /** Banding on the edges that were sawn inside the rectangle: its thickness and its length in all. */
+  readonly insideBanding?: { readonly thickness: Mm; readonly length: Mm }
   /** Where its grain runs on from board to board. */
   readonly run?: GrainRun
   /** Where it goes when the carcass is taken apart, in the cabinet's frame. */
   readonly explode: Explode
 }
+
+/** A rectangle less a rectangle at one corner, or less a corner cut off straight. */
+export type Outline = 'L' | 'clipped'
 
 /** Boards that are cut side by side from one sheet, so that the grain runs on from one to the next. */
 export interface GrainRun {

@@ -1,8 +1,13 @@
-import { type Box, boxAround } from '../geometry/box'
+import { type Box, boxAround, boxOver } from '../geometry/box'
 import { toCabinet } from '../geometry/placement'
 import type { Board } from './board'
 
 /** The whole blank that a board is worked from, in the cabinet's frame. */
 export function boxOf({ placement, length, width, thickness }: Board): Box {
-  return boxAround(toCabinet(placement, 0, 0, 0), toCabinet(placement, length, width, thickness))
+  const whole = boxAround(toCabinet(placement, 0, 0, 0), toCabinet(placement, length, width, thickness))
+  if (!placement.turn) return whole
+  // Of a board that stands slantwise other corners may lie farthest out.
+  const upright = boxAround(toCabinet(placement, length, 0, thickness), toCabinet(placement, 0, width, 0))
+  const onEdge = boxAround(toCabinet(placement, length, 0, 0), toCabinet(placement, 0, width, thickness))
+  return boxOver(whole, boxOver(upright, onEdge))
 }

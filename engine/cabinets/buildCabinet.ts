@@ -3,20 +3,12 @@ import { markOf } from '../project/mark'
 import { backOf } from './back'
 import { rearAt } from './bay'
 import { besideOf } from './beside'
-import type { Board, BoardRole } from './board'
+import type { Board } from './board'
 import { holesIn } from './boring'
 import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
-import {
-  backFront,
-  type Carcass,
-  carcassOf,
-  clearBottom,
-  clearTop,
-  clearWidth,
-  hasNailersBehind,
-  insideFront,
-} from './carcass'
+import { buildCorner } from './buildCorner'
+import { type Carcass, carcassOf, hasNailersBehind } from './carcass'
 import { drawerBoxOf } from './drawerBox'
 import { endNotch } from './finishedEnd'
 import { facesOf, frontsOf } from './fronts'
@@ -28,12 +20,12 @@ import { nailersOf } from './nailer'
 import { windowsIn } from './niche'
 import { cellsOf } from './openings'
 import type { Notch } from './operation'
-import { boardOf, type Piece } from './piece'
+import type { Piece } from './piece'
 import { pipesIn } from './pipes'
 import { type Report, reportOn } from './report'
-import { ROLE_NAMES } from './role'
-import { kickNotch, sidesOf, sideWidth } from './side'
+import { kickNotch, sidesOf } from './side'
 import { slidden } from './slideBoring'
+import { canBeCut, tellTightness } from './sound'
 import { stretchersOf } from './stretcher'
 import { toeKickOf } from './toeKick'
 import { topOf } from './top'
@@ -43,6 +35,10 @@ import { topOf } from './top'
  * the holes. A cabinet that cannot be built comes back with what can be, and with its problems; nothing is thrown.
  */
 export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
+  return cabinet.corner ? buildCorner(cabinet, cabinet.corner, rules) : buildStraight(cabinet, rules)
+}
+
+function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const mark = markOf(cabinet)
   const report = reportOn(cabinet.id, mark, rules.display)
   const carcass = carcassOf(cabinet, rules, report)
@@ -129,55 +125,4 @@ function worked(
   const notch = board.role === 'partition' ? null : kickNotch(carcass, board.role)
   const holes = holesIn(board, pins, carcass)
   return { ...board, operations: [...(notch ? [notch] : []), ...board.operations, ...holes] }
-}
-
-function tellTightness(carcass: Carcass, report: Report): void {
-  if (clearWidth(carcass) <= 0) {
-    report.stop(
-      `two sides of ${report.say(carcass.thickness)} leave nothing clear in a width of ${report.say(carcass.width)}.`,
-    )
-  }
-  if (clearTop(carcass) <= clearBottom(carcass)) {
-    const clear = report.say(clearTop(carcass) - clearBottom(carcass))
-    report.stop(
-      `between its bottom and its top there would be ${clear} clear in a height of ${report.say(carcass.height)}.`,
-    )
-  }
-  const { floor } = carcass.method
-  if (carcass.floorHeight > 0 && floor.kind !== 'none' && floor.setback >= sideWidth(carcass)) {
-    report.stop(
-      `its kick is set back ${report.say(floor.setback)}; its sides are ${report.say(sideWidth(carcass))} wide.`,
-    )
-  }
-  if (backFront(carcass) >= insideFront(carcass)) {
-    const front = report.say(insideFront(carcass))
-    report.stop(
-      `the front of the back would be ${report.say(backFront(carcass))} from the wall; the inside ends at ${front}.`,
-    )
-  }
-}
-
-/** The narrowest panel that is cut at a rail. Common practice, no source. */
-const LEAST_WIDTH = 60
-const PANELS: readonly BoardRole[] = ['leftSide', 'rightSide', 'bottom', 'top', 'fixedShelf', 'adjustableShelf', 'door']
-
-function canBeCut(piece: Piece, report: Report): boolean {
-  const { length, width, thickness } = boardOf(piece)
-  const name = `the ${ROLE_NAMES[piece.role]}`
-  const sizes = [
-    [length, 'long'],
-    [width, 'wide'],
-    [thickness, 'thick'],
-  ] as const
-  const missing = sizes.find(([size]) => !(size > 0 && Number.isFinite(size)))
-  if (missing) {
-    report.stop(`${name} would be ${report.say(missing[0])} ${missing[1]}; it is left out.`)
-    return false
-  }
-  if (thickness > width) {
-    report.stop(`${name} would be ${report.say(width)} wide; its sheet is ${report.say(thickness)} thick.`)
-  } else if (PANELS.includes(piece.role) && width < LEAST_WIDTH) {
-    report.stop(`${name} would be ${report.say(width)} wide; ${report.say(LEAST_WIDTH)} is the least that can be cut.`)
-  }
-  return true
 }

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../geometry/vector'
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
-import { inBoard } from './joinery'
+import { inBoard } from './frame'
 import type { Face, HolePurpose, HoleRow } from './operation'
 
 export function withHoles(board: Board, rows: readonly HoleRow[]): Board {

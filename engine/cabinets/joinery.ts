@@ -1,9 +1,9 @@
 import type { Box } from '../geometry/box'
-import type { Vec3 } from '../geometry/vector'
-import { type Mm, settle } from '../units/length'
+import { settle } from '../units/length'
 import type { Board, BoardRole } from './board'
-import type { Notch, Operation, Recess } from './operation'
-import { boardOf, dimensionOf, type Piece } from './piece'
+import { inBoard, notchOf } from './frame'
+import type { Operation, Recess } from './operation'
+import { boardOf, type Piece } from './piece'
 
 /** Which boards are let into which. Anything else that meets is butted. */
 const HOUSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
@@ -23,6 +23,8 @@ const HOUSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
 /** What is cut out of a board right through, to pass round another. */
 const PASSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
   partition: ['frontStretcher', 'backStretcher', 'topNailer', 'bottomNailer'],
+  fixedShelf: ['cornerPost'],
+  adjustableShelf: ['cornerPost'],
 }
 
 /**
@@ -33,7 +35,7 @@ export function joined(pieces: readonly Piece[]): Board[] {
   return pieces.map((piece) => {
     const board = boardOf(piece)
     const operations = pieces.flatMap((mate) => jointFor(board, piece, mate))
-    return operations.length === 0 ? board : { ...board, operations }
+    return operations.length === 0 ? board : { ...board, operations: [...board.operations, ...operations] }
   })
 }
 
@@ -41,12 +43,26 @@ function jointFor(board: Board, piece: Piece, mate: Piece): Operation[] {
   const houses = HOUSES[piece.role]?.includes(mate.role) ?? false
   const passes = PASSES[piece.role]?.includes(mate.role) ?? false
   if (!houses && !passes) return []
-  const shared = sharedRoom(piece.box, mate.seat ?? mate.box)
-  if (!shared) return []
-  const own = inBoard(board, shared)
-  if (passes && isCutThrough(boardOf(mate), shared)) return [notchOf(own)]
-  // Of two boards that reach into each other the one that is not cut through receives the other.
-  return isCutThrough(board, shared) ? [] : [recessOf(board, own)]
+  return roomsOf(mate).flatMap((room): Operation[] => {
+    const shared = sharedRoom(piece.box, room)
+    if (!shared) return []
+    const own = inBoard(board, shared)
+    if (passes && isCutThrough(boardOf(mate), shared)) return [notchOf(own)]
+    // Of two boards that reach into each other the one that is not cut through receives the other.
+    return isCutThrough(board, shared) ? [] : [recessOf(board, own, mate)]
+  })
+}
+
+/** What a board takes of others: of an L its two legs, so that nothing is cut for the corner that it has not. */
+function roomsOf({ box, seat, away }: Piece): Box[] {
+  if (away?.outline !== 'L') return [seat ?? box]
+  const { min, max } = box
+  const isAtLeft = away.box.min.x > min.x
+  const deep = isAtLeft ? { min, max: { ...max, x: away.box.min.x } } : { min: { ...min, x: away.box.max.x }, max }
+  const along = isAtLeft
+    ? { min: { ...min, x: away.box.min.x }, max: { ...max, z: away.box.min.z } }
+    : { min, max: { ...max, x: away.box.max.x, z: away.box.min.z } }
+  return [deep, along]
 }
 
 function isCutThrough(board: Board, shared: Box): boolean {
@@ -61,29 +77,17 @@ function sharedRoom(a: Box, b: Box): Box | null {
   return settle(least) > 0 ? { min, max } : null
 }
 
-/** A box of the cabinet's frame in the frame of a board. */
-export function inBoard({ placement: { origin, length, width, thickness } }: Board, box: Box): Box {
-  const along = (axis: typeof length): readonly [Mm, Mm] => {
-    const { dimension, sign } = dimensionOf(axis)
-    const ends = [box.min, box.max].map((corner: Vec3) => settle(sign * (corner[dimension] - origin[dimension])) + 0)
-    return [Math.min(...ends), Math.max(...ends)]
-  }
-  const [x, y, z] = [along(length), along(width), along(thickness)]
-  return { min: { x: x[0], y: y[0], z: z[0] }, max: { x: x[1], y: y[1], z: z[1] } }
-}
-
-export function notchOf({ min, max }: Box): Notch {
-  return { kind: 'notch', x: min.x, y: min.y, length: settle(max.x - min.x), width: settle(max.y - min.y) }
-}
-
-/** What runs with the grain is a groove, what runs across it a dado, and either along an edge or end is a rabbet. */
-function recessOf(board: Board, { min, max }: Box): Recess {
+/**
+ * What runs with the grain is a groove, what runs across it a dado, and either along an edge or end is a rabbet. What is
+ * cut with play is a groove whichever way it runs, as for the second back of a corner.
+ */
+function recessOf(board: Board, { min, max }: Box, { seat }: Piece): Recess {
   const length = settle(max.x - min.x)
   const width = settle(max.y - min.y)
   const runsAcross = width >= length
   const isAtEdge = runsAcross ? min.x === 0 || max.x === board.length : min.y === 0 || max.y === board.width
   return {
-    kind: isAtEdge ? 'rabbet' : runsAcross ? 'dado' : 'groove',
+    kind: isAtEdge ? 'rabbet' : runsAcross && !seat ? 'dado' : 'groove',
     face: max.z === board.thickness ? 'inside' : 'outside',
     x: min.x,
     y: min.y,

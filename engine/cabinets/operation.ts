@@ -4,7 +4,7 @@ import { type Mm, settle } from '../units/length'
  * What is worked on a board, in the board's own frame: x from one end along its length, y from one edge across it. The
  * inside face is the one at the full thickness, the outside face the one at 0.
  */
-export type Operation = Recess | Notch | HoleRow
+export type Operation = Recess | Notch | Clip | HoleRow
 
 export type Face = 'inside' | 'outside'
 
@@ -26,6 +26,25 @@ export interface Notch {
   readonly y: Mm
   readonly length: Mm
   readonly width: Mm
+}
+
+/**
+ * A corner cut off straight, right through: `length` of the board's length and `width` of its width go at the corner
+ * where an end (that at x = 0 or the other) meets an edge (that at y = 0 or the other).
+ */
+export interface Clip {
+  readonly kind: 'clip'
+  readonly end: 'start' | 'end'
+  readonly edge: 'low' | 'high'
+  readonly length: Mm
+  readonly width: Mm
+}
+
+/** The rectangle around a corner that is cut off, in the board's own frame. */
+export function aroundClip(clip: Clip, board: { readonly length: Mm; readonly width: Mm }): Notch {
+  const x = clip.end === 'start' ? 0 : settle(board.length - clip.length)
+  const y = clip.edge === 'low' ? 0 : settle(board.width - clip.width)
+  return { kind: 'notch', x, y, length: clip.length, width: clip.width }
 }
 
 /** What a hole is bored for. */

@@ -4,7 +4,17 @@ import type { Box } from '../geometry/box'
 import { placement } from '../geometry/placement'
 import type { Axis, Vec3 } from '../geometry/vector'
 import { type Mm, settle } from '../units/length'
-import { type Banding, type Board, type BoardRole, type Explode, type GrainRun, NO_BANDING } from './board'
+import {
+  type Banding,
+  type Board,
+  type BoardRole,
+  type Explode,
+  type GrainRun,
+  NO_BANDING,
+  type Outline,
+} from './board'
+import { dimensionOf, inFrame, notchOf } from './frame'
+import type { Clip, Notch } from './operation'
 
 /** A board before anything is worked on it: the room it takes in the cabinet's frame, tongues included, and how it lies. */
 export interface Piece {
@@ -15,8 +25,10 @@ export interface Piece {
   /** What is cut for it in the boards around it, where that is more than it takes: a back with its play. */
   readonly seat?: Box
   readonly lie: Lie
-  /** The edge of the cabinet's frame that is banded, or all four edges of a front. */
-  readonly banded: { readonly edges: 'front' | 'all' | 'none'; readonly thickness: Mm }
+  /** The edge that is banded: to the room, at the start or the end of its width, within its outline; or all four of a front. */
+  readonly banded: { readonly edges: 'front' | 'low' | 'high' | 'inside' | 'all' | 'none'; readonly thickness: Mm }
+  /** A corner of its box that is cut away, right through: the room that goes. */
+  readonly away?: { readonly outline: Outline; readonly box: Box }
   readonly run?: GrainRun
   /** Left on its width to be fitted on site. */
   readonly scribe?: Mm
@@ -26,7 +38,7 @@ export interface Piece {
 /** How a board lies: which way its length and its width run. The thickness follows, and the inside face is at its end. */
 export type Lie = keyof typeof LIES
 
-const LIES = {
+export const LIES = {
   /** A left side or a partition: inside looks right. */
   uprightLookingRight: { length: '+y', width: '+z' },
   /** A right side: inside looks left. */
@@ -71,6 +83,8 @@ const THICKNESS = Object.fromEntries(
 export const boardOf: (piece: Piece) => Board = remember((piece: Piece) => {
   const { length, width } = LIES[piece.lie]
   const thickness = THICKNESS[piece.lie]
+  const at = { origin: cornerOf(piece.box, [length, width, thickness]), length, width, thickness }
+  const { away } = piece
   return {
     role: piece.role,
     number: piece.number,
@@ -79,20 +93,15 @@ export const boardOf: (piece: Piece) => Board = remember((piece: Piece) => {
     width: extent(piece.box, width),
     thickness: extent(piece.box, thickness),
     banding: bandingOf(piece, width),
-    placement: { origin: cornerOf(piece.box, [length, width, thickness]), length, width, thickness },
-    operations: [],
+    placement: at,
+    operations: away ? [cutAwayIn(at, away)] : [],
+    ...(away ? { outline: away.outline } : {}),
+    ...insideBandingOf(piece),
     ...(piece.run ? { run: piece.run } : {}),
     ...(piece.scribe ? { scribe: piece.scribe } : {}),
     explode: piece.explode,
   }
 })
-
-type Dimension = 'x' | 'y' | 'z'
-
-/** Where an axis starts and which way it runs: `-z` starts at the greatest z. */
-export function dimensionOf(axis: Axis): { readonly dimension: Dimension; readonly sign: 1 | -1 } {
-  return { dimension: axis[1] as Dimension, sign: axis[0] === '+' ? 1 : -1 }
-}
 
 function extent(box: Box, axis: Axis): Mm {
   const { dimension } = dimensionOf(axis)
@@ -112,6 +121,30 @@ function cornerOf(box: Box, axes: readonly Axis[]): Vec3 {
 /** The front edge of a board is at the far end of its width where that runs to the room, else at the near end. */
 function bandingOf({ banded: { edges, thickness } }: Piece, width: Axis): Banding {
   if (edges === 'all') return { low: thickness, high: thickness, start: thickness, end: thickness }
-  if (edges === 'none') return NO_BANDING
-  return width === '+z' ? { ...NO_BANDING, high: thickness } : { ...NO_BANDING, low: thickness }
+  if (edges === 'none' || edges === 'inside') return NO_BANDING
+  return edges === 'high' || (edges === 'front' && width === '+z')
+    ? { ...NO_BANDING, high: thickness }
+    : { ...NO_BANDING, low: thickness }
+}
+
+/** The corner that is cut away, as it is worked on the board. */
+function cutAwayIn(placement: Board['placement'], { outline, box }: NonNullable<Piece['away']>): Notch | Clip {
+  const { min, max } = inFrame(placement, box)
+  if (outline === 'L') return notchOf({ min, max })
+  return {
+    kind: 'clip',
+    end: min.x > 0 ? 'end' : 'start',
+    edge: min.y > 0 ? 'high' : 'low',
+    length: settle(max.x - min.x),
+    width: settle(max.y - min.y),
+  }
+}
+
+/** Along the two edges of an inside corner, or the one of a corner cut off. */
+function insideBandingOf({ away, banded }: Piece): Pick<Board, 'insideBanding'> {
+  if (!away || banded.edges !== 'inside' || !(banded.thickness > 0)) return {}
+  const { min, max } = away.box
+  const [x, z] = [max.x - min.x, max.z - min.z]
+  const length = settle(away.outline === 'L' ? x + z : Math.hypot(x, z))
+  return { insideBanding: { thickness: banded.thickness, length } }
 }

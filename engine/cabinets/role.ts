@@ -37,6 +37,7 @@ export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   falseFront: 'false front',
   blindPanel: 'blind panel',
   cornerFiller: 'corner filler',
+  cornerPost: 'corner post',
   drawerFront: 'drawer front',
   drawerSide: 'drawer side',
   drawerBoxFront: 'drawer box front',

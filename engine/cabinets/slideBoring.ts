@@ -64,7 +64,7 @@ function screwsFor(board: Board, face: Face, y: Mm, length: Mm, carcass: Carcass
 function isClear({ face, x, y, diameter }: HoleRow, { operations }: Board): boolean {
   const around = diameter / 2 + LEAST_WOOD
   return !operations.some((one) => {
-    if (one.kind === 'holeRow' || (one.kind !== 'notch' && one.face !== face)) return false
+    if (one.kind === 'holeRow' || one.kind === 'clip' || (one.kind !== 'notch' && one.face !== face)) return false
     const isBeside = x + around <= one.x || x - around >= one.x + one.length
     return !isBeside && y + around > one.y && y - around < one.y + one.width
   })

@@ -71,10 +71,9 @@ function depthFinding(checked: Checked): Finding[] {
 
 /** Hinges that a door asks for and that are not bored, since no board is beside it or nothing on that is free. */
 function placeFinding(checked: Checked): Finding[] {
-  const missing = withRole(checked.parts, 'door', 'flap').reduce(
-    (sum, part) => sum + Math.max(0, wanted(part, checked) - bored(part)),
-    0,
-  )
+  // The folding leaf of a corner hangs on the other leaf, and a diagonal door has its cups.
+  const leaves = withRole(checked.parts, 'door', 'flap').filter(({ number }) => !checked.cabinet.corner || number === 1)
+  const missing = leaves.reduce((sum, part) => sum + Math.max(0, wanted(part, checked) - bored(part)), 0)
   if (missing === 0) return []
   const message = `${counted(missing, 'hinge')} of its doors find no place: there is no board beside, or shelves and other boards leave no room for the plates. Nothing is bored for them.`
   return [

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import { readJson } from '../basics/json'
 import type { BuiltRun } from '../between/run'
+import { sawnOutOf } from '../breakdown/sawnOut'
 import { breakdownOf } from '../breakdown/steps'
 import { installCautions } from '../checks/installation'
 import { leftOut } from '../checks/leftOut'
@@ -54,6 +55,7 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     cutList,
     sheets: answer,
     steps: breakdown.steps,
+    sawnOut: sawnOutOf([...partOf.values()], shop, display),
     hardware: derived.cabinets.flatMap(({ mark, hardware }) => hardware.map((row) => ({ cabinet: mark, ...row }))),
     cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
     warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...fixing(derived)],

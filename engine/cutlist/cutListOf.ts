@@ -103,6 +103,8 @@ function marked(sorted: readonly Merging[]): CutRow[] {
       bank: group.bank,
       from: group.from,
       bandedEdges: group.bandedEdges,
+      outline: group.outline,
+      insideBand: group.insideBand,
       parts,
       cabinets,
     }

@@ -18,6 +18,8 @@ export interface Group {
   readonly bank: CutRow['bank']
   readonly from: CutRow['from']
   readonly bandedEdges: CutRow['bandedEdges']
+  readonly outline: CutRow['outline']
+  readonly insideBand: Mm
   readonly parts: readonly PartId[]
   /** Along the banded edges of all of them. */
   readonly banding: Mm
@@ -44,7 +46,15 @@ export function rowKey(part: Part, { long, ends, thickness }: CutRow['bandedEdge
   const grain = part.isGrainBound ? ' grain' : ''
   const bank = part.bank ? ` ${part.bank.id} ${part.bank.place}` : ''
   const from = part.from ? ` from ${part.from}` : ''
-  return `${part.material} ${size} ${long}+${ends}x${thickness}${grain}${bank}${from}` as RowKey
+  const outline = part.outline ? ` ${outlineKey(part)}` : ''
+  return `${part.material} ${size} ${long}+${ends}x${thickness}${grain}${bank}${from}${outline}` as RowKey
+}
+
+/** What is sawn out of boards of one size must be alike too: `L 308x308`, at whichever corner, with its band. */
+function outlineKey({ outline, operations, insideBanding }: Part): string {
+  const [away] = operations
+  const size = away?.kind === 'notch' || away?.kind === 'clip' ? `${away.length}x${away.width}` : ''
+  return `${outline} ${size} ${insideBanding?.thickness ?? 0}`
 }
 
 function bandedEdgesOf({ banding: { low, high, start, end } }: Part): CutRow['bandedEdges'] {
@@ -67,6 +77,8 @@ function groupOf(part: Part, key: RowKey, bandedEdges: CutRow['bandedEdges']): G
     bank: part.bank,
     from: part.from,
     bandedEdges,
+    outline: part.outline ?? null,
+    insideBand: part.insideBanding?.thickness ?? 0,
     parts: [part.id],
     banding: bandLength(part),
   }
@@ -87,6 +99,7 @@ function sawName(role: BoardRole): string {
   return role === 'leftSide' || role === 'rightSide' ? 'side' : ROLE_NAMES[role]
 }
 
-function bandLength({ banding: { low, high, start, end }, length, width }: Part): Mm {
-  return settle((Number(low > 0) + Number(high > 0)) * length + (Number(start > 0) + Number(end > 0)) * width)
+function bandLength({ banding: { low, high, start, end }, length, width, insideBanding }: Part): Mm {
+  const inside = insideBanding?.length ?? 0
+  return settle(inside + (Number(low > 0) + Number(high > 0)) * length + (Number(start > 0) + Number(end > 0)) * width)
 }

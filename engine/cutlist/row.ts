@@ -1,4 +1,5 @@
 import type { MaterialId, PartId, RowKey, StockId } from '../basics/id'
+import type { Outline } from '../cabinets/board'
 import type { PartBank } from '../parts/part'
 import type { Mm } from '../units/length'
 
@@ -22,6 +23,10 @@ export interface CutRow {
   readonly from: StockId | null
   /** How many of the long edges and how many of the ends are banded. */
   readonly bandedEdges: { readonly long: number; readonly ends: number; readonly thickness: Mm }
+  /** What is sawn out of the rectangle afterwards: an L, or a corner cut off; null for a plain rectangle. */
+  readonly outline: Outline | null
+  /** The thickness of the band on what is sawn out; 0 for none. */
+  readonly insideBand: Mm
   /** In the order of cabinets, then of boards in a cabinet. */
   readonly parts: readonly PartId[]
   /** Marks of the cabinets it goes into, each once: B1 B2 U1. */
@@ -42,4 +47,11 @@ export interface MaterialTotal {
 export interface CutList {
   readonly rows: readonly CutRow[]
   readonly totals: readonly MaterialTotal[]
+}
+
+const OUTLINES = { L: 'L-shaped', clipped: 'corner cut off' } as const satisfies Record<Outline, string>
+
+/** What a row is called, with what is sawn out of its boards: `bottom, top, L-shaped`. */
+export function rowName({ name, outline }: Pick<CutRow, 'name' | 'outline'>): string {
+  return outline ? `${name}, ${OUTLINES[outline]}` : name
 }

@@ -1,5 +1,14 @@
 import type { Board } from '../cabinets/board'
-import { centresOf, type Face, type HolePurpose, type HoleRow, type Operation } from '../cabinets/operation'
+import {
+  aroundClip,
+  type Clip,
+  centresOf,
+  type Face,
+  type HolePurpose,
+  type HoleRow,
+  type Notch,
+  type Operation,
+} from '../cabinets/operation'
 import type { Rect } from '../geometry/rect'
 import { formatLength } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
@@ -57,9 +66,14 @@ export function partDrawing({ part, display, textShare = 0.03 }: PartDrawingInpu
 }
 
 function facesWorked({ operations }: Board): Face[] {
-  const isOutside = operations.some((one) => one.kind !== 'notch' && one.face === 'outside')
-  const isInside = operations.some((one) => one.kind !== 'notch' && one.face === 'inside')
+  const isOutside = operations.some((one) => !isThrough(one) && one.face === 'outside')
+  const isInside = operations.some((one) => !isThrough(one) && one.face === 'inside')
   return isOutside ? (isInside ? ['inside', 'outside'] : ['outside']) : ['inside']
+}
+
+/** What goes right through is seen from both faces. */
+function isThrough(one: Operation): one is Notch | Clip {
+  return one.kind === 'notch' || one.kind === 'clip'
 }
 
 interface FaceInput extends Required<Pick<PartDrawingInput, 'part' | 'display'>> {
@@ -72,7 +86,7 @@ interface FaceInput extends Required<Pick<PartDrawingInput, 'part' | 'display'>>
 function faceMarks(input: FaceInput): DrawingMark[] {
   const { part, face, size, low } = input
   const { length, width } = part
-  const own = part.operations.filter((one) => one.kind === 'notch' || one.face === face)
+  const own = part.operations.filter((one) => isThrough(one) || one.face === face)
   const title = `${face} face`
   const edge = { ...datumOf(part), y: datumHeight(input) }
   return [
@@ -108,14 +122,31 @@ function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
       return { kind: 'circle', layer: 'hole', at: { x, y: heightOf(y, input) }, diameter: one.diameter }
     })
   }
+  if (one.kind === 'clip') return clipMarks(one, input)
   const [a, b] = [heightOf(one.y, input), heightOf(one.y + one.width, input)]
   const rect: Rect = { left: one.x, bottom: Math.min(a, b), width: one.length, height: one.width }
   return [{ kind: 'rect', layer: one.kind === 'notch' ? 'sheet' : 'recess', rect }]
 }
 
+/** The line that the corner is cut off along, and lines beside it over what goes. */
+function clipMarks(clip: Clip, input: FaceInput): DrawingMark[] {
+  const { part } = input
+  const alongAt = (by: Mm) => settle(clip.end === 'start' ? by : part.length - by)
+  const acrossAt = (by: Mm) => settle(clip.edge === 'low' ? by : part.width - by)
+  const slant = (layer: LineMark['layer'], share: number) =>
+    line(
+      layer,
+      [alongAt(clip.length * share), heightOf(acrossAt(0), input)],
+      [alongAt(0), heightOf(acrossAt(clip.width * share), input)],
+    )
+  return [...slant('part', 1), ...[0.2, 0.4, 0.6, 0.8].flatMap((share) => slant('hatch', share))]
+}
+
 /** Every place along the board that is measured, from its datum end; of a row the first and the last hole. */
-function placesAlong(own: readonly Operation[], length: Mm): Mm[] {
-  const places = own.flatMap((one) => {
+function placesAlong(own: readonly Operation[], part: Board): Mm[] {
+  const { length } = part
+  const places = own.flatMap((any) => {
+    const one = any.kind === 'clip' ? aroundClip(any, part) : any
     if (one.kind !== 'holeRow') return [one.x, settle(one.x + one.length)]
     const centres = centresOf(one)
     return [centres[0]!.x, centres.at(-1)!.x]
@@ -124,9 +155,11 @@ function placesAlong(own: readonly Operation[], length: Mm): Mm[] {
 }
 
 /** Every place across the board that is measured, from its datum edge. */
-function placesAcross(own: readonly Operation[], { width, ...part }: Board): Mm[] {
-  const { isEdgeAtZero } = datumOf({ width, ...part })
-  const places = own.flatMap((one) => {
+function placesAcross(own: readonly Operation[], part: Board): Mm[] {
+  const { width } = part
+  const { isEdgeAtZero } = datumOf(part)
+  const places = own.flatMap((any) => {
+    const one = any.kind === 'clip' ? aroundClip(any, part) : any
     if (one.kind !== 'holeRow') return [one.y, settle(one.y + one.width)]
     const centres = centresOf(one)
     return [centres[0]!.y, centres.at(-1)!.y]
@@ -141,7 +174,7 @@ function sortedOnce(places: readonly Mm[]): Mm[] {
 /** Running measures under the face; figures that would meet are moved apart, each with a line to its place. */
 function alongTexts(own: readonly Operation[], input: FaceInput): DrawingMark[] {
   const { part, size, low, display } = input
-  const places = placesAlong(own, part.length)
+  const places = placesAlong(own, part)
   return apart(places, size * 1.15).flatMap((at, index): DrawingMark[] => {
     const place = places[index]!
     const text = formatLength(place, display)
@@ -211,7 +244,9 @@ function legend({ operations }: Board): string[] {
         ? holeWords(one)
         : one.kind === 'notch'
           ? 'notch, right through'
-          : `${one.kind} ${plain(one.depth)} mm deep`
+          : one.kind === 'clip'
+            ? `corner cut off, ${plain(one.length)} mm along and ${plain(one.width)} mm across`
+            : `${one.kind} ${plain(one.depth)} mm deep`
     lines.set(words, (lines.get(words) ?? 0) + (one.kind === 'holeRow' ? one.count : 1))
   }
   return [...lines].map(([words, count]) => `${count} × ${words}`)

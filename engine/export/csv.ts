@@ -1,5 +1,5 @@
 import type { MaterialId } from '../basics/id'
-import type { CutList, CutRow } from '../cutlist/row'
+import { type CutList, type CutRow, rowName } from '../cutlist/row'
 import type { Material } from '../project/document'
 import { formatLength } from '../units/format'
 import type { LengthDisplay, Mm } from '../units/length'
@@ -57,10 +57,11 @@ export function cutListCsv(
 }
 
 function cellsOf(row: CutRow, materials: Readonly<Record<MaterialId, Material>>, display: LengthDisplay): Cell[] {
-  const { long, ends, thickness } = row.bandedEdges
+  const { long, ends } = row.bandedEdges
+  const thickness = Math.max(row.bandedEdges.thickness, row.insideBand)
   return [
     row.mark,
-    row.name,
+    rowName(row),
     row.quantity,
     ...[row.length, row.width, row.thickness].map((length) => lengthCell(length, display)),
     materials[row.material]?.name ?? row.material,

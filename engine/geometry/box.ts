@@ -13,6 +13,14 @@ export function boxAround(a: Vec3, b: Vec3): Box {
   }
 }
 
+/** The least box that holds both. */
+export function boxOver(a: Box, b: Box): Box {
+  return {
+    min: { x: Math.min(a.min.x, b.min.x), y: Math.min(a.min.y, b.min.y), z: Math.min(a.min.z, b.min.z) },
+    max: { x: Math.max(a.max.x, b.max.x), y: Math.max(a.max.y, b.max.y), z: Math.max(a.max.z, b.max.z) },
+  }
+}
+
 export function boxVolume(box: Box): number {
   return (box.max.x - box.min.x) * (box.max.y - box.min.y) * (box.max.z - box.min.z)
 }

@@ -12,6 +12,14 @@ export interface Placement {
   readonly length: Axis
   readonly width: Axis
   readonly thickness: Axis
+  /** Turned about the upright through its origin, for a board that stands slantwise; none where it is left out. */
+  readonly turn?: Turn
+}
+
+/** An angle by its cosine and sine, about +y: what points along x before points to (cos, -sin) in x and z after. */
+export interface Turn {
+  readonly cos: number
+  readonly sin: number
 }
 
 /** A placement from two directions; the thickness runs wherever the right hand points. */
@@ -21,7 +29,13 @@ export function placement(origin: Vec3, length: Axis, width: Axis): Placement {
 
 /** The point (x, y, z) of the board's own frame, in the frame of the cabinet. */
 export function toCabinet(at: Placement, x: Mm, y: Mm, z: Mm): Vec3 {
-  return plus(at.origin, plus(times(unit(at.length), x), plus(times(unit(at.width), y), times(unit(at.thickness), z))))
+  const straight = plus(times(unit(at.length), x), plus(times(unit(at.width), y), times(unit(at.thickness), z)))
+  return plus(at.origin, at.turn ? turned(straight, at.turn) : straight)
+}
+
+/** A direction turned about the upright. */
+export function turned({ x, y, z }: Vec3, { cos, sin }: Turn): Vec3 {
+  return { x: x * cos + z * sin, y, z: z * cos - x * sin }
 }
 
 const AXES: readonly Axis[] = ['+x', '-x', '+y', '-y', '+z', '-z']

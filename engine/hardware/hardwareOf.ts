@@ -3,6 +3,7 @@ import { type Hang, hangOf } from '../cabinets/hang'
 import { hingesFor } from '../cabinets/hinge'
 import type { Part } from '../parts/part'
 import type { Mm } from '../units/length'
+import { cornerHinges } from './cornerHinges'
 
 /** What is bought for a cabinet besides boards. */
 export interface HardwareRow {
@@ -15,11 +16,11 @@ export interface HardwareRow {
 /** Hinges, stays, slides, shelf pins and legs of one cabinet. */
 export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: Rules): HardwareRow[] {
   const rows: HardwareRow[] = [
-    ...hingesOf(build, rules),
+    ...(build.cabinet.corner ? cornerHinges(build, rules) : hingesOf(build, rules)),
     { name: 'pair of flap stays', quantity: parts.filter(({ role }) => role === 'flap').length, length: null },
     ...lidHardware(parts, rules),
     ...slidesFor(parts, rules),
-    { name: 'shelf pin', quantity: pinsUnder(parts, rules), length: null },
+    { name: 'shelf pin', quantity: pinsUnder(parts, rules, build.cabinet.corner ? 5 : 4), length: null },
     { name: 'leg', quantity: legsUnder(build, rules), length: null },
   ]
   return rows.filter(({ quantity }) => quantity > 0)
@@ -70,14 +71,16 @@ function slidesFor(parts: readonly Part[], { method }: Rules): HardwareRow[] {
   return [...lengths].map(([length, sides]) => ({ name, quantity: sides / 2, length }))
 }
 
-/** Four under every shelf that rests on pins. */
-function pinsUnder(parts: readonly Part[], { method }: Rules): number {
+/** Four under every shelf that rests on pins, and one more in a corner, in its post. */
+function pinsUnder(parts: readonly Part[], { method }: Rules, each: number): number {
   const arePinned = method.fixedShelf === 'pinned'
-  return 4 * parts.filter(({ role }) => role === 'adjustableShelf' || (arePinned && role === 'fixedShelf')).length
+  return each * parts.filter(({ role }) => role === 'adjustableShelf' || (arePinned && role === 'fixedShelf')).length
 }
 
 /** A leg at each corner, and two more under a wide cabinet. Common practice, no source. */
 function legsUnder({ cabinet, boards }: CabinetBuild, { method }: Rules): number {
   if (method.floor.kind !== 'legs' || cabinet.kind === 'upper' || boards.length === 0) return 0
+  // One at each end of both legs, one in the corner and one at the inside of it.
+  if (cabinet.corner) return 6
   return cabinet.width > 900 ? 6 : 4
 }

@@ -37,6 +37,7 @@ export const ROLE_MARKS: Readonly<Record<BoardRole, string>> = {
   falseFront: 'FF',
   blindPanel: 'BP',
   cornerFiller: 'CF',
+  cornerPost: 'CP',
   drawerFront: 'DF',
   drawerSide: 'DS',
   drawerBoxFront: 'BF',

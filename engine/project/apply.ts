@@ -6,6 +6,7 @@ import type { CabinetShape, Edit } from './edit'
 import { freeNumber } from './mark'
 import type { BuildMethod, MethodChoices } from './method'
 import { isMethodFree, methodCopy } from './methods'
+import { mirroredWhenMoved } from './mirror'
 import { isInRange, isSavable, RANGES } from './ranges'
 import { find, hasEverything, isThere, lostBeside, lostBetween, lostPin } from './references'
 import { changed, changeIn, put, without, withRoom } from './rooms'
@@ -42,6 +43,8 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return canStandBeside(edit.beside, project) ? setBeside(project, edit) : project
     case 'setCutout':
       return changeCabinets(project, edit.ids, { cutout: edit.cutout })
+    case 'setCorner':
+      return changeCabinets(project, edit.ids, { corner: edit.corner })
     case 'editBetween':
       if (lostBetween(edit.change, project.materials)) return project
       return changed(project, { between: changed(project.between, edit.change) })
@@ -136,9 +139,13 @@ function changeCabinets(project: Project, ids: readonly CabinetId[], change: Par
   return ids.reduce((before, id) => changeIn(before, 'cabinets', id, change), project)
 }
 
+/** What stands in a corner is mirrored when it is moved to the corner at the other end of its wall. */
 function shape(project: Project, { id, ...change }: CabinetShape): Project {
   if (change.wall !== undefined && !isThere(project.walls, change.wall)) return project
-  return changeIn(project, 'cabinets', id, change)
+  const shaped = changeIn(project, 'cabinets', id, change)
+  const [before, after] = [find(project.cabinets, id), find(shaped.cabinets, id)]
+  if (!before || !after || before === after) return shaped
+  return changeIn(shaped, 'cabinets', id, mirroredWhenMoved(before, after, shaped))
 }
 
 /** What is undefined goes back to the method; the others are merged into what is already different. */

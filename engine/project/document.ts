@@ -2,6 +2,7 @@ import type { ById, CabinetId, KeptId, MaterialId, MethodId, OpeningId, ProjectI
 import type { Piece } from '../geometry/sheetTree'
 import type { LengthDisplay, Mm } from '../units/length'
 import type { Between, Cutout } from './between'
+import type { Corner } from './corner'
 import type { BuildMethod, MethodChoices } from './method'
 
 export type { Between, Countertop, Cutout, Trim, TrimKind } from './between'
@@ -88,6 +89,8 @@ export interface Cabinet {
   readonly beside: { readonly [side in Side]: Beside }
   /** What is let into the countertop over a base; null for nothing. */
   readonly cutout: Cutout | null
+  /** How it goes on along the other wall of a corner; null for what stands along its own wall alone. */
+  readonly corner: Corner | null
 }
 
 /** As seen from the room. */

@@ -1,5 +1,6 @@
 import type { CabinetId, KeptId, MaterialId, MethodId, OpeningId, PartId, StockId, WallId } from '../basics/id'
 import type { LengthDisplay, Mm } from '../units/length'
+import type { Corner } from './corner'
 import type {
   Beside,
   Between,
@@ -38,6 +39,8 @@ export type Edit =
   /** A filler or a finished end at a side of cabinets. */
   | { readonly kind: 'setBeside'; readonly ids: readonly CabinetId[]; readonly side: Side; readonly beside: Beside }
   | { readonly kind: 'setCutout'; readonly ids: readonly CabinetId[]; readonly cutout: Cutout | null }
+  /** With null, along its own wall alone. */
+  | { readonly kind: 'setCorner'; readonly ids: readonly CabinetId[]; readonly corner: Corner | null }
   | { readonly kind: 'editBetween'; readonly change: Partial<Between> }
   | {
       readonly kind: 'editWall'

@@ -8,7 +8,7 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNoWishes,
   withColumnsToCome,
   (saved) => withMachinedMethods(withNothingBetween(saved)),
-  withNoTrims,
+  (saved) => withoutCorners(withNoTrims(saved)),
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -81,6 +81,11 @@ function withMachinedMethods(saved: Record<string, unknown>): Record<string, unk
   if (!isFields(methods)) return saved
   const all = Object.entries(methods).map(([id, method]) => [id, isFields(method) ? withMachining(method) : method])
   return { ...saved, methods: Object.fromEntries(all) }
+}
+
+/** 6 to 7: a cabinet may go on along another wall; none did. */
+function withoutCorners(saved: Record<string, unknown>): Record<string, unknown> {
+  return withEach(saved, 'cabinets', { corner: null })
 }
 
 /** Every thing of a map with more fields than it had. */

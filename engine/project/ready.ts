@@ -1,5 +1,6 @@
 import { inch, type Mm, settle } from '../units/length'
 import { blindWidthLeast } from './blind'
+import type { Corner } from './corner'
 import type { CabinetKind, Front, FrontRow, Interior, NewCabinet, Project } from './document'
 import type { BuildMethod, MethodChoices } from './method'
 
@@ -15,6 +16,10 @@ export type ReadyName =
   | 'endShelf'
   | 'pantry'
   | 'applianceHousing'
+  | 'cornerBase'
+  | 'cornerUpper'
+  | 'diagonalBase'
+  | 'diagonalUpper'
 
 /** What is put on the wall as new: a plain box, or one that stands ready. */
 export type NewKind = CabinetKind | ReadyName
@@ -30,6 +35,10 @@ export const READY: readonly (readonly [ReadyName, string])[] = [
   ['blindUpper', 'blind corner upper'],
   ['pantry', 'tall pantry'],
   ['applianceHousing', 'appliance housing'],
+  ['cornerBase', 'L corner base'],
+  ['cornerUpper', 'L corner upper'],
+  ['diagonalBase', 'diagonal corner base'],
+  ['diagonalUpper', 'diagonal corner upper'],
 ]
 
 /** What a new cabinet is called before it has a number. */
@@ -43,6 +52,7 @@ export interface Start extends NewCabinet {
   readonly front: Front
   readonly interior: Interior
   readonly overrides: Partial<MethodChoices>
+  readonly corner: Corner | null
 }
 
 /** Where it is put: its width, and whether that is nearer the right end of the wall. */
@@ -57,10 +67,17 @@ const DRAWER: Front = { kind: 'drawer' }
 /** How a new cabinet begins. Sizes that no maker has typed are common practice, no source. */
 export function startOf(project: Project, what: NewKind, put: Put = {}): Start {
   const kind = kindOf(what)
-  const plain: Start = { kind, ...project.newCabinets[kind], ...nothingIn(kind), front: DOOR, overrides: {} }
+  const plain: Start = {
+    kind,
+    ...project.newCabinets[kind],
+    ...nothingIn(kind),
+    front: DOOR,
+    overrides: {},
+    corner: null,
+  }
   const usual = { ...plain, ...readyPart(project, what, put) }
   const width = put.width ?? usual.width
-  return { ...usual, width, front: usual.front === DOOR ? doorsAcross(width) : usual.front }
+  return { ...usual, width, front: usual.front === DOOR && !usual.corner ? doorsAcross(width) : usual.front }
 }
 
 function kindOf(what: NewKind): CabinetKind {
@@ -72,10 +89,14 @@ function kindOf(what: NewKind): CabinetKind {
     case 'islandBase':
     case 'endShelf':
     case 'benchBox':
+    case 'cornerBase':
+    case 'diagonalBase':
       return 'base'
     case 'upper':
     case 'openShelves':
     case 'blindUpper':
+    case 'cornerUpper':
+    case 'diagonalUpper':
       return 'upper'
     case 'tall':
     case 'pantry':
@@ -98,6 +119,12 @@ function readyPart(project: Project, what: NewKind, put: Put): Partial<Start> {
     case 'blindBase':
     case 'blindUpper':
       return blindCorner(project, kindOf(what), put)
+    case 'cornerBase':
+    case 'cornerUpper':
+      return inCorner(project, 'L', kindOf(what), put)
+    case 'diagonalBase':
+    case 'diagonalUpper':
+      return inCorner(project, 'diagonal', kindOf(what), put)
     case 'islandBase':
       return islandBase(project)
     case 'endShelf':
@@ -132,6 +159,13 @@ function sinkBase(project: Project, put: Put): Partial<Start> {
     },
     overrides: { baseTop: { kind: 'frontRail', width: top.kind === 'full' ? inUnits(project, 75, 3) : top.width } },
   }
+}
+
+/** Both legs as long and as deep as one another. */
+function inCorner(project: Project, kind: Corner['kind'], of: CabinetKind, put: Put): Partial<Start> {
+  const width = put.width ?? (of === 'upper' ? inUnits(project, 600, 24) : inUnits(project, 900, 36))
+  const { depth } = project.newCabinets[of]
+  return { width, corner: { kind, hand: put.isAtRight ? 'right' : 'left', other: width, otherDepth: depth } }
 }
 
 /** The door beside the blind part hangs on the far side, so that it opens away from the corner. */

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
 import { savedBetween, savedCutout } from './savedBetween'
+import { savedCorner } from './savedCorner'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
 import { id, oneOf } from './savedWord'
@@ -164,6 +165,7 @@ const cabinet = z.strictObject({
   pins: z.record(id, id),
   beside: z.strictObject({ left: beside, right: beside }),
   cutout: savedCutout.nullable(),
+  corner: savedCorner,
 })
 
 const newCabinet = z.strictObject({

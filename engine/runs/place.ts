@@ -28,7 +28,7 @@ export function newCabinetAt(
   const place = left === null ? firstPlace(project, wall, usual.kind, wanted) : { left, width: wanted }
   if (!place) return null
   const isAtRight = place.left + place.width / 2 > wall.length / 2
-  const { kind, bottom, height, depth, front, interior, overrides } = startOf(project, what, {
+  const { kind, bottom, height, depth, front, interior, overrides, corner } = startOf(project, what, {
     width: place.width,
     isAtRight,
   })
@@ -50,6 +50,7 @@ export function newCabinetAt(
     pins: {},
     beside: NOTHING_BESIDE,
     cutout: null,
+    corner,
   }
 }
 

@@ -63,7 +63,7 @@ export function demonstrationKitchen(): Project {
 
 const PLAIN = {
   ...{ method: null, overrides: {}, isGrainRunning: false, pins: {} },
-  ...{ beside: NOTHING_BESIDE, cutout: null },
+  ...{ beside: NOTHING_BESIDE, cutout: null, corner: null },
 } as const
 
 /** A cabinet at the usual height and depth of its kind. */

@@ -24,7 +24,7 @@ export interface Cells {
 export function cellsOf(board: Board): Cells {
   const whole: Box = { min: { x: 0, y: 0, z: 0 }, max: { x: board.length, y: board.width, z: board.thickness } }
   const gone = board.operations.flatMap((operation) => {
-    if (operation.kind === 'holeRow') return []
+    if (operation.kind === 'holeRow' || operation.kind === 'clip') return []
     const box = removedBy(operation, board)
     return box ? [box] : []
   })

@@ -3,15 +3,16 @@ import type { Board } from '../cabinets/board'
 import { centresOf, type Face } from '../cabinets/operation'
 import type { Mm } from '../units/length'
 import { cellsOf } from './cells'
+import { clippedSkin } from './clippedSkin'
 import { sharpEdges } from './edges'
 import { facesOf } from './faces'
 
 /** A board to be drawn, in its own frame, in mm. */
 export interface Mesh {
-  /** Three numbers a corner; four corners a face. */
+  /** Three numbers a corner; four corners a face, or as many as are left where a corner of the board is cut off. */
   readonly positions: readonly number[]
   readonly normals: readonly number[]
-  /** Two triangles a face, turning left seen from outside. */
+  /** The triangles of every face, turning left seen from outside. */
   readonly indices: readonly number[]
   /** Six numbers a line: both ends of every sharp edge. */
   readonly edges: readonly number[]
@@ -32,7 +33,7 @@ export interface Hole {
 /** The skin of a board with everything that is worked on it. */
 export function meshOf(board: Board): Mesh {
   const cells = cellsOf(board)
-  return { ...facesOf(cells), edges: sharpEdges(cells), holes: holesOf(board) }
+  return { ...clippedSkin({ ...facesOf(cells), edges: sharpEdges(cells) }, board), holes: holesOf(board) }
 }
 
 /** Equal for boards that look alike wherever they lie, so that they can share one mesh. */

@@ -26,7 +26,7 @@ export function unseatedJoints(boards: readonly Board[], groovePlay: Mm): Unseat
   return boards.flatMap((board, at) => {
     const others = fillings.filter((_, other) => other !== at).flat()
     return board.operations.flatMap((operation): UnseatedJoint[] => {
-      if (operation.kind === 'holeRow' || operation.kind === 'notch') return []
+      if (operation.kind === 'holeRow' || operation.kind === 'notch' || operation.kind === 'clip') return []
       const room = roomOf(operation, board)
       if (!room) return [{ board, recess: operation, empty: Number.POSITIVE_INFINITY }]
       const play = DUST + (operation.kind === 'groove' ? groovePlay : 0)

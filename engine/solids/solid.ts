@@ -1,7 +1,7 @@
 import { remember } from '../basics/remember'
 import type { Board } from '../cabinets/board'
 import { boxOf } from '../cabinets/boardBox'
-import { type Box, boxAround, boxVolume } from '../geometry/box'
+import { type Box, boxAround } from '../geometry/box'
 import { toCabinet } from '../geometry/placement'
 import { plus, type Vec3 } from '../geometry/vector'
 import { type Cells, cellsOf } from './cells'
@@ -24,20 +24,6 @@ export const blankInCabinet: (board: Board) => Box = remember(boxOf)
 
 export function movedBox({ min, max }: Box, by: Vec3): Box {
   return { min: plus(min, by), max: plus(max, by) }
-}
-
-/** In mm3, with its recesses, notches and holes taken out. */
-export function volumeOf(board: Board): number {
-  const wood = solidOf(board).reduce((sum, box) => sum + boxVolume(box), 0)
-  return wood - holesVolume(board)
-}
-
-/** Round holes are plain cylinders: they never overlap, nor reach into a recess. */
-function holesVolume({ operations }: Board): number {
-  return operations.reduce((sum, operation) => {
-    if (operation.kind !== 'holeRow') return sum
-    return sum + operation.count * operation.depth * Math.PI * (operation.diameter / 2) ** 2
-  }, 0)
 }
 
 /** Grows a box from every cell that is left, first along x, then y, then z, as far as it is all wood. */

@@ -5,6 +5,7 @@ import { type Rules, withOverrides } from '../../engine/cabinets/build'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
 import { type Carcass, carcassOf } from '../../engine/cabinets/carcass'
 import { reportOn } from '../../engine/cabinets/report'
+import type { Corner } from '../../engine/project/corner'
 import {
   type Beside,
   type Cabinet,
@@ -90,6 +91,7 @@ export function aCabinet(kind: CabinetKind, changes: Partial<Omit<Cabinet, 'kind
     pins: {},
     beside: NOTHING_BESIDE,
     cutout: null,
+    corner: null,
     ...changes,
   }
 }
@@ -159,6 +161,36 @@ export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly 
     thicknesses,
   )
   return { cabinet: { ...cabinet, beside }, rules: { ...rules, method: withOverrides(rules.method, choices) } }
+}
+
+/** A cabinet in a corner, by any choice of method. The same dice, the same cabinet. */
+export function anyCorner(dice: Random): ReturnType<typeof anyCabinet> {
+  const { cabinet, rules } = anyCabinet(dice)
+  const oneOf = <Value>(...values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
+  const between = (least: number, most: number) => Math.round((least + dice() * (most - least)) * 8) / 8
+  const kind = cabinet.kind === 'upper' ? 'upper' : 'base'
+  const otherDepth = kind === 'upper' ? between(280, 400) : between(450, 650)
+  const corner: Corner = {
+    kind: oneOf('L', 'diagonal'),
+    hand: oneOf('left', 'right'),
+    other: between(cabinet.depth + 200, cabinet.depth + 500),
+    otherDepth,
+  }
+  const front: Front = oneOf<Front>({ kind: 'open' }, { kind: 'door', hinge: 'left' }, { kind: 'door', hinge: 'right' })
+  const { fixedShelves, adjustableShelves } = cabinet.interior
+  return {
+    rules,
+    cabinet: {
+      ...cabinet,
+      kind,
+      corner,
+      front,
+      width: between(otherDepth + 200, otherDepth + 500),
+      height: between(560, 940),
+      interior: { fixedShelves, adjustableShelves, partition: null },
+      beside: { ...NOTHING_BESIDE, [corner.hand === 'left' ? 'right' : 'left']: anyBeside(dice) },
+    },
+  }
 }
 
 function anyBeside(dice: Random): Beside {

@@ -31,6 +31,7 @@ export function cabinet(mark: string, said: Said = {}): Cabinet {
     pins: {},
     beside: NOTHING_BESIDE,
     cutout: null,
+    corner: null,
     ...said,
   }
 }

@@ -3,11 +3,12 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
 import type { Board } from '../../engine/cabinets/board'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
-import type { HoleRow, Operation } from '../../engine/cabinets/operation'
+import type { Clip, HoleRow, Operation } from '../../engine/cabinets/operation'
+import { turned } from '../../engine/geometry/placement'
 import { type Axis, unit, type Vec3 } from '../../engine/geometry/vector'
 import { meshOf } from '../../engine/solids/mesh'
-import { volumeOf } from '../../engine/solids/solid'
-import { anyCabinet } from '../helpers/cabinets'
+import { volumeOf } from '../../engine/solids/volume'
+import { anyCabinet, anyCorner } from '../helpers/cabinets'
 
 /**
  * The boards worked a second time by manifold-3d, a library for exact solids: a blank, less a block or a drill for all
@@ -41,7 +42,27 @@ function withCare<Answer>(work: (keep: (solid: Manifold) => Manifold) => Answer)
   }
 }
 
-function blockFor(operation: Exclude<Operation, HoleRow>, { thickness }: Board, keep: (solid: Manifold) => Manifold) {
+/** A corner cut off is a block with a triangle as its foot. */
+function wedgeFor(clip: Clip, { length, width, thickness }: Board, keep: (solid: Manifold) => Manifold) {
+  const x = clip.end === 'start' ? [0, clip.length] : [length, length - clip.length]
+  const y = clip.edge === 'low' ? [0, clip.width] : [width, width - clip.width]
+  const corners = [
+    [x[0]!, y[0]!],
+    [x[1]!, y[0]!],
+    [x[0]!, y[1]!],
+  ] as [number, number][]
+  // Either way round is one of the two, and the other has no inside.
+  const foot = new solids.CrossSection([corners], 'NonZero')
+  const wedge = keep(foot.extrude(thickness))
+  foot.delete()
+  return wedge
+}
+
+function blockFor(
+  operation: Exclude<Operation, HoleRow | Clip>,
+  { thickness }: Board,
+  keep: (solid: Manifold) => Manifold,
+) {
   const depth = operation.kind === 'notch' ? thickness : operation.depth
   const low = operation.kind !== 'notch' && operation.face === 'inside' ? thickness - depth : 0
   const block = keep(solids.Manifold.cube([operation.length, operation.width, depth]))
@@ -59,6 +80,7 @@ function drillsFor(row: HoleRow, { thickness }: Board, keep: (solid: Manifold) =
 
 function worked(board: Board, keep: (solid: Manifold) => Manifold, isDrilled = true): Manifold {
   const tools = board.operations.flatMap((operation) => {
+    if (operation.kind === 'clip') return [wedgeFor(operation, board, keep)]
     if (operation.kind !== 'holeRow') return [blockFor(operation, board, keep)]
     return isDrilled ? drillsFor(operation, board, keep) : []
   })
@@ -67,8 +89,8 @@ function worked(board: Board, keep: (solid: Manifold) => Manifold, isDrilled = t
 }
 
 function laid(board: Board, solid: Manifold, keep: (solid: Manifold) => Manifold): Manifold {
-  const { origin, length, width, thickness } = board.placement
-  const column = (axis: Axis) => numbers(unit(axis))
+  const { origin, length, width, thickness, turn } = board.placement
+  const column = (axis: Axis) => numbers(turn ? turned(unit(axis), turn) : unit(axis))
   return keep(
     solid.transform([
       ...[...column(length), 0],
@@ -90,8 +112,9 @@ function holesIn(board: Board): number {
   }, 0)
 }
 
+/** Every third stands in a corner. */
 function builtBy(seed: number) {
-  const { cabinet, rules } = anyCabinet(randomFrom(seed))
+  const { cabinet, rules } = seed % 3 === 2 ? anyCorner(randomFrom(seed)) : anyCabinet(randomFrom(seed))
   return buildCabinet(cabinet, rules).boards
 }
 

@@ -62,7 +62,8 @@ describe('every hole', () => {
         if (row.purpose === 'shelfPin') return false
         const edge = row.diameter / 2
         return operations.some((one) => {
-          if (one.kind === 'holeRow' || (one.kind !== 'notch' && one.face !== row.face)) return false
+          if (one.kind === 'holeRow' || one.kind === 'clip' || (one.kind !== 'notch' && one.face !== row.face))
+            return false
           const isBeside = x + edge <= one.x || x - edge >= one.x + one.length
           return !isBeside && y + edge > one.y && y - edge < one.y + one.width
         })

@@ -37,6 +37,7 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
       {built.fronts.map((front, at) => (
         <FrontDrawing key={at} front={front} mmPerPx={mmPerPx} />
       ))}
+      <OtherLeg built={built} kick={kick} />
       {built.parts.filter(isBeside).map((part) => (
         <BesideDrawing key={part.id} part={part} />
       ))}
@@ -69,6 +70,30 @@ function BesideDrawing({ part }: { readonly part: Part }) {
       width={across}
       height={length - cut}
     />
+  )
+}
+
+/** Of a corner the side at the end of its other leg stands before the rest, and the leaf hung to the door on edge beside it. */
+function OtherLeg({ built, kick }: { readonly built: DerivedCabinet; readonly kick: Mm }) {
+  const { corner, width, height } = built.cabinet
+  if (!corner) return null
+  const left = corner.hand === 'left' ? 0 : width - corner.otherDepth
+  const leaf = corner.kind === 'L' ? built.parts.filter(({ role }) => role === 'door')[1] : undefined
+  const thickness = leaf?.thickness ?? 0
+  const leafLeft = corner.hand === 'left' ? corner.otherDepth : left - thickness
+  return (
+    <>
+      <rect className={styles.front} x={left} y={-height} width={corner.otherDepth} height={height - kick} />
+      {leaf && (
+        <rect
+          className={styles.front}
+          x={leafLeft}
+          y={-(leaf.placement.origin.y + leaf.length)}
+          width={thickness}
+          height={leaf.length}
+        />
+      )}
+    </>
   )
 }
 

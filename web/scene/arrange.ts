@@ -1,12 +1,4 @@
-import {
-  type Derived,
-  explodedBy,
-  type Part,
-  type Project,
-  toCabinet,
-  type Vec3,
-  type WallId,
-} from '../../engine/index'
+import { boxOf, type Derived, explodedBy, type Part, type Project, type Vec3, type WallId } from '../../engine/index'
 import { type Built, builtIn } from './built'
 import { type Box, boxAround, boxOfBoxes, keptFor, plus, shifted, times } from './space'
 
@@ -23,9 +15,7 @@ export interface Stand {
 }
 
 /** The box of a board in its cabinet's frame. */
-export const boxOfPart: (part: Part) => Box = keptFor((part) =>
-  boxAround(toCabinet(part.placement, 0, 0, 0), toCabinet(part.placement, part.length, part.width, part.thickness)),
-)
+export const boxOfPart: (part: Part) => Box = keptFor(boxOf)
 
 /** The box of a cabinet with all its boards, `apart` from 0 to 1; without boards, the box that was drawn. */
 export function boxOfCabinet(built: Built, apart: number): Box {

@@ -1,4 +1,12 @@
-import { type BoardRole, type Part, type PartId, unit, type Vec3 } from '../../engine/index'
+import {
+  type Axis,
+  type BoardRole,
+  type Part,
+  type PartId,
+  turned as turnedAbout,
+  unit,
+  type Vec3,
+} from '../../engine/index'
 import { type Stage, stagesOf } from './stage'
 
 /** What a board looks like, in its own frame: triangles, and the edges to be inked as pairs of points. */
@@ -131,7 +139,8 @@ interface Turn {
 }
 
 function turnOf({ placement }: Part): Turn {
-  return { length: unit(placement.length), width: unit(placement.width), thickness: unit(placement.thickness) }
+  const along = (axis: Axis) => (placement.turn ? turnedAbout(unit(axis), placement.turn) : unit(axis))
+  return { length: along(placement.length), width: along(placement.width), thickness: along(placement.thickness) }
 }
 
 /** Carries points of the board's frame into the cabinet's. Written out flat: this runs for every corner of a drag. */

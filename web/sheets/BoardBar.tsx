@@ -1,4 +1,4 @@
-import { type CutRow, type Derived, formatLength, type StockId, stockFor, stockOf } from '../../engine/index'
+import { type CutRow, type Derived, formatLength, rowName, type StockId, stockFor, stockOf } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { useStore } from '../store/store'
 import { chosenParts } from '../tables/chosen'
@@ -19,7 +19,9 @@ export function BoardBar({ selection, derived }: { readonly selection: Selection
     <div className={styles.board}>
       <span>
         <strong>{selection.kind === 'row' ? row.mark : derived.partOf.get(selection.part)!.mark}</strong>{' '}
-        {selection.kind === 'row' ? `${row.name}, ${row.quantity} of them` : derived.partOf.get(selection.part)!.name}
+        {selection.kind === 'row'
+          ? `${rowName(row)}, ${row.quantity} of them`
+          : derived.partOf.get(selection.part)!.name}
       </span>
       <Choice
         label="Cut from"

@@ -10,6 +10,7 @@ import { BoardBar } from './BoardBar'
 import { BuyTable } from './BuyTable'
 import { areCutAlike, type Fold, foldsOf, litPlaces, nextPart } from './folds'
 import { keepingOf } from './keep'
+import { SawnOutList } from './SawnOutList'
 import { SheetFigure } from './SheetFigure'
 import styles from './Sheets.module.css'
 import { ThriftForm } from './ThriftForm'
@@ -147,6 +148,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
         ))}
       </div>
       <BuyTable layout={layout} derived={derived} />
+      {!isLive && isCurrent && <SawnOutList derived={derived} />}
     </>
   )
 })

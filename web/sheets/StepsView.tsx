@@ -1,4 +1,4 @@
-import { memo, useDeferredValue, useMemo, useState } from 'react'
+import { memo, type ReactNode, useDeferredValue, useMemo, useState } from 'react'
 import {
   type Breakdown,
   breakdownOf,
@@ -14,6 +14,7 @@ import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { chosenParts } from '../tables/chosen'
 import { PiecePicture } from './PiecePicture'
+import { SawnOutList } from './SawnOutList'
 import styles from './Sheets.module.css'
 import { piecesWords, TOOLS, timeWords } from './words'
 
@@ -38,7 +39,11 @@ export function StepsView() {
       </div>
     )
   }
-  return <StepList breakdown={breakdown} derived={derived} />
+  return (
+    <StepList breakdown={breakdown} derived={derived}>
+      <SawnOutList derived={derived} />
+    </StepList>
+  )
 }
 
 /** The plan that was taken to the saw, which a change of the design leaves as it is. */
@@ -56,11 +61,13 @@ interface StepListProps {
   readonly done?: ReadonlySet<string>
   /** How many steps of earlier plans are done: the numbers go on from there. */
   readonly before?: number
+  /** What is done when the last step is. */
+  readonly children?: ReactNode
 }
 
 const NONE_DONE: ReadonlySet<string> = new Set()
 
-function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0 }: StepListProps) {
+function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0, children }: StepListProps) {
   const selection = useStore((state) => state.selection)
   const [material, setMaterial] = useState('all')
   const { steps, cautions } = breakdown
@@ -109,6 +116,7 @@ function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0 }: Ste
           )
         })}
       </ol>
+      {children}
     </div>
   )
 }

@@ -29,6 +29,7 @@ import {
   overDoor,
 } from './fronts'
 import styles from './Properties.module.css'
+import { ShelfRows } from './ShelfRows'
 import { common } from './shaping'
 
 interface FrontRowsProps {
@@ -36,7 +37,6 @@ interface FrontRowsProps {
   readonly display: LengthDisplay
 }
 
-const MOST_SHELVES = 20
 const OTHER = ['other', 'divided otherwise'] as const
 
 /** What closes the cabinets, and what is inside. */
@@ -196,22 +196,7 @@ function Inside({ cabinets, display }: FrontRowsProps) {
   const partition = common(cabinets, ({ interior }) => interior.partition?.at ?? 0)
   return (
     <>
-      <NumberField
-        label="Fixed shelves"
-        value={common(cabinets, ({ interior }) => interior.fixedShelves)}
-        least={0}
-        most={MOST_SHELVES}
-        isWhole
-        onNumber={(fixedShelves) => change({ fixedShelves })}
-      />
-      <NumberField
-        label="Loose shelves"
-        value={common(cabinets, ({ interior }) => interior.adjustableShelves)}
-        least={0}
-        most={MOST_SHELVES}
-        isWhole
-        onNumber={(adjustableShelves) => change({ adjustableShelves })}
-      />
+      <ShelfRows cabinets={cabinets} />
       {!areColumns && (
         <Choice
           label="Partition"

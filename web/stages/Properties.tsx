@@ -9,6 +9,7 @@ import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { BesideRows } from './BesideRows'
 import { BuildRows } from './BuildRows'
+import { CornerRows } from './CornerRows'
 import { CutoutRows } from './CutoutRows'
 import { doDeed } from './deeds'
 import { FrontRows } from './FrontRows'
@@ -44,7 +45,11 @@ export function Properties() {
       {!isFolded && (
         <>
           <Sizes project={project} cabinets={cabinets} />
-          <FrontRows project={project} cabinets={cabinets} display={project.display} />
+          {cabinets.every(({ corner }) => corner) ? (
+            <CornerRows project={project} cabinets={cabinets} />
+          ) : (
+            <FrontRows project={project} cabinets={cabinets} display={project.display} />
+          )}
           <BesideRows project={project} cabinets={cabinets} />
           <CutoutRows project={project} cabinets={cabinets} />
           <BuildRows project={project} cabinets={cabinets} />

@@ -2,7 +2,9 @@ import type { CutRow } from '../../engine/index'
 import styles from './Tables.module.css'
 
 /** Which edges are banded, as a board seen from its face: long edges at the foot and the top, ends left and right. */
-export function Bands({ bands: { long, ends } }: { readonly bands: CutRow['bandedEdges'] }) {
+export function Bands({ row }: { readonly row: Pick<CutRow, 'bandedEdges' | 'insideBand'> }) {
+  const { long, ends } = row.bandedEdges
+  if (long + ends === 0 && row.insideBand > 0) return <span title="banded where its corner is sawn out">inside</span>
   if (long + ends === 0) return <span className={styles.faint}>none</span>
   const words = [long > 0 && `${long} long`, ends > 0 && `${ends} end${ends > 1 ? 's' : ''}`].filter(Boolean).join(', ')
   return (

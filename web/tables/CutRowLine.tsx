@@ -1,5 +1,5 @@
 import { type KeyboardEvent, memo } from 'react'
-import { type CutRow, formatLength, type LengthDisplay, type Part, type PartId } from '../../engine/index'
+import { type CutRow, formatLength, type LengthDisplay, type Part, type PartId, rowName } from '../../engine/index'
 import { Bands } from './Bands'
 import { markStretches, type RowChange } from './changes'
 import { PartFigures } from './PartFigures'
@@ -51,7 +51,7 @@ export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
         {row.mark}
       </th>
       <td>
-        {row.name}
+        {rowName(row)}
         {row.bank && <span className={styles.note}> · in a run of grain, place {row.bank.place}</span>}
         {row.from && <span className={styles.note}> · from its own sheet</span>}
         {change.isNew && <span className={styles.changed}> new</span>}
@@ -73,7 +73,7 @@ export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
       />
       <Figure value={formatLength(row.thickness, display)} was={null} isMore={false} />
       <td>
-        <Bands bands={row.bandedEdges} />
+        <Bands row={row} />
       </td>
       <td>{markStretches(row.cabinets)}</td>
       <td className={styles.figure}>{sheets}</td>

@@ -12,6 +12,7 @@ const DADO_6 = { kind: 'dado', depth: { rule: 'depth', depth: 6 } } as const
 
 /** `dado inside 102,0 18x580 6 deep`. */
 function told(operation: Operation): string {
+  if (operation.kind === 'clip') return `${operation.end} ${operation.edge} ${operation.length}x${operation.width}`
   const { kind, x, y } = operation
   if (operation.kind === 'holeRow') {
     const { face, count, step, diameter, depth } = operation
@@ -136,6 +137,7 @@ describe('left and right', () => {
   /** What is worked on a side, seen in a mirror: the same lengths, the widths from the other edge. */
   function mirrored(board: Board): string[] {
     return board.operations.map((operation) => {
+      if (operation.kind === 'clip') return told({ ...operation, edge: operation.edge === 'low' ? 'high' : 'low' })
       if (operation.kind === 'holeRow') return told({ ...operation, y: settle(board.width - operation.y) })
       return told({ ...operation, y: settle(board.width - operation.y - operation.width) })
     })

@@ -5,7 +5,7 @@ import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
 import { meshOf } from '../../../engine/solids/mesh'
-import { volumeOf } from '../../../engine/solids/solid'
+import { volumeOf } from '../../../engine/solids/volume'
 import { aCabinet, anyCabinet, PLAIN, rulesWith } from '../../helpers/cabinets'
 
 const messages = (cabinet: Cabinet, rules: Rules = rulesWith()) => {

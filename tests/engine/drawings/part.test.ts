@@ -41,6 +41,18 @@ describe('the drawing of a part', () => {
     expect(texts(left)).toEqual(expect.arrayContaining(['37', String(330 - 37), '330', '114', '720']))
   })
 
+  it('shows the line that a corner is cut off along, measured from the datum edge and end', () => {
+    const corner = { kind: 'diagonal', hand: 'left', other: 620, otherDepth: 320 } as const
+    const upper = aCabinet('upper', { width: 620, depth: 320, corner, front: { kind: 'open' } })
+    const bottom = boardIn(boardsOf(upper, rulesWith()), 'bottom')
+    // Both legs go on 300 past the other; behind each side the line has come 18 nearer: 300 - 2 x 18 go.
+    const cut = 300 - 2 * 18
+    const lines = drawn(bottom).flatMap((mark) => (mark.kind === 'line' && mark.layer === 'part' ? [mark] : []))
+    expect(lines).toEqual([{ kind: 'line', layer: 'part', from: { x: 602 - cut, y: 0 }, to: { x: 602, y: cut } }])
+    expect(texts(bottom)).toContain(`1 × corner cut off, ${cut} mm along and ${cut} mm across`)
+    expect(texts(bottom)).toEqual(expect.arrayContaining([String(602 - cut), String(cut), '602']))
+  })
+
   it('shows a right side as the mirrored board that it is', () => {
     const mirrored = circles(right).map((circle) => {
       const [size, at] = circle.split(' at ') as [string, string]

@@ -52,6 +52,8 @@ describe('the cut list as a file', () => {
         isGrainBound: true,
         bank: null,
         from: null,
+        outline: null,
+        insideBand: 0,
         bandedEdges: { long: 1, ends: 0, thickness: 1 },
         parts: [],
         cabinets: ['B1', 'B2'],

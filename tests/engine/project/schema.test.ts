@@ -212,7 +212,13 @@ describe('files of old versions', () => {
     if (!read.ok) throw new Error(read.message)
     const { countertop, ...between } = read.value.between
     expect(between).toMatchObject({ lightRail: null, crown: null, valance: null })
-    expect(countertop?.banding ?? 0).toBe(0)
+    expect(countertop!.banding).toBe(0)
+  })
+
+  it('of version 6 have no cabinet that goes on along another wall', () => {
+    const read = readProject(readFileSync('tests/old-files/v6.casewright', 'utf8'))
+    if (!read.ok) throw new Error(read.message)
+    expect(Object.values(read.value.cabinets).map(({ corner }) => corner)).toEqual(new Array(10).fill(null))
   })
 
   it('of this version are written back byte for byte', () => {

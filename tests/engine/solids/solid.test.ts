@@ -7,7 +7,8 @@ import { placement } from '../../../engine/geometry/placement'
 import { interferences } from '../../../engine/solids/interference'
 import { meshOf, shapeKey } from '../../../engine/solids/mesh'
 import { unseatedJoints } from '../../../engine/solids/seating'
-import { boxesInCabinet, solidOf, volumeOf } from '../../../engine/solids/solid'
+import { boxesInCabinet, solidOf } from '../../../engine/solids/solid'
+import { volumeOf } from '../../../engine/solids/volume'
 
 const STAYS = { by: { x: 0, y: 0, z: 0 }, from: 0, to: 1 }
 

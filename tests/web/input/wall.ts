@@ -40,6 +40,7 @@ function cabinetOf(kind: CabinetKind, mark: string, shape: Partial<Cabinet>): Ca
     pins: {},
     beside: NOTHING_BESIDE,
     cutout: null,
+    corner: null,
     ...shape,
   }
 }

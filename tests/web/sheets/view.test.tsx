@@ -76,8 +76,8 @@ const DERIVED = {
   },
   cabinetOf: {},
   partOf: new Map([
-    ['k1/left', { id: 'k1/left', cabinet: 'k1', mark: 'B1-LS', cutLength: 400, cutWidth: 200 }],
-    ['k1/right', { id: 'k1/right', cabinet: 'k1', mark: 'B1-RS', cutLength: 400, cutWidth: 200 }],
+    ['k1/left', { id: 'k1/left', cabinet: 'k1', mark: 'B1-LS', cutLength: 400, cutWidth: 200, operations: [] }],
+    ['k1/right', { id: 'k1/right', cabinet: 'k1', mark: 'B1-RS', cutLength: 400, cutWidth: 200, operations: [] }],
   ]),
   heldSheets: [],
   cutList: { rows: [ROW], totals: [{ material: 'm1', parts: 2, area: 0.16, weight: 1.97, banding: 0.8 }] },

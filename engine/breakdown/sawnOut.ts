@@ -1,0 +1,85 @@
+import type { MaterialId } from '../basics/id'
+import { aroundClip, type Clip, type Notch } from '../cabinets/operation'
+import type { Part } from '../parts/part'
+import type { Shop } from '../project/document'
+import { isKeptLeft } from '../sheets/draw'
+import { formatWithUnit } from '../units/format'
+import { type LengthDisplay, type Mm, settle } from '../units/length'
+
+/** What is sawn out of boards once they are rectangles. What it frees is in no layout: it is there only afterwards. */
+export interface SawnOut {
+  readonly material: MaterialId
+  /** `B1-BT`: the boards that it is sawn out of, all alike. */
+  readonly boards: readonly string[]
+  readonly what: 'corner' | 'slanted corner' | 'edge' | 'cut-out'
+  /** Along the grain, and across it, of what goes. */
+  readonly length: Mm
+  readonly width: Mm
+  /** The rectangle that can be kept of it, its kerfs taken off; null where it is too small to be kept. */
+  readonly keeps: { readonly length: Mm; readonly width: Mm } | null
+  /** In plain words: what to do. */
+  readonly text: string
+}
+
+/** Every outline that is no rectangle, and everything else that frees a piece worth keeping, the largest first. */
+export function sawnOutOf(parts: readonly Part[], shop: Shop, display: LengthDisplay): SawnOut[] {
+  const groups = new Map<string, { readonly cut: Cut; readonly boards: string[] }>()
+  for (const part of parts) {
+    for (const cut of cutsIn(part, shop)) {
+      const key = `${part.material} ${cut.what} ${cut.length} ${cut.width} ${cut.keeps?.length} ${cut.keeps?.width}`
+      const before = groups.get(key)
+      if (before) before.boards.push(part.mark)
+      else groups.set(key, { cut, boards: [part.mark] })
+    }
+  }
+  return [...groups.values()]
+    .map(({ cut, boards }) => ({ ...cut, boards, text: wordsOf(cut, boards, display) }))
+    .sort((a, b) => b.length * b.width - a.length * a.width)
+}
+
+type Cut = Omit<SawnOut, 'boards' | 'text'>
+
+function cutsIn(part: Part, shop: Shop): Cut[] {
+  return part.operations.flatMap((one, at): Cut[] => {
+    if (one.kind !== 'notch' && one.kind !== 'clip') return []
+    const cut = one.kind === 'clip' ? slantedCut(one, part, shop) : squareCut(one, part, shop)
+    const isOutline = part.outline !== undefined && at === 0
+    return isOutline || cut.keeps ? [cut] : []
+  })
+}
+
+/** The blade takes its kerf of what goes, on every side that was in the board. */
+function squareCut({ x, y, length, width }: Notch, part: Part, shop: Shop): Cut {
+  const ends = Number(x > 0) + Number(settle(x + length) < part.length)
+  const edges = Number(y > 0) + Number(settle(y + width) < part.width)
+  const what = ends === 2 && edges === 2 ? 'cut-out' : ends === 2 || edges === 2 ? 'edge' : 'corner'
+  const left = { length: settle(length - ends * shop.kerf), width: settle(width - edges * shop.kerf) }
+  return { material: part.material, what, length, width, keeps: kept(left, shop) }
+}
+
+/** Half as long and half as wide is the largest rectangle in a corner cut off; the kerf is square to the slant. */
+function slantedCut(clip: Clip, part: Part, shop: Shop): Cut {
+  const { length, width } = aroundClip(clip, part)
+  const lost = (shop.kerf * Math.hypot(length, width)) / 2
+  const left = { length: settle(length / 2 - lost / width), width: settle(width / 2 - lost / length) }
+  return { material: part.material, what: 'slanted corner', length, width, keeps: kept(left, shop) }
+}
+
+function kept(left: { readonly length: Mm; readonly width: Mm }, shop: Shop): Cut['keeps'] {
+  return isKeptLeft({ x: 0, y: 0, ...left }, shop) ? left : null
+}
+
+const HOW: Readonly<Record<SawnOut['what'], string>> = {
+  corner: 'Along the rail to just before the inside corner, the rest with the jigsaw',
+  'slanted corner': 'Along the rail, from edge to edge',
+  edge: 'Into the board with the jigsaw, along the rail between its corners',
+  'cut-out': 'Bore a hole in each corner, then the jigsaw along the lines',
+}
+
+function wordsOf({ what, length, width, keeps }: Cut, boards: readonly string[], display: LengthDisplay): string {
+  const size = (a: Mm, b: Mm) => `${formatWithUnit(a, display)} by ${formatWithUnit(b, display)}`
+  const out =
+    what === 'slanted corner' ? 'Cut the corner off' : what === 'corner' ? 'Cut the corner out of' : 'Cut out of'
+  const keep = keeps ? ` Keep ${size(keeps.length, keeps.width)} of it as an offcut.` : ''
+  return `${out} ${boards.join(', ')}: ${size(length, width)}. ${HOW[what]}.${keep}`
+}

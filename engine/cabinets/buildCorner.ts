@@ -1,0 +1,189 @@
+import type { Corner } from '../project/corner'
+import { type Cabinet, type Front, NOTHING_BESIDE } from '../project/document'
+import { markOf } from '../project/mark'
+import type { BuildMethod } from '../project/method'
+import { type Mm, settle } from '../units/length'
+import { besideOf } from './beside'
+import type { Board, FrontFace } from './board'
+import { holesIn, type PinRows } from './boring'
+import type { CabinetBuild, Rules } from './build'
+import { carcassOf, hasNailersBehind } from './carcass'
+import { cornerLeaves, hungFace, slantDoor, slantFace, withSlantCups } from './cornerDoor'
+import { cornerFloor, slantKick } from './cornerFloor'
+import { type Legs, legsOf, mirrored, turnedLeg } from './cornerLegs'
+import { cornerBottom, cornerTop } from './cornerLevels'
+import { cornerRear } from './cornerRear'
+import { cornerShelves, postPins } from './cornerShelves'
+import { endNotch } from './finishedEnd'
+import { hung } from './hingeBoring'
+import { joined } from './joinery'
+import { boardOf, type Piece } from './piece'
+import { type Report, reportOn } from './report'
+import { kickNotch, sidesOf } from './side'
+import { mirroredSlant } from './slantBoard'
+import { canBeCut, tellTightness } from './sound'
+
+/** The narrowest leaf of an L and the least that a diagonal goes on past either side. Common practice, no source. */
+const LEAST_LEAF: Mm = 150
+
+/**
+ * A cabinet in a corner of the room, with everything through the corner in one board that can be. It has a full top
+ * whatever its method says, for stretchers would meet nothing in the inside corner. Whatever else stands in a straight
+ * carcass, drawers and partitions, is left out.
+ */
+export function buildCorner(cabinet: Cabinet, corner: Corner, rules: Rules): CabinetBuild {
+  const mark = markOf(cabinet)
+  const report = reportOn(cabinet.id, mark, rules.display)
+  const nothing = { cabinet, mark, boards: [], fronts: [], problems: report.problems }
+  const plain = plainCabinet(cabinet, report)
+  const asked = cornerRules(corner, rules, report)
+  const own = carcassOf(plain, asked, report)
+  if (!own) return nothing
+  const legs = legsOf(own, corner)
+  for (const leg of [legs.own, legs.other]) tellTightness(leg, report)
+  if (!isRoomy(legs, report)) return nothing
+  const { boards, fronts } = builtCorner(plain, legs, corner, asked, report)
+  return { cabinet, mark, boards, fronts, problems: report.problems }
+}
+
+/** What a corner can have of what is asked: shelves, and doors or none. */
+function plainCabinet(cabinet: Cabinet, report: Report): Cabinet {
+  const { front, interior } = cabinet
+  if (front.kind !== 'open' && front.kind !== 'door') {
+    report.mind('a corner is closed by a door or stays open; it gets a door.')
+  }
+  const { fixedShelves, adjustableShelves } = interior
+  const isMore = interior.partition || (interior.rollOuts?.count ?? 0) > 0 || (interior.dividers ?? 0) > 0
+  if (isMore) report.mind('in a corner there are shelves and nothing else, so the rest of its inside is left out.')
+  return {
+    ...cabinet,
+    front: front.kind === 'open' || front.kind === 'door' ? front : DOOR,
+    interior: { fixedShelves, adjustableShelves, partition: null },
+  }
+}
+
+const DOOR: Front = { kind: 'door', hinge: 'left' }
+
+function cornerRules({ kind }: Corner, rules: Rules, report: Report): Rules {
+  const isInset = kind === 'diagonal' && rules.method.frontMount === 'inset'
+  if (isInset) report.mind('the door of a diagonal is laid over the front edges, also where others are inset.')
+  const method: BuildMethod = {
+    ...rules.method,
+    baseTop: { kind: 'full' },
+    ...(isInset ? { frontMount: 'fullOverlay' } : {}),
+  }
+  return { ...rules, method, kick: 'perCabinet' }
+}
+
+function isRoomy({ own, other }: Legs, report: Report): boolean {
+  const room = [
+    ['its own leg', settle(own.width - own.thickness - other.depth), other.depth],
+    ['the other leg', settle(other.width - own.thickness - own.depth), own.depth],
+  ] as const
+  for (const [name, left, depth] of room) {
+    if (left >= LEAST_LEAF) continue
+    report.stop(
+      `${name} goes on ${report.say(left)} between the ${report.say(depth)} of the leg across it and its side; ${report.say(LEAST_LEAF)} is the least.`,
+    )
+  }
+  return room.every(([, left]) => left >= LEAST_LEAF)
+}
+
+function builtCorner(
+  cabinet: Cabinet,
+  legs: Legs,
+  corner: Corner,
+  rules: Rules,
+  report: Report,
+): Pick<CabinetBuild, 'boards' | 'fronts'> {
+  const isRight = corner.hand === 'right'
+  const { width } = legs.own
+  const rear = cornerRear(legs)
+  const nailers = hasNailersBehind(legs.own) ? [] : rear.filter(isOwnNailer)
+  const { fixedShelves: fixed, adjustableShelves: adjustable } = cabinet.interior
+  const shelving = cornerShelves({ fixed, adjustable }, nailers, legs, report)
+  const doors = cabinet.front.kind === 'open' ? 'none' : legs.kind
+  const pieces = [
+    ...cornerSides(legs),
+    cornerBottom(legs),
+    cornerTop(legs),
+    ...rear,
+    ...cornerFloor(legs),
+    ...shelving.pieces,
+    ...(doors === 'L' ? cornerLeaves(legs) : []),
+    ...besideFree(cabinet, legs, corner, rules, report),
+  ].filter((piece) => canBeCut(piece, report))
+  const lying = joined(isRight ? pieces.map((piece) => mirrored(piece, width)) : pieces)
+  const boards = lying.map((board) => workedOn(board, cabinet, shelving.pins, legs, corner))
+  const density = rules.materials[legs.own.method.frontMaterial]?.density ?? 0
+  const slanted = (board: Board) => (isRight ? mirroredSlant(board, width) : board)
+  const kicks = slantKick(legs).map(slanted)
+  if (doors === 'L') {
+    const face = isRight ? mirroredFace(hungFace(legs), width) : hungFace(legs)
+    const carried = density * carriedBy(boards)
+    return { boards: [...hung(boards, [face], legs.own, carried), ...kicks], fronts: [face] }
+  }
+  if (doors === 'none') return { boards: [...boards, ...kicks], fronts: [] }
+  const hinge = cabinet.front.kind === 'door' && cabinet.front.hinge === 'right' ? 'right' : 'left'
+  const door = withSlantCups(slanted(slantDoor(legs)), hinge, legs, density)
+  return { boards: [...boards, ...kicks, door], fronts: [slantFace(door, hinge)] }
+}
+
+/** The hinges of the hung leaf carry the other one too: how many times its own weight that is. */
+function carriedBy(boards: readonly Board[]): number {
+  const [hungLeaf, folded] = boards.filter(({ role }) => role === 'door')
+  return hungLeaf && folded ? 1 + (folded.length * folded.width) / (hungLeaf.length * hungLeaf.width) : 1
+}
+
+function isOwnNailer({ role, number }: Piece): boolean {
+  return number === 1 && (role === 'topNailer' || role === 'bottomNailer')
+}
+
+/** One at the free end of each leg. */
+function cornerSides(legs: Legs): Piece[] {
+  const [, right] = sidesOf(legs.own)
+  const [left] = sidesOf(legs.other)
+  return [turnedLeg(left!, legs), right!]
+}
+
+/** What stands beside the free end of the own leg; in the corner nothing can. */
+function besideFree(cabinet: Cabinet, { own }: Legs, { hand }: Corner, rules: Rules, report: Report): Piece[] {
+  const { beside } = cabinet
+  if (beside[hand].kind !== 'none')
+    report.mind(`in the corner nothing stands beside it; the ${beside[hand].kind} is left out.`)
+  const free = { left: NOTHING_BESIDE.left, right: beside[hand === 'left' ? 'right' : 'left'] }
+  return besideOf({ ...cabinet, beside: free }, own, rules.materials, report)
+}
+
+function workedOn(board: Board, { beside }: Cabinet, pins: readonly PinRows[], legs: Legs, { hand }: Corner): Board {
+  switch (board.role) {
+    case 'cornerPost':
+      return postPins(board, pins, legs)
+    case 'leftEnd':
+    case 'rightEnd':
+      return {
+        ...board,
+        operations: [
+          ...endNotch(board, beside[board.role === 'leftEnd' ? 'left' : 'right'], legs.own),
+          ...board.operations,
+        ],
+      }
+    case 'leftSide':
+    case 'rightSide': {
+      // A side is worked as the side of its own leg, as it stands along the wall of that leg.
+      const isOwn = (board.role === 'rightSide') === (hand === 'left')
+      const leg = isOwn ? legs.own : legs.other
+      const straight = boardOf(sidesOf(leg)[board.role === 'leftSide' ? 0 : 1]!)
+      const notch = kickNotch(leg, board.role)
+      const holes = holesIn({ ...board, placement: straight.placement }, pins, leg)
+      return { ...board, operations: [...(notch ? [notch] : []), ...board.operations, ...holes] }
+    }
+    default:
+      return board
+  }
+}
+
+function mirroredFace({ hinge, rect, kind }: FrontFace, width: Mm): FrontFace {
+  const side = hinge === 'left' ? 'right' : hinge === 'right' ? 'left' : hinge
+  return { kind, hinge: side, rect: { ...rect, left: settle(width - rect.left - rect.width) } }
+}

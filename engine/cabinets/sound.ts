@@ -1,0 +1,59 @@
+import type { BoardRole } from './board'
+import { backFront, type Carcass, clearBottom, clearTop, clearWidth, insideFront } from './carcass'
+import { boardOf, type Piece } from './piece'
+import type { Report } from './report'
+import { ROLE_NAMES } from './role'
+import { sideWidth } from './side'
+
+/** Says where a carcass has no room inside. */
+export function tellTightness(carcass: Carcass, report: Report): void {
+  if (clearWidth(carcass) <= 0) {
+    report.stop(
+      `two sides of ${report.say(carcass.thickness)} leave nothing clear in a width of ${report.say(carcass.width)}.`,
+    )
+  }
+  if (clearTop(carcass) <= clearBottom(carcass)) {
+    const clear = report.say(clearTop(carcass) - clearBottom(carcass))
+    report.stop(
+      `between its bottom and its top there would be ${clear} clear in a height of ${report.say(carcass.height)}.`,
+    )
+  }
+  const { floor } = carcass.method
+  if (carcass.floorHeight > 0 && floor.kind !== 'none' && floor.setback >= sideWidth(carcass)) {
+    report.stop(
+      `its kick is set back ${report.say(floor.setback)}; its sides are ${report.say(sideWidth(carcass))} wide.`,
+    )
+  }
+  if (backFront(carcass) >= insideFront(carcass)) {
+    const front = report.say(insideFront(carcass))
+    report.stop(
+      `the front of the back would be ${report.say(backFront(carcass))} from the wall; the inside ends at ${front}.`,
+    )
+  }
+}
+
+/** The narrowest panel that is cut at a rail. Common practice, no source. */
+const LEAST_WIDTH = 60
+const PANELS: readonly BoardRole[] = ['leftSide', 'rightSide', 'bottom', 'top', 'fixedShelf', 'adjustableShelf', 'door']
+
+/** Whether a board has a size; one that is too small to be cut safely is told. */
+export function canBeCut(piece: Piece, report: Report): boolean {
+  const { length, width, thickness } = boardOf(piece)
+  const name = `the ${ROLE_NAMES[piece.role]}`
+  const sizes = [
+    [length, 'long'],
+    [width, 'wide'],
+    [thickness, 'thick'],
+  ] as const
+  const missing = sizes.find(([size]) => !(size > 0 && Number.isFinite(size)))
+  if (missing) {
+    report.stop(`${name} would be ${report.say(missing[0])} ${missing[1]}; it is left out.`)
+    return false
+  }
+  if (thickness > width) {
+    report.stop(`${name} would be ${report.say(width)} wide; its sheet is ${report.say(thickness)} thick.`)
+  } else if (PANELS.includes(piece.role) && width < LEAST_WIDTH) {
+    report.stop(`${name} would be ${report.say(width)} wide; ${report.say(LEAST_WIDTH)} is the least that can be cut.`)
+  }
+  return true
+}

@@ -1,0 +1,68 @@
+import type { Cabinet, Project } from '../project/document'
+import { markOf } from '../project/mark'
+import { find } from '../project/references'
+import { fitOf } from '../runs/fit'
+import { footprintOf } from '../runs/footprint'
+import { type Mm, settle } from '../units/length'
+import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
+import { sayIn } from './say'
+
+/** Nearer than this it stands in its corner. Walls are out of square by as much. Common practice, no source. */
+const IN_CORNER: Mm = 30
+
+/** Corner cabinets that do not stand in their corner, and what they take of the other wall. */
+export function cornerFindings(project: Project, cabinets: readonly Cabinet[]): Finding[] {
+  return cabinets.flatMap((cabinet) => [...awayFinding(cabinet, project), ...otherWall(cabinet, project)])
+}
+
+function awayFinding(cabinet: Cabinet, project: Project): Finding[] {
+  const { corner } = cabinet
+  const ends = endsOf(cabinet, project)
+  if (!corner || !ends || ends[corner.hand] <= IN_CORNER) return []
+  const say = sayIn(project.display)
+  const [measure, limit] = [say.length(ends[corner.hand]), say.length(IN_CORNER)]
+  const message = `its corner is ${measure} from the ${corner.hand} end of the wall, so its other leg would stand in the room.`
+  const mark = markOf(cabinet)
+  const finding = about({ cabinet, mark }, { weight: 'mind', message, measure, limit, source: PRACTICE })
+  return [withRemedy(finding, () => mirroring(cabinet, project) ?? moving(cabinet, project))]
+}
+
+/** How far it is from either end of its wall. */
+function endsOf(cabinet: Cabinet, project: Project): { readonly left: Mm; readonly right: Mm } | null {
+  const wall = find(project.walls, cabinet.wall)
+  if (!wall) return null
+  const { left, width } = footprintOf(cabinet, project)
+  return { left, right: settle(wall.length - left - width) }
+}
+
+/** It stands in the corner at the other end already. */
+function mirroring(cabinet: Cabinet, project: Project): Remedy | null {
+  const { corner, id } = cabinet
+  const hand = corner?.hand === 'left' ? 'right' : 'left'
+  if (!corner || (endsOf(cabinet, project)?.[hand] ?? IN_CORNER + 1) > IN_CORNER) return null
+  const edit = { kind: 'setCorner', ids: [id], corner: { ...corner, hand } } as const
+  return { label: `Turn ${markOf(cabinet)} to the ${hand} corner`, edit }
+}
+
+function moving(cabinet: Cabinet, project: Project): Remedy | null {
+  const { corner, id } = cabinet
+  const ends = endsOf(cabinet, project)
+  if (!corner || !ends) return null
+  const left = settle(corner.hand === 'left' ? cabinet.left - ends.left : cabinet.left + ends.right)
+  if (!fitOf(project, { ...cabinet, left }).fits) return null
+  return { label: `Move ${markOf(cabinet)} into its corner`, edit: { kind: 'shapeCabinets', shapes: [{ id, left }] } }
+}
+
+function otherWall(cabinet: Cabinet, project: Project): Finding[] {
+  const { corner } = cabinet
+  if (!corner) return []
+  const say = sayIn(project.display)
+  const [along, deep] = [say.length(corner.other), say.length(corner.otherDepth)]
+  const message =
+    `in its ${corner.hand} corner it takes ${along} of the other wall, ${deep} deep: what stands there begins ${along} from the corner.` +
+    (cabinet.kind === 'base' && project.between.countertop
+      ? ` The countertop is made along its own wall; the ${say.length(settle(corner.other - cabinet.depth))} before it belong to that of the other wall.`
+      : '')
+  const mark = markOf(cabinet)
+  return [about({ cabinet, mark }, { weight: 'know', message, measure: along, source: PRACTICE })]
+}

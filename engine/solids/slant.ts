@@ -1,0 +1,42 @@
+import { remember } from '../basics/remember'
+import type { Board } from '../cabinets/board'
+import type { Clip } from '../cabinets/operation'
+import { toCabinet } from '../geometry/placement'
+import { plus, type Vec3 } from '../geometry/vector'
+import { type Convex, convexOfBox, cutBy, type Plane } from './convex'
+import { solidOf } from './solid'
+
+/** Whether a board has an edge that is square to none of its cabinet's: a corner cut off, or the board turned. */
+export function isSlanted({ operations, placement }: Board): boolean {
+  return placement.turn !== undefined || operations.some(({ kind }) => kind === 'clip')
+}
+
+/** The planes, in the board's frame, beyond which its corners are cut off. */
+export function clipPlanes(board: Board): Plane[] {
+  return board.operations.flatMap((one) => (one.kind === 'clip' ? [clipPlane(one, board)] : []))
+}
+
+/** Square to the line from one end of the cut to the other, towards the corner. */
+function clipPlane(clip: Clip, board: Board): Plane {
+  const long = Math.hypot(clip.length, clip.width)
+  const x = ((clip.end === 'start' ? -1 : 1) * clip.width) / long
+  const y = ((clip.edge === 'low' ? -1 : 1) * clip.length) / long
+  const from = clip.end === 'start' ? clip.length : board.length - clip.length
+  const edge = clip.edge === 'low' ? 0 : board.width
+  return { normal: { x, y, z: 0 }, at: x * from + y * edge }
+}
+
+/** A board as it is worked, but for its holes, in its own frame: bodies that touch and never overlap. */
+export const bodiesOf: (board: Board) => readonly Convex[] = remember((board: Board) => {
+  const planes = clipPlanes(board)
+  return solidOf(board)
+    .map((box) => planes.reduce((body, plane) => (body.length === 0 ? body : cutBy(body, plane)), convexOfBox(box)))
+    .filter((body) => body.length > 0)
+})
+
+/** The same bodies in the cabinet's frame, moved by so much. */
+export function bodiesInCabinet(board: Board, by: Vec3): Convex[] {
+  return bodiesOf(board).map((body) =>
+    body.map((face) => face.map(({ x, y, z }) => plus(toCabinet(board.placement, x, y, z), by))),
+  )
+}

@@ -1,0 +1,29 @@
+import { cabinet, cabinets, expect, openTab, test, type } from './shop'
+
+test('an L corner base built by hand has the boards that a sum on paper gives', async ({ shop }) => {
+  await shop.locator('section[aria-label^="Elevation"]').focus()
+  await shop.keyboard.press('Control+a')
+  await shop.keyboard.press('Delete')
+  await expect(cabinets(shop)).toHaveCount(0)
+  await shop.getByRole('button', { name: 'Ready kinds' }).click()
+  await shop.getByRole('menuitem', { name: 'L corner base', exact: true }).click()
+  await shop.locator('[data-slot]').first().click({ force: true })
+  await expect(cabinet(shop, 'B1')).toHaveCount(1)
+  const card = shop.getByRole('region', { name: 'Properties' })
+  await type(card.getByLabel('· Other leg'), '850')
+  await type(card.getByLabel('· Its depth'), '560')
+  await openTab(shop, 'Cut list')
+  // Butted or housed, the board through the corner is as long and as wide as both legs, less the sides, with its tongues.
+  const width = Number(await card.getByLabel('Width', { exact: true }).inputValue())
+  const row = shop.getByRole('row').filter({ hasText: 'L-shaped' }).filter({ hasText: 'bottom' })
+  await expect(row).toHaveCount(1)
+  await expect(row).toContainText(String(width - 18 + 6))
+  await expect(row).toContainText(String(850 - 18 + 6))
+  await openTab(shop, 'Steps')
+  await expect(
+    shop.getByText(`Cut the corner out of B1-BT, B1-TP: ${width - 18 + 6 - 560} mm by ${850 - 18 + 6 - 580} mm.`),
+  ).toBeVisible()
+  await openTab(shop, 'Cut list')
+  await card.getByLabel('Corner', { exact: true }).selectOption('diagonal')
+  await expect(shop.getByRole('row').filter({ hasText: 'bottom, top, corner cut off' })).toHaveCount(1)
+})

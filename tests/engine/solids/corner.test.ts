@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest'
+import { randomFrom } from '../../../engine/basics/random'
+import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
+import { interferences } from '../../../engine/solids/interference'
+import { unseatedJoints } from '../../../engine/solids/seating'
+import { anyCorner } from '../../helpers/cabinets'
+
+const CABINETS = 800
+
+function told(seed: number, found: ReturnType<typeof interferences>): string[] {
+  return found.map(({ a, b, volume }) => `${seed}: ${a.role} ${a.number} in ${b.role} ${b.number}: ${volume} mm3`)
+}
+
+function built(seed: number) {
+  const { cabinet, rules } = anyCorner(randomFrom(seed))
+  return buildCabinet(cabinet, rules)
+}
+
+describe('the boards of a corner cabinet built by any method', () => {
+  it('are there, but for the few corners that have no room', () => {
+    const empty = Array.from({ length: CABINETS }, (_, seed) => built(seed)).filter(({ boards }) => boards.length === 0)
+    expect(empty.length).toBeLessThan(CABINETS / 20)
+  })
+
+  it('are never two in one place', () => {
+    const found = Array.from({ length: CABINETS }, (_, seed) => told(seed, interferences(built(seed).boards))).flat()
+    expect(found).toEqual([])
+  })
+
+  it('fill what is cut for them to its depth, but for the play of 2 mm in a groove', () => {
+    const found = Array.from({ length: CABINETS }, (_, seed) => {
+      return unseatedJoints(built(seed).boards, 2).map(({ board, recess, empty }) => {
+        return `${seed}: ${recess.kind} in ${board.role} ${board.number} has ${empty} mm3 empty`
+      })
+    }).flat()
+    expect(found).toEqual([])
+  })
+
+  it('come apart without passing through one another, at every twentieth of the way', () => {
+    const found = Array.from({ length: 200 }, (_, seed) => {
+      const { boards } = built(seed)
+      return Array.from({ length: 21 }, (_, step) => {
+        return told(seed, interferences(boards, step / 20)).map((text) => `${step / 20} apart, ${text}`)
+      })
+    }).flat(2)
+    expect(found).toEqual([])
+  })
+})
