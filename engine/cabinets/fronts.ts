@@ -3,7 +3,7 @@ import { rightOf, topOf } from '../geometry/rect'
 import { forward, WAYS } from './apart'
 import { blindFaces } from './blind'
 import type { BoardRole, FrontFace, GrainRun } from './board'
-import { type Carcass, insideFront } from './carcass'
+import { type Carcass, frontsRear } from './carcass'
 import { type Cell, pairRects } from './openings'
 import { type Piece, room } from './piece'
 import type { Report } from './report'
@@ -103,12 +103,12 @@ function isInColumn(a: Rect, b: Rect): boolean {
   return a.left === b.left && a.width === b.width
 }
 
-/** How far a drawer box comes forward to be clear of the carcass. */
-export function drawerWay(carcass: Carcass): number {
-  return carcass.depth + WAYS.drawerFrontAhead
+/** How far a drawer box comes forward to be clear of the carcass, and of the face frame before it. */
+export function drawerWay({ depth, frame }: Carcass): number {
+  return depth + WAYS.drawerFrontAhead + (frame ? WAYS.frame : 0)
 }
 
 function frontRoom(rect: Rect, carcass: Carcass) {
-  const rear = insideFront(carcass)
+  const rear = frontsRear(carcass)
   return room([rect.left, rightOf(rect)], [rect.bottom, topOf(rect)], [rear, rear + carcass.frontThickness])
 }

@@ -14,6 +14,8 @@ export interface Piece {
   readonly box: Box
   /** What is cut for it in the boards around it, where that is more than it takes: a back with its play. */
   readonly seat?: Box
+  /** What is cut out of it for the boards that it is joined to, in the cabinet's frame: tenons, mortises, grooves. */
+  readonly cuts?: readonly Box[]
   readonly lie: Lie
   /** The edge of the cabinet's frame that is banded, or all four edges of a front. */
   readonly banded: { readonly edges: 'front' | 'all' | 'none'; readonly thickness: Mm }
@@ -26,7 +28,8 @@ export interface Piece {
 /** How a board lies: which way its length and its width run. The thickness follows, and the inside face is at its end. */
 export type Lie = keyof typeof LIES
 
-const LIES = {
+/** Which way the length and the width of a board run. */
+export const LIES = {
   /** A left side or a partition: inside looks right. */
   uprightLookingRight: { length: '+y', width: '+z' },
   /** A right side: inside looks left. */

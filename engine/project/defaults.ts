@@ -2,6 +2,7 @@ import type { MaterialId, MethodId, ProjectId, StockId, WallId } from '../basics
 import { inch, type Mm } from '../units/length'
 import type { CabinetKind, Material, NewCabinet, Project, Stock, Wall } from './document'
 import { VERSION } from './document'
+import { NO_FRAMES } from './frames'
 import { USUAL_HINGE, USUAL_SLIDES } from './machining'
 import type { BuildMethod } from './method'
 
@@ -162,6 +163,7 @@ function shopStandard(preset: Preset): BuildMethod {
     nailers: { where: 'inside', top: true, bottom: false, width: preset.nailer },
     fixedShelf: 'dado',
     frontMount: 'fullOverlay',
+    ...NO_FRAMES,
     // Half an inch each side: what side-mounted slides ask for (common practice, no source).
     slide: { kind: 'side', clearance: 12.7 },
     carcassMaterial: CARCASS,
@@ -169,6 +171,8 @@ function shopStandard(preset: Preset): BuildMethod {
     frontMaterial: FRONT,
     drawerMaterial: DRAWER,
     drawerBottomMaterial: BACK,
+    frameMaterial: FRONT,
+    panelMaterial: BACK,
     // 5 mm holes at 32 mm, 37 mm from the front edge. Source: dalrun.com, '32mm Cabinetmaking'.
     shelves: { sideClearance: 3, setback: 10, pinDiameter: 5, pinDepth: 11, pitch: 32, rowSetback: 37, firstHole: 128 },
     banding: { carcass: 1, fronts: 1, isInFinishedSize: true },
