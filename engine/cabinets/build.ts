@@ -30,10 +30,7 @@ export function withOverrides(method: BuildMethod, overrides: Partial<MethodChoi
 }
 
 /** Whether fronts are flush with what they stand in: the carcass, or the face frame where there is one. */
-export function areFrontsInset({
-  faceFrame,
-  frontMount,
-}: Pick<MethodChoices, 'faceFrame' | 'frontMount'>): boolean {
+export function areFrontsInset({ faceFrame, frontMount }: Pick<MethodChoices, 'faceFrame' | 'frontMount'>): boolean {
   return faceFrame ? faceFrame.fronts.kind === 'inset' : frontMount === 'inset'
 }
 

@@ -19,6 +19,8 @@ export interface Carcass {
   readonly thickness: Mm
   readonly backThickness: Mm
   readonly frontThickness: Mm
+  /** Of the panels of five-part fronts; 0 where there are none. */
+  readonly panelThickness: Mm
   readonly drawerThickness: Mm
   readonly drawerBottomThickness: Mm
   /** How far a bottom, a full top or an end of a side sinks into the board it meets; 0 for a butt joint. */
@@ -61,6 +63,8 @@ export function carcassOf(cabinet: Cabinet, { method, materials, kick }: Rules, 
   const thickness = thicknessOf(method.carcassMaterial, 'carcass')
   const backThickness = method.back.kind === 'none' ? 0 : thicknessOf(method.backMaterial, 'back')
   const frontThickness = cabinet.front.kind === 'open' ? 0 : thicknessOf(method.frontMaterial, 'fronts')
+  const hasPanels = method.frontBuild.kind === 'fivePart' && cabinet.front.kind !== 'open'
+  const panelThickness = hasPanels ? thicknessOf(method.panelMaterial, 'panels') : 0
   const hasDrawers = hasDrawerBoxes(cabinet)
   const drawerThickness = hasDrawers ? thicknessOf(method.drawerMaterial, 'drawer boxes') : 0
   const drawerBottomThickness = hasDrawers ? thicknessOf(method.drawerBottomMaterial, 'drawer bottoms') : 0
@@ -70,7 +74,7 @@ export function carcassOf(cabinet: Cabinet, { method, materials, kick }: Rules, 
   const areSizesGood = sizesAreGood(cabinet, report)
   if (thickness === null || backThickness === null || frontThickness === null) return null
   if (drawerThickness === null || drawerBottomThickness === null || lidThickness === null) return null
-  if (!areSizesGood || frameThickness === null) return null
+  if (!areSizesGood || frameThickness === null || panelThickness === null) return null
   const { faceFrame } = method
   const width = settle(cabinet.width - (faceFrame ? faceFrame.pastLeft + faceFrame.pastRight : 0))
   const depth = settle(cabinet.depth - frameThickness)
@@ -85,6 +89,7 @@ export function carcassOf(cabinet: Cabinet, { method, materials, kick }: Rules, 
     thickness,
     backThickness,
     frontThickness,
+    panelThickness,
     drawerThickness,
     drawerBottomThickness,
     jointDepth: cornerJointDepth(method, thickness, report),

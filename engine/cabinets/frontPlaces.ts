@@ -8,9 +8,9 @@ import { formatWithUnit } from '../units/format'
 import type { Mm } from '../units/length'
 import { withOverrides } from './build'
 import { type Carcass, carcassOf } from './carcass'
-import { inCabinet } from './past'
 import { rectsWithin } from './frontRects'
 import { betweenRows, frontArea } from './openings'
+import { inCabinet } from './past'
 import { SILENT } from './report'
 
 /** A part of a front, divided or not, and its room seen from the room: in the cabinet's frame, x and y. */

@@ -8,9 +8,7 @@ import { SILENT } from './report'
 /** What the parts of a divided front cover, in their order; none where it is not divided. `isWhole` of the front of a cabinet. */
 export function rectsWithin(front: Front, rect: Rect, isWhole: boolean, carcass: Carcass): Rect[] {
   if (front.kind === 'columns') {
-    return isWhole
-      ? columnRects(front.columns, carcass, SILENT)
-      : rowColumnRects(front.columns, rect, carcass, SILENT)
+    return isWhole ? columnRects(front.columns, carcass, SILENT) : rowColumnRects(front.columns, rect, carcass, SILENT)
   }
   if (front.kind !== 'rows') return []
   const between = betweenRows(carcass)

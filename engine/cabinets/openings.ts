@@ -128,7 +128,12 @@ function cellsBeside(columns: readonly FrontColumn[], place: Place, carcass: Car
     const why = whyNotBeside(front, at === 0, at === columns.length - 1, carcass)
     const stands = !why || (isParted && HANGS_ON_POSTS.has(front.kind))
     if (!stands) report.stop(`column ${at + 1} of ${columns.length} inside a row ${why}; its place is left open.`)
-    const own = { ...place, rect: rects[at]!, clear: clearFor(rects[at]!, carcass), front: stands ? (front as Cell['front']) : ({ kind: 'open' } as const) }
+    const own = {
+      ...place,
+      rect: rects[at]!,
+      clear: clearFor(rects[at]!, carcass),
+      front: stands ? (front as Cell['front']) : ({ kind: 'open' } as const),
+    }
     return isParted ? { ...own, parted: { posts, at } } : own
   })
 }

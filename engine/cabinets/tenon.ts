@@ -8,7 +8,10 @@ const SHARE = 1 / 3
 const SHOULDER: Mm = 6
 
 /** The tenons at both ends of a member whose room reaches into its mates by them, and what is cut off around them. */
-export function tenonsOf(piece: Piece, length: Mm): { readonly tenons: readonly Box[]; readonly cheeks: readonly Box[] } {
+export function tenonsOf(
+  piece: Piece,
+  length: Mm,
+): { readonly tenons: readonly Box[]; readonly cheeks: readonly Box[] } {
   const { dimension: along } = dimensionOf(LIES[piece.lie].length)
   const across = along === 'x' ? 'y' : 'x'
   const { min, max } = piece.box

@@ -1,5 +1,14 @@
 import type { Board } from '../cabinets/board'
-import { centresOf, type Face, type HolePurpose, type HoleRow, type Operation } from '../cabinets/operation'
+import {
+  centresOf,
+  type EdgeSlot,
+  type Face,
+  type HolePurpose,
+  type HoleRow,
+  isEdgeSlot,
+  type Operation,
+} from '../cabinets/operation'
+import type { Interval } from '../geometry/interval'
 import type { Rect } from '../geometry/rect'
 import { formatLength } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
@@ -57,8 +66,8 @@ export function partDrawing({ part, display, textShare = 0.03 }: PartDrawingInpu
 }
 
 function facesWorked({ operations }: Board): Face[] {
-  const isOutside = operations.some((one) => one.kind !== 'notch' && one.face === 'outside')
-  const isInside = operations.some((one) => one.kind !== 'notch' && one.face === 'inside')
+  const isWorked = (face: Face) => operations.some((one) => 'face' in one && one.face === face)
+  const [isOutside, isInside] = [isWorked('outside'), isWorked('inside')]
   return isOutside ? (isInside ? ['inside', 'outside'] : ['outside']) : ['inside']
 }
 
@@ -72,7 +81,7 @@ interface FaceInput extends Required<Pick<PartDrawingInput, 'part' | 'display'>>
 function faceMarks(input: FaceInput): DrawingMark[] {
   const { part, face, size, low } = input
   const { length, width } = part
-  const own = part.operations.filter((one) => one.kind === 'notch' || one.face === face)
+  const own = part.operations.filter((one) => !('face' in one) || one.face === face)
   const title = `${face} face`
   const edge = { ...datumOf(part), y: datumHeight(input) }
   return [
@@ -108,9 +117,16 @@ function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
       return { kind: 'circle', layer: 'hole', at: { x, y: heightOf(y, input) }, diameter: one.diameter }
     })
   }
-  const [a, b] = [heightOf(one.y, input), heightOf(one.y + one.width, input)]
+  const across = acrossOf(one, input.part)
+  const [a, b] = [heightOf(across.from, input), heightOf(across.to, input)]
   const rect: Rect = { left: one.x, bottom: Math.min(a, b), width: one.length, height: one.width }
   return [{ kind: 'rect', layer: one.kind === 'notch' ? 'sheet' : 'recess', rect }]
+}
+
+/** Where something is across the board; a slot in an edge is drawn as deep as it is, though a face does not show it. */
+function acrossOf(one: Exclude<Operation, HoleRow>, { width }: Pick<Board, 'width'>): Interval {
+  if (!isEdgeSlot(one)) return { from: one.y, to: settle(one.y + one.width) }
+  return one.edge === 'low' ? { from: 0, to: one.depth } : { from: settle(width - one.depth), to: width }
 }
 
 /** Every place along the board that is measured, from its datum end; of a row the first and the last hole. */
@@ -127,7 +143,10 @@ function placesAlong(own: readonly Operation[], length: Mm): Mm[] {
 function placesAcross(own: readonly Operation[], { width, ...part }: Board): Mm[] {
   const { isEdgeAtZero } = datumOf({ width, ...part })
   const places = own.flatMap((one) => {
-    if (one.kind !== 'holeRow') return [one.y, settle(one.y + one.width)]
+    if (one.kind !== 'holeRow') {
+      const { from, to } = acrossOf(one, { width })
+      return [from, to]
+    }
     const centres = centresOf(one)
     return [centres[0]!.y, centres.at(-1)!.y]
   })
@@ -211,7 +230,9 @@ function legend({ operations }: Board): string[] {
         ? holeWords(one)
         : one.kind === 'notch'
           ? 'notch, right through'
-          : `${one.kind} ${plain(one.depth)} mm deep`
+          : isEdgeSlot(one)
+            ? slotWords(one)
+            : `${one.kind} ${plain(one.depth)} mm deep`
     lines.set(words, (lines.get(words) ?? 0) + (one.kind === 'holeRow' ? one.count : 1))
   }
   return [...lines].map(([words, count]) => `${count} × ${words}`)
@@ -220,6 +241,11 @@ function legend({ operations }: Board): string[] {
 function holeWords({ purpose, diameter, depth, step, count }: HoleRow): string {
   const row = purpose === 'shelfPin' && count > 1 ? `, ${plain(step)} mm apart` : ''
   return `hole of ${plain(diameter)} mm for ${PURPOSES[purpose]}, ${plain(depth)} mm deep${row}`
+}
+
+function slotWords({ kind, edge, up, width, depth }: EdgeSlot): string {
+  const what = kind === 'edgeGroove' ? 'groove' : 'mortise'
+  return `${what} in the ${edge === 'low' ? 'first' : 'second'} edge, ${plain(width)} mm wide, ${plain(up)} mm from the outside face, ${plain(depth)} mm deep`
 }
 
 function plain(length: Mm): string {

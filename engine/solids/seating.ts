@@ -43,8 +43,7 @@ function isMadeWithPlay({ kind }: Recess | EdgeSlot): boolean {
 
 function groovesIn(board: Board): Box[] {
   return board.operations.flatMap((operation) => {
-    const room =
-      operation.kind === 'groove' || operation.kind === 'edgeGroove' ? roomOf(operation, board) : null
+    const room = operation.kind === 'groove' || operation.kind === 'edgeGroove' ? roomOf(operation, board) : null
     return room ? [room] : []
   })
 }
