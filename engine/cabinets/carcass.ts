@@ -221,12 +221,16 @@ export function outerFront({ depth, frame }: Carcass): Mm {
   return settle(depth + (frame?.thickness ?? 0))
 }
 
-/** The rear of the fronts, from the wall: on the face, or so far behind it that inset fronts are flush with it. */
+/**
+ * The rear of the fronts, from the wall: on the face, or so far behind it that inset fronts are flush with it. In a face
+ * frame they do not reach behind the frame, so that thicker ones stand out from it.
+ */
 export function frontsRear(carcass: Carcass): Mm {
-  return settle(outerFront(carcass) - (carcass.isInset ? carcass.frontThickness : 0))
+  const flush = settle(outerFront(carcass) - (carcass.isInset ? carcass.frontThickness : 0))
+  return carcass.frame ? Math.max(carcass.depth, flush) : flush
 }
 
-/** What lies inside the carcass ends here: at its front edge, or behind inset fronts that reach into it. */
+/** What lies inside the carcass ends here: at its front edge, or behind inset fronts. */
 export function insideFront(carcass: Carcass): Mm {
   return Math.min(carcass.depth, frontsRear(carcass))
 }

@@ -44,7 +44,8 @@ export function faceFrameOf(front: Front, carcass: Carcass, report: Report): Pie
   if (!frame) return []
   tellFronts(frame, carcass, report)
   const inner = membersWithin(front, frontArea(carcass), true, carcass, frame)
-  const members = [...outerMembers(carcass, frame), ...inner.filter((one) => isInside(one, carcass, frame, report))]
+  const members = outerMembers(carcass, frame)
+  for (const one of inner) if (findsRoom(one, members, carcass, frame, report)) members.push(one)
   const counts = new Map<Member['role'], number>()
   const pieces = members.map(({ role, rect }): Piece => {
     const number = (counts.get(role) ?? 0) + 1
@@ -88,20 +89,38 @@ function membersWithin(front: Front, rect: Rect, isWhole: boolean, carcass: Carc
 }
 
 /** Rows and columns of fixed sizes may not fill the front, and their members then stand where others are. */
-function isInside({ role, rect }: Member, carcass: Carcass, frame: Frame, report: Report): boolean {
-  const opening = frameOpening(carcass, frame)
+function findsRoom(
+  { role, rect }: Member,
+  others: readonly Member[],
+  carcass: Carcass,
+  frame: Frame,
+  report: Report,
+): boolean {
   const isGood =
-    rect.left >= opening.left &&
-    rect.bottom >= opening.bottom &&
-    rightOf(rect) <= rightOf(opening) &&
-    topOf(rect) <= topOf(opening) &&
     rect.width > 0 &&
-    rect.height > 0
+    rect.height > 0 &&
+    isWithin(rect, frameOpening(carcass, frame)) &&
+    !others.some((other) => isOver(rect, other.rect))
   if (!isGood) {
     const name = role === 'mullion' ? 'mullion' : 'mid rail'
-    report.stop(`a ${name} would not stand within the opening of its face frame; it is left out.`)
+    report.stop(`a ${name} finds no room of its own in the opening of its face frame; it is left out.`)
   }
   return isGood
+}
+
+function isWithin(rect: Rect, whole: Rect): boolean {
+  return (
+    rect.left >= whole.left &&
+    rect.bottom >= whole.bottom &&
+    settle(rightOf(rect)) <= settle(rightOf(whole)) &&
+    settle(topOf(rect)) <= settle(topOf(whole))
+  )
+}
+
+/** Whether they share area: sums of settled lengths that only touch do not. */
+function isOver(a: Rect, b: Rect): boolean {
+  const isAcross = a.left < settle(rightOf(b)) && b.left < settle(rightOf(a))
+  return isAcross && a.bottom < settle(topOf(b)) && b.bottom < settle(topOf(a))
 }
 
 function pieceFor(role: Member['role'], number: number, rect: Rect, carcass: Carcass, frame: Frame): Piece {
@@ -137,10 +156,15 @@ function mortised(pieces: readonly Piece[], frame: Frame): Piece[] {
   })
 }
 
-/** Whether fronts that cover the frame leave room for each other, and end on it. */
-function tellFronts(frame: Frame, { method }: Carcass, report: Report): void {
+/** Whether fronts that cover the frame leave room for each other and end on it, and inset ones are flush with it. */
+function tellFronts(frame: Frame, { method, frontThickness }: Carcass, report: Report): void {
   const { fronts, stile, topRail, bottomRail } = frame.rules
-  if (fronts.kind !== 'overlay') return
+  if (fronts.kind === 'inset') {
+    const proud = settle(frontThickness - frame.thickness)
+    if (proud > 0)
+      report.mind(`its inset fronts stand ${report.say(proud)} out from its face frame: they are thicker than it is.`)
+    return
+  }
   const between = betweenFramed(frame, method)
   if (between < method.fronts.gap) {
     report.stop(

@@ -40,7 +40,7 @@ function hungOnFrame(
   for (const leaf of leavesOf(boards, fronts)) {
     const axis = axisOf(leaf)
     const range = alongOf(leaf.rect, axis)
-    const inHung = rangeOf(leaf.hung, axis)
+    const inHung = wholeOf(leaf.hung, axis, carcass)
     const half = hingeRoom(hinge) / 2
     const within = { from: settle(inHung.from + half), to: settle(inHung.to - half) }
     const wishes = hingeLine(range, hingesFor(range.to - range.from, weightOf(leaf)), hinge)
@@ -114,7 +114,7 @@ function middlesOf(
   const line = plateLine(hanging, carcass)
   const leafRange = alongOf(rect, line.axis)
   const plate: Plate = { spread: hinge.plateSpread, diameter: hinge.plateDiameter, length: hinge.plateLength }
-  const range = withinBoth(rangeOf(leaf, line.axis), hingeRoom(hinge) / 2, rangeOf(carrier, line.axis), plate)
+  const range = withinBoth(wholeOf(leaf, line.axis, carcass), hingeRoom(hinge) / 2, rangeOf(carrier, line.axis), plate)
   const hard = [...takenByWork(line, plate), ...takenByBoards(line, plate, boards)]
   const soft = takenByBoards(line, plate, boards, ['adjustableShelf'])
   const others = placed.filter(
@@ -138,6 +138,13 @@ function beside(at: Mm, by: Mm): Interval {
 
 function alongOf(rect: Rect, axis: 'x' | 'y'): Interval {
   return axis === 'x' ? { from: rect.left, to: settle(rightOf(rect)) } : { from: rect.bottom, to: settle(topOf(rect)) }
+}
+
+/** Where a leaf's board has both its faces: a rail without its stub tenons. */
+function wholeOf(board: Board, axis: 'x' | 'y', { method: { frontBuild } }: Carcass): Interval {
+  const { from, to } = rangeOf(board, axis)
+  if (board.role !== 'doorRail' || frontBuild.kind !== 'fivePart') return { from, to }
+  return { from: settle(from + frontBuild.groove), to: settle(to - frontBuild.groove) }
 }
 
 function rangeOf(board: Board, axis: 'x' | 'y'): Interval {

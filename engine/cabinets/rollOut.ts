@@ -39,7 +39,8 @@ export function rollOutPitch(height: Mm, { method: { drawers } }: Carcass): Mm {
 }
 
 /**
- * Boxes behind doors from the bottom of a height up, all of them behind its lowest opening where a face frame has several, and the height that
+ * Boxes behind doors from the bottom of a height up, all of them behind its lowest opening where a face frame has several;
+ * a mullion before them leaves them no width, and the height that
  * they leave; all of it where they find no room.
  */
 export function rollOutsIn(
@@ -54,15 +55,20 @@ export function rollOutsIn(
   if (!rollOuts || count === 0) return { places: [], rest: free }
   const pitch = rollOutPitch(rollOuts.height, carcass)
   const need = settle(count * pitch)
-  const clear = cells.find(({ opening }) => intervalsOverlap(opening, free))?.clear ?? null
-  const passing = clearUp(free, clear)
+  const before = cells.filter(({ opening }) => intervalsOverlap(opening, free))
+  const lowest = before.filter(({ opening }) => opening.from === before[0]!.opening.from)
+  const passing = clearUp(free, before[0]?.clear ?? null)
   if (need > passing.to - passing.from) {
     report.stop(
       `${count} roll-outs take ${report.say(need)} of height; there is ${report.say(passing.to - passing.from)}. They are left out.`,
     )
     return { places: [], rest: free }
   }
-  const narrow = rollOutBay(clearAcross(bay, clear), cells, carcass)
+  const narrow = rollOutBay(
+    lowest.reduce((width, { clear }) => clearAcross(width, clear), bay),
+    cells,
+    carcass,
+  )
   const places = Array.from({ length: count }, (_, at): DrawerPlace => {
     const from = settle(passing.from + at * pitch)
     return { bay: narrow, opening: { from, to: settle(from + pitch) }, height: rollOuts.height, setback: SETBACK }

@@ -16,6 +16,7 @@ import {
 import { NO_FRAMES } from '../../engine/project/frames'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../engine/project/machining'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
+import { anyFrames } from './frames'
 
 /** Thicknesses by which a test names its boards; they differ from one another. */
 export const BOARDS = { carcass: 18, back: 6, front: 19, drawer: 12, drawerBottom: 5, frame: 20, panel: 7 }
@@ -162,7 +163,9 @@ export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly 
     },
     thicknesses,
   )
-  return { cabinet: { ...cabinet, beside }, rules: { ...rules, method: withOverrides(rules.method, choices) } }
+  // Drawn last, so that all else of a seed is as it is without frames.
+  const all = { ...choices, ...anyFrames(dice) }
+  return { cabinet: { ...cabinet, beside }, rules: { ...rules, method: withOverrides(rules.method, all) } }
 }
 
 function anyBeside(dice: Random): Beside {

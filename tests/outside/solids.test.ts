@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
 import type { Board } from '../../engine/cabinets/board'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
-import type { HoleRow, Operation } from '../../engine/cabinets/operation'
+import { type HoleRow, isEdgeSlot, type Operation } from '../../engine/cabinets/operation'
 import { type Axis, unit, type Vec3 } from '../../engine/geometry/vector'
 import { meshOf } from '../../engine/solids/mesh'
 import { volumeOf } from '../../engine/solids/solid'
@@ -41,7 +41,16 @@ function withCare<Answer>(work: (keep: (solid: Manifold) => Manifold) => Answer)
   }
 }
 
-function blockFor(operation: Exclude<Operation, HoleRow>, { thickness }: Board, keep: (solid: Manifold) => Manifold) {
+function blockFor(
+  operation: Exclude<Operation, HoleRow>,
+  { thickness, width }: Board,
+  keep: (solid: Manifold) => Manifold,
+) {
+  if (isEdgeSlot(operation)) {
+    const { edge, x, length, up, width: wide, depth } = operation
+    const slot = keep(solids.Manifold.cube([length, depth, wide]))
+    return keep(slot.translate([x, edge === 'low' ? 0 : width - depth, up]))
+  }
   const depth = operation.kind === 'notch' ? thickness : operation.depth
   const low = operation.kind !== 'notch' && operation.face === 'inside' ? thickness - depth : 0
   const block = keep(solids.Manifold.cube([operation.length, operation.width, depth]))

@@ -8,6 +8,7 @@ import { newProject } from '../../../engine/project/defaults'
 import type { Project } from '../../../engine/project/document'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { type MethodFile, readMethod, writeMethod } from '../../../engine/project/methodFile'
+import { METHOD_VERSION } from '../../../engine/project/saved'
 import { readProject, writeProject } from '../../../engine/project/schema'
 import { aWall, cabinet } from '../../helpers/wall'
 
@@ -83,7 +84,7 @@ describe('a file that is no build method', () => {
     [' '.repeat(200_001), 'The file has 200001 characters; a build method has 200000 at most.'],
     [
       spoilt('version', 7),
-      'The file is of version 7; this Casewright reads build methods up to version 2. Nothing was changed.',
+      `The file is of version 7; this Casewright reads build methods up to version ${METHOD_VERSION}. Nothing was changed.`,
     ],
   ])('is refused in plain words', (text, message) => {
     expect(why(text)).toBe(message)

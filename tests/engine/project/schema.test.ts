@@ -78,8 +78,8 @@ describe('a file that is no project', () => {
   })
 
   it('of a newer version is refused by that version', () => {
-    expect(why(spoilt('version', 7))).toBe(
-      `The file is of version 7; this Casewright reads up to version ${VERSION}. Nothing was changed.`,
+    expect(why(spoilt('version', VERSION + 1))).toBe(
+      `The file is of version ${VERSION + 1}; this Casewright reads up to version ${VERSION}. Nothing was changed.`,
     )
   })
 
