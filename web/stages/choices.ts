@@ -1,4 +1,5 @@
 import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Mm, Nailers, SlideFit } from '../../engine/index'
+import { faceFrame, frontBuild, panelWood } from './frameChoices'
 
 /** One thing that a build method settles, as words to choose from and the measures that go with them. */
 export interface ChoiceOf<Value> {
@@ -13,6 +14,8 @@ export interface Measure<Value> {
   readonly label: string
   readonly value: Mm
   readonly put: (length: Mm) => Value
+  /** Where it is a plain number and no length: its limits. */
+  readonly number?: { readonly least: number; readonly most: number }
 }
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
@@ -251,7 +254,10 @@ export const CHOICES = {
   floor,
   nailers,
   fixedShelf,
+  faceFrame,
   frontMount,
+  frontBuild,
+  panelWood,
   slide,
 } as const
 
@@ -264,6 +270,8 @@ export const MATERIAL_CHOICES = {
   frontMaterial: 'Front board',
   drawerMaterial: 'Drawer board',
   drawerBottomMaterial: 'Drawer bottom',
+  frameMaterial: 'Frame board',
+  panelMaterial: 'Panel board',
 } as const satisfies Partial<Record<keyof MethodChoices, string>>
 
 export type MaterialChoice = keyof typeof MATERIAL_CHOICES
