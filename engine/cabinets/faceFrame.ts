@@ -42,8 +42,8 @@ export function railLength(carcass: Carcass, frame: Frame): Mm {
 export function faceFrameOf(front: Front, carcass: Carcass, report: Report): Piece[] {
   const { frame } = carcass
   if (!frame) return []
-  tellFronts(frame, carcass, report)
   const inner = membersWithin(front, frontArea(carcass), true, carcass, frame)
+  tellFronts(frame, inner.length > 0, carcass, report)
   const members = outerMembers(carcass, frame)
   for (const one of inner) if (findsRoom(one, members, carcass, frame, report)) members.push(one)
   const counts = new Map<Member['role'], number>()
@@ -157,7 +157,7 @@ function mortised(pieces: readonly Piece[], frame: Frame): Piece[] {
 }
 
 /** Whether fronts that cover the frame leave room for each other and end on it, and inset ones are flush with it. */
-function tellFronts(frame: Frame, { method, frontThickness }: Carcass, report: Report): void {
+function tellFronts(frame: Frame, isDivided: boolean, { method, frontThickness }: Carcass, report: Report): void {
   const { fronts, stile, topRail, bottomRail } = frame.rules
   if (fronts.kind === 'inset') {
     const proud = settle(frontThickness - frame.thickness)
@@ -166,7 +166,7 @@ function tellFronts(frame: Frame, { method, frontThickness }: Carcass, report: R
     return
   }
   const between = betweenFramed(frame, method)
-  if (between < method.fronts.gap) {
+  if (isDivided && between < method.fronts.gap) {
     report.stop(
       `fronts ${report.say(fronts.by)} over its face frame would be ${report.say(between)} apart; ${report.say(method.fronts.gap)} is the gap of its build method.`,
     )
