@@ -78,7 +78,7 @@ function packingFinding(checked: Checked): Finding[] {
   if (packings.length === 0) return []
   const say = sayIn(checked.display)
   const thickest = Math.max(...packings)
-  const message = `${counted(packings.length, 'slide')} stand behind the edge of the face frame and not at the side: pack them out by up to ${say.length(thickest)}, or use rear brackets. Nothing is bored for them in the carcass.`
+  const message = `a packing of up to ${say.length(thickest)} is needed beside ${counted(packings.length, 'slide')}, or rear brackets: the opening of the face frame is narrower than the carcass. Nothing is bored for them in it.`
   return [about(checked, { weight: 'know', message, measure: say.length(thickest), limit: 'none', source: GEOMETRY })]
 }
 

@@ -45,12 +45,12 @@ describe('a face frame', () => {
   it('is told of slides that are packed out to its opening', () => {
     const packed = with_({ faceFrame: FRAME }, { front: { kind: 'drawer' } })
     // The stile of 40 stands 6 past at the left: 40 - 6 - 18 = 16; at the right 40 - 8 - 18 = 14.
-    expect(findingIn(packed, /pack them out by up to 16 mm/)?.weight).toBe('know')
+    expect(findingIn(packed, /a packing of up to 16 mm is needed beside 2 slides/)?.weight).toBe('know')
     const flush = with_(
       { faceFrame: { ...FRAME, stile: 18, pastLeft: 0, pastRight: 0 } },
       { front: { kind: 'drawer' } },
     )
-    expect(findingIn(flush, /pack them out/)).toBeNull()
+    expect(findingIn(flush, /a packing of/)).toBeNull()
   })
 
   it('is told of a loose shelf that no opening lets in, tilted or not', () => {

@@ -6,6 +6,7 @@ import { applyEdit } from '../../../engine/project/apply'
 import { broughtIn } from '../../../engine/project/bringIn'
 import { newProject } from '../../../engine/project/defaults'
 import type { Project } from '../../../engine/project/document'
+import { NO_FRAMES, USUAL_FIVE_PART, USUAL_FRAME, USUAL_SOLID } from '../../../engine/project/frames'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { type MethodFile, readMethod, writeMethod } from '../../../engine/project/methodFile'
 import { METHOD_VERSION } from '../../../engine/project/saved'
@@ -48,6 +49,12 @@ describe('a build method in a file', () => {
     expect(Object.keys(read(writeMethod(plain, m1)!).materials)).toEqual(['back', 'carcass', 'front'])
   })
 
+  it('comes back with its face frame and its five-part doors', () => {
+    const change = { faceFrame: USUAL_FRAME, frontBuild: USUAL_FIVE_PART, panelWood: USUAL_SOLID }
+    const framed = applyEdit(project, { kind: 'editMethod', id: m1, change })
+    expect(read(writeMethod(framed, m1)!).method).toMatchObject(change)
+  })
+
   it('is not written when it is not there', () => {
     expect(writeMethod(project, 'constructor' as MethodId)).toBeNull()
   })
@@ -60,6 +67,11 @@ describe('a build method in a file', () => {
   it('of the first version is bored as most shops bore', () => {
     const { method } = read(readFileSync('tests/old-files/v1.casewright-method', 'utf8'))
     expect([method.hinge, method.slides]).toEqual([USUAL_HINGE, USUAL_SLIDES])
+  })
+
+  it('of the second version has no face frame and doors of one board, and so needs no board for them', () => {
+    const { method } = read(readFileSync('tests/old-files/v2.casewright-method', 'utf8'))
+    expect(method).toMatchObject({ ...NO_FRAMES, frameMaterial: method.frontMaterial, panelMaterial: method.backMaterial })
   })
 
   it('of this version is written back byte for byte', () => {
