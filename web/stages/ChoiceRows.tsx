@@ -3,15 +3,8 @@ import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import { boardOptions } from './boardOptions'
-import {
-  CHOICE_NAMES,
-  CHOICES,
-  type ChoiceName,
-  type ChoiceOf,
-  MATERIAL_CHOICES,
-  type MaterialChoice,
-  type Measure,
-} from './choices'
+import type { ChoiceOf, Measure } from './choiceOf'
+import { CHOICE_NAMES, CHOICES, type ChoiceName, MATERIAL_CHOICES, type MaterialChoice } from './choices'
 import { isIdle } from './frameChoices'
 
 const MATERIAL_NAMES = Object.keys(MATERIAL_CHOICES) as MaterialChoice[]

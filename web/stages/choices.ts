@@ -1,22 +1,6 @@
-import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Mm, Nailers, SlideFit } from '../../engine/index'
+import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Nailers, SlideFit } from '../../engine/index'
+import type { ChoiceOf } from './choiceOf'
 import { faceFrame, frontBuild, panelWood } from './frameChoices'
-
-/** One thing that a build method settles, as words to choose from and the measures that go with them. */
-export interface ChoiceOf<Value> {
-  readonly label: string
-  readonly ways: readonly (readonly [string, string])[]
-  readonly wayOf: (value: Value) => string
-  readonly make: (way: string, before: Value) => Value
-  readonly measures?: (value: Value) => readonly Measure<Value>[]
-}
-
-export interface Measure<Value> {
-  readonly label: string
-  readonly value: Mm
-  readonly put: (length: Mm) => Value
-  /** Where it is a plain number and no length: its limits. */
-  readonly number?: { readonly least: number; readonly most: number }
-}
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
 const USUAL = {

@@ -11,7 +11,7 @@ import {
   USUAL_TENON,
   WOODS,
 } from '../../engine/index'
-import type { ChoiceOf, Measure } from './choices'
+import type { ChoiceOf, Measure } from './choiceOf'
 
 /** Two words of a way: how fronts sit on the frame, and how its members are joined. */
 function frameOf(way: string, before: FaceFrame): FaceFrame {

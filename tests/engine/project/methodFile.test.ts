@@ -14,7 +14,7 @@ import { readProject, writeProject } from '../../../engine/project/schema'
 import { aWall, cabinet } from '../../helpers/wall'
 
 const project = aWall(cabinet('B1'))
-const [m1, m2, m3] = ['m1', 'm2', 'm3'] as [MethodId, MethodId, MethodId]
+const [m1, m2, m4] = ['m1', 'm2', 'm4'] as [MethodId, MethodId, MethodId]
 const SOUND = writeMethod(project, m1)!
 
 type Json = { [key: string]: Json }
@@ -71,7 +71,11 @@ describe('a build method in a file', () => {
 
   it('of the second version has no face frame and doors of one board, and so needs no board for them', () => {
     const { method } = read(readFileSync('tests/old-files/v2.casewright-method', 'utf8'))
-    expect(method).toMatchObject({ ...NO_FRAMES, frameMaterial: method.frontMaterial, panelMaterial: method.backMaterial })
+    expect(method).toMatchObject({
+      ...NO_FRAMES,
+      frameMaterial: method.frontMaterial,
+      panelMaterial: method.backMaterial,
+    })
   })
 
   it('of this version is written back byte for byte', () => {
@@ -139,7 +143,7 @@ describe('a file that is no build method', () => {
           return
         }
         const after = applyEdit(project, broughtIn(project, result.value).edit)
-        expect(after.methods[m3]).toBeDefined()
+        expect(after.methods[m4]).toBeDefined()
         expect(readProject(writeProject(after))).toEqual({ ok: true, value: after })
       }),
       { seed: 3, numRuns: 300 },
@@ -157,13 +161,13 @@ describe('a build method brought into a project', () => {
     const { edit, told } = broughtIn(project, read(SOUND))
     expect(told).toEqual([])
     const after = applyEdit(project, edit)
-    expect(after.methods[m3]).toEqual({ ...project.methods[m1], id: m3, name: 'Shop standard, copy' })
+    expect(after.methods[m4]).toEqual({ ...project.methods[m1], id: m4, name: 'Shop standard, copy' })
     expect(after.materials).toBe(project.materials)
   })
 
   it('keeps its name where no method has it', () => {
     const { edit } = broughtIn(project, read(spoilt('method.name', 'Boat lockers')))
-    expect(edit.method).toMatchObject({ id: 'm3', name: 'Boat lockers' })
+    expect(edit.method).toMatchObject({ id: 'm4', name: 'Boat lockers' })
   })
 
   it('finds boards of other names by what they measure, and of equals the one used for the same', () => {
@@ -199,7 +203,7 @@ describe('a build method brought into a project', () => {
     const after = applyEdit(project, edit)
     const board = 'board1' as MaterialId
     expect(after.materials[board]).toEqual({ ...thick.materials['carcass' as MaterialId], id: board })
-    expect(after.methods[m3]).toMatchObject({ cornerJoint: project.methods[m2]!.cornerJoint, carcassMaterial: board })
+    expect(after.methods[m4]).toMatchObject({ cornerJoint: project.methods[m2]!.cornerJoint, carcassMaterial: board })
     expect(readProject(writeProject(after))).toEqual({ ok: true, value: after })
   })
 })
