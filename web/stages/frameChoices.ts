@@ -88,7 +88,7 @@ export const frontBuild: ChoiceOf<FrontBuild> = {
       ['stile', 'Door stiles'],
       ['rail', 'Door rails'],
       ['groove', 'Panel groove'],
-      ['play', 'Play of the panel'],
+      ['play', 'Panel play'],
     ] as const
     return rows.map(([name, label]) => {
       return { label, value: build[name], put: (length) => ({ ...build, [name]: length }) }
@@ -120,7 +120,7 @@ export const panelWood: ChoiceOf<PanelWood> = {
   measures(wood) {
     if (wood.kind === 'sheet') return []
     const own: Measure<PanelWood> = {
-      label: 'Moves, % for each % of moisture',
+      label: 'Moves, % per %',
       value: Number((wood.across * 100).toFixed(4)),
       put: (percent) => ({ ...wood, across: Number((percent / 100).toFixed(6)) }),
       number: { least: 0, most: 2 },
@@ -128,7 +128,7 @@ export const panelWood: ChoiceOf<PanelWood> = {
     return [
       ...(panelWood.wayOf(wood) === OTHER ? [own] : []),
       {
-        label: 'Moisture, % in a year',
+        label: 'Moisture, %',
         value: wood.moisture,
         put: (moisture) => ({ ...wood, moisture }),
         number: { least: 0, most: 30 },
