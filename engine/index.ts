@@ -90,6 +90,7 @@ export {
   type Wall,
 } from './project/document'
 export type { CabinetShape, Edit } from './project/edit'
+export { USUAL_FIVE_PART, USUAL_FRAME, USUAL_MOISTURE, USUAL_OVERLAY, USUAL_TENON, WOODS } from './project/frames'
 export {
   bankAt,
   childrenOf,
@@ -110,10 +111,13 @@ export type {
   BaseTop,
   BuildMethod,
   CornerJoint,
+  FaceFrame,
   Floor,
+  FrontBuild,
   JointDepth,
   MethodChoices,
   Nailers,
+  PanelWood,
   SlideFit,
 } from './project/method'
 export { type MethodFile, readMethod, writeMethod } from './project/methodFile'

@@ -5,7 +5,7 @@ import { once, remember } from './basics/remember'
 import { betweenOf } from './between/betweenOf'
 import type { BuiltRun } from './between/run'
 import type { FrontFace } from './cabinets/board'
-import { methodOf, type Rules, withOverrides } from './cabinets/build'
+import { areFrontsInset, methodOf, type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
 import { besideFindings } from './checks/beside'
 import { cabinetFindings } from './checks/cabinetFindings'
@@ -234,16 +234,12 @@ function findingsOf({ cabinet, mark, parts, fronts }: DerivedCabinet, project: P
 /** What depends on where a cabinet stands and on what is beside it. */
 function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): Finding[] {
   const standing = cabinets.map(({ cabinet, mark, fronts }) => {
-    const { frontMount, frontMaterial } = methodOf(cabinet, project)
-    const thickness = project.materials[frontMaterial]?.thickness ?? 0
+    const method = methodOf(cabinet, project)
+    const thickness = project.materials[method.frontMaterial]?.thickness ?? 0
     // The doors of a corner open into the corner, away from what is beside it.
     const beside = cabinet.corner ? [] : fronts
-    return {
-      cabinet,
-      mark,
-      fronts: beside,
-      frontThickness: frontMount === 'inset' || fronts.length === 0 ? 0 : thickness,
-    }
+    const isFlush = areFrontsInset(method) || fronts.length === 0
+    return { cabinet, mark, fronts: beside, frontThickness: isFlush ? 0 : thickness }
   })
   const boxes = cabinets.map(({ cabinet }) => cabinet)
   return [...besideFindings(project, standing), ...standingFindings(project, boxes), ...cornerFindings(project, boxes)]

@@ -1,7 +1,7 @@
 import type { CabinetId } from '../basics/id'
 import { STAYS } from '../cabinets/apart'
 import type { Board } from '../cabinets/board'
-import { methodOf } from '../cabinets/build'
+import { areFrontsInset, methodOf } from '../cabinets/build'
 import { inBoard, notchOf } from '../cabinets/frame'
 import { boardOf, type Piece, room, UNBANDED } from '../cabinets/piece'
 import type { Box } from '../geometry/box'
@@ -29,9 +29,9 @@ export interface TopStep {
 
 export function topStepOf(cabinet: Cabinet, project: Project): TopStep | null {
   if (cabinet.kind !== 'base') return null
-  const { frontMount, frontMaterial } = methodOf(cabinet, project)
-  const isProud = frontMount !== 'inset' && cabinet.front.kind !== 'open'
-  const front = isProud ? (find(project.materials, frontMaterial)?.thickness ?? 0) : 0
+  const method = methodOf(cabinet, project)
+  const isProud = !areFrontsInset(method) && cabinet.front.kind !== 'open'
+  const front = isProud ? (find(project.materials, method.frontMaterial)?.thickness ?? 0) : 0
   const footprint = footprintOf(cabinet, project)
   return {
     cabinet: cabinet.id,

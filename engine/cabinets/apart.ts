@@ -5,7 +5,7 @@ import type { Explode } from './board'
 /*
  * How a carcass comes apart, so that nothing passes through anything at any moment:
  *
- *   0 .. 0.35     fronts, drawer boxes and kick board come forward
+ *   0 .. 0.35     fronts, drawer boxes, face frame and kick board come forward
  *   0.4 .. 0.6    the boards of a drawer box leave its bottom
  *   0.3 .. 0.6    sides go left and right, off every tongue, what stands beside them ahead of them; shelves of two bays
  *                 follow them half way
@@ -88,6 +88,8 @@ export const WAYS = {
   back: 200,
   nailerBehind: 350,
   kick: 200,
+  /** Ahead of a kick board that comes out from under it, and behind the fronts. */
+  frame: 220,
   front: 350,
   /** Between a drawer front and its box. */
   drawerFrontAhead: 120,

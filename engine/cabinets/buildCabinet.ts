@@ -10,17 +10,20 @@ import type { CabinetBuild, Rules } from './build'
 import { buildCorner } from './buildCorner'
 import { type Carcass, carcassOf, hasNailersBehind } from './carcass'
 import { drawerBoxOf } from './drawerBox'
+import { faceFrameOf } from './faceFrame'
 import { endNotch } from './finishedEnd'
 import { facesOf, frontsOf } from './fronts'
 import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
+import { type Leaf, leafWeight } from './leaf'
 import { lidOf } from './lid'
 import { nailersOf } from './nailer'
 import { windowsIn } from './niche'
 import { cellsOf } from './openings'
 import type { Notch } from './operation'
-import type { Piece } from './piece'
+import { boardInCabinet, inCabinet } from './past'
+import { type Piece, UNBANDED } from './piece'
 import { pipesIn } from './pipes'
 import { type Report, reportOn } from './report'
 import { kickNotch, sidesOf } from './side'
@@ -65,21 +68,31 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
     report,
   )
   const beside = besideOf(cabinet, carcass, rules.materials, report)
-  const pieces = [...shell, ...interior.pieces, ...drawn, ...drawers, ...beside]
+  const frame = faceFrameOf(cabinet.front, carcass, report)
+  const pieces = [...shell, ...interior.pieces, ...frame, ...drawn, ...drawers, ...beside].map((piece) =>
+    isHiddenByFrame(piece, carcass) ? { ...piece, banded: UNBANDED } : piece,
+  )
   const { pipes } = cabinet.interior
   const pipesThrough = (back: Board) => (pipes ? pipesIn(back, pipes, carcass, report) : [])
   const boards = joined(pieces.filter((piece) => canBeCut(piece, report))).map((one) => {
     return worked(one, cabinet, interior, pipesThrough, carcass)
   })
   const fronts = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
-  const density = rules.materials[carcass.method.frontMaterial]?.density ?? 0
+  const weightOf = (leaf: Pick<Leaf, 'boards'>) =>
+    leafWeight(leaf, ({ material }) => rules.materials[material]?.density ?? 0)
+  const bored = hung(slidden(boards, carcass), fronts, carcass, weightOf)
   return {
     cabinet,
     mark,
-    boards: hung(slidden(boards, carcass), fronts, carcass, density),
-    fronts,
+    boards: bored.map((board) => boardInCabinet(board, carcass)),
+    fronts: fronts.map((face) => ({ ...face, rect: inCabinet(face.rect, carcass) })),
     problems: report.problems,
   }
+}
+
+/** Front edges that a face frame is glued on are not banded; those of loose shelves behind it are seen. */
+function isHiddenByFrame({ banded, box }: Piece, { frame, depth }: Carcass): boolean {
+  return frame !== null && banded.edges === 'front' && box.max.z === depth
 }
 
 /** The carcass itself, from the floor up. */

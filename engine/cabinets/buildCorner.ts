@@ -1,5 +1,6 @@
 import type { Corner } from '../project/corner'
 import { type Cabinet, type Front, NOTHING_BESIDE } from '../project/document'
+import { NO_FRAMES } from '../project/frames'
 import { markOf } from '../project/mark'
 import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
@@ -17,6 +18,7 @@ import { cornerShelves, postPins } from './cornerShelves'
 import { endNotch } from './finishedEnd'
 import { hung } from './hingeBoring'
 import { joined } from './joinery'
+import { leafWeight } from './leaf'
 import { boardOf, type Piece } from './piece'
 import { type Report, reportOn } from './report'
 import { kickNotch, sidesOf } from './side'
@@ -67,8 +69,11 @@ const DOOR: Front = { kind: 'door', hinge: 'left' }
 function cornerRules({ kind }: Corner, rules: Rules, report: Report): Rules {
   const isInset = kind === 'diagonal' && rules.method.frontMount === 'inset'
   if (isInset) report.mind('the door of a diagonal is laid over the front edges, also where others are inset.')
+  if (rules.method.faceFrame) report.mind('a corner is built without a face frame.')
+  if (rules.method.frontBuild.kind === 'fivePart') report.mind('the doors of a corner are made of one board.')
   const method: BuildMethod = {
     ...rules.method,
+    ...NO_FRAMES,
     baseTop: { kind: 'full' },
     ...(isInset ? { frontMount: 'fullOverlay' } : {}),
   }
@@ -120,19 +125,15 @@ function builtCorner(
   const kicks = slantKick(legs).map(slanted)
   if (doors === 'L') {
     const face = isRight ? mirroredFace(hungFace(legs), width) : hungFace(legs)
-    const carried = density * carriedBy(boards)
-    return { boards: [...hung(boards, [face], legs.own, carried), ...kicks], fronts: [face] }
+    // Both leaves hang on the hinges of the first.
+    const leaves = boards.filter(({ role }) => role === 'door')
+    const weightOf = () => leafWeight({ boards: leaves }, () => density)
+    return { boards: [...hung(boards, [face], legs.own, weightOf), ...kicks], fronts: [face] }
   }
   if (doors === 'none') return { boards: [...boards, ...kicks], fronts: [] }
   const hinge = cabinet.front.kind === 'door' && cabinet.front.hinge === 'right' ? 'right' : 'left'
   const door = withSlantCups(slanted(slantDoor(legs)), hinge, legs, density)
   return { boards: [...boards, ...kicks, door], fronts: [slantFace(door, hinge)] }
-}
-
-/** The hinges of the hung leaf carry the other one too: how many times its own weight that is. */
-function carriedBy(boards: readonly Board[]): number {
-  const [hungLeaf, folded] = boards.filter(({ role }) => role === 'door')
-  return hungLeaf && folded ? 1 + (folded.length * folded.width) / (hungLeaf.length * hungLeaf.width) : 1
 }
 
 function isOwnNailer({ role, number }: Piece): boolean {

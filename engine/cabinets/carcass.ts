@@ -1,14 +1,15 @@
 import type { MaterialId } from '../basics/id'
 import type { Cabinet, Front } from '../project/document'
 import { childrenOf } from '../project/frontTree'
-import type { BuildMethod, JointDepth } from '../project/method'
+import type { BuildMethod, FaceFrame, JointDepth } from '../project/method'
 import { type Mm, settle } from '../units/length'
-import type { Rules } from './build'
+import { areFrontsInset, type Rules } from './build'
+import { tenonIn } from './frameTenon'
 import type { Report } from './report'
 
 /**
  * The measures of a carcass that its boards are worked out from. x from its left, y from the floor line of its box,
- * z from the wall.
+ * z from the wall. A face frame stands past it and before it: the cabinet is as wide and as deep as its frame.
  */
 export interface Carcass {
   readonly width: Mm
@@ -18,6 +19,8 @@ export interface Carcass {
   readonly thickness: Mm
   readonly backThickness: Mm
   readonly frontThickness: Mm
+  /** Of the panels of five-part fronts; 0 where there are none. */
+  readonly panelThickness: Mm
   readonly drawerThickness: Mm
   readonly drawerBottomThickness: Mm
   /** How far a bottom, a full top or an end of a side sinks into the board it meets; 0 for a butt joint. */
@@ -40,6 +43,16 @@ export interface Carcass {
   /** Of a stretcher: across a flat one, up one on its edge; 0 with a full top. */
   readonly stretcherWidth: Mm
   readonly isInset: boolean
+  /** The face frame before it; null where its own edges are seen. */
+  readonly frame: Frame | null
+}
+
+/** A face frame as far as it is the same whatever it stands before. */
+export interface Frame {
+  readonly rules: FaceFrame
+  readonly thickness: Mm
+  /** How far its rails and mullions sink into what they meet; 0 where they are butted. */
+  readonly tenon: Mm
 }
 
 const KINDS_THAT_STAND = ['base', 'tall']
@@ -50,25 +63,33 @@ export function carcassOf(cabinet: Cabinet, { method, materials, kick }: Rules, 
   const thickness = thicknessOf(method.carcassMaterial, 'carcass')
   const backThickness = method.back.kind === 'none' ? 0 : thicknessOf(method.backMaterial, 'back')
   const frontThickness = cabinet.front.kind === 'open' ? 0 : thicknessOf(method.frontMaterial, 'fronts')
+  const hasPanels = method.frontBuild.kind === 'fivePart' && cabinet.front.kind !== 'open'
+  const panelThickness = hasPanels ? thicknessOf(method.panelMaterial, 'panels') : 0
   const hasDrawers = hasDrawerBoxes(cabinet)
   const drawerThickness = hasDrawers ? thicknessOf(method.drawerMaterial, 'drawer boxes') : 0
   const drawerBottomThickness = hasDrawers ? thicknessOf(method.drawerBottomMaterial, 'drawer bottoms') : 0
   const baseTop = cabinet.kind === 'base' ? method.baseTop : ({ kind: 'full' } as const)
   const lidThickness = baseTop.kind === 'lid' ? thicknessOf(method.frontMaterial, 'lid') : 0
+  const frameThickness = method.faceFrame ? thicknessOf(method.frameMaterial, 'face frame') : 0
   const areSizesGood = sizesAreGood(cabinet, report)
   if (thickness === null || backThickness === null || frontThickness === null) return null
   if (drawerThickness === null || drawerBottomThickness === null || lidThickness === null) return null
-  if (!areSizesGood) return null
+  if (!areSizesGood || frameThickness === null || panelThickness === null) return null
+  const { faceFrame } = method
+  const width = settle(cabinet.width - (faceFrame ? faceFrame.pastLeft + faceFrame.pastRight : 0))
+  const depth = settle(cabinet.depth - frameThickness)
+  if (!isLeftBehindFrame({ width, depth }, report)) return null
   const stands = KINDS_THAT_STAND.includes(cabinet.kind)
   const isNotched = stands && method.floor.kind === 'notched'
   return {
-    width: settle(cabinet.width),
+    width,
     height: settle(cabinet.height),
-    depth: settle(cabinet.depth),
+    depth,
     method,
     thickness,
     backThickness,
     frontThickness,
+    panelThickness,
     drawerThickness,
     drawerBottomThickness,
     jointDepth: cornerJointDepth(method, thickness, report),
@@ -83,7 +104,12 @@ export function carcassOf(cabinet: Cabinet, { method, materials, kick }: Rules, 
     lidThickness,
     topOver: baseTop.kind === 'full' && method.top === 'over',
     stretcherWidth: baseTop.kind === 'full' ? 0 : settle(baseTop.width),
-    isInset: method.frontMount === 'inset',
+    isInset: areFrontsInset(method),
+    frame: faceFrame && {
+      rules: faceFrame,
+      thickness: frameThickness,
+      tenon: tenonIn(faceFrame, report),
+    },
   }
 }
 
@@ -120,6 +146,17 @@ function sizesAreGood(cabinet: Cabinet, report: Report): boolean {
     }
   }
   return wrong.length === 0
+}
+
+function isLeftBehindFrame(left: { readonly width: Mm; readonly depth: Mm }, report: Report): boolean {
+  for (const measure of ['width', 'depth'] as const) {
+    if (left[measure] > 0) continue
+    report.stop(
+      `behind its face frame the ${measure} of the carcass would be ${report.say(left[measure])}; it must be more than 0 mm.`,
+    )
+    return false
+  }
+  return true
 }
 
 /** Nobody carries more in one box through a door. Common practice, no source. */
@@ -179,9 +216,23 @@ export function backFront(carcass: Carcass): Mm {
   return settle(backRear(carcass) + carcass.backThickness)
 }
 
+/** What is seen from the room of a carcass without its fronts: its front edge, or the face of its face frame. */
+export function outerFront({ depth, frame }: Carcass): Mm {
+  return settle(depth + (frame?.thickness ?? 0))
+}
+
+/**
+ * The rear of the fronts, from the wall: on the face, or so far behind it that inset fronts are flush with it. In a face
+ * frame they do not reach behind the frame, so that thicker ones stand out from it.
+ */
+export function frontsRear(carcass: Carcass): Mm {
+  const flush = settle(outerFront(carcass) - (carcass.isInset ? carcass.frontThickness : 0))
+  return carcass.frame ? Math.max(carcass.depth, flush) : flush
+}
+
 /** What lies inside the carcass ends here: at its front edge, or behind inset fronts. */
 export function insideFront(carcass: Carcass): Mm {
-  return settle(carcass.depth - (carcass.isInset ? carcass.frontThickness : 0))
+  return Math.min(carcass.depth, frontsRear(carcass))
 }
 
 /** The rear of the kick recess, from the wall: the setback, and before it the board of a run where that closes it. */

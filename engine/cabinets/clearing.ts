@@ -5,7 +5,16 @@ import { type Mm, settle } from '../units/length'
 import type { Board, BoardRole } from './board'
 import { boxOf } from './boardBox'
 import { LEAST_WOOD } from './hinge'
-import { aroundClip, centreOf, centresOf, type Face, type HoleRow, type Notch, type Recess } from './operation'
+import {
+  aroundClip,
+  centreOf,
+  centresOf,
+  type Face,
+  type HoleRow,
+  isEdgeSlot,
+  type Notch,
+  type Recess,
+} from './operation'
 
 /** A line on the face of a board on which plates are screwed, in the cabinet's frame. */
 export interface Line {
@@ -38,6 +47,7 @@ export function nearestFree(wish: Mm, taken: readonly Interval[], { from, to }: 
 /** Where the middle of a plate cannot be for what is worked on its face: dadoes, notches and holes. */
 export function takenByWork(line: Line, plate: Plate): Interval[] {
   return line.carrier.operations.flatMap((operation) => {
+    if (isEdgeSlot(operation)) return []
     if (operation.kind === 'notch') return takenByRecess(operation, line, plate)
     if (operation.kind === 'clip') return takenByRecess(aroundClip(operation, line.carrier), line, plate)
     if (operation.face !== line.face) return []

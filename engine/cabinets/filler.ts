@@ -2,7 +2,8 @@ import type { Beside, Side } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { sideways, WAYS } from './apart'
 import type { Rules } from './build'
-import { type Carcass, insideFront } from './carcass'
+import { type Carcass, insideFront, outerFront } from './carcass'
+import { pastLeft, pastRight } from './past'
 import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
 
@@ -16,8 +17,9 @@ export function fillerLength({ height, floorHeight }: Carcass): Mm {
   return settle(height - floorHeight)
 }
 
-/** The rear face of a filler: flush with overlay fronts, within the carcass with inset ones or where it is open. */
+/** The rear face of a filler: flush with a face frame or with overlay fronts, within the carcass with inset ones or where it is open. */
 export function fillerRear(carcass: Carcass, thickness: Mm): Mm {
+  if (carcass.frame) return settle(outerFront(carcass) - thickness)
   if (carcass.frontThickness === 0 || carcass.isInset) return settle(carcass.depth - thickness)
   return insideFront(carcass)
 }
@@ -46,7 +48,8 @@ export function fillerOf(
   const away = sideways(side === 'left' ? -1 : 1, WAYS.beside)
   const rear = fillerRear(carcass, thickness)
   const y = [carcass.floorHeight, carcass.floorHeight + fillerLength(carcass)] as const
-  const along = (from: Mm, to: Mm) => (side === 'left' ? ([-to, -from] as const) : span(carcass.width, from, to))
+  const along = (from: Mm, to: Mm) =>
+    side === 'left' ? span(-pastLeft(carcass), -to, -from) : span(carcass.width + pastRight(carcass), from, to)
   const strip: Piece = {
     role: 'filler',
     number,
@@ -57,7 +60,8 @@ export function fillerOf(
     scribe: filler.scribe,
     explode: away,
   }
-  if (width < carcass.thickness || rear < RETURN) return [strip]
+  // Beside a face frame it is screwed to the stile.
+  if (carcass.frame || width < carcass.thickness || rear < RETURN) return [strip]
   const back: Piece = {
     role: 'fillerReturn',
     number,

@@ -3,18 +3,19 @@ import { type Mm, settle } from '../units/length'
 import { sideways, WAYS } from './apart'
 import type { Board } from './board'
 import type { Rules } from './build'
-import { type Carcass, insideFront, kickRear } from './carcass'
+import { type Carcass, frontsRear, kickRear, outerFront } from './carcass'
 import type { Notch } from './operation'
+import { pastLeft, pastRight } from './past'
 import { type Piece, room } from './piece'
 import type { Report } from './report'
 import { sideFoot } from './side'
 
 type End = Extract<Beside, { kind: 'skin' | 'panel' }>
 
-/** A skin ends where the carcass ends; a panel covers the edges of overlay fronts as well. */
+/** A skin ends where the carcass ends, or its face frame; a panel covers the edges of overlay fronts as well. */
 export function endDepth(end: End, carcass: Carcass): Mm {
-  if (end.kind === 'skin' || carcass.isInset) return carcass.depth
-  return settle(insideFront(carcass) + carcass.frontThickness)
+  if (end.kind === 'skin' || carcass.isInset) return outerFront(carcass)
+  return settle(frontsRear(carcass) + carcass.frontThickness)
 }
 
 /** A skin begins where the side does; a panel stands on the floor, with the kick cut out of it or not. */
@@ -42,13 +43,19 @@ export function finishedEndOf(
   }
   const foot = endFoot(end, carcass)
   const isLeft = side === 'left'
+  const past = isLeft ? pastLeft(carcass) : pastRight(carcass)
+  if (past > 0) {
+    report.mind(
+      `the ${end.kind} at its ${side} stands ${report.say(past)} off the side, as its face frame does. Let the frame end flush with that side.`,
+    )
+  }
   return [
     {
       role: isLeft ? 'leftEnd' : 'rightEnd',
       number: 1,
       material: end.material,
       box: room(
-        isLeft ? [-thickness, 0] : [carcass.width, carcass.width + thickness],
+        isLeft ? [-past - thickness, -past] : [carcass.width + past, carcass.width + past + thickness],
         [foot, foot + endLength(end, carcass)],
         [0, endDepth(end, carcass)],
       ),

@@ -8,7 +8,9 @@ import { formatWithUnit } from '../units/format'
 import type { Mm } from '../units/length'
 import { withOverrides } from './build'
 import { type Carcass, carcassOf } from './carcass'
-import { columnRects, frontArea, rowColumnRects, rowHeights } from './openings'
+import { rectsWithin } from './frontRects'
+import { betweenRows, frontArea } from './openings'
+import { inCabinet } from './past'
 import { SILENT } from './report'
 
 /** A part of a front, divided or not, and its room seen from the room: in the cabinet's frame, x and y. */
@@ -21,12 +23,15 @@ export interface FrontPlace {
 /** The whole front and all that it is divided into, each before what is in it; none where the cabinet cannot be built. */
 export function frontPlaces(project: Project, cabinet: Cabinet): FrontPlace[] {
   const carcass = carcassIn(project, cabinet)
-  return carcass ? placesIn({ path: [], front: cabinet.front, rect: frontArea(carcass) }, carcass) : []
+  if (!carcass) return []
+  const places = placesIn({ path: [], front: cabinet.front, rect: frontArea(carcass) }, carcass)
+  return places.map((place) => ({ ...place, rect: inCabinet(place.rect, carcass) }))
 }
 
-/** Between two fronts. */
-export function frontGap({ methods, method }: Project, cabinet: Cabinet): Mm {
-  return methods[cabinet.method ?? method]?.fronts.gap ?? 0
+/** Between the fronts of two rows. */
+export function frontGap(project: Project, cabinet: Cabinet): Mm {
+  const carcass = carcassIn(project, cabinet)
+  return carcass ? betweenRows(carcass) : 0
 }
 
 function carcassIn({ methods, method, materials }: Project, cabinet: Cabinet): Carcass | null {
@@ -35,27 +40,11 @@ function carcassIn({ methods, method, materials }: Project, cabinet: Cabinet): C
 }
 
 function placesIn(place: FrontPlace, carcass: Carcass): FrontPlace[] {
-  const rects = rectsIn(place, carcass)
+  const rects = rectsWithin(place.front, place.rect, place.path.length === 0, carcass)
   const inner = childrenOf(place.front).flatMap(({ front }, at) =>
     placesIn({ path: [...place.path, at], front, rect: rects[at]! }, carcass),
   )
   return [place, ...inner]
-}
-
-function rectsIn({ path, front, rect }: FrontPlace, carcass: Carcass): Rect[] {
-  const { gap } = carcass.method.fronts
-  if (front.kind === 'columns') {
-    return path.length === 0
-      ? columnRects(front.columns, carcass, SILENT)
-      : rowColumnRects(front.columns, rect, carcass, SILENT)
-  }
-  if (front.kind !== 'rows') return []
-  let top = topOf(rect)
-  return rowHeights(front.rows, rect.height, gap, SILENT).map((height) => {
-    const own = { ...rect, bottom: top - height, height }
-    top = own.bottom - gap
-    return own
-  })
 }
 
 /**

@@ -2,8 +2,9 @@ import type { Rect } from '../geometry/rect'
 import { rightOf, topOf } from '../geometry/rect'
 import { forward, WAYS } from './apart'
 import { blindFaces } from './blind'
-import type { BoardRole, FrontFace, GrainRun } from './board'
-import { type Carcass, insideFront } from './carcass'
+import type { BoardRole, Explode, FrontFace, GrainRun } from './board'
+import { type Carcass, frontsRear } from './carcass'
+import { fivePartsOf, whyNotFivePart } from './fivePart'
 import { type Cell, pairRects } from './openings'
 import { type Piece, room } from './piece'
 import type { Report } from './report'
@@ -37,28 +38,62 @@ export function frontsOf(
   carcass: Carcass,
   report: Report,
 ): Piece[] {
-  const way = hasBoxes ? drawerWay(carcass) + WAYS.drawerFrontAhead : WAYS.front
-  const runs = isGrainRunning ? runsOf(faces) : []
-  const counts = new Map<BoardRole, number>()
-  return faces.map((face, at): Piece => {
-    const isUpright = face.kind === 'door' || face.kind === 'blindPanel' || face.kind === 'cornerFiller'
-    const role = roleOf(face)
-    const number = (counts.get(role) ?? 0) + 1
-    counts.set(role, number)
-    if (role === 'door' && face.rect.width > WIDEST_DOOR) {
-      report.mind(`a door is ${report.say(face.rect.width)} wide; ${report.say(WIDEST_DOOR)} is the most for one door.`)
-    }
-    return {
-      role,
-      number,
-      material: carcass.method.frontMaterial,
-      box: frontRoom(face.rect, carcass),
-      lie: isUpright || runs[at]?.along === 'length' ? 'uprightLookingIn' : 'onEdgeLookingIn',
-      banded: { edges: 'all', thickness: carcass.method.banding.fronts },
-      ...(runs[at] ? { run: runs[at] } : {}),
-      explode: forward(way),
-    }
+  const explode = forward(hasBoxes ? drawerWay(carcass) + WAYS.drawerFrontAhead : WAYS.front)
+  const areFivePart = faces.map((face) => isFivePart(face, carcass, report))
+  const runs = isGrainRunning ? runsOf(faces.map((face, at) => (areFivePart[at] ? null : face))) : []
+  const counts = new Map<string, number>()
+  const next = (what: string) => {
+    const number = (counts.get(what) ?? 0) + 1
+    counts.set(what, number)
+    return number
+  }
+  // Boxes are counted alone, so that a drawer front has the number of its box.
+  const drawers = faces.filter(({ kind }) => kind === 'drawer').length
+  return faces.flatMap((face, at): Piece[] => {
+    tellWidth(face, report)
+    if (!areFivePart[at]) return [slab(face, next(roleOf(face)), runs[at] ?? null, explode, carcass)]
+    const of = face.kind === 'door' ? 'door' : 'drawer'
+    const number =
+      face.kind === 'falseFront'
+        ? drawers + next('falseFront in five parts')
+        : next(of === 'door' ? 'door in five parts' : 'drawerFront')
+    const { frontBuild } = carcass.method
+    const front = { of, number, rect: face.rect, rear: frontsRear(carcass) } as const
+    return frontBuild.kind === 'fivePart' ? fivePartsOf(front, frontBuild, carcass, { explode }) : []
   })
+}
+
+/** Whether a front is made of five parts. One that is too small for them is made of one board. */
+function isFivePart({ kind, rect }: FrontFace, carcass: Carcass, report: Report): boolean {
+  const { frontBuild } = carcass.method
+  if (frontBuild.kind === 'slab' || !(rect.width > 0 && rect.height > 0)) return false
+  const isAsked = kind === 'door' || (frontBuild.areDrawersToo && (kind === 'drawer' || kind === 'falseFront'))
+  if (!isAsked) return false
+  const why = whyNotFivePart(rect, frontBuild, carcass, report.say)
+  if (why)
+    report.mind(`a ${FACE_NAMES[kind as keyof typeof FACE_NAMES]} is made of one board, not of five parts: ${why}.`)
+  return why === null
+}
+
+const FACE_NAMES = { door: 'door', drawer: 'drawer front', falseFront: 'false front' } as const
+
+function tellWidth({ kind, hinge, rect }: FrontFace, report: Report): void {
+  if (kind !== 'door' || hinge === 'top' || rect.width <= WIDEST_DOOR) return
+  report.mind(`a door is ${report.say(rect.width)} wide; ${report.say(WIDEST_DOOR)} is the most for one door.`)
+}
+
+function slab(face: FrontFace, number: number, run: GrainRun | null, explode: Explode, carcass: Carcass): Piece {
+  const isUpright = face.kind === 'door' || face.kind === 'blindPanel' || face.kind === 'cornerFiller'
+  return {
+    role: roleOf(face),
+    number,
+    material: carcass.method.frontMaterial,
+    box: frontRoom(face.rect, carcass),
+    lie: isUpright || run?.along === 'length' ? 'uprightLookingIn' : 'onEdgeLookingIn',
+    banded: { edges: 'all', thickness: carcass.method.banding.fronts },
+    ...(run ? { run } : {}),
+    explode,
+  }
 }
 
 function roleOf({ kind, hinge }: FrontFace): BoardRole {
@@ -68,19 +103,23 @@ function roleOf({ kind, hinge }: FrontFace): BoardRole {
 
 /**
  * Which fronts follow one another, as their own axes run: drawer fronts edge to edge from the bottom up, doors of a pair
- * edge to edge from the left; a door and the doors and drawer fronts of its width above and below it end to end.
+ * edge to edge from the left; a door and the doors and drawer fronts of its width above and below it end to end. A front
+ * of five parts, null here, ends a run.
  */
-export function runsOf(faces: readonly FrontFace[]): (GrainRun | null)[] {
+export function runsOf(fronts: readonly (FrontFace | null)[]): (GrainRun | null)[] {
+  const faces = fronts.flatMap((face) => face ?? [])
   const runs: { along: GrainRun['along']; at: number[] }[] = []
-  for (const [at, face] of faces.entries()) {
+  for (const [at, face] of fronts.entries()) {
+    const before = fronts[at - 1]
     const last = runs.at(-1)
-    const along = at > 0 ? followsAlong(faces[at - 1]!, face, faces) : null
+    if (!face) continue
+    const along = before && last ? followsAlong(before, face, faces) : null
     if (last && along && (last.at.length === 1 || last.along === along)) {
       last.along = along
       last.at.push(at)
     } else runs.push({ along: 'width', at: [at] })
   }
-  const places: (GrainRun | null)[] = faces.map(() => null)
+  const places: (GrainRun | null)[] = fronts.map(() => null)
   let number = 0
   for (const { along, at } of runs) {
     if (at.length === 1) continue
@@ -103,12 +142,12 @@ function isInColumn(a: Rect, b: Rect): boolean {
   return a.left === b.left && a.width === b.width
 }
 
-/** How far a drawer box comes forward to be clear of the carcass. */
-export function drawerWay(carcass: Carcass): number {
-  return carcass.depth + WAYS.drawerFrontAhead
+/** How far a drawer box comes forward to be clear of the carcass, and of the face frame before it. */
+export function drawerWay({ depth, frame }: Carcass): number {
+  return depth + WAYS.drawerFrontAhead + (frame ? WAYS.frame : 0)
 }
 
 function frontRoom(rect: Rect, carcass: Carcass) {
-  const rear = insideFront(carcass)
+  const rear = frontsRear(carcass)
   return room([rect.left, rightOf(rect)], [rect.bottom, topOf(rect)], [rear, rear + carcass.frontThickness])
 }

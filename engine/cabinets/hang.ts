@@ -5,7 +5,7 @@ import type { Mm } from '../units/length'
 import type { FrontFace } from './board'
 
 /** What a hinge is bought as: its arm is cranked by how much of the board the door covers. */
-export type Hang = 'full overlay' | 'half overlay' | 'inset'
+export type Hang = 'full overlay' | 'half overlay' | 'inset' | 'face frame overlay' | 'face frame inset'
 
 /** What a door hangs in: sizes in mm, seen from the room. */
 export interface Hung {
@@ -14,13 +14,19 @@ export interface Hung {
   /** Of the boards that doors hang on. */
   readonly thickness: Mm
   readonly mount: MethodChoices['frontMount']
+  /** How it sits on a face frame; null where there is none. */
+  readonly onFrame: 'inset' | 'overlay' | null
 }
 
 /**
- * A door hangs on the outermost board with the overlay of its method. On a board that it shares with the front beside it,
+ * On a face frame a door hangs on the frame. Otherwise it hangs on the outermost board with the overlay of its method. On a board that it shares with the front beside it,
  * a partition or a shelf, it covers half; an inset one covers nothing.
  */
-export function hangOf({ hinge, rect }: FrontFace, { width, height, thickness, mount }: Hung): Hang {
+export function hangOf(
+  { hinge, rect }: Pick<FrontFace, 'hinge' | 'rect'>,
+  { width, height, thickness, mount, onFrame }: Hung,
+): Hang {
+  if (onFrame) return `face frame ${onFrame}`
   if (mount === 'inset') return 'inset'
   switch (hinge) {
     case 'left':

@@ -3,11 +3,14 @@ import { type Rect, rightOf, topOf } from '../geometry/rect'
 import { type Mm, settle } from '../units/length'
 import type { Board, BoardRole, FrontFace } from './board'
 import { boxOf } from './boardBox'
+import { leavesOf } from './leaf'
 import type { Face } from './operation'
 
 /** A door or a flap, and the board that its hinges are screwed to. */
 export interface Hanging {
+  /** The board that its cups are bored in. */
   readonly leaf: Board
+  readonly rect: Rect
   readonly hinge: 'left' | 'right' | 'top'
   readonly carrier: Board
   /** Of the carrier. */
@@ -25,11 +28,13 @@ const CARRIERS = {
 /** A board farther inside than this is not what a front closes against. */
 const MOST_REVEAL: Mm = 10
 
-/** What every door and flap hangs on. Where there is no board beside it, it is left out. */
+/**
+ * What every door and flap hangs on. Where there is no board beside it, it is left out; before a face frame all are, since
+ * their plates are screwed to the frame and nothing is bored in the carcass.
+ */
 export function hangingsOf(boards: readonly Board[], fronts: readonly FrontFace[]): Hanging[] {
-  return fronts.flatMap(({ kind, hinge, rect }) => {
-    const leaf = kind === 'door' && hinge ? boards.find((board) => isLeaf(board, rect)) : undefined
-    if (!hinge || !leaf) return []
+  if (hasFaceFrame(boards)) return []
+  return leavesOf(boards, fronts).flatMap(({ hinge, rect, hung: leaf }) => {
     const found = boards
       .filter(({ role }) => (CARRIERS[hinge] as readonly BoardRole[]).includes(role))
       .map((carrier) => ({ carrier, box: boxOf(carrier) }))
@@ -37,12 +42,12 @@ export function hangingsOf(boards: readonly Board[], fronts: readonly FrontFace[
       .sort((a, b) => Math.abs(overlayAt(a.box, hinge, rect)) - Math.abs(overlayAt(b.box, hinge, rect)))[0]
     if (!found) return []
     const { carrier, box } = found
-    return [{ leaf, hinge, carrier, face: faceTowards(carrier, hinge), overlay: overlayAt(box, hinge, rect) }]
+    return [{ leaf, rect, hinge, carrier, face: faceTowards(carrier, hinge), overlay: overlayAt(box, hinge, rect) }]
   })
 }
 
-function isLeaf({ role, placement: { origin } }: Board, { left, bottom }: Rect): boolean {
-  return (role === 'door' || role === 'flap') && origin.x === settle(left) && origin.y === settle(bottom)
+export function hasFaceFrame(boards: readonly Board[]): boolean {
+  return boards.some(({ role }) => role === 'stile')
 }
 
 function overlayAt({ min, max }: Box, hinge: Hanging['hinge'], rect: Rect): Mm {

@@ -1,4 +1,5 @@
 import type { Interval } from '../geometry/interval'
+import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { Vec3 } from '../geometry/vector'
 import { type Mm, settle } from '../units/length'
 import type { Board, FrontFace } from './board'
@@ -8,22 +9,64 @@ import { type Line, nearestFree, type Plate, takenByBoards, takenByWork } from '
 import { type Hanging, hangingsOf } from './hanging'
 import { cupCentre, hingeLine, hingeRoom, hingesFor, LEAST_WOOD } from './hinge'
 import { holesBetween, withHoles } from './holes'
+import { type Leaf, leavesOf } from './leaf'
 import type { Face, HoleRow } from './operation'
 
-/** The boards with what is bored for the hinges of doors and flaps: cups in these, holes for plates in what they hang on. */
+type WeightOf = (leaf: Pick<Leaf, 'boards'>) => number
+
+/**
+ * The boards with what is bored for the hinges of doors and flaps: cups in these, holes for plates in what they hang on.
+ * Plates on a face frame are screwed to it where the door is hung, so nothing is bored for them.
+ */
 export function hung(
   boards: readonly Board[],
   fronts: readonly FrontFace[],
   carcass: Carcass,
-  density: number,
+  weightOf: WeightOf,
+): readonly Board[] {
+  return carcass.frame
+    ? hungOnFrame(boards, fronts, carcass, weightOf)
+    : hungOnCarcass(boards, fronts, carcass, weightOf)
+}
+
+function hungOnFrame(
+  boards: readonly Board[],
+  fronts: readonly FrontFace[],
+  carcass: Carcass,
+  weightOf: WeightOf,
+): readonly Board[] {
+  const { hinge } = carcass.method
+  const cups = new Map<Board, HoleRow[]>()
+  for (const leaf of leavesOf(boards, fronts)) {
+    const axis = axisOf(leaf)
+    const range = alongOf(leaf.rect, axis)
+    const inHung = wholeOf(leaf.hung, axis, carcass)
+    const half = hingeRoom(hinge) / 2
+    const within = { from: settle(inHung.from + half), to: settle(inHung.to - half) }
+    const wishes = hingeLine(range, hingesFor(range.to - range.from, weightOf(leaf)), hinge)
+    const middles = wishes.flatMap((wish) => nearestFree(wish, [], within) ?? [])
+    const holes = [...new Set(middles)].flatMap((middle) =>
+      cupHoles({ leaf: leaf.hung, hinge: leaf.hinge }, middle, carcass),
+    )
+    cups.set(leaf.hung, holes)
+  }
+  return boards.map((board) => withHoles(board, cups.get(board) ?? []))
+}
+
+function hungOnCarcass(
+  boards: readonly Board[],
+  fronts: readonly FrontFace[],
+  carcass: Carcass,
+  weightOf: WeightOf,
 ): readonly Board[] {
   let now = boards
   const places: Placed[] = []
+  const weights = new Map(leavesOf(boards, fronts).map((leaf) => [leaf.hung, weightOf(leaf)]))
   for (const { leaf, carrier, ...rest } of hangingsOf(boards, fronts)) {
     // What was bored for the doors before this one is on the boards of now.
     const at = (board: Board) => now[boards.indexOf(board)]!
     const hanging = { ...rest, leaf: at(leaf), carrier: at(carrier) }
-    const middles = middlesOf(hanging, now, places, carcass, density)
+    const middles = middlesOf(hanging, now, places, carcass, weights.get(leaf)!)
     places.push(...middles.map((middle) => ({ carrier, face: rest.face, middle })))
     const more = new Map<Board, HoleRow[]>([
       [hanging.leaf, middles.flatMap((middle) => cupHoles(hanging, middle, carcass))],
@@ -64,15 +107,14 @@ function middlesOf(
   boards: readonly Board[],
   placed: readonly Placed[],
   carcass: Carcass,
-  density: number,
+  kg: number,
 ): Mm[] {
   const { hinge } = carcass.method
-  const { leaf, carrier, face } = hanging
+  const { leaf, rect, carrier, face } = hanging
   const line = plateLine(hanging, carcass)
-  const leafRange = rangeOf(leaf, line.axis)
-  const kg = ((leaf.length * leaf.width * leaf.thickness) / 1e9) * density
+  const leafRange = alongOf(rect, line.axis)
   const plate: Plate = { spread: hinge.plateSpread, diameter: hinge.plateDiameter, length: hinge.plateLength }
-  const range = withinBoth(leafRange, hingeRoom(hinge) / 2, rangeOf(carrier, line.axis), plate)
+  const range = withinBoth(wholeOf(leaf, line.axis, carcass), hingeRoom(hinge) / 2, rangeOf(carrier, line.axis), plate)
   const hard = [...takenByWork(line, plate), ...takenByBoards(line, plate, boards)]
   const soft = takenByBoards(line, plate, boards, ['adjustableShelf'])
   const others = placed.filter(
@@ -94,6 +136,17 @@ function beside(at: Mm, by: Mm): Interval {
   return { from: settle(at - by), to: settle(at + by) }
 }
 
+function alongOf(rect: Rect, axis: 'x' | 'y'): Interval {
+  return axis === 'x' ? { from: rect.left, to: settle(rightOf(rect)) } : { from: rect.bottom, to: settle(topOf(rect)) }
+}
+
+/** Where a leaf's board has both its faces: a rail without its stub tenons. */
+function wholeOf(board: Board, axis: 'x' | 'y', { method: { frontBuild } }: Carcass): Interval {
+  const { from, to } = rangeOf(board, axis)
+  if (board.role !== 'doorRail' || frontBuild.kind !== 'fivePart') return { from, to }
+  return { from: settle(from + frontBuild.groove), to: settle(to - frontBuild.groove) }
+}
+
 function rangeOf(board: Board, axis: 'x' | 'y'): Interval {
   const { min, max } = boxOf(board)
   return { from: min[axis], to: max[axis] }
@@ -109,7 +162,7 @@ function withinBoth(leaf: Interval, half: Mm, carrier: Interval, { spread, diame
 }
 
 /** The cup, and its two screws behind it, on the inside of a door. */
-function cupHoles({ leaf, hinge: side }: Hanging, middle: Mm, carcass: Carcass): HoleRow[] {
+function cupHoles({ leaf, hinge: side }: Pick<Hanging, 'leaf' | 'hinge'>, middle: Mm, carcass: Carcass): HoleRow[] {
   const { hinge } = carcass.method
   const centre = cupCentre(hinge)
   const { min, max } = boxOf(leaf)

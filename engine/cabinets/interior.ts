@@ -5,6 +5,7 @@ import { downward, partitionApart, STAYS, upward, WAYS } from './apart'
 import { type Bay, baysBetween, rearAt, type Stretch, wholeBay } from './bay'
 import { type PinRows, pinsUnder } from './boring'
 import { type Carcass, clearBottom, clearTop, clearWidth } from './carcass'
+import { clearAcross, clearUp } from './clear'
 import { dividersOf } from './divider'
 import type { DrawerPlace } from './drawerBox'
 import { type Niche, nicheBoardsOf, nicheIn } from './niche'
@@ -75,10 +76,11 @@ function isDrawn({ front }: Cell): boolean {
 }
 
 function drawersIn(cells: readonly Cell[], bay: Bay, carcass: Carcass): DrawerPlace[] {
-  return cells.filter(isDrawn).map(({ front, opening, parted }) => {
+  return cells.filter(isDrawn).map(({ front, opening, parted, clear }) => {
+    const own = parted ? baysBetween(parted.posts, carcass)[parted.at]! : bay
     return {
-      opening,
-      bay: parted ? baysBetween(parted.posts, carcass)[parted.at]! : bay,
+      opening: clearUp(opening, clear),
+      bay: clearAcross(own, clear),
       ...(front.kind === 'pullOut' ? { height: front.box } : {}),
     }
   })

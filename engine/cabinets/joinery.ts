@@ -2,8 +2,9 @@ import type { Box } from '../geometry/box'
 import { settle } from '../units/length'
 import type { Board, BoardRole } from './board'
 import { inBoard, notchOf } from './frame'
-import type { Operation, Recess } from './operation'
+import type { EdgeSlot, Operation, Recess } from './operation'
 import { boardOf, type Piece } from './piece'
+import { sharedRoom } from './rooms'
 
 /** Which boards are let into which. Anything else that meets is butted. */
 const HOUSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
@@ -34,7 +35,8 @@ const PASSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
 export function joined(pieces: readonly Piece[]): Board[] {
   return pieces.map((piece) => {
     const board = boardOf(piece)
-    const operations = pieces.flatMap((mate) => jointFor(board, piece, mate))
+    const own = piece.cuts?.map((cut) => cutOf(board, inBoard(board, cut), piece)) ?? []
+    const operations = [...own, ...pieces.flatMap((mate) => jointFor(board, piece, mate))]
     return operations.length === 0 ? board : { ...board, operations: [...board.operations, ...operations] }
   })
 }
@@ -70,11 +72,24 @@ function isCutThrough(board: Board, shared: Box): boolean {
   return settle(max.z - min.z) >= board.thickness
 }
 
-function sharedRoom(a: Box, b: Box): Box | null {
-  const min = { x: Math.max(a.min.x, b.min.x), y: Math.max(a.min.y, b.min.y), z: Math.max(a.min.z, b.min.z) }
-  const max = { x: Math.min(a.max.x, b.max.x), y: Math.min(a.max.y, b.max.y), z: Math.min(a.max.z, b.max.z) }
-  const least = Math.min(max.x - min.x, max.y - min.y, max.z - min.z)
-  return settle(least) > 0 ? { min, max } : null
+/** What a room is in a board that it is cut out of: right through, sunk into a face, or a slot in an edge. */
+function cutOf(board: Board, own: Box, piece: Piece): Operation {
+  const [isAtOutside, isAtInside] = [own.min.z <= 0, own.max.z >= board.thickness]
+  if (isAtOutside && isAtInside) return notchOf(own)
+  return isAtOutside || isAtInside ? recessOf(board, own, piece) : slotOf(board, own)
+}
+
+function slotOf(board: Board, { min, max }: Box): EdgeSlot {
+  const length = settle(max.x - min.x)
+  return {
+    kind: length >= board.length ? 'edgeGroove' : 'mortise',
+    edge: min.y <= 0 ? 'low' : 'high',
+    x: min.x,
+    length,
+    up: min.z,
+    width: settle(max.z - min.z),
+    depth: settle(max.y - min.y),
+  }
 }
 
 /**

@@ -3,6 +3,7 @@ import { type Mm, settle } from '../units/length'
 import { type Bay, rearAt } from './bay'
 import type { Board } from './board'
 import { backFront, type Carcass, clearBottom, clearTop, insideFront } from './carcass'
+import { clearAcross, clearUp } from './clear'
 import { inBoard, notchOf } from './frame'
 import type { Cell } from './openings'
 import type { Notch } from './operation'
@@ -48,7 +49,8 @@ export function nicheBoardsOf(
 export function nicheIn(cell: Cell, bay: Bay, opening: Interval, carcass: Carcass, report: Report): Niche[] {
   const { front } = cell
   if (front.kind !== 'appliance') return []
-  const [width, height] = [settle(bay.to - bay.from), settle(opening.to - opening.from)]
+  const [across, up] = [clearAcross<Interval>(bay, cell.clear), clearUp(opening, cell.clear)]
+  const [width, height] = [settle(across.to - across.from), settle(up.to - up.from)]
   if (width < front.width) {
     report.stop(
       `the niche is ${report.say(width)} wide between its boards; the appliance asks for ${report.say(front.width)}.`,

@@ -3,6 +3,7 @@ import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { Front, FrontColumn, FrontRow } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { type Carcass, clearBottom, clearTop } from './carcass'
+import { betweenFramed, coveredBy, frameOpening, openingBehind } from './frameRects'
 import type { Report } from './report'
 
 /** One opening of the front: what closes it, the room of that seen from the room, and the opening behind it. */
@@ -11,8 +12,10 @@ export interface Cell {
   /** Which column it is in, from 0 at the left. */
   readonly column: number
   readonly rect: Rect
-  /** From board to board inside; between two fronts the openings meet in the middle of the gap. */
+  /** From board to board inside; between two fronts the openings meet in the middle of the gap, or of the member there. */
   readonly opening: Interval
+  /** The opening of the face frame before it, seen from the room; null without a frame. */
+  readonly clear: Rect | null
   /** Beside others in a row that short boards part: their left faces, and which of the rooms between them it is. */
   readonly parted?: { readonly posts: readonly Mm[]; readonly at: number }
 }
@@ -41,8 +44,15 @@ function sideBySide(columns: readonly FrontColumn[], area: Rect, between: Mm, re
 }
 
 /** From the fronts of one column to those of the next. */
-function betweenColumns({ isInset, thickness, method: { fronts } }: Carcass): Mm {
-  return isInset ? thickness + 2 * fronts.endReveal : fronts.gap
+function betweenColumns(carcass: Carcass): Mm {
+  const { isInset, thickness, frame, method } = carcass
+  if (frame) return betweenFramed(frame, method)
+  return isInset ? thickness + 2 * method.fronts.endReveal : method.fronts.gap
+}
+
+/** From the fronts of one row to those of the next. */
+export function betweenRows({ frame, method }: Carcass): Mm {
+  return frame ? betweenFramed(frame, method) : method.fronts.gap
 }
 
 /** The left faces of the boards that part the columns: in the middle between the fronts, which are `rects`. */
@@ -50,8 +60,9 @@ export function columnPosts(rects: readonly Rect[], carcass: Carcass): Mm[] {
   return rects.slice(0, -1).map((rect) => settle(rightOf(rect) + betweenColumns(carcass) / 2 - carcass.thickness / 2))
 }
 
-/** What the fronts cover in all, seen from the room. */
+/** What the fronts cover in all, with a face frame round the whole of its opening, seen from the room. */
 export function frontArea(carcass: Carcass): Rect {
+  if (carcass.frame) return coveredBy(frameOpening(carcass, carcass.frame), carcass.frame, carcass.method)
   const { topReveal, bottomReveal } = carcass.method.fronts
   const left = frontInset(carcass)
   const bottom = settle((carcass.isInset ? clearBottom(carcass) : carcass.floorHeight) + bottomReveal)
@@ -77,12 +88,17 @@ export function frontInset(carcass: Carcass): Mm {
 
 type Place = Pick<Cell, 'column' | 'rect' | 'opening'>
 
+/** The opening of the face frame before a front. */
+function clearFor(rect: Rect, { frame, method }: Carcass): Rect | null {
+  return frame && openingBehind(rect, frame, method)
+}
+
 function cellsIn(front: Front, place: Place, carcass: Carcass, report: Report): Cell[] {
   const { column, rect, opening } = place
-  const { gap } = carcass.method.fronts
+  const between = betweenRows(carcass)
   if (front.kind === 'columns') return cellsBeside(front.columns, place, carcass, report)
-  if (front.kind !== 'rows') return [{ front, ...place }]
-  const heights = rowHeights(front.rows, rect.height, gap, report)
+  if (front.kind !== 'rows') return [{ front, ...place, clear: clearFor(rect, carcass) }]
+  const heights = rowHeights(front.rows, rect.height, between, report)
   let top = topOf(rect)
   const cells = front.rows.map((row, at) => {
     const height = heights[at]!
@@ -90,11 +106,11 @@ function cellsIn(front: Front, place: Place, carcass: Carcass, report: Report): 
     const isFirst = at === 0
     const isLast = at === heights.length - 1
     const behind = {
-      from: isLast ? opening.from : settle(bottom - gap / 2),
-      to: isFirst ? opening.to : settle(top + gap / 2),
+      from: isLast ? opening.from : settle(bottom - between / 2),
+      to: isFirst ? opening.to : settle(top + between / 2),
     }
     const own = { left: rect.left, bottom, width: rect.width, height }
-    top = settle(bottom - gap)
+    top = settle(bottom - between)
     return cellsIn(row.front, { column, rect: own, opening: behind }, carcass, report)
   })
   return cells.reverse().flat()
@@ -109,10 +125,15 @@ function cellsBeside(columns: readonly FrontColumn[], place: Place, carcass: Car
   const posts = columnPosts(rects, carcass)
   const isParted = isRowParted(columns, place.rect, carcass) && areRoomsLeft(posts, carcass, report)
   return columns.map(({ front }, at): Cell => {
-    const why = whyNotBeside(front, at === 0, at === columns.length - 1)
+    const why = whyNotBeside(front, at === 0, at === columns.length - 1, carcass)
     const stands = !why || (isParted && HANGS_ON_POSTS.has(front.kind))
     if (!stands) report.stop(`column ${at + 1} of ${columns.length} inside a row ${why}; its place is left open.`)
-    const own = { ...place, rect: rects[at]!, front: stands ? (front as Cell['front']) : ({ kind: 'open' } as const) }
+    const own = {
+      ...place,
+      rect: rects[at]!,
+      clear: clearFor(rects[at]!, carcass),
+      front: stands ? (front as Cell['front']) : ({ kind: 'open' } as const),
+    }
     return isParted ? { ...own, parted: { posts, at } } : own
   })
 }
@@ -134,17 +155,20 @@ const HANGS_ON_POSTS: ReadonlySet<Front['kind']> = new Set<Front['kind']>(['door
 function isRowParted(columns: readonly FrontColumn[], rect: Rect, carcass: Carcass): boolean {
   if (rect.width !== frontArea(carcass).width) return false
   return columns.some(({ front }, at) => {
-    return HANGS_ON_POSTS.has(front.kind) && whyNotBeside(front, at === 0, at === columns.length - 1) !== null
+    return HANGS_ON_POSTS.has(front.kind) && whyNotBeside(front, at === 0, at === columns.length - 1, carcass) !== null
   })
 }
 
 /** What the fronts of columns inside a row cover, from the left. */
 export function rowColumnRects(columns: readonly FrontColumn[], rect: Rect, carcass: Carcass, report: Report): Rect[] {
-  const between = isRowParted(columns, rect, carcass) ? betweenColumns(carcass) : carcass.method.fronts.gap
+  const hasBoards = carcass.frame !== null || isRowParted(columns, rect, carcass)
+  const between = hasBoards ? betweenColumns(carcass) : carcass.method.fronts.gap
   return sideBySide(columns, rect, between, report)
 }
 
-function whyNotBeside(front: Front, isFirst: boolean, isLast: boolean): string | null {
+function whyNotBeside(front: Front, isFirst: boolean, isLast: boolean, { frame }: Carcass): string | null {
+  // A face frame has a mullion there, which doors hang on.
+  if (frame && (front.kind === 'door' || front.kind === 'pair')) return null
   switch (front.kind) {
     case 'open':
     case 'falseFront':

@@ -4,7 +4,7 @@ import { type Mm, settle } from '../units/length'
  * What is worked on a board, in the board's own frame: x from one end along its length, y from one edge across it. The
  * inside face is the one at the full thickness, the outside face the one at 0.
  */
-export type Operation = Recess | Notch | Clip | HoleRow
+export type Operation = Recess | Notch | Clip | HoleRow | EdgeSlot
 
 export type Face = 'inside' | 'outside'
 
@@ -45,6 +45,23 @@ export function aroundClip(clip: Clip, board: { readonly length: Mm; readonly wi
   const x = clip.end === 'start' ? 0 : settle(board.length - clip.length)
   const y = clip.edge === 'low' ? 0 : settle(board.width - clip.width)
   return { kind: 'notch', x, y, length: clip.length, width: clip.width }
+}
+
+/** A slot in an edge that leaves both faces whole: a groove for a panel runs its whole length, a mortise takes a tenon. */
+export interface EdgeSlot {
+  readonly kind: 'edgeGroove' | 'mortise'
+  /** The edge at y = 0, or at y = width. */
+  readonly edge: 'low' | 'high'
+  readonly x: Mm
+  readonly length: Mm
+  /** From the outside face to the slot, and its width across the thickness. */
+  readonly up: Mm
+  readonly width: Mm
+  readonly depth: Mm
+}
+
+export function isEdgeSlot(one: Operation): one is EdgeSlot {
+  return one.kind === 'edgeGroove' || one.kind === 'mortise'
 }
 
 /** What a hole is bored for. */

@@ -24,6 +24,8 @@ export interface Piece {
   readonly box: Box
   /** What is cut for it in the boards around it, where that is more than it takes: a back with its play. */
   readonly seat?: Box
+  /** What is cut out of it for the boards that it is joined to, in the cabinet's frame: tenons, mortises, grooves. */
+  readonly cuts?: readonly Box[]
   readonly lie: Lie
   /** The edge that is banded: to the room, at the start or the end of its width, within its outline; or all four of a front. */
   readonly banded: { readonly edges: 'front' | 'low' | 'high' | 'inside' | 'all' | 'none'; readonly thickness: Mm }
@@ -38,6 +40,7 @@ export interface Piece {
 /** How a board lies: which way its length and its width run. The thickness follows, and the inside face is at its end. */
 export type Lie = keyof typeof LIES
 
+/** Which way the length and the width of a board run. */
 export const LIES = {
   /** A left side or a partition: inside looks right. */
   uprightLookingRight: { length: '+y', width: '+z' },

@@ -1,8 +1,9 @@
-import type { Interval } from '../geometry/interval'
+import { type Interval, intervalsOverlap } from '../geometry/interval'
 import type { ColumnShelves } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import type { Bay } from './bay'
 import type { Carcass } from './carcass'
+import { clearAcross, clearUp } from './clear'
 import type { DrawerPlace } from './drawerBox'
 import { hingeEdge } from './hang'
 import type { Cell } from './openings'
@@ -37,7 +38,11 @@ export function rollOutPitch(height: Mm, { method: { drawers } }: Carcass): Mm {
   return settle(height + drawers.bottomClearance + drawers.topClearance)
 }
 
-/** Boxes behind doors from the bottom of a height up, and the height that they leave; all of it where they find no room. */
+/**
+ * Boxes behind doors from the bottom of a height up, all of them behind its lowest opening where a face frame has several;
+ * a mullion before them leaves them no width, and the height that
+ * they leave; all of it where they find no room.
+ */
 export function rollOutsIn(
   { rollOuts }: ColumnShelves,
   free: Interval,
@@ -50,16 +55,23 @@ export function rollOutsIn(
   if (!rollOuts || count === 0) return { places: [], rest: free }
   const pitch = rollOutPitch(rollOuts.height, carcass)
   const need = settle(count * pitch)
-  if (need > free.to - free.from) {
+  const before = cells.filter(({ opening }) => intervalsOverlap(opening, free))
+  const lowest = before.filter(({ opening }) => opening.from === before[0]!.opening.from)
+  const passing = clearUp(free, before[0]?.clear ?? null)
+  if (need > passing.to - passing.from) {
     report.stop(
-      `${count} roll-outs take ${report.say(need)} of height; there is ${report.say(free.to - free.from)}. They are left out.`,
+      `${count} roll-outs take ${report.say(need)} of height; there is ${report.say(passing.to - passing.from)}. They are left out.`,
     )
     return { places: [], rest: free }
   }
-  const narrow = rollOutBay(bay, cells, carcass)
+  const narrow = rollOutBay(
+    lowest.reduce((width, { clear }) => clearAcross(width, clear), bay),
+    cells,
+    carcass,
+  )
   const places = Array.from({ length: count }, (_, at): DrawerPlace => {
-    const from = settle(free.from + at * pitch)
+    const from = settle(passing.from + at * pitch)
     return { bay: narrow, opening: { from, to: settle(from + pitch) }, height: rollOuts.height, setback: SETBACK }
   })
-  return { places, rest: { from: settle(free.from + need), to: free.to } }
+  return { places, rest: { from: settle(passing.from + need), to: free.to } }
 }

@@ -4,6 +4,7 @@ import { carryingFindings } from './carrying'
 import { doorFindings } from './door'
 import { drawerFindings } from './drawer'
 import type { Checked, Finding } from './finding'
+import { frameFindings } from './frame'
 import { hangingFindings } from './hanging'
 import { hingeFindings } from './hinge'
 import { narrowFindings } from './narrow'
@@ -17,6 +18,7 @@ export function cabinetFindings(checked: Checked): Finding[] {
     ...doorFindings(checked),
     ...blindFindings(checked),
     ...hingeFindings(checked),
+    ...frameFindings(checked),
     ...drawerFindings(checked),
     ...hangingFindings(checked),
     ...boringFindings(checked),

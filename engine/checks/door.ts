@@ -1,9 +1,7 @@
 import { counted } from '../basics/counted'
-import { boardWeight } from '../breakdown/lift'
 import { hingesFor } from '../cabinets/hinge'
-import type { Part } from '../parts/part'
+import { leafWeight, leavesOf } from '../cabinets/leaf'
 import { type Mm, settle } from '../units/length'
-import { withRole } from './boards'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
 import { beside, sayIn } from './say'
 
@@ -17,17 +15,21 @@ const SLENDER = 4
 
 /** Doors that are too much for their hinges, and doors that will not stay flat: one finding of each kind. */
 export function doorFindings(checked: Checked): Finding[] {
-  const doors = withRole(checked.parts, 'door').map((part) => ({ part, kg: weightOf(part, checked) }))
+  const doors = leavesOf(checked.parts, checked.fronts)
+    .filter(({ hinge }) => hinge !== 'top')
+    .map((leaf): Door => {
+      const { width, height: length } = leaf.rect
+      const kg = leafWeight(leaf, ({ material }) => checked.rules.materials[material]?.density ?? 0)
+      return { part: { length, width }, kg, isSlab: leaf.boards.length === 1 }
+    })
   return [...hingeFinding(doors, checked), ...spreadFinding(doors, checked), ...bowFinding(doors, checked)]
 }
 
 interface Door {
-  readonly part: Part
+  readonly part: { readonly length: Mm; readonly width: Mm }
   readonly kg: number
-}
-
-function weightOf({ material, length, width, thickness }: Part, { rules }: Checked): number {
-  return boardWeight(length, width, thickness, rules.materials[material]?.density ?? 0)
+  /** One board of sheet goods, which bows where stiles would hold it. */
+  readonly isSlab: boolean
 }
 
 /** Off the chart is too much; a weight that asks for more hinges than the height does is good to know. */
@@ -51,7 +53,7 @@ function hingeFinding(doors: readonly Door[], checked: Checked): Finding[] {
 
 /** A door hangs on a lever as long as it is wide, and its hinges hold it the better the farther apart they are. */
 function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
-  const spreadOf = ({ length }: Part) => settle(length - 2 * checked.rules.method.hinge.firstFromEnd)
+  const spreadOf = ({ length }: Door['part']) => settle(length - 2 * checked.rules.method.hinge.firstFromEnd)
   const wide = doors.filter(({ part }) => spreadOf(part) <= part.width)
   const worst = wide[0]?.part
   if (!worst) return []
@@ -76,7 +78,9 @@ function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
 }
 
 function bowFinding(doors: readonly Door[], checked: Checked): Finding[] {
-  const slender = doors.filter(({ part }) => part.length > BOWS_OVER && part.length > SLENDER * part.width)
+  const slender = doors.filter(
+    ({ part, isSlab }) => isSlab && part.length > BOWS_OVER && part.length > SLENDER * part.width,
+  )
   const tallest = slender.reduce((most, { part }) => Math.max(most, part.length), 0)
   if (slender.length === 0) return []
   const say = sayIn(checked.display)

@@ -45,10 +45,12 @@ export function drawerFindings(checked: Checked): Finding[] {
 function drawerWeight(bottom: Part, { parts, rules }: Checked): { readonly held: number; readonly whole: number } {
   const { number } = bottom
   const boards = [
-    ...withRole(parts, 'drawerBottom', 'drawerBoxFront', 'drawerBoxBack', 'drawerFront').filter(
+    ...withRole(parts, 'drawerBottom', 'drawerBoxFront', 'drawerBoxBack', 'drawerFront', 'drawerPanel').filter(
       (part) => part.number === number,
     ),
-    ...withRole(parts, 'drawerSide').filter((part) => Math.ceil(part.number / 2) === number),
+    ...withRole(parts, 'drawerSide', 'drawerStile', 'drawerRail').filter(
+      (part) => Math.ceil(part.number / 2) === number,
+    ),
   ]
   const held = (DRAWER_LOAD * bottom.length * bottom.width) / NEWTON_PER_KG
   const own = boards.reduce((sum, { material, length, width, thickness }) => {

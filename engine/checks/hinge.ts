@@ -1,10 +1,9 @@
 import { counted } from '../basics/counted'
-import { boardWeight } from '../breakdown/lift'
 import { type Hanging, hangingsOf } from '../cabinets/hanging'
 import { armFor, hingesFor, overlayOf } from '../cabinets/hinge'
+import { type Leaf, leafWeight, leavesOf } from '../cabinets/leaf'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
-import { withRole } from './boards'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
 import { sayIn } from './say'
 
@@ -51,9 +50,9 @@ function overlayFinding(checked: Checked): Finding[] {
 
 function depthFinding(checked: Checked): Finding[] {
   const { cupDepth } = checked.rules.method.hinge
-  const thin = withRole(checked.parts, 'door', 'flap').filter(
-    ({ thickness }) => thickness - cupDepth < LEAST_BEHIND_CUP,
-  )
+  const thin = leavesOf(checked.parts, checked.fronts)
+    .map(({ hung }) => hung)
+    .filter(({ thickness }) => thickness - cupDepth < LEAST_BEHIND_CUP)
   const thinnest = Math.min(...thin.map(({ thickness }) => thickness))
   if (thin.length === 0) return []
   const say = sayIn(checked.display)
@@ -71,9 +70,10 @@ function depthFinding(checked: Checked): Finding[] {
 
 /** Hinges that a door asks for and that are not bored, since no board is beside it or nothing on that is free. */
 function placeFinding(checked: Checked): Finding[] {
+  const leaves = leavesOf(checked.parts, checked.fronts)
   // The folding leaf of a corner hangs on the other leaf, and a diagonal door has its cups.
-  const leaves = withRole(checked.parts, 'door', 'flap').filter(({ number }) => !checked.cabinet.corner || number === 1)
-  const missing = leaves.reduce((sum, part) => sum + Math.max(0, wanted(part, checked) - bored(part)), 0)
+  const hung = checked.cabinet.corner ? leaves.filter((leaf) => leaf.hung.number === 1) : leaves
+  const missing = hung.reduce((sum, leaf) => sum + Math.max(0, wanted(leaf, checked) - bored(leaf.hung)), 0)
   if (missing === 0) return []
   const message = `${counted(missing, 'hinge')} of its doors find no place: there is no board beside, or shelves and other boards leave no room for the plates. Nothing is bored for them.`
   return [
@@ -87,9 +87,9 @@ function placeFinding(checked: Checked): Finding[] {
   ]
 }
 
-function wanted({ role, length, width, thickness, material }: Part, { rules }: Checked): number {
-  const kg = boardWeight(length, width, thickness, rules.materials[material]?.density ?? 0)
-  return hingesFor(role === 'flap' ? width : length, kg)
+function wanted(leaf: Leaf<Part>, { rules }: Checked): number {
+  const kg = leafWeight(leaf, ({ material }) => rules.materials[material]?.density ?? 0)
+  return hingesFor(leaf.hinge === 'top' ? leaf.rect.width : leaf.rect.height, kg)
 }
 
 function bored({ operations }: Part): number {

@@ -3,12 +3,14 @@ import {
   aroundClip,
   type Clip,
   centresOf,
+  type EdgeSlot,
   type Face,
   type HolePurpose,
   type HoleRow,
-  type Notch,
+  isEdgeSlot,
   type Operation,
 } from '../cabinets/operation'
+import type { Interval } from '../geometry/interval'
 import type { Rect } from '../geometry/rect'
 import { formatLength } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
@@ -66,14 +68,9 @@ export function partDrawing({ part, display, textShare = 0.03 }: PartDrawingInpu
 }
 
 function facesWorked({ operations }: Board): Face[] {
-  const isOutside = operations.some((one) => !isThrough(one) && one.face === 'outside')
-  const isInside = operations.some((one) => !isThrough(one) && one.face === 'inside')
+  const isWorked = (face: Face) => operations.some((one) => 'face' in one && one.face === face)
+  const [isOutside, isInside] = [isWorked('outside'), isWorked('inside')]
   return isOutside ? (isInside ? ['inside', 'outside'] : ['outside']) : ['inside']
-}
-
-/** What goes right through is seen from both faces. */
-function isThrough(one: Operation): one is Notch | Clip {
-  return one.kind === 'notch' || one.kind === 'clip'
 }
 
 interface FaceInput extends Required<Pick<PartDrawingInput, 'part' | 'display'>> {
@@ -86,7 +83,7 @@ interface FaceInput extends Required<Pick<PartDrawingInput, 'part' | 'display'>>
 function faceMarks(input: FaceInput): DrawingMark[] {
   const { part, face, size, low } = input
   const { length, width } = part
-  const own = part.operations.filter((one) => isThrough(one) || one.face === face)
+  const own = part.operations.filter((one) => !('face' in one) || one.face === face)
   const title = `${face} face`
   const edge = { ...datumOf(part), y: datumHeight(input) }
   return [
@@ -123,9 +120,17 @@ function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
     })
   }
   if (one.kind === 'clip') return clipMarks(one, input)
-  const [a, b] = [heightOf(one.y, input), heightOf(one.y + one.width, input)]
-  const rect: Rect = { left: one.x, bottom: Math.min(a, b), width: one.length, height: one.width }
+  const across = acrossOf(one, input.part)
+  const [a, b] = [heightOf(across.from, input), heightOf(across.to, input)]
+  const rect: Rect = { left: one.x, bottom: Math.min(a, b), width: one.length, height: Math.abs(a - b) }
   return [{ kind: 'rect', layer: one.kind === 'notch' ? 'sheet' : 'recess', rect }]
+}
+
+/** Where something is across the board; a slot in an edge is drawn as deep as it is, though a face does not show it. */
+function acrossOf(any: Exclude<Operation, HoleRow>, part: Pick<Board, 'length' | 'width'>): Interval {
+  const one = any.kind === 'clip' ? aroundClip(any, part) : any
+  if (!isEdgeSlot(one)) return { from: one.y, to: settle(one.y + one.width) }
+  return one.edge === 'low' ? { from: 0, to: one.depth } : { from: settle(part.width - one.depth), to: part.width }
 }
 
 /** The line that the corner is cut off along, and lines beside it over what goes. */
@@ -158,9 +163,11 @@ function placesAlong(own: readonly Operation[], part: Board): Mm[] {
 function placesAcross(own: readonly Operation[], part: Board): Mm[] {
   const { width } = part
   const { isEdgeAtZero } = datumOf(part)
-  const places = own.flatMap((any) => {
-    const one = any.kind === 'clip' ? aroundClip(any, part) : any
-    if (one.kind !== 'holeRow') return [one.y, settle(one.y + one.width)]
+  const places = own.flatMap((one) => {
+    if (one.kind !== 'holeRow') {
+      const { from, to } = acrossOf(one, part)
+      return [from, to]
+    }
     const centres = centresOf(one)
     return [centres[0]!.y, centres.at(-1)!.y]
   })
@@ -246,7 +253,9 @@ function legend({ operations }: Board): string[] {
           ? 'notch, right through'
           : one.kind === 'clip'
             ? `corner cut off, ${plain(one.length)} mm along and ${plain(one.width)} mm across`
-            : `${one.kind} ${plain(one.depth)} mm deep`
+            : isEdgeSlot(one)
+              ? slotWords(one)
+              : `${one.kind} ${plain(one.depth)} mm deep`
     lines.set(words, (lines.get(words) ?? 0) + (one.kind === 'holeRow' ? one.count : 1))
   }
   return [...lines].map(([words, count]) => `${count} × ${words}`)
@@ -255,6 +264,11 @@ function legend({ operations }: Board): string[] {
 function holeWords({ purpose, diameter, depth, step, count }: HoleRow): string {
   const row = purpose === 'shelfPin' && count > 1 ? `, ${plain(step)} mm apart` : ''
   return `hole of ${plain(diameter)} mm for ${PURPOSES[purpose]}, ${plain(depth)} mm deep${row}`
+}
+
+function slotWords({ kind, edge, up, width, depth }: EdgeSlot): string {
+  const what = kind === 'edgeGroove' ? 'groove' : 'mortise'
+  return `${what} in the ${edge === 'low' ? 'first' : 'second'} edge, ${plain(width)} mm wide, ${plain(up)} mm from the outside face, ${plain(depth)} mm deep`
 }
 
 function plain(length: Mm): string {

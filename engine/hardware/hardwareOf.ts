@@ -1,6 +1,7 @@
 import type { CabinetBuild, Rules } from '../cabinets/build'
 import { type Hang, hangOf } from '../cabinets/hang'
 import { hingesFor } from '../cabinets/hinge'
+import { leafWeight, leavesOf } from '../cabinets/leaf'
 import type { Part } from '../parts/part'
 import type { Mm } from '../units/length'
 import { cornerHinges } from './cornerHinges'
@@ -17,7 +18,7 @@ export interface HardwareRow {
 export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: Rules): HardwareRow[] {
   const rows: HardwareRow[] = [
     ...(build.cabinet.corner ? cornerHinges(build, rules) : hingesOf(build, rules)),
-    { name: 'pair of flap stays', quantity: parts.filter(({ role }) => role === 'flap').length, length: null },
+    { name: 'pair of flap stays', quantity: flapsIn(build), length: null },
     ...lidHardware(parts, rules),
     ...slidesFor(parts, rules),
     { name: 'shelf pin', quantity: pinsUnder(parts, rules, build.cabinet.corner ? 5 : 4), length: null },
@@ -26,23 +27,26 @@ export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: R
   return rows.filter(({ quantity }) => quantity > 0)
 }
 
+function flapsIn({ boards, fronts }: CabinetBuild): number {
+  return leavesOf(boards, fronts).filter(({ hinge }) => hinge === 'top').length
+}
+
 /** By how they sit on their boards, in the order of the doors. */
-function hingesOf({ cabinet, fronts }: CabinetBuild, { method, materials }: Rules): HardwareRow[] {
-  const { thickness = 0, density = 0 } = materials[method.frontMaterial] ?? {}
+function hingesOf({ cabinet, fronts, boards }: CabinetBuild, { method, materials }: Rules): HardwareRow[] {
   const hung = {
     width: cabinet.width,
     height: cabinet.height,
     thickness: materials[method.carcassMaterial]?.thickness ?? 0,
     mount: method.frontMount,
+    onFrame: method.faceFrame?.fronts.kind ?? null,
   }
   const counts = new Map<Hang, number>()
-  for (const face of fronts) {
-    if (face.kind !== 'door') continue
-    const { width, height } = face.rect
-    const kg = ((width * height * thickness) / 1e9) * density
+  for (const leaf of leavesOf(boards, fronts)) {
+    const { width, height } = leaf.rect
+    const kg = leafWeight(leaf, ({ material }) => materials[material]?.density ?? 0)
     // A flap hangs along its width.
-    const hinges = hingesFor(face.hinge === 'top' ? width : height, kg)
-    const hang = hangOf(face, hung)
+    const hinges = hingesFor(leaf.hinge === 'top' ? width : height, kg)
+    const hang = hangOf(leaf, hung)
     counts.set(hang, (counts.get(hang) ?? 0) + hinges)
   }
   return [...counts].map(([hang, quantity]) => ({ name: `${hang} hinge`, quantity, length: null }))

@@ -2,6 +2,7 @@ import type { MaterialId, MethodId, ProjectId, StockId, WallId } from '../basics
 import { inch, type Mm } from '../units/length'
 import type { CabinetKind, Material, NewCabinet, Project, Stock, Wall } from './document'
 import { VERSION } from './document'
+import { NO_FRAMES, USUAL_FIVE_PART, USUAL_FRAME } from './frames'
 import { USUAL_HINGE, USUAL_SLIDES } from './machining'
 import type { BuildMethod } from './method'
 
@@ -12,7 +13,7 @@ import type { BuildMethod } from './method'
  */
 export function newProject(unit: 'mm' | 'in', name = 'New project'): Project {
   const preset = unit === 'mm' ? METRIC : INCH
-  const methods = [shopStandard(preset), notchedSides(preset)]
+  const methods = [shopStandard(preset), notchedSides(preset), framedInset(preset)]
   return {
     version: VERSION,
     id: 'p1' as ProjectId,
@@ -37,6 +38,7 @@ export function newProject(unit: 'mm' | 'in', name = 'New project'): Project {
 const WALL = 'w1' as WallId
 const STANDARD = 'm1' as MethodId
 const NOTCHED = 'm2' as MethodId
+const FRAMED = 'm3' as MethodId
 const CARCASS = 'carcass' as MaterialId
 const BACK = 'back' as MaterialId
 const FRONT = 'front' as MaterialId
@@ -162,6 +164,7 @@ function shopStandard(preset: Preset): BuildMethod {
     nailers: { where: 'inside', top: true, bottom: false, width: preset.nailer },
     fixedShelf: 'dado',
     frontMount: 'fullOverlay',
+    ...NO_FRAMES,
     // Half an inch each side: what side-mounted slides ask for (common practice, no source).
     slide: { kind: 'side', clearance: 12.7 },
     carcassMaterial: CARCASS,
@@ -169,6 +172,8 @@ function shopStandard(preset: Preset): BuildMethod {
     frontMaterial: FRONT,
     drawerMaterial: DRAWER,
     drawerBottomMaterial: BACK,
+    frameMaterial: FRONT,
+    panelMaterial: BACK,
     // 5 mm holes at 32 mm, 37 mm from the front edge. Source: dalrun.com, '32mm Cabinetmaking'.
     shelves: { sideClearance: 3, setback: 10, pinDiameter: 5, pinDepth: 11, pitch: 32, rowSetback: 37, firstHole: 128 },
     banding: { carcass: 1, fronts: 1, isInFinishedSize: true },
@@ -199,6 +204,17 @@ function notchedSides(preset: Preset): BuildMethod {
     // The opening less 1 5/8 in, as undermount slides ask for (common practice, no source).
     slide: { kind: 'undermount', insideDeduction: 41.3 },
     fixedShelf: 'pinned',
+  }
+}
+
+function framedInset(preset: Preset): BuildMethod {
+  return {
+    ...shopStandard(preset),
+    id: FRAMED,
+    name: 'Face frame, inset doors',
+    floor: { kind: 'notched', height: preset.plinth, setback: 75 },
+    faceFrame: USUAL_FRAME,
+    frontBuild: USUAL_FIVE_PART,
   }
 }
 

@@ -68,14 +68,15 @@ export interface Cabinet {
   /** The 3 of `B3`. Given once, so that a cabinet keeps its mark when it is moved. */
   readonly number: number
   readonly wall: WallId
-  /** Left edge, measured along the wall from its left end. */
+  /** Left edge, measured along the wall from its left end: of the face frame where there is one. */
   readonly left: Mm
   /** Underside above the finished floor: 0 for what stands, the mounting height for what hangs. */
   readonly bottom: Mm
+  /** Of the carcass, or of its face frame, which stands past the carcass: neighbours meet frame to frame. */
   readonly width: Mm
   /** Of what stands, from the floor to the top of the carcass, so with its kick or plinth; of what hangs, of the box. */
   readonly height: Mm
-  /** Of the carcass, from the wall to its front edge: with the back, without the fronts. */
+  /** From the wall to the front edge of the carcass, or to the face of its face frame: with the back, without the fronts. */
   readonly depth: Mm
   readonly front: Front
   readonly interior: Interior

@@ -59,6 +59,52 @@ export type SlideFit =
       readonly insideDeduction: Mm
     }
 
+/** The frame before a carcass. Stiles run its full height, rails stand between them, and what parts two openings between those. */
+export interface FaceFrame {
+  /** The widths of its members as they are seen. */
+  readonly stile: Mm
+  readonly topRail: Mm
+  readonly bottomRail: Mm
+  /** Of mullions between columns of the front, and of mid rails between rows. */
+  readonly mullion: Mm
+  /** How far it stands past the carcass at each side, so that frames meet before carcasses do. */
+  readonly pastLeft: Mm
+  readonly pastRight: Mm
+  /** How far the upper edge of the bottom rail stands above the floor of the carcass; 0 for flush. */
+  readonly proud: Mm
+  readonly joint:
+    | { readonly kind: 'pocketScrews' }
+    | { readonly kind: 'tenon' /** Beyond the shoulder, at each end of a member. */; readonly length: Mm }
+  /** Fronts stand in its openings with the gap of fronts all round, or cover it round each opening by this much. */
+  readonly fronts: { readonly kind: 'inset' } | { readonly kind: 'overlay'; readonly by: Mm }
+}
+
+/** What doors are made of: one board, or two stiles, two rails and a panel in grooves. */
+export type FrontBuild =
+  | { readonly kind: 'slab' }
+  | {
+      readonly kind: 'fivePart'
+      readonly stile: Mm
+      readonly rail: Mm
+      /** How deep the groove for the panel is, and so how long the stub tenons of the rails are. */
+      readonly groove: Mm
+      /** Of the panel in its grooves, in all, each way; a panel of solid wood has more across its grain where it needs it. */
+      readonly play: Mm
+      /** Whether drawer fronts and false fronts are made so too. */
+      readonly areDrawersToo: boolean
+    }
+
+/** How panels move with the air: sheet goods not at all, solid wood across its grain. */
+export type PanelWood =
+  | { readonly kind: 'sheet' }
+  | {
+      readonly kind: 'solid'
+      /** What a width changes by for each percent of moisture, as a share of itself: 0.00369 for flat-sawn red oak. */
+      readonly across: number
+      /** By how many percent the moisture of the wood changes in a year. */
+      readonly moisture: number
+    }
+
 /** The choices that a cabinet may make differently from its method, one by one. */
 export interface MethodChoices {
   readonly cornerJoint: CornerJoint
@@ -71,13 +117,23 @@ export interface MethodChoices {
   readonly floor: Floor
   readonly nailers: Nailers
   readonly fixedShelf: 'dado' | 'pinned'
+  /** How fronts sit on a carcass without a face frame. */
   readonly frontMount: 'fullOverlay' | 'halfOverlay' | 'inset'
+  /** Null for a carcass whose front edges are seen. */
+  readonly faceFrame: FaceFrame | null
+  readonly frontBuild: FrontBuild
+  /** Of five-part fronts. */
+  readonly panelWood: PanelWood
   readonly slide: SlideFit
   readonly carcassMaterial: MaterialId
   readonly backMaterial: MaterialId
   readonly frontMaterial: MaterialId
   readonly drawerMaterial: MaterialId
   readonly drawerBottomMaterial: MaterialId
+  /** Of the members of a face frame. */
+  readonly frameMaterial: MaterialId
+  /** Of the panels of five-part fronts; their stiles and rails are of the front material. */
+  readonly panelMaterial: MaterialId
 }
 
 export interface ShelfRules {
@@ -104,7 +160,7 @@ export interface BandingRules {
 }
 
 export interface FrontRules {
-  /** Between two fronts that meet. */
+  /** Between two fronts that meet, and all round fronts that stand in a face frame. */
   readonly gap: Mm
   /** Left showing of the side (overlay), or the play beside an inset front. */
   readonly endReveal: Mm

@@ -1,6 +1,7 @@
 import { type ById, entriesOf, type MaterialId, type MethodId } from '../basics/id'
 import { bad, good, type Result } from '../basics/result'
 import type { Material, Project } from './document'
+import { withNoFrames } from './frames'
 import { withMachining } from './machining'
 import type { BuildMethod } from './method'
 import { fieldsIn, issuesIn, shown } from './reading'
@@ -41,7 +42,7 @@ export function readMethod(text: string): Result<MethodFile> {
       `The file is of version ${version}; this Casewright reads build methods up to version ${METHOD_VERSION}. Nothing was changed.`,
     )
   }
-  const fields = version === 1 ? ofThisVersion(saved.value) : saved.value
+  const fields = isOlder(version) ? ofThisVersion(saved.value, version) : saved.value
   const outcome = savedMethod.safeParse(fields)
   if (!outcome.success) return bad(issuesIn(outcome.error.issues, fields, 'build method'))
   const file = outcome.data as unknown as MethodFile
@@ -49,13 +50,21 @@ export function readMethod(text: string): Result<MethodFile> {
   return wrong ? bad(`The file cannot be read as a build method. ${wrong}`) : good(file)
 }
 
-/** Methods of the first version say nothing of hinges and slides. */
-function ofThisVersion(saved: Record<string, unknown>): Record<string, unknown> {
+/** From version n (at n - 1) to version n + 1: hinges and slides are bored, then there may be face frames. */
+const METHOD_MIGRATIONS = [withMachining, withNoFrames]
+
+function isOlder(version: unknown): version is number {
+  return typeof version === 'number' && Number.isInteger(version) && version >= 1
+}
+
+function ofThisVersion(saved: Record<string, unknown>, version: number): Record<string, unknown> {
   const { method } = saved
   const isMethod = typeof method === 'object' && method !== null && !Array.isArray(method)
-  return isMethod
-    ? { ...saved, version: METHOD_VERSION, method: withMachining(method as Record<string, unknown>) }
-    : { ...saved, version: METHOD_VERSION }
+  const brought = METHOD_MIGRATIONS.slice(version - 1).reduce<unknown>(
+    (before, step) => (isMethod ? step(before as Record<string, unknown>) : before),
+    method,
+  )
+  return { ...saved, version: METHOD_VERSION, method: brought }
 }
 
 function danglingIn({ method, materials }: MethodFile): string | null {

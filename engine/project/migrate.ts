@@ -1,4 +1,5 @@
 import { VERSION } from './document'
+import { withNoFrames } from './frames'
 import { withMachining } from './machining'
 
 /** From version n (at n - 1) to version n + 1. A saved document is a plain object here, checked only afterwards. */
@@ -8,7 +9,7 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNoWishes,
   withColumnsToCome,
   (saved) => withMachinedMethods(withNothingBetween(saved)),
-  (saved) => withoutCorners(withNoTrims(saved)),
+  (saved) => withFaceFrames(withoutCorners(withNoTrims(saved))),
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -77,9 +78,21 @@ function withNoTrims(saved: Record<string, unknown>): Record<string, unknown> {
 
 /** 5 to 6: build methods say what is bored for hinges and slides. */
 function withMachinedMethods(saved: Record<string, unknown>): Record<string, unknown> {
+  return withEachMethod(saved, withMachining)
+}
+
+/** 6 to 7: build methods may have face frames and five-part fronts; none had. */
+function withFaceFrames(saved: Record<string, unknown>): Record<string, unknown> {
+  return withEachMethod(saved, withNoFrames)
+}
+
+function withEachMethod(
+  saved: Record<string, unknown>,
+  brought: (method: Record<string, unknown>) => Record<string, unknown>,
+): Record<string, unknown> {
   const { methods } = saved
   if (!isFields(methods)) return saved
-  const all = Object.entries(methods).map(([id, method]) => [id, isFields(method) ? withMachining(method) : method])
+  const all = Object.entries(methods).map(([id, method]) => [id, isFields(method) ? brought(method) : method])
   return { ...saved, methods: Object.fromEntries(all) }
 }
 

@@ -53,6 +53,8 @@ export const RANGES = {
   copies: { least: 1, most: 10_000, isWhole: true },
   onePersonLift: { least: 0, most: 500 },
   teeth: { least: 1, most: 500, isWhole: true },
+  across: { least: 0, most: 0.02 },
+  moisture: { least: 0, most: 30 },
   perSetting: MINUTES,
   perCut: MINUTES,
   perSheet: MINUTES,

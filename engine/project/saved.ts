@@ -3,6 +3,7 @@ import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
 import { savedBetween, savedCutout } from './savedBetween'
 import { savedCorner } from './savedCorner'
+import { savedFrames } from './savedFrames'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
 import { id, oneOf } from './savedWord'
@@ -65,6 +66,7 @@ const choices = {
   nailers: z.strictObject({ where: oneOf('inside', 'behind'), top: flag, bottom: flag, width: measure }),
   fixedShelf: oneOf('dado', 'pinned'),
   frontMount: oneOf('fullOverlay', 'halfOverlay', 'inset'),
+  ...savedFrames,
   slide: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('side'), clearance: measure }),
     z.strictObject({ kind: z.literal('undermount'), insideDeduction: measure }),
@@ -74,6 +76,8 @@ const choices = {
   frontMaterial: id,
   drawerMaterial: id,
   drawerBottomMaterial: id,
+  frameMaterial: id,
+  panelMaterial: id,
 }
 
 const method = z.strictObject({
@@ -272,7 +276,7 @@ export const savedProject = z.strictObject({
 
 /** How the file of a build method calls itself, and the version of what it holds. */
 export const METHOD_KIND = 'casewright-method'
-export const METHOD_VERSION = 2
+export const METHOD_VERSION = 3
 
 /** A build method as a file of its own has it, with the boards that it names. */
 export const savedMethod = z.strictObject({

@@ -8,6 +8,8 @@ const NOT_LENGTHS = new Set([
   'price',
   'density',
   'stiffness',
+  'across',
+  'moisture',
   'onePersonLift',
   'teeth',
   'perSetting',

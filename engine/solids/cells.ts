@@ -1,5 +1,5 @@
 import type { Board } from '../cabinets/board'
-import type { Notch, Recess } from '../cabinets/operation'
+import { type EdgeSlot, isEdgeSlot, type Notch, type Recess } from '../cabinets/operation'
 import type { Box } from '../geometry/box'
 import { type Mm, settle } from '../units/length'
 
@@ -36,20 +36,36 @@ export function cellsOf(board: Board): Cells {
   return { x, y, z, isWood }
 }
 
-/** The room that a recess or a notch takes out of a board; null where it misses the board. */
-export function removedBy(operation: Recess | Notch, board: Board): Box | null {
+/** The room that a recess, a notch or a slot takes out of a board; null where it misses the board. */
+export function removedBy(operation: Recess | Notch | EdgeSlot, board: Board): Box | null {
+  return within(isEdgeSlot(operation) ? slotBox(operation, board) : sunkBox(operation, board), board)
+}
+
+function slotBox({ edge, x, length, up, width, depth }: EdgeSlot, board: Board): Box {
+  const [from, to] = edge === 'low' ? [0, depth] : [settle(board.width - depth), board.width]
+  return { min: { x, y: from, z: up }, max: { x: settle(x + length), y: to, z: settle(up + width) } }
+}
+
+function sunkBox(operation: Recess | Notch, board: Board): Box {
   const depth = operation.kind === 'notch' ? board.thickness : Math.min(operation.depth, board.thickness)
   const isOutside = operation.kind !== 'notch' && operation.face === 'outside'
-  const box = {
-    min: {
-      x: Math.max(0, settle(operation.x)),
-      y: Math.max(0, settle(operation.y)),
-      z: isOutside ? 0 : settle(board.thickness - depth),
-    },
+  return {
+    min: { x: operation.x, y: operation.y, z: isOutside ? 0 : settle(board.thickness - depth) },
     max: {
-      x: Math.min(board.length, settle(operation.x + operation.length)),
-      y: Math.min(board.width, settle(operation.y + operation.width)),
-      z: isOutside ? settle(depth) : board.thickness,
+      x: operation.x + operation.length,
+      y: operation.y + operation.width,
+      z: isOutside ? depth : board.thickness,
+    },
+  }
+}
+
+function within({ min, max }: Box, board: Board): Box | null {
+  const box = {
+    min: { x: Math.max(0, settle(min.x)), y: Math.max(0, settle(min.y)), z: Math.max(0, settle(min.z)) },
+    max: {
+      x: Math.min(board.length, settle(max.x)),
+      y: Math.min(board.width, settle(max.y)),
+      z: Math.min(board.thickness, settle(max.z)),
     },
   }
   const isEmpty = box.max.x <= box.min.x || box.max.y <= box.min.y || box.max.z <= box.min.z

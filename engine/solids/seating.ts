@@ -1,5 +1,5 @@
 import type { Board } from '../cabinets/board'
-import type { Recess } from '../cabinets/operation'
+import type { EdgeSlot, Recess } from '../cabinets/operation'
 import { type Box, boxAround, boxesOverlap, boxVolume } from '../geometry/box'
 import { toCabinet } from '../geometry/placement'
 import type { Mm } from '../units/length'
@@ -9,7 +9,7 @@ import { boxesInCabinet } from './solid'
 /** A recess that what sits in it does not fill, and how much stays empty, in mm3. */
 export interface UnseatedJoint {
   readonly board: Board
-  readonly recess: Recess
+  readonly recess: Recess | EdgeSlot
   readonly empty: number
 }
 
@@ -29,7 +29,7 @@ export function unseatedJoints(boards: readonly Board[], groovePlay: Mm): Unseat
       if (operation.kind === 'holeRow' || operation.kind === 'notch' || operation.kind === 'clip') return []
       const room = roomOf(operation, board)
       if (!room) return [{ board, recess: operation, empty: Number.POSITIVE_INFINITY }]
-      const play = DUST + (operation.kind === 'groove' ? groovePlay : 0)
+      const play = DUST + (isMadeWithPlay(operation) ? groovePlay : 0)
       const left = others.reduce((rooms, box) => rooms.flatMap((one) => lessBox(one, grown(box, play))), [room])
       const empty = left.reduce((sum, box) => sum + boxVolume(box), 0)
       return left.length > 0 ? [{ board, recess: operation, empty }] : []
@@ -37,15 +37,19 @@ export function unseatedJoints(boards: readonly Board[], groovePlay: Mm): Unseat
   })
 }
 
+function isMadeWithPlay({ kind }: Recess | EdgeSlot): boolean {
+  return kind === 'groove' || kind === 'edgeGroove'
+}
+
 function groovesIn(board: Board): Box[] {
   return board.operations.flatMap((operation) => {
-    const room = operation.kind === 'groove' ? roomOf(operation, board) : null
+    const room = operation.kind === 'groove' || operation.kind === 'edgeGroove' ? roomOf(operation, board) : null
     return room ? [room] : []
   })
 }
 
 /** The room of a recess in the cabinet's frame. */
-function roomOf(recess: Recess, board: Board): Box | null {
+function roomOf(recess: Recess | EdgeSlot, board: Board): Box | null {
   const room = removedBy(recess, board)
   if (!room) return null
   const { min, max } = room

@@ -14,11 +14,13 @@ import {
   type Material,
   NOTHING_BESIDE,
 } from '../../engine/project/document'
+import { NO_FRAMES } from '../../engine/project/frames'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../engine/project/machining'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
+import { anyFrames } from './frames'
 
 /** Thicknesses by which a test names its boards; they differ from one another. */
-export const BOARDS = { carcass: 18, back: 6, front: 19, drawer: 12, drawerBottom: 5 }
+export const BOARDS = { carcass: 18, back: 6, front: 19, drawer: 12, drawerBottom: 5, frame: 20, panel: 7 }
 
 /** A plain method: butted boards, an applied back, no floor, nothing banded. A test says what it needs besides. */
 export const PLAIN: BuildMethod = {
@@ -33,12 +35,15 @@ export const PLAIN: BuildMethod = {
   nailers: { where: 'inside', top: false, bottom: false, width: 80 },
   fixedShelf: 'dado',
   frontMount: 'fullOverlay',
+  ...NO_FRAMES,
   slide: { kind: 'side', clearance: 12.7 },
   carcassMaterial: 'carcass' as MaterialId,
   backMaterial: 'back' as MaterialId,
   frontMaterial: 'front' as MaterialId,
   drawerMaterial: 'drawer' as MaterialId,
   drawerBottomMaterial: 'drawerBottom' as MaterialId,
+  frameMaterial: 'frame' as MaterialId,
+  panelMaterial: 'panel' as MaterialId,
   shelves: { sideClearance: 3, setback: 0, pinDiameter: 5, pinDepth: 11, pitch: 32, rowSetback: 37, firstHole: 96 },
   banding: { carcass: 0, fronts: 0, isInFinishedSize: false },
   fronts: { gap: 3, endReveal: 1.5, topReveal: 3, bottomReveal: 0 },
@@ -160,7 +165,9 @@ export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly 
     },
     thicknesses,
   )
-  return { cabinet: { ...cabinet, beside }, rules: { ...rules, method: withOverrides(rules.method, choices) } }
+  // Drawn last, so that all else of a seed is as it is without frames.
+  const all = { ...choices, ...anyFrames(dice) }
+  return { cabinet: { ...cabinet, beside }, rules: { ...rules, method: withOverrides(rules.method, all) } }
 }
 
 /** A cabinet in a corner, by any choice of method. The same dice, the same cabinet. */

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
 import type { Board } from '../../engine/cabinets/board'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
-import type { Clip, HoleRow, Operation } from '../../engine/cabinets/operation'
+import { type Clip, type HoleRow, isEdgeSlot, type Operation } from '../../engine/cabinets/operation'
 import { turned } from '../../engine/geometry/placement'
 import { type Axis, unit, type Vec3 } from '../../engine/geometry/vector'
 import { meshOf } from '../../engine/solids/mesh'
@@ -60,9 +60,14 @@ function wedgeFor(clip: Clip, { length, width, thickness }: Board, keep: (solid:
 
 function blockFor(
   operation: Exclude<Operation, HoleRow | Clip>,
-  { thickness }: Board,
+  { thickness, width }: Board,
   keep: (solid: Manifold) => Manifold,
 ) {
+  if (isEdgeSlot(operation)) {
+    const { edge, x, length, up, width: wide, depth } = operation
+    const slot = keep(solids.Manifold.cube([length, depth, wide]))
+    return keep(slot.translate([x, edge === 'low' ? 0 : width - depth, up]))
+  }
   const depth = operation.kind === 'notch' ? thickness : operation.depth
   const low = operation.kind !== 'notch' && operation.face === 'inside' ? thickness - depth : 0
   const block = keep(solids.Manifold.cube([operation.length, operation.width, depth]))

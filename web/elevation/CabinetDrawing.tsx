@@ -1,6 +1,7 @@
 import { memo } from 'react'
 import { childrenOf, type DerivedCabinet, type Front, type FrontFace, type Mm, type Part } from '../../engine/index'
 import styles from './Elevation.module.css'
+import { FaceFrameDrawing, FivePartDrawing } from './FrameDrawing'
 
 interface CabinetDrawingProps {
   readonly built: DerivedCabinet
@@ -34,10 +35,12 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
       <rect className={styles.carcass} x={0} y={-height} width={width} height={Math.max(0, height - kick)} />
       <Lid built={built} />
       {hasOpenPlace(built.cabinet.front) && <Shelves built={built} />}
+      <FaceFrameDrawing built={built} />
       {built.fronts.map((front, at) => (
         <FrontDrawing key={at} front={front} mmPerPx={mmPerPx} />
       ))}
       <OtherLeg built={built} kick={kick} />
+      <FivePartDrawing built={built} />
       {built.parts.filter(isBeside).map((part) => (
         <BesideDrawing key={part.id} part={part} />
       ))}

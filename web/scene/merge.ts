@@ -59,6 +59,12 @@ const FRONTS: ReadonlySet<BoardRole> = new Set<BoardRole>([
   'blindPanel',
   'filler',
   'drawerFront',
+  'doorStile',
+  'doorRail',
+  'doorPanel',
+  'drawerStile',
+  'drawerRail',
+  'drawerPanel',
 ])
 
 export function isFront(role: BoardRole): boolean {

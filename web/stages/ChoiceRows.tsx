@@ -1,8 +1,13 @@
 import type { LengthDisplay, Material, MaterialId, MethodChoices } from '../../engine/index'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
+import { NumberField } from '../ui/NumberField'
 import { boardOptions } from './boardOptions'
-import { CHOICE_NAMES, CHOICES, type ChoiceName, type ChoiceOf, MATERIAL_CHOICES, type MaterialChoice } from './choices'
+import type { ChoiceOf, Measure } from './choiceOf'
+import { CHOICE_NAMES, CHOICES, type ChoiceName, MATERIAL_CHOICES, type MaterialChoice } from './choices'
+import { isIdle } from './frameChoices'
+
+const MATERIAL_NAMES = Object.keys(MATERIAL_CHOICES) as MaterialChoice[]
 
 interface ChoiceRowsProps {
   /** What holds now, one for each thing that is edited together. */
@@ -19,10 +24,10 @@ interface ChoiceRowsProps {
 export function ChoiceRows(props: ChoiceRowsProps) {
   return (
     <>
-      {CHOICE_NAMES.map((name) => (
+      {CHOICE_NAMES.filter((name) => !isIdle(name, props.choices)).map((name) => (
         <ChoiceRow key={name} name={name} {...props} />
       ))}
-      {(Object.keys(MATERIAL_CHOICES) as MaterialChoice[]).map((name) => (
+      {MATERIAL_NAMES.filter((name) => !isIdle(name, props.choices)).map((name) => (
         <MaterialRow key={name} name={name} {...props} />
       ))}
     </>
@@ -55,20 +60,42 @@ function ChoiceRow({
         onReset={onReset && (() => onReset(name))}
       />
       {isOne &&
-        choice.measures?.(value).map((measure) => (
-          <LengthField
-            key={measure.label}
-            label={`· ${measure.label}`}
-            value={measure.value}
-            display={display}
-            field="small"
-            onLength={(length) => {
-              put(measure.put(length))
-              return null
-            }}
-          />
-        ))}
+        choice
+          .measures?.(value)
+          .map((measure) => <MeasureRow key={measure.label} measure={measure} display={display} onValue={put} />)}
     </>
+  )
+}
+
+interface MeasureRowProps {
+  readonly measure: Measure<unknown>
+  readonly display: LengthDisplay
+  readonly onValue: (value: unknown) => void
+}
+
+function MeasureRow({ measure, display, onValue }: MeasureRowProps) {
+  const label = `· ${measure.label}`
+  if (measure.number) {
+    return (
+      <NumberField
+        label={label}
+        value={measure.value}
+        {...measure.number}
+        onNumber={(number) => onValue(measure.put(number))}
+      />
+    )
+  }
+  return (
+    <LengthField
+      label={label}
+      value={measure.value}
+      display={display}
+      field="small"
+      onLength={(length) => {
+        onValue(measure.put(length))
+        return null
+      }}
+    />
   )
 }
 

@@ -1,19 +1,6 @@
-import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Mm, Nailers, SlideFit } from '../../engine/index'
-
-/** One thing that a build method settles, as words to choose from and the measures that go with them. */
-export interface ChoiceOf<Value> {
-  readonly label: string
-  readonly ways: readonly (readonly [string, string])[]
-  readonly wayOf: (value: Value) => string
-  readonly make: (way: string, before: Value) => Value
-  readonly measures?: (value: Value) => readonly Measure<Value>[]
-}
-
-export interface Measure<Value> {
-  readonly label: string
-  readonly value: Mm
-  readonly put: (length: Mm) => Value
-}
+import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Nailers, SlideFit } from '../../engine/index'
+import type { ChoiceOf } from './choiceOf'
+import { faceFrame, frontBuild, panelWood } from './frameChoices'
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
 const USUAL = {
@@ -251,7 +238,10 @@ export const CHOICES = {
   floor,
   nailers,
   fixedShelf,
+  faceFrame,
   frontMount,
+  frontBuild,
+  panelWood,
   slide,
 } as const
 
@@ -264,6 +254,8 @@ export const MATERIAL_CHOICES = {
   frontMaterial: 'Front board',
   drawerMaterial: 'Drawer board',
   drawerBottomMaterial: 'Drawer bottom',
+  frameMaterial: 'Frame board',
+  panelMaterial: 'Panel board',
 } as const satisfies Partial<Record<keyof MethodChoices, string>>
 
 export type MaterialChoice = keyof typeof MATERIAL_CHOICES

@@ -2,18 +2,24 @@ import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
 import type { Board } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import type { Operation } from '../../../engine/cabinets/operation'
+import { isEdgeSlot, type Operation } from '../../../engine/cabinets/operation'
 import { toCabinet } from '../../../engine/geometry/placement'
 import type { Front } from '../../../engine/project/document'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
+import { mirroredFrame } from '../../helpers/frames'
 
 const DADO_6 = { kind: 'dado', depth: { rule: 'depth', depth: 6 } } as const
 
 /** `dado inside 102,0 18x580 6 deep`. */
 function told(operation: Operation): string {
   if (operation.kind === 'clip') return `${operation.end} ${operation.edge} ${operation.length}x${operation.width}`
-  const { kind, x, y } = operation
+  const { kind, x } = operation
+  if (isEdgeSlot(operation)) {
+    const { edge, length, up, width, depth } = operation
+    return `${kind} ${edge} from ${x}, ${length} long, ${width} wide at ${up}, ${depth} deep`
+  }
+  const { y } = operation
   if (operation.kind === 'holeRow') {
     const { face, count, step, diameter, depth } = operation
     return `${count} holes ${diameter} ${face} from ${x},${y} every ${step}, ${depth} deep`
@@ -137,7 +143,9 @@ describe('left and right', () => {
   /** What is worked on a side, seen in a mirror: the same lengths, the widths from the other edge. */
   function mirrored(board: Board): string[] {
     return board.operations.map((operation) => {
-      if (operation.kind === 'clip') return told({ ...operation, edge: operation.edge === 'low' ? 'high' : 'low' })
+      if (operation.kind === 'clip' || isEdgeSlot(operation)) {
+        return told({ ...operation, edge: operation.edge === 'low' ? 'high' : 'low' })
+      }
       if (operation.kind === 'holeRow') return told({ ...operation, y: settle(board.width - operation.y) })
       return told({ ...operation, y: settle(board.width - operation.y - operation.width) })
     })
@@ -149,7 +157,8 @@ describe('left and right', () => {
       const interior = { ...cabinet.interior, partition: null }
       const { boards } = buildCabinet({ ...cabinet, interior }, rules)
       const left = boardIn(boards, 'leftSide')
-      const turned = buildCabinet({ ...cabinet, interior, front: seenInMirror(cabinet.front) }, rules)
+      const seen = { ...rules, method: mirroredFrame(rules.method) }
+      const turned = buildCabinet({ ...cabinet, interior, front: seenInMirror(cabinet.front) }, seen)
       const right = boardIn(turned.boards, 'rightSide')
       expect(mirrored(left), `seed ${seed}`).toEqual(work(right))
       expect([left.length, left.width, left.banding.high]).toEqual([right.length, right.width, right.banding.low])

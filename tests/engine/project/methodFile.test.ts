@@ -6,13 +6,15 @@ import { applyEdit } from '../../../engine/project/apply'
 import { broughtIn } from '../../../engine/project/bringIn'
 import { newProject } from '../../../engine/project/defaults'
 import type { Project } from '../../../engine/project/document'
+import { NO_FRAMES, USUAL_FIVE_PART, USUAL_FRAME, USUAL_SOLID } from '../../../engine/project/frames'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { type MethodFile, readMethod, writeMethod } from '../../../engine/project/methodFile'
+import { METHOD_VERSION } from '../../../engine/project/saved'
 import { readProject, writeProject } from '../../../engine/project/schema'
 import { aWall, cabinet } from '../../helpers/wall'
 
 const project = aWall(cabinet('B1'))
-const [m1, m2, m3] = ['m1', 'm2', 'm3'] as [MethodId, MethodId, MethodId]
+const [m1, m2, m4] = ['m1', 'm2', 'm4'] as [MethodId, MethodId, MethodId]
 const SOUND = writeMethod(project, m1)!
 
 type Json = { [key: string]: Json }
@@ -47,6 +49,12 @@ describe('a build method in a file', () => {
     expect(Object.keys(read(writeMethod(plain, m1)!).materials)).toEqual(['back', 'carcass', 'front'])
   })
 
+  it('comes back with its face frame and its five-part doors', () => {
+    const change = { faceFrame: USUAL_FRAME, frontBuild: USUAL_FIVE_PART, panelWood: USUAL_SOLID }
+    const framed = applyEdit(project, { kind: 'editMethod', id: m1, change })
+    expect(read(writeMethod(framed, m1)!).method).toMatchObject(change)
+  })
+
   it('is not written when it is not there', () => {
     expect(writeMethod(project, 'constructor' as MethodId)).toBeNull()
   })
@@ -59,6 +67,15 @@ describe('a build method in a file', () => {
   it('of the first version is bored as most shops bore', () => {
     const { method } = read(readFileSync('tests/old-files/v1.casewright-method', 'utf8'))
     expect([method.hinge, method.slides]).toEqual([USUAL_HINGE, USUAL_SLIDES])
+  })
+
+  it('of the second version has no face frame and doors of one board, and so needs no board for them', () => {
+    const { method } = read(readFileSync('tests/old-files/v2.casewright-method', 'utf8'))
+    expect(method).toMatchObject({
+      ...NO_FRAMES,
+      frameMaterial: method.frontMaterial,
+      panelMaterial: method.backMaterial,
+    })
   })
 
   it('of this version is written back byte for byte', () => {
@@ -83,7 +100,7 @@ describe('a file that is no build method', () => {
     [' '.repeat(200_001), 'The file has 200001 characters; a build method has 200000 at most.'],
     [
       spoilt('version', 7),
-      'The file is of version 7; this Casewright reads build methods up to version 2. Nothing was changed.',
+      `The file is of version 7; this Casewright reads build methods up to version ${METHOD_VERSION}. Nothing was changed.`,
     ],
   ])('is refused in plain words', (text, message) => {
     expect(why(text)).toBe(message)
@@ -126,7 +143,7 @@ describe('a file that is no build method', () => {
           return
         }
         const after = applyEdit(project, broughtIn(project, result.value).edit)
-        expect(after.methods[m3]).toBeDefined()
+        expect(after.methods[m4]).toBeDefined()
         expect(readProject(writeProject(after))).toEqual({ ok: true, value: after })
       }),
       { seed: 3, numRuns: 300 },
@@ -144,13 +161,13 @@ describe('a build method brought into a project', () => {
     const { edit, told } = broughtIn(project, read(SOUND))
     expect(told).toEqual([])
     const after = applyEdit(project, edit)
-    expect(after.methods[m3]).toEqual({ ...project.methods[m1], id: m3, name: 'Shop standard, copy' })
+    expect(after.methods[m4]).toEqual({ ...project.methods[m1], id: m4, name: 'Shop standard, copy' })
     expect(after.materials).toBe(project.materials)
   })
 
   it('keeps its name where no method has it', () => {
     const { edit } = broughtIn(project, read(spoilt('method.name', 'Boat lockers')))
-    expect(edit.method).toMatchObject({ id: 'm3', name: 'Boat lockers' })
+    expect(edit.method).toMatchObject({ id: 'm4', name: 'Boat lockers' })
   })
 
   it('finds boards of other names by what they measure, and of equals the one used for the same', () => {
@@ -186,7 +203,7 @@ describe('a build method brought into a project', () => {
     const after = applyEdit(project, edit)
     const board = 'board1' as MaterialId
     expect(after.materials[board]).toEqual({ ...thick.materials['carcass' as MaterialId], id: board })
-    expect(after.methods[m3]).toMatchObject({ cornerJoint: project.methods[m2]!.cornerJoint, carcassMaterial: board })
+    expect(after.methods[m4]).toMatchObject({ cornerJoint: project.methods[m2]!.cornerJoint, carcassMaterial: board })
     expect(readProject(writeProject(after))).toEqual({ ok: true, value: after })
   })
 })

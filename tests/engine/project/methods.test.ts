@@ -7,7 +7,7 @@ import { isMethodFree, namersOf, ownName } from '../../../engine/project/methods
 import { readProject, writeProject } from '../../../engine/project/schema'
 import { aWall, cabinet } from '../../helpers/wall'
 
-const [m1, m2, m3] = ['m1', 'm2', 'm3'] as [MethodId, MethodId, MethodId]
+const [m1, m2, m4] = ['m1', 'm2', 'm4'] as [MethodId, MethodId, MethodId]
 const project = aWall(cabinet('B1'), cabinet('B2', { left: 700, method: m2 }))
 const standard = project.methods[m1]!
 const gone = 'gone' as MethodId
@@ -24,27 +24,27 @@ function made(edit: Edit, to = project) {
 describe('a copied method', () => {
   it('has a free id, a name of its own and everything else as it was', () => {
     const after = made({ kind: 'copyMethod', id: m1 })
-    expect(after.methods[m3]).toEqual({ ...standard, id: m3, name: 'Shop standard, copy' })
+    expect(after.methods[m4]).toEqual({ ...standard, id: m4, name: 'Shop standard, copy' })
     expect(after.methods[m1]).toBe(standard)
     expect(after.method).toBe(m1)
   })
 
   it('of a copy is the next copy of the first', () => {
     const once = made({ kind: 'copyMethod', id: m1 })
-    const twice = made({ kind: 'copyMethod', id: m3 }, once)
-    expect(twice.methods['m4' as MethodId]?.name).toBe('Shop standard, copy 2')
+    const twice = made({ kind: 'copyMethod', id: m4 }, once)
+    expect(twice.methods['m5' as MethodId]?.name).toBe('Shop standard, copy 2')
   })
 
   it('of a long name ends in its number all the same', () => {
     const long = 'x'.repeat(80)
     const named = applyEdit(project, { kind: 'editMethod', id: m1, change: { name: long } })
-    expect(made({ kind: 'copyMethod', id: m1 }, named).methods[m3]?.name).toBe(`${'x'.repeat(74)}, copy`)
+    expect(made({ kind: 'copyMethod', id: m1 }, named).methods[m4]?.name).toBe(`${'x'.repeat(74)}, copy`)
   })
 
   it('changes apart from the one it was copied from', () => {
     const copied = applyEdit(project, { kind: 'copyMethod', id: m1 })
-    const after = made({ kind: 'editMethod', id: m3, change: { bottom: 'under' } }, copied)
-    expect([after.methods[m1]!.bottom, after.methods[m3]!.bottom]).toEqual(['between', 'under'])
+    const after = made({ kind: 'editMethod', id: m4, change: { bottom: 'under' } }, copied)
+    expect([after.methods[m1]!.bottom, after.methods[m4]!.bottom]).toEqual(['between', 'under'])
   })
 })
 
@@ -57,7 +57,7 @@ describe('a name of its own', () => {
 describe('removing a method', () => {
   it('takes away one that nothing is built by', () => {
     const free = applyEdit(project, { kind: 'setCabinetMethod', ids: [namersOf(project, m2)[0]!.id], method: null })
-    expect(Object.keys(made({ kind: 'removeMethod', id: m2 }, free).methods)).toEqual(['m1'])
+    expect(Object.keys(made({ kind: 'removeMethod', id: m2 }, free).methods)).toEqual(['m1', 'm3'])
   })
 
   it('is refused while the project is built by it', () => {
@@ -74,19 +74,19 @@ describe('removing a method', () => {
 describe('the method of the project', () => {
   it('is another one when it is told so, and cabinets that name theirs keep it', () => {
     const copied = applyEdit(project, { kind: 'copyMethod', id: m1 })
-    const after = made({ kind: 'useMethod', id: m3 }, copied)
-    expect(after.method).toBe(m3)
+    const after = made({ kind: 'useMethod', id: m4 }, copied)
+    expect(after.method).toBe(m4)
     expect(after.cabinets).toBe(project.cabinets)
   })
 })
 
 describe('a method that is put', () => {
   const own = { ...project.materials['back' as MaterialId]!, id: 'own' as MaterialId, name: '4 mm ply', thickness: 4.2 }
-  const lockers = { ...standard, id: m3, name: 'Boat lockers', backMaterial: own.id }
+  const lockers = { ...standard, id: m4, name: 'Boat lockers', backMaterial: own.id }
 
   it('comes in with the boards that it brings', () => {
     const after = made({ kind: 'putMethod', method: lockers, materials: [own] })
-    expect(after.methods[m3]).toEqual(lockers)
+    expect(after.methods[m4]).toEqual(lockers)
     expect(after.materials[own.id]).toEqual(own)
   })
 

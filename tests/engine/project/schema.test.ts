@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { newProject } from '../../../engine/project/defaults'
 import { VERSION } from '../../../engine/project/document'
+import { NO_FRAMES } from '../../../engine/project/frames'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { MIGRATIONS } from '../../../engine/project/migrate'
 import { readProject, writeProject } from '../../../engine/project/schema'
@@ -219,6 +220,15 @@ describe('files of old versions', () => {
     const read = readProject(readFileSync('tests/old-files/v6.casewright', 'utf8'))
     if (!read.ok) throw new Error(read.message)
     expect(Object.values(read.value.cabinets).map(({ corner }) => corner)).toEqual(new Array(10).fill(null))
+  })
+
+  it('of version 6 have no face frame, doors of one board and no board for what they have not', () => {
+    const read = readProject(readFileSync('tests/old-files/v6.casewright', 'utf8'))
+    if (!read.ok) throw new Error(read.message)
+    for (const method of Object.values(read.value.methods)) {
+      const { frontMaterial: frameMaterial, backMaterial: panelMaterial } = method
+      expect(method).toMatchObject({ ...NO_FRAMES, frameMaterial, panelMaterial })
+    }
   })
 
   it('of this version are written back byte for byte', () => {

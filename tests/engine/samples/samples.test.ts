@@ -75,8 +75,8 @@ describe('the forty cabinets', () => {
     const used = (choice: keyof MethodChoices) => {
       const options = cabinetsOf(fortyCabinets()).map(({ overrides }) => overrides[choice])
       const words = options.map((one) => {
-        if (typeof one !== 'object') return String(one)
-        return 'kind' in one ? one.kind : one.where
+        if (typeof one !== 'object' || one === null) return String(one)
+        return 'kind' in one ? one.kind : 'where' in one ? one.where : one.fronts.kind
       })
       return [...new Set(words)].sort().join(' ')
     }

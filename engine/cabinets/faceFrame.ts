@@ -1,0 +1,180 @@
+import type { Box } from '../geometry/box'
+import { type Rect, rightOf, topOf } from '../geometry/rect'
+import type { Front } from '../project/document'
+import { childrenOf } from '../project/frontTree'
+import { type Mm, settle } from '../units/length'
+import { forward, WAYS } from './apart'
+import type { BoardRole } from './board'
+import type { Carcass, Frame } from './carcass'
+import { betweenFramed, coverOf, frameArea, frameOpening, openingBehind } from './frameRects'
+import { rectsWithin } from './frontRects'
+import { frontArea } from './openings'
+import { type Piece, room, UNBANDED } from './piece'
+import type { Report } from './report'
+import { sharedRoom } from './rooms'
+import { tenonsOf } from './tenon'
+
+/** A member of a face frame as it is seen, without its tenons. */
+interface Member {
+  readonly role: Extract<BoardRole, 'stile' | 'topRail' | 'bottomRail' | 'midRail' | 'mullion'>
+  readonly rect: Rect
+}
+
+/** Stiles run the whole height of the frame. */
+export function stileLength(carcass: Carcass, frame: Frame): Mm {
+  return frameArea(carcass, frame).height
+}
+
+/** A rail is as long as the frame is wide, less both stiles, and longer by a tenon at each end. */
+export function railLength(carcass: Carcass, frame: Frame): Mm {
+  return settle(frameArea(carcass, frame).width - 2 * frame.rules.stile + 2 * frame.tenon)
+}
+
+/**
+ * The face frame of a cabinet, glued up before it goes on the carcass.
+ *
+ *      |S|====== top rail ======|S|
+ *      |S|      |M|             |S|
+ *      |S|      |M|== mid rail =|S|
+ *      |S|      |M|             |S|
+ *      |S|==== bottom rail =====|S|
+ */
+export function faceFrameOf(front: Front, carcass: Carcass, report: Report): Piece[] {
+  const { frame } = carcass
+  if (!frame) return []
+  const inner = membersWithin(front, frontArea(carcass), true, carcass, frame)
+  tellFronts(frame, inner.length > 0, carcass, report)
+  const members = outerMembers(carcass, frame)
+  for (const one of inner) if (findsRoom(one, members, carcass, frame, report)) members.push(one)
+  const counts = new Map<Member['role'], number>()
+  const pieces = members.map(({ role, rect }): Piece => {
+    const number = (counts.get(role) ?? 0) + 1
+    counts.set(role, number)
+    return pieceFor(role, number, rect, carcass, frame)
+  })
+  return frame.tenon === 0 ? pieces : mortised(pieces, frame)
+}
+
+function outerMembers(carcass: Carcass, frame: Frame): Member[] {
+  const area = frameArea(carcass, frame)
+  const { stile, topRail, bottomRail } = frame.rules
+  const between = { left: settle(area.left + stile), width: settle(area.width - 2 * stile) }
+  return [
+    { role: 'stile', rect: { ...area, width: stile } },
+    { role: 'stile', rect: { ...area, width: stile, left: settle(rightOf(area) - stile) } },
+    { role: 'topRail', rect: { ...between, bottom: settle(topOf(area) - topRail), height: topRail } },
+    { role: 'bottomRail', rect: { ...between, bottom: area.bottom, height: bottomRail } },
+  ]
+}
+
+/** A mullion between each column and the next, a mid rail between each row and the next, however deep they are divided. */
+function membersWithin(front: Front, rect: Rect, isWhole: boolean, carcass: Carcass, frame: Frame): Member[] {
+  const { method } = carcass
+  const rects = rectsWithin(front, rect, isWhole, carcass)
+  const whole = openingBehind(rect, frame, method)
+  const cover = coverOf(frame, method)
+  const between = rects.slice(1).map((next, at): Member => {
+    const before = rects[at]!
+    if (front.kind === 'columns') {
+      const left = settle(rightOf(before) - cover)
+      return { role: 'mullion', rect: { ...whole, left, width: settle(next.left + cover - left) } }
+    }
+    const bottom = settle(topOf(next) - cover)
+    return { role: 'midRail', rect: { ...whole, bottom, height: settle(before.bottom + cover - bottom) } }
+  })
+  const inside = childrenOf(front).flatMap(({ front: inner }, at) =>
+    membersWithin(inner, rects[at]!, false, carcass, frame),
+  )
+  return [...between, ...inside]
+}
+
+/** Rows and columns of fixed sizes may not fill the front, and their members then stand where others are. */
+function findsRoom(
+  { role, rect }: Member,
+  others: readonly Member[],
+  carcass: Carcass,
+  frame: Frame,
+  report: Report,
+): boolean {
+  const isGood =
+    rect.width > 0 &&
+    rect.height > 0 &&
+    isWithin(rect, frameOpening(carcass, frame)) &&
+    !others.some((other) => isOver(rect, other.rect))
+  if (!isGood) {
+    const name = role === 'mullion' ? 'mullion' : 'mid rail'
+    report.stop(`a ${name} finds no room of its own in the opening of its face frame; it is left out.`)
+  }
+  return isGood
+}
+
+function isWithin(rect: Rect, whole: Rect): boolean {
+  return (
+    rect.left >= whole.left &&
+    rect.bottom >= whole.bottom &&
+    settle(rightOf(rect)) <= settle(rightOf(whole)) &&
+    settle(topOf(rect)) <= settle(topOf(whole))
+  )
+}
+
+/** Whether they share area: sums of settled lengths that only touch do not. */
+function isOver(a: Rect, b: Rect): boolean {
+  const isAcross = a.left < settle(rightOf(b)) && b.left < settle(rightOf(a))
+  return isAcross && a.bottom < settle(topOf(b)) && b.bottom < settle(topOf(a))
+}
+
+function pieceFor(role: Member['role'], number: number, rect: Rect, carcass: Carcass, frame: Frame): Piece {
+  const isUpright = role === 'stile' || role === 'mullion'
+  const tenon = role === 'stile' ? 0 : frame.tenon
+  const [x, y] = [isUpright ? 0 : tenon, isUpright ? tenon : 0]
+  const box = room(
+    [rect.left - x, rightOf(rect) + x],
+    [rect.bottom - y, topOf(rect) + y],
+    [carcass.depth, carcass.depth + frame.thickness],
+  )
+  return {
+    role,
+    number,
+    material: carcass.method.frameMaterial,
+    box,
+    lie: isUpright ? 'uprightLookingIn' : 'onEdgeLookingIn',
+    banded: UNBANDED,
+    explode: forward(WAYS.frame),
+  }
+}
+
+/** The members with their tenons cut, and mortises where tenons of others come in. */
+function mortised(pieces: readonly Piece[], frame: Frame): Piece[] {
+  const tenons = pieces.map((piece) => (piece.role === 'stile' ? null : tenonsOf(piece, frame.tenon)))
+  return pieces.map((piece, at) => {
+    const mortises = tenons.flatMap((one, of): Box[] => {
+      if (!one || of === at) return []
+      return one.tenons.flatMap((tenon) => sharedRoom(piece.box, tenon) ?? [])
+    })
+    const cuts = [...(tenons[at]?.cheeks ?? []), ...mortises]
+    return cuts.length > 0 ? { ...piece, cuts } : piece
+  })
+}
+
+/** Whether fronts that cover the frame leave room for each other and end on it, and inset ones are flush with it. */
+function tellFronts(frame: Frame, isDivided: boolean, { method, frontThickness }: Carcass, report: Report): void {
+  const { fronts, stile, topRail, bottomRail } = frame.rules
+  if (fronts.kind === 'inset') {
+    const proud = settle(frontThickness - frame.thickness)
+    if (proud > 0)
+      report.mind(`its inset fronts stand ${report.say(proud)} out from its face frame: they are thicker than it is.`)
+    return
+  }
+  const between = betweenFramed(frame, method)
+  if (isDivided && between < method.fronts.gap) {
+    report.stop(
+      `fronts ${report.say(fronts.by)} over its face frame would be ${report.say(between)} apart; ${report.say(method.fronts.gap)} is the gap of its build method.`,
+    )
+  }
+  const narrowest = Math.min(stile, topRail, bottomRail)
+  if (fronts.by > narrowest) {
+    report.stop(
+      `fronts would cover its face frame by ${report.say(fronts.by)}; its narrowest member is ${report.say(narrowest)}.`,
+    )
+  }
+}

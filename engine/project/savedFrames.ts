@@ -1,0 +1,42 @@
+import { z } from 'zod'
+import { field, measure } from './savedNumber'
+
+const flag = z.boolean({ error: 'it must be true or false' })
+
+/** What a build method says of face frames and five-part fronts, as a file has it. */
+export const savedFrames = {
+  faceFrame: z
+    .strictObject({
+      stile: measure,
+      topRail: measure,
+      bottomRail: measure,
+      mullion: measure,
+      pastLeft: measure,
+      pastRight: measure,
+      proud: measure,
+      joint: z.discriminatedUnion('kind', [
+        z.strictObject({ kind: z.literal('pocketScrews') }),
+        z.strictObject({ kind: z.literal('tenon'), length: measure }),
+      ]),
+      fronts: z.discriminatedUnion('kind', [
+        z.strictObject({ kind: z.literal('inset') }),
+        z.strictObject({ kind: z.literal('overlay'), by: measure }),
+      ]),
+    })
+    .nullable(),
+  frontBuild: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('slab') }),
+    z.strictObject({
+      kind: z.literal('fivePart'),
+      stile: measure,
+      rail: measure,
+      groove: measure,
+      play: measure,
+      areDrawersToo: flag,
+    }),
+  ]),
+  panelWood: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('sheet') }),
+    z.strictObject({ kind: z.literal('solid'), across: field('across'), moisture: field('moisture') }),
+  ]),
+}

@@ -1,0 +1,38 @@
+import type { DerivedCabinet, Part } from '../../engine/index'
+import styles from './Elevation.module.css'
+
+interface FrameDrawingProps {
+  readonly built: DerivedCabinet
+}
+
+/** Mid rails and mullions end at what they meet, and stiles run past rails: their tenons are not seen. */
+const OF_FACE_FRAME: readonly Part['role'][] = ['stile', 'topRail', 'bottomRail', 'midRail', 'mullion']
+const OF_FRONTS: readonly Part['role'][] = ['doorStile', 'doorRail', 'drawerStile', 'drawerRail']
+
+/** The members of the face frame, under the fronts. */
+export function FaceFrameDrawing({ built }: FrameDrawingProps) {
+  return built.parts
+    .filter(({ role }) => OF_FACE_FRAME.includes(role))
+    .map((part) => <Member key={part.id} part={part} className={styles.front} />)
+}
+
+/** The stiles and rails of five-part fronts, over their panels. */
+export function FivePartDrawing({ built }: FrameDrawingProps) {
+  return built.parts
+    .filter(({ role }) => OF_FRONTS.includes(role))
+    .map((part) => <Member key={part.id} part={part} className={styles.member} />)
+}
+
+function Member({ part, className }: { readonly part: Part; readonly className: string | undefined }) {
+  const { x, y, width, height } = seenRect(part)
+  return <rect className={className} x={x} y={-(y + height)} width={width} height={height} />
+}
+
+/** A member without its tenons, in the frame of the cabinet. */
+function seenRect({ placement: { origin, length: along }, length, width, operations }: Part) {
+  const tenon = operations.find((one) => one.kind === 'rabbet' && one.x === 0)
+  const hidden = tenon?.kind === 'rabbet' ? tenon.length : 0
+  const seen = length - 2 * hidden
+  if (along === '+y') return { x: origin.x, y: origin.y + hidden, width, height: seen }
+  return { x: origin.x - length + hidden, y: origin.y, width: seen, height: width }
+}
