@@ -4,6 +4,7 @@ import { boxOf } from '../cabinets/boardBox'
 import { type Box, boxAround, boxVolume } from '../geometry/box'
 import { toCabinet } from '../geometry/placement'
 import { plus, type Vec3 } from '../geometry/vector'
+import { rowVolume } from './bores'
 import { type Cells, cellsOf } from './cells'
 
 /**
@@ -32,11 +33,11 @@ export function volumeOf(board: Board): number {
   return wood - holesVolume(board)
 }
 
-/** Round holes are plain cylinders: they never overlap, nor reach into a recess. */
+/** Holes never overlap, nor reach into a recess. */
 function holesVolume({ operations }: Board): number {
   return operations.reduce((sum, operation) => {
     if (operation.kind !== 'holeRow') return sum
-    return sum + operation.count * operation.depth * Math.PI * (operation.diameter / 2) ** 2
+    return sum + rowVolume(operation)
   }, 0)
 }
 

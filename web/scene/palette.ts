@@ -5,6 +5,8 @@ export interface Palette {
   /** In the order of `TONE`. */
   readonly tones: readonly Color[]
   readonly ink: Color
+  /** Of what one sees in a hole. */
+  readonly deep: Color
   readonly faint: Color
   readonly chalk: Color
   readonly wall: Color
@@ -33,6 +35,7 @@ export function paletteOf(element: HTMLElement): Palette {
       birch.clone().lerp(middle, 0.5),
     ],
     ink,
+    deep: dark.clone().multiplyScalar(0.4),
     faint: read('--ink-3', '#8d9083'),
     chalk: read('--chalk', '#1f62a6'),
     wall: read('--sheet', '#fffdf7'),
