@@ -1,3 +1,4 @@
+import { counted } from '../basics/counted'
 import type { Cabinet } from '../project/document'
 import { markOf } from '../project/mark'
 import { backOf } from './back'
@@ -19,6 +20,7 @@ import {
 } from './carcass'
 import { drawerBoxOf } from './drawerBox'
 import { endNotch } from './finishedEnd'
+import { fixed } from './fixing'
 import { facesOf, frontsOf } from './fronts'
 import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
@@ -80,10 +82,21 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   return {
     cabinet,
     mark,
-    boards: hung(slidden(boards, carcass), fronts, carcass, density),
+    boards: held(hung(slidden(boards, carcass), fronts, carcass, density), carcass, report),
     fronts,
     problems: report.problems,
   }
+}
+
+/** The boards with what holds their corners, last of all that is bored, since it can best make way. */
+function held(boards: readonly Board[], carcass: Carcass, report: Report): readonly Board[] {
+  const { boards: done, missing } = fixed(boards, carcass.method.fixing)
+  if (missing > 0) {
+    report.mind(
+      `${counted(missing, 'fixing')} of its corners find no place: other holes, grooves or a thin board are in the way. Nothing is bored for them.`,
+    )
+  }
+  return done
 }
 
 /** The carcass itself, from the floor up. */

@@ -27,7 +27,7 @@ export interface Project {
   readonly between: Between
 }
 
-export const VERSION = 6
+export const VERSION = 7
 
 /** Seen from the room: x from its left end, y up from the finished floor, z out into the room. */
 export interface Wall {

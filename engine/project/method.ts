@@ -1,5 +1,6 @@
 import type { MaterialId, MethodId } from '../basics/id'
 import type { Mm } from '../units/length'
+import type { DoorPull, DrawerPull, Fixing, LegRules } from './fixing'
 
 /**
  * How a housed joint is measured. With `depth` the horizontal grows as the sheet gets thinner less than nominal; with
@@ -73,6 +74,9 @@ export interface MethodChoices {
   readonly fixedShelf: 'dado' | 'pinned'
   readonly frontMount: 'fullOverlay' | 'halfOverlay' | 'inset'
   readonly slide: SlideFit
+  readonly fixing: Fixing
+  readonly doorPull: DoorPull
+  readonly drawerPull: DrawerPull
   readonly carcassMaterial: MaterialId
   readonly backMaterial: MaterialId
   readonly frontMaterial: MaterialId
@@ -182,4 +186,5 @@ export interface BuildMethod extends MethodChoices {
   readonly drawers: DrawerRules
   readonly hinge: HingeRules
   readonly slides: SlideRules
+  readonly legs: LegRules
 }

@@ -1,6 +1,7 @@
 import { type ById, entriesOf, type MaterialId, type MethodId } from '../basics/id'
 import { bad, good, type Result } from '../basics/result'
 import type { Material, Project } from './document'
+import { withFixings } from './fixing'
 import { withMachining } from './machining'
 import type { BuildMethod } from './method'
 import { fieldsIn, issuesIn, shown } from './reading'
@@ -41,7 +42,8 @@ export function readMethod(text: string): Result<MethodFile> {
       `The file is of version ${version}; this Casewright reads build methods up to version ${METHOD_VERSION}. Nothing was changed.`,
     )
   }
-  const fields = version === 1 ? ofThisVersion(saved.value) : saved.value
+  const isOlder = typeof version === 'number' && Number.isInteger(version) && version > 0
+  const fields = isOlder ? ofThisVersion(saved.value, version) : saved.value
   const outcome = savedMethod.safeParse(fields)
   if (!outcome.success) return bad(issuesIn(outcome.error.issues, fields, 'build method'))
   const file = outcome.data as unknown as MethodFile
@@ -49,13 +51,19 @@ export function readMethod(text: string): Result<MethodFile> {
   return wrong ? bad(`The file cannot be read as a build method. ${wrong}`) : good(file)
 }
 
-/** Methods of the first version say nothing of hinges and slides. */
-function ofThisVersion(saved: Record<string, unknown>): Record<string, unknown> {
+/** Methods of the first version say nothing of hinges and slides, those of the second nothing of fixings. */
+const MIGRATIONS = [withMachining, withFixings]
+
+function ofThisVersion(saved: Record<string, unknown>, from: number): Record<string, unknown> {
   const { method } = saved
-  const isMethod = typeof method === 'object' && method !== null && !Array.isArray(method)
-  return isMethod
-    ? { ...saved, version: METHOD_VERSION, method: withMachining(method as Record<string, unknown>) }
-    : { ...saved, version: METHOD_VERSION }
+  if (typeof method !== 'object' || method === null || Array.isArray(method))
+    return { ...saved, version: METHOD_VERSION }
+  const steps = MIGRATIONS.slice(from - 1)
+  return {
+    ...saved,
+    version: METHOD_VERSION,
+    method: steps.reduce((one, step) => step(one), method as Record<string, unknown>),
+  }
 }
 
 function danglingIn({ method, materials }: MethodFile): string | null {

@@ -1,4 +1,5 @@
 import { VERSION } from './document'
+import { withFixings } from './fixing'
 import { withMachining } from './machining'
 
 /** From version n (at n - 1) to version n + 1. A saved document is a plain object here, checked only afterwards. */
@@ -7,7 +8,8 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNothingExcluded,
   withNoWishes,
   withColumnsToCome,
-  (saved) => withMachinedMethods(withNothingBetween(saved)),
+  (saved) => withEachMethod(withNothingBetween(saved), withMachining),
+  (saved) => withEachMethod(saved, withFixings),
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -62,11 +64,14 @@ function withNothingBetween(saved: Record<string, unknown>): Record<string, unkn
   return withEach({ between, ...saved }, 'cabinets', nothing)
 }
 
-/** 5 to 6: build methods say what is bored for hinges and slides. */
-function withMachinedMethods(saved: Record<string, unknown>): Record<string, unknown> {
+/** Every build method as it is after `more`: 5 to 6 says what is bored for hinges and slides, 6 to 7 what for fixings. */
+function withEachMethod(
+  saved: Record<string, unknown>,
+  more: (method: Record<string, unknown>) => Record<string, unknown>,
+): Record<string, unknown> {
   const { methods } = saved
   if (!isFields(methods)) return saved
-  const all = Object.entries(methods).map(([id, method]) => [id, isFields(method) ? withMachining(method) : method])
+  const all = Object.entries(methods).map(([id, method]) => [id, isFields(method) ? more(method) : method])
   return { ...saved, methods: Object.fromEntries(all) }
 }
 

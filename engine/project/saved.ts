@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
+import { savedFixing, savedLegs } from './savedFixing'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
 
@@ -73,6 +74,7 @@ const choices = {
     z.strictObject({ kind: z.literal('side'), clearance: measure }),
     z.strictObject({ kind: z.literal('undermount'), insideDeduction: measure }),
   ]),
+  ...savedFixing,
   carcassMaterial: id,
   backMaterial: id,
   frontMaterial: id,
@@ -105,6 +107,7 @@ const method = z.strictObject({
     bottomPlay: measure,
   }),
   ...savedMachining,
+  legs: savedLegs,
 })
 
 const front: z.ZodType = z.lazy(() =>
@@ -282,7 +285,7 @@ export const savedProject = z.strictObject({
 
 /** How the file of a build method calls itself, and the version of what it holds. */
 export const METHOD_KIND = 'casewright-method'
-export const METHOD_VERSION = 2
+export const METHOD_VERSION = 3
 
 /** A build method as a file of its own has it, with the boards that it names. */
 export const savedMethod = z.strictObject({

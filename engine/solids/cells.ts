@@ -1,7 +1,7 @@
 import type { Board } from '../cabinets/board'
-import type { Notch, Recess } from '../cabinets/operation'
+import { removedBy } from '../cabinets/removed'
 import type { Box } from '../geometry/box'
-import { type Mm, settle } from '../units/length'
+import type { Mm } from '../units/length'
 
 /**
  * A board cut along every plane that anything worked on it touches, in the board's frame. Each cell between the planes
@@ -34,26 +34,6 @@ export function cellsOf(board: Board): Cells {
   const isWood = new Uint8Array((x.length - 1) * (y.length - 1) * (z.length - 1)).fill(1)
   for (const box of gone) clear(box, x, y, z, isWood)
   return { x, y, z, isWood }
-}
-
-/** The room that a recess or a notch takes out of a board; null where it misses the board. */
-export function removedBy(operation: Recess | Notch, board: Board): Box | null {
-  const depth = operation.kind === 'notch' ? board.thickness : Math.min(operation.depth, board.thickness)
-  const isOutside = operation.kind !== 'notch' && operation.face === 'outside'
-  const box = {
-    min: {
-      x: Math.max(0, settle(operation.x)),
-      y: Math.max(0, settle(operation.y)),
-      z: isOutside ? 0 : settle(board.thickness - depth),
-    },
-    max: {
-      x: Math.min(board.length, settle(operation.x + operation.length)),
-      y: Math.min(board.width, settle(operation.y + operation.width)),
-      z: isOutside ? settle(depth) : board.thickness,
-    },
-  }
-  const isEmpty = box.max.x <= box.min.x || box.max.y <= box.min.y || box.max.z <= box.min.z
-  return isEmpty ? null : box
 }
 
 function clear({ min, max }: Box, x: readonly Mm[], y: readonly Mm[], z: readonly Mm[], isWood: Uint8Array): void {
