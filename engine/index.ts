@@ -34,6 +34,7 @@ export { numberList } from './breakdown/wording'
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace, type Leg } from './cabinets/board'
 export { type FrontPlace, frontGap, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
 export type { Operation } from './cabinets/operation'
+export { type Pull, pullsIn } from './cabinets/pull'
 export type { Finding, Remedy } from './checks/finding'
 export { type InstallCaution, installCautions } from './checks/installation'
 export { leftOut } from './checks/leftOut'
@@ -84,6 +85,14 @@ export {
   type Wall,
 } from './project/document'
 export type { CabinetShape, Edit } from './project/edit'
+export {
+  type DoorPull,
+  type DrawerPull,
+  type Fixing,
+  USUAL_DOOR_PULLS,
+  USUAL_DRAWER_PULLS,
+  USUAL_FIXINGS,
+} from './project/fixing'
 export {
   bankAt,
   childrenOf,

@@ -4,7 +4,7 @@ import { markOf } from '../project/mark'
 import { backOf } from './back'
 import { rearAt } from './bay'
 import { besideOf } from './beside'
-import type { Board, BoardRole } from './board'
+import type { Board, BoardRole, FrontFace } from './board'
 import { holesIn } from './boring'
 import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
@@ -25,6 +25,7 @@ import { facesOf, frontsOf } from './fronts'
 import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
+import { onLegs } from './leg'
 import { lidOf } from './lid'
 import { nailersOf } from './nailer'
 import { windowsIn } from './niche'
@@ -32,6 +33,7 @@ import { cellsOf } from './openings'
 import type { Notch } from './operation'
 import { boardOf, type Piece } from './piece'
 import { pipesIn } from './pipes'
+import { pulled } from './pull'
 import { type Report, reportOn } from './report'
 import { ROLE_NAMES } from './role'
 import { kickNotch, sidesOf, sideWidth } from './side'
@@ -82,10 +84,21 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   return {
     cabinet,
     mark,
-    boards: held(hung(slidden(boards, carcass), fronts, carcass, density), carcass, report),
+    boards: held(fitted(boards, fronts, carcass, { of: cabinet.kind, density }), carcass, report),
     fronts,
     problems: report.problems,
   }
+}
+
+/** The boards with what is bored for their hardware. */
+function fitted(
+  boards: readonly Board[],
+  fronts: readonly FrontFace[],
+  carcass: Carcass,
+  { of, density }: { readonly of: Cabinet['kind']; readonly density: number },
+): readonly Board[] {
+  const moving = hung(slidden(boards, carcass), fronts, carcass, density)
+  return onLegs(pulled(moving, fronts, carcass.method, of), carcass)
 }
 
 /** The boards with what holds their corners, last of all that is bored, since it can best make way. */

@@ -1,5 +1,5 @@
 import type { HolePurpose, HoleRow } from '../cabinets/operation'
-import type { Mm } from '../units/length'
+import { plainMm } from '../units/format'
 import type { DrawingMark, Point } from './drawing'
 
 /** A hole on the paper; `runsAcross` where its line runs from left to right. */
@@ -27,12 +27,8 @@ const PURPOSES: Readonly<Record<HolePurpose, string>> = {
 export function holeWords(row: HoleRow): string {
   const { purpose, diameter, oval, countersink, depth, step, count } = row
   const what =
-    oval === undefined ? `hole of ${plain(diameter)} mm` : `mortise of ${plain(diameter)} × ${plain(oval)} mm`
-  const apart = purpose === 'shelfPin' && count > 1 ? `, ${plain(step)} mm apart` : ''
-  const sunk = countersink ? `, sunk to ${plain(countersink)} mm` : ''
-  return `${what} for ${PURPOSES[purpose]}, ${plain(depth)} mm deep${sunk}${apart}`
-}
-
-export function plain(length: Mm): string {
-  return String(Number(length.toFixed(1)))
+    oval === undefined ? `hole of ${plainMm(diameter)} mm` : `mortise of ${plainMm(diameter)} × ${plainMm(oval)} mm`
+  const apart = purpose === 'shelfPin' && count > 1 ? `, ${plainMm(step)} mm apart` : ''
+  const sunk = countersink ? `, sunk to ${plainMm(countersink)} mm` : ''
+  return `${what} for ${PURPOSES[purpose]}, ${plainMm(depth)} mm deep${sunk}${apart}`
 }

@@ -1,12 +1,12 @@
 import type { Board } from '../cabinets/board'
 import { centresOf, type Face, type Operation } from '../cabinets/operation'
 import type { Rect } from '../geometry/rect'
-import { formatLength } from '../units/format'
+import { formatLength, plainMm } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { datumOf } from './datum'
 import type { Drawing, DrawingMark, TextMark } from './drawing'
 import { edgeMarks, edgesBored } from './edges'
-import { holeMark, holeWords, plain } from './hole'
+import { holeMark, holeWords } from './hole'
 import { apart, line, measuresUnder, sortedOnce } from './running'
 
 export interface PartDrawingInput {
@@ -163,7 +163,7 @@ function legend({ operations }: Board): string[] {
         ? holeWords(one)
         : one.kind === 'notch'
           ? 'notch, right through'
-          : `${one.kind} ${plain(one.depth)} mm deep`
+          : `${one.kind} ${plainMm(one.depth)} mm deep`
     lines.set(words, (lines.get(words) ?? 0) + (one.kind === 'holeRow' ? one.count : 1))
   }
   return [...lines].map(([words, count]) => `${count} × ${words}`)

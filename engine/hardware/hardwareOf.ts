@@ -1,16 +1,13 @@
 import type { CabinetBuild, Rules } from '../cabinets/build'
 import { type Hang, hangOf } from '../cabinets/hang'
 import { hingesFor } from '../cabinets/hinge'
+import { legsAcross } from '../cabinets/leg'
 import type { Part } from '../parts/part'
+import { plainMm } from '../units/format'
 import type { Mm } from '../units/length'
-
-/** What is bought for a cabinet besides boards. */
-export interface HardwareRow {
-  readonly name: string
-  readonly quantity: number
-  /** Of what is sold by its length: slides. */
-  readonly length: Mm | null
-}
+import { fixingsFor } from './fixings'
+import { pullsFor } from './pulls'
+import type { HardwareRow } from './row'
 
 /** Hinges, stays, slides, shelf pins and legs of one cabinet. */
 export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: Rules): HardwareRow[] {
@@ -20,7 +17,9 @@ export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: R
     ...lidHardware(parts, rules),
     ...slidesFor(parts, rules),
     { name: 'shelf pin', quantity: pinsUnder(parts, rules), length: null },
-    { name: 'leg', quantity: legsUnder(build, rules), length: null },
+    ...legsUnder(build, rules),
+    ...fixingsFor(parts, rules),
+    ...pullsFor(parts),
   ]
   return rows.filter(({ quantity }) => quantity > 0)
 }
@@ -44,7 +43,12 @@ function hingesOf({ cabinet, fronts }: CabinetBuild, { method, materials }: Rule
     const hang = hangOf(face, hung)
     counts.set(hang, (counts.get(hang) ?? 0) + hinges)
   }
-  return [...counts].map(([hang, quantity]) => ({ name: `${hang} hinge`, quantity, length: null }))
+  const hinges = [...counts].map(([hang, quantity]) => ({ name: `${hang} hinge`, quantity, length: null }))
+  const plates = hinges.reduce((sum, { quantity }) => sum + quantity, 0)
+  return [
+    ...hinges,
+    { name: `hinge plate, ${plainMm(method.hinge.plateHeight)} mm high`, quantity: plates, length: null },
+  ]
 }
 
 /** A lid hangs along its length, and stays hold it open. */
@@ -76,8 +80,12 @@ function pinsUnder(parts: readonly Part[], { method }: Rules): number {
   return 4 * parts.filter(({ role }) => role === 'adjustableShelf' || (arePinned && role === 'fixedShelf')).length
 }
 
-/** A leg at each corner, and two more under a wide cabinet. Common practice, no source. */
-function legsUnder({ cabinet, boards }: CabinetBuild, { method }: Rules): number {
-  if (method.floor.kind !== 'legs' || cabinet.kind === 'upper' || boards.length === 0) return 0
-  return cabinet.width > 900 ? 6 : 4
+/** Two rows of legs, and a clip on each of the front row for the board of the kick. */
+function legsUnder({ cabinet, boards }: CabinetBuild, { method }: Rules): HardwareRow[] {
+  if (method.floor.kind !== 'legs' || cabinet.kind === 'upper' || boards.length === 0) return []
+  const across = legsAcross(cabinet.width, method.legs).length
+  return [
+    { name: 'leg', quantity: 2 * across, length: null },
+    { name: 'kick clip', quantity: across, length: null },
+  ]
 }

@@ -7,6 +7,7 @@ import { Holes } from './Holes'
 import { chalkOn, type Lit, sameLit } from './lit'
 import { type MergedCabinet, mergeParts } from './merge'
 import { meshKeeper } from './meshes'
+import { withPulls } from './pulls'
 import type { Shading } from './shading'
 
 interface Props {
@@ -20,7 +21,7 @@ interface Props {
   readonly shading: Shading
 }
 
-const meshFor = meshKeeper(shapeKey, meshOf)
+const meshFor = meshKeeper(shapeKey, (part) => withPulls(meshOf(part), part))
 
 /** One cabinet in three draws: all its boards, all their edges, and all holes in them. A fourth shows lit parts through what hides them. */
 export const CabinetModel = memo(function CabinetModel(props: Props) {

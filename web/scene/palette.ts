@@ -33,6 +33,7 @@ export function paletteOf(element: HTMLElement): Palette {
       front,
       front.clone().lerp(dark, 0.35),
       birch.clone().lerp(middle, 0.5),
+      dark.clone().multiplyScalar(0.62),
     ],
     ink,
     deep: dark.clone().multiplyScalar(0.4),

@@ -2,7 +2,8 @@ import type { LengthDisplay, Material, MaterialId, MethodChoices } from '../../e
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { boardOptions } from './boardOptions'
-import { CHOICE_NAMES, CHOICES, type ChoiceName, type ChoiceOf, MATERIAL_CHOICES, type MaterialChoice } from './choices'
+import type { ChoiceOf } from './choiceOf'
+import { CHOICE_NAMES, CHOICES, type ChoiceName, MATERIAL_CHOICES, type MaterialChoice } from './choices'
 
 interface ChoiceRowsProps {
   /** What holds now, one for each thing that is edited together. */

@@ -1,19 +1,6 @@
-import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Mm, Nailers, SlideFit } from '../../engine/index'
-
-/** One thing that a build method settles, as words to choose from and the measures that go with them. */
-export interface ChoiceOf<Value> {
-  readonly label: string
-  readonly ways: readonly (readonly [string, string])[]
-  readonly wayOf: (value: Value) => string
-  readonly make: (way: string, before: Value) => Value
-  readonly measures?: (value: Value) => readonly Measure<Value>[]
-}
-
-export interface Measure<Value> {
-  readonly label: string
-  readonly value: Mm
-  readonly put: (length: Mm) => Value
-}
+import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Nailers, SlideFit } from '../../engine/index'
+import type { ChoiceOf } from './choiceOf'
+import { doorPull, drawerPull, fixing } from './fixingChoices'
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
 const USUAL = {
@@ -244,6 +231,7 @@ const slide: ChoiceOf<SlideFit> = {
 /** In the order in which a carcass is thought about. */
 export const CHOICES = {
   cornerJoint,
+  fixing,
   bottom,
   top,
   baseTop,
@@ -252,6 +240,8 @@ export const CHOICES = {
   nailers,
   fixedShelf,
   frontMount,
+  doorPull,
+  drawerPull,
   slide,
 } as const
 

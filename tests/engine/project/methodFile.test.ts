@@ -6,6 +6,7 @@ import { applyEdit } from '../../../engine/project/apply'
 import { broughtIn } from '../../../engine/project/bringIn'
 import { newProject } from '../../../engine/project/defaults'
 import type { Project } from '../../../engine/project/document'
+import { USUAL_LEGS } from '../../../engine/project/fixing'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { type MethodFile, readMethod, writeMethod } from '../../../engine/project/methodFile'
 import { readProject, writeProject } from '../../../engine/project/schema'
@@ -61,8 +62,14 @@ describe('a build method in a file', () => {
     expect([method.hinge, method.slides]).toEqual([USUAL_HINGE, USUAL_SLIDES])
   })
 
+  it('of the second version has nothing bored for fixings and pulls, and legs as they were counted', () => {
+    const { method } = read(readFileSync('tests/old-files/v2.casewright-method', 'utf8'))
+    expect([method.fixing, method.doorPull, method.drawerPull]).toEqual(new Array(3).fill({ kind: 'none' }))
+    expect(method.legs).toEqual(USUAL_LEGS)
+  })
+
   it('of this version is written back byte for byte', () => {
-    const text = readFileSync('tests/old-files/v2.casewright-method', 'utf8')
+    const text = SOUND
     const { method, materials } = read(text)
     const there = { ...project, methods: { [method.id]: method } as typeof project.methods, materials }
     expect(writeMethod(there, method.id)).toBe(text)
@@ -83,7 +90,7 @@ describe('a file that is no build method', () => {
     [' '.repeat(200_001), 'The file has 200001 characters; a build method has 200000 at most.'],
     [
       spoilt('version', 7),
-      'The file is of version 7; this Casewright reads build methods up to version 2. Nothing was changed.',
+      'The file is of version 7; this Casewright reads build methods up to version 3. Nothing was changed.',
     ],
   ])('is refused in plain words', (text, message) => {
     expect(why(text)).toBe(message)
