@@ -83,6 +83,16 @@ const RULES = {
       ['holeDepth', 'Hole depth'],
     ],
   },
+  legs: {
+    title: 'Legs',
+    rows: [
+      ['spacing', 'Apart at most'],
+      ['fromEdge', 'First from the sides'],
+      ['plateSpread', 'Screws of a plate apart'],
+      ['screwDiameter', 'Screw holes'],
+      ['screwDepth', 'Screw holes, depth'],
+    ],
+  },
 } as const
 
 type RuleSet = keyof typeof RULES
