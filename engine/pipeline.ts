@@ -10,6 +10,7 @@ import { buildCabinet } from './cabinets/buildCabinet'
 import { besideFindings } from './checks/beside'
 import { cabinetFindings } from './checks/cabinetFindings'
 import type { Finding } from './checks/finding'
+import { seenScrewFindings } from './checks/seenScrews'
 import { standingFindings } from './checks/standing'
 import { stockFindings } from './checks/stock'
 import { cutListOf } from './cutlist/cutListOf'
@@ -235,5 +236,9 @@ function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): F
     return { cabinet, mark, fronts, frontThickness: frontMount === 'inset' || fronts.length === 0 ? 0 : thickness }
   })
   const boxes = cabinets.map(({ cabinet }) => cabinet)
-  return [...besideFindings(project, standing), ...standingFindings(project, boxes)]
+  return [
+    ...besideFindings(project, standing),
+    ...standingFindings(project, boxes),
+    ...seenScrewFindings(project, boxes),
+  ]
 }

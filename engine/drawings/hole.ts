@@ -1,5 +1,6 @@
-import type { HolePurpose, HoleRow } from '../cabinets/operation'
+import { type HolePurpose, type HoleRow, isInEdge } from '../cabinets/operation'
 import { plainMm } from '../units/format'
+import type { Mm } from '../units/length'
 import type { DrawingMark, Point } from './drawing'
 
 /** A hole on the paper; `runsAcross` where its line runs from left to right. */
@@ -24,11 +25,12 @@ const PURPOSES: Readonly<Record<HolePurpose, string>> = {
 }
 
 /** Bits are sold in millimetres, so holes are told in them whatever the unit. */
-export function holeWords(row: HoleRow): string {
+export function holeWords(row: HoleRow, thickness: Mm): string {
   const { purpose, diameter, oval, countersink, depth, step, count } = row
   const what =
     oval === undefined ? `hole of ${plainMm(diameter)} mm` : `mortise of ${plainMm(diameter)} × ${plainMm(oval)} mm`
   const apart = purpose === 'shelfPin' && count > 1 ? `, ${plainMm(step)} mm apart` : ''
   const sunk = countersink ? `, sunk to ${plainMm(countersink)} mm` : ''
-  return `${what} for ${PURPOSES[purpose]}, ${plainMm(depth)} mm deep${sunk}${apart}`
+  const deep = !isInEdge(row) && depth >= thickness ? 'right through' : `${plainMm(depth)} mm deep`
+  return `${what} for ${PURPOSES[purpose]}, ${deep}${sunk}${apart}`
 }

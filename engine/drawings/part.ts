@@ -155,12 +155,12 @@ function acrossTexts(own: readonly Operation[], input: FaceInput): DrawingMark[]
 }
 
 /** What is worked, a line each. */
-function legend({ operations }: Board): string[] {
+function legend({ operations, thickness }: Board): string[] {
   const lines = new Map<string, number>()
   for (const one of operations) {
     const words =
       one.kind === 'holeRow'
-        ? holeWords(one)
+        ? holeWords(one, thickness)
         : one.kind === 'notch'
           ? 'notch, right through'
           : `${one.kind} ${plainMm(one.depth)} mm deep`
