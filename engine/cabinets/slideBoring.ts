@@ -3,6 +3,7 @@ import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
 import { boxOf } from './boardBox'
 import { type Carcass, insideFront } from './carcass'
+import { slideSetback } from './drawerBox'
 import { LEAST_WOOD } from './hinge'
 import { holesBetween, withHoles } from './holes'
 import type { Face, HoleRow } from './operation'
@@ -14,12 +15,13 @@ const FROM_REAR: Mm = 20
  * How far behind the front the screws of a slide are: the first at its distance, the last as far back as the grid and the
  * slide allow, and one in the middle where four steps or more are between them.
  */
-export function slideScrews(length: Mm, { method: { slides } }: Carcass): Mm[] {
-  const { firstFromFront, pitch } = slides
+export function slideScrews(length: Mm, { method }: Carcass): Mm[] {
+  const { firstFromFront, pitch } = method.slides
+  const setback = slideSetback(method)
   const steps = Math.floor((length - FROM_REAR - firstFromFront) / pitch + 1e-6)
   if (!(steps >= 0)) return []
   const at = steps >= 4 ? [0, Math.floor(steps / 2), steps] : steps > 0 ? [0, steps] : [0]
-  return at.map((step) => settle(firstFromFront + step * pitch))
+  return at.map((step) => settle(setback + firstFromFront + step * pitch))
 }
 
 /** What a slide may stand off an upright beside its clearance; farther off it is packed out, and screwed to the packing. */

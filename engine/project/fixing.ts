@@ -96,9 +96,3 @@ export const USUAL_DRAWER_PULLS: {
   knob: { kind: 'knob', diameter: 5, twoFrom: 700 },
   bar: { kind: 'bar', diameter: 5, spread: 128, twoFrom: 0 },
 }
-
-/** A saved build method that says nothing yet of fixings, pulls and legs: nothing was bored for them. */
-export function withFixings(method: Record<string, unknown>): Record<string, unknown> {
-  const nothing = { fixing: { kind: 'none' }, doorPull: { kind: 'none' }, drawerPull: { kind: 'none' } }
-  return { ...nothing, legs: { ...USUAL_LEGS }, ...method }
-}

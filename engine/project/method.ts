@@ -174,6 +174,10 @@ export interface SlideRules {
   readonly pitch: Mm
   readonly holeDiameter: Mm
   readonly holeDepth: Mm
+  /** Of undermount slides: from there to their front end. */
+  readonly setback: Mm
+  /** What a pair carries at rest, in pounds, as its class is called. */
+  readonly loadClass: number
 }
 
 /** A named set of rules that cabinets are built by. */

@@ -1,7 +1,7 @@
 import { type ById, entriesOf, type MaterialId, type MethodId } from '../basics/id'
 import { bad, good, type Result } from '../basics/result'
 import type { Material, Project } from './document'
-import { withFixings } from './fixing'
+import { withFixings } from './fixingMigration'
 import { withMachining } from './machining'
 import type { BuildMethod } from './method'
 import { fieldsIn, issuesIn, shown } from './reading'

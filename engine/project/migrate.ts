@@ -1,5 +1,5 @@
 import { VERSION } from './document'
-import { withFixings } from './fixing'
+import { withFixings } from './fixingMigration'
 import { withMachining } from './machining'
 
 /** From version n (at n - 1) to version n + 1. A saved document is a plain object here, checked only afterwards. */
