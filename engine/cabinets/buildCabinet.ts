@@ -84,7 +84,7 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   return {
     cabinet,
     mark,
-    boards: held(fitted(boards, fronts, carcass, { of: cabinet.kind, density }), carcass, report),
+    boards: held(fitted(boards, fronts, carcass, { of: cabinet.kind, density, report }), carcass, report),
     fronts,
     problems: report.problems,
   }
@@ -95,10 +95,10 @@ function fitted(
   boards: readonly Board[],
   fronts: readonly FrontFace[],
   carcass: Carcass,
-  { of, density }: { readonly of: Cabinet['kind']; readonly density: number },
+  { of, density, report }: { readonly of: Cabinet['kind']; readonly density: number; readonly report: Report },
 ): readonly Board[] {
   const moving = hung(slidden(boards, carcass), fronts, carcass, density)
-  return onLegs(pulled(moving, fronts, carcass.method, of), carcass)
+  return onLegs(pulled(moving, fronts, { method: carcass.method, of, report }), carcass)
 }
 
 /** The boards with what holds their corners, last of all that is bored, since it can best make way. */

@@ -1,3 +1,4 @@
+import { boxesOverlap } from '../geometry/box'
 import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { CabinetKind } from '../project/document'
 import type { DoorPull, DrawerPull } from '../project/fixing'
@@ -8,6 +9,9 @@ import { boxOf } from './boardBox'
 import { LEAST_WOOD } from './hinge'
 import { holesBetween, withHoles } from './holes'
 import { centreOf, type HoleRow } from './operation'
+import { boredBy } from './removed'
+import type { Report } from './report'
+import { ROLE_NAMES } from './role'
 
 /** Both screws of a pull, or twice the one of a knob; in the cabinet's frame, seen from the room. */
 export interface Pull {
@@ -71,23 +75,33 @@ function isWithin({ from, to }: Pull, rect: Rect): boolean {
   )
 }
 
-/** The boards with the holes of pulls, right through their fronts. */
+/** The boards with the holes of pulls, right through their fronts. A pull that would meet a hinge is left out and told. */
 export function pulled(
   boards: readonly Board[],
   fronts: readonly FrontFace[],
-  method: BuildMethod,
-  of: CabinetKind,
+  { method, of, report }: { readonly method: BuildMethod; readonly of: CabinetKind; readonly report: Report },
 ): readonly Board[] {
   if (method.doorPull.kind === 'none' && method.drawerPull.kind === 'none') return boards
   return boards.map((board) => {
     const face = FRONTS.includes(board.role) ? fronts.find(({ rect }) => isAt(board, rect)) : undefined
-    return face
-      ? withHoles(
-          board,
-          pullsOf(face, method, of).flatMap((pull) => holesFor(pull, board, face, method)),
-        )
-      : board
+    if (!face) return board
+    const wanted = pullsOf(face, method, of).flatMap((pull) => holesFor(pull, board, face, method))
+    const rows = wanted.filter((row) => isClear(row, board))
+    if (rows.length === 0 && isWanted(face, method)) {
+      report.mind(`a ${ROLE_NAMES[board.role]} is too small for its pull, or its hinges are in the way; none is bored.`)
+    }
+    return withHoles(board, rows)
   })
+}
+
+function isWanted({ kind }: FrontFace, { doorPull, drawerPull }: BuildMethod): boolean {
+  return (kind === 'drawer' ? drawerPull : doorPull).kind !== 'none'
+}
+
+/** Whether a row meets none of the holes that are there. */
+function isClear(row: HoleRow, board: Board): boolean {
+  const there = board.operations.flatMap((one) => (one.kind === 'holeRow' ? boredBy(one, board) : []))
+  return !boredBy(row, board).some((box) => there.some((other) => boxesOverlap(box, other)))
 }
 
 const FRONTS: readonly Board['role'][] = ['door', 'flap', 'drawerFront']

@@ -81,6 +81,16 @@ describe('a front with a pull', () => {
     ])
   })
 
+  it('gets none where its hinge is in the way, and that is told', () => {
+    // A door of 77 wide has its cup from 5 to 40; the pull 40 from the free edge would be at 37.
+    const cabinet = aCabinet('base', { width: 80, front: { kind: 'door', hinge: 'left' } })
+    const doorPull = { ...USUAL_DOOR_PULLS.bar, fromCorner: 60, spread: 20 }
+    const narrow = buildCabinet(cabinet, rulesWith({ doorPull }))
+    const said = narrow.problems.map(({ message }) => message)
+    expect(said).toContain('B1: a door is too small for its pull, or its hinges are in the way; none is bored.')
+    expect(narrow.boards.flatMap((board) => pullsIn(board))).toEqual([])
+  })
+
   it('counts with its cabinet', () => {
     const names = (changes: MethodChanges) => {
       const rules = rulesWith(changes)
