@@ -1,4 +1,5 @@
 import type { Interval } from '../geometry/interval'
+import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
 import { boxOf } from './boardBox'
@@ -27,6 +28,17 @@ export function slideScrews(length: Mm, { method }: Carcass): Mm[] {
 /** What a slide may stand off an upright beside its clearance; farther off it is packed out, and screwed to the packing. */
 const PLAY: Mm = 1
 
+/** The sides of drawer boxes that are too far from any upright, so that their slides are screwed to packing. */
+export function packedOut(boards: readonly Board[], method: Pick<BuildMethod, 'slide'>): Board[] {
+  const uprights = boards.filter(({ role }) => role === 'leftSide' || role === 'rightSide' || role === 'partition')
+  return boards.filter((side) => {
+    if (side.role !== 'drawerSide') return false
+    const { min, max } = boxOf(side)
+    const height = { from: min.y, to: max.y }
+    return uprights.every((board) => faceBeside(board, min.x, max.x, height, { method }) === null)
+  })
+}
+
 /** The boards with the screw holes of slides: on both uprights of each drawer box, on one line at its height. */
 export function slidden(boards: readonly Board[], carcass: Carcass): readonly Board[] {
   const boxes = boards.filter(({ role }) => role === 'drawerSide').map((side) => ({ side, box: boxOf(side) }))
@@ -41,7 +53,13 @@ export function slidden(boards: readonly Board[], carcass: Carcass): readonly Bo
 }
 
 /** The face of an upright that is within reach of a slide from the side of a drawer box. */
-function faceBeside(board: Board, left: Mm, right: Mm, height: Interval, { method }: Carcass): Face | null {
+function faceBeside(
+  board: Board,
+  left: Mm,
+  right: Mm,
+  height: Interval,
+  { method }: { readonly method: Pick<BuildMethod, 'slide'> },
+): Face | null {
   const { min, max } = boxOf(board)
   if (height.to <= min.y || height.from >= max.y) return null
   const { slide } = method

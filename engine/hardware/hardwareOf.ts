@@ -2,6 +2,7 @@ import type { CabinetBuild, Rules } from '../cabinets/build'
 import { type Hang, hangOf } from '../cabinets/hang'
 import { hingesFor } from '../cabinets/hinge'
 import { legsAcross } from '../cabinets/leg'
+import { packedOut } from '../cabinets/slideBoring'
 import type { Part } from '../parts/part'
 import { plainMm } from '../units/format'
 import type { Mm } from '../units/length'
@@ -16,6 +17,7 @@ export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: R
     { name: 'pair of flap stays', quantity: parts.filter(({ role }) => role === 'flap').length, length: null },
     ...lidHardware(parts, rules),
     ...slidesFor(parts, rules),
+    ...packingFor(parts, rules),
     { name: 'shelf pin', quantity: pinsUnder(parts, rules), length: null },
     ...legsUnder(build, rules),
     ...fixingsFor(parts, rules),
@@ -72,6 +74,13 @@ function slidesFor(parts: readonly Part[], { method }: Rules): HardwareRow[] {
   }
   const name = method.slide.kind === 'side' ? 'pair of side slides' : 'pair of undermount slides'
   return [...lengths].map(([length, sides]) => ({ name, quantity: sides / 2, length }))
+}
+
+/** A strip under each slide that does not reach its upright, as beside an open door. */
+function packingFor(parts: readonly Part[], { method }: Rules): HardwareRow[] {
+  const counts = new Map<Mm, number>()
+  for (const { length } of packedOut(parts, method)) counts.set(length, (counts.get(length) ?? 0) + 1)
+  return [...counts].map(([length, quantity]) => ({ name: 'packing strip', quantity, length }))
 }
 
 /** Four under every shelf that rests on pins. */

@@ -35,6 +35,15 @@ describe('the hardware of a cabinet', () => {
       '2 kick clip',
     ])
   })
+  it('is a packing strip beside each roll-out, at the side where the door hangs', () => {
+    const interior = { fixedShelves: 0, adjustableShelves: 0, partition: null, rollOuts: { count: 2, height: 100 } }
+    const cabinet = aCabinet('base', { front: { kind: 'door', hinge: 'left' }, interior })
+    // 580 deep, 10 behind the door and 10 before its rear: boxes, slides and strips of 550.
+    expect(told(cabinet).filter((row) => /strip|slides/.test(row))).toEqual([
+      '2 pair of side slides 550',
+      `${2 * 1} packing strip 550`,
+    ])
+  })
   it('is hinges along the width of a flap, and stays that hold it open', () => {
     const cabinet = aCabinet('upper', { front: { kind: 'door', hinge: 'top' }, width: 1100, height: 400 })
     // 1100 wide is over 40 in (1016 mm), so by its length along the hinges it takes three.
