@@ -36,9 +36,11 @@ export { numberList } from './breakdown/wording'
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace, type Leg } from './cabinets/board'
 export { type FrontPlace, frontGap, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
 export type { Operation } from './cabinets/operation'
+export { type Pull, pullsIn } from './cabinets/pull'
 export type { Finding, Remedy } from './checks/finding'
 export { type InstallCaution, installCautions } from './checks/installation'
 export { leftOut } from './checks/leftOut'
+export { KG_PER_POUND } from './checks/load'
 export { type CutList, type CutRow, type MaterialTotal, rowName } from './cutlist/row'
 export type { Drawing, DrawingMark } from './drawings/drawing'
 export { partDrawing } from './drawings/part'
@@ -90,6 +92,14 @@ export {
   type Wall,
 } from './project/document'
 export type { CabinetShape, Edit } from './project/edit'
+export {
+  type DoorPull,
+  type DrawerPull,
+  type Fixing,
+  USUAL_DOOR_PULLS,
+  USUAL_DRAWER_PULLS,
+  USUAL_FIXINGS,
+} from './project/fixing'
 export { USUAL_FIVE_PART, USUAL_FRAME, USUAL_MOISTURE, USUAL_OVERLAY, USUAL_TENON, WOODS } from './project/frames'
 export {
   bankAt,
@@ -104,6 +114,7 @@ export {
 export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
 export { labelOf } from './project/label'
 export { checkLength } from './project/limits'
+export { SLIDE_CLASSES } from './project/machining'
 export { markOf } from './project/mark'
 export { freshBoard, materialsInOrder, stockOf } from './project/materials'
 export type {
@@ -140,6 +151,7 @@ export type { JobPart, JobStock, SheetJob } from './sheets/job'
 export { type Piece, placementsIn, type SheetAnswer, type SheetLayout } from './sheets/layout'
 export { sheetCount, type Taken, takenBy, tallyOf } from './sheets/tally'
 export { freshWall, wallAt, wallsOf } from './site/wall'
+export { type Hole, holesOf } from './solids/bores'
 export { meshOf, shapeKey } from './solids/mesh'
 export { type Dimension, dimensionsOf, type Freedom } from './thrift/freedom'
 export { type Saving, savingsOf, type Thrift, type ThriftProgress } from './thrift/savings'

@@ -13,12 +13,14 @@ import { cornerFindings } from './checks/corner'
 import type { Finding } from './checks/finding'
 import { hobFindings } from './checks/hob'
 import { landingFindings } from './checks/landing'
+import { seenScrewFindings } from './checks/seenScrews'
 import { sillFindings } from './checks/sill'
 import { standingFindings } from './checks/standing'
 import { stockFindings } from './checks/stock'
 import { cutListOf } from './cutlist/cutListOf'
 import type { CutList, CutRow } from './cutlist/row'
-import { type HardwareRow, hardwareOf } from './hardware/hardwareOf'
+import { hardwareOf } from './hardware/hardwareOf'
+import type { HardwareRow } from './hardware/row'
 import type { Part } from './parts/part'
 import { partsOf } from './parts/partsOf'
 import type { Cabinet, CabinetKind, House, Project, Shop } from './project/document'
@@ -242,7 +244,12 @@ function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): F
     return { cabinet, mark, fronts: beside, frontThickness: isFlush ? 0 : thickness }
   })
   const boxes = cabinets.map(({ cabinet }) => cabinet)
-  return [...besideFindings(project, standing), ...standingFindings(project, boxes), ...cornerFindings(project, boxes)]
+  return [
+    ...besideFindings(project, standing),
+    ...standingFindings(project, boxes),
+    ...cornerFindings(project, boxes),
+    ...seenScrewFindings(project, boxes),
+  ]
 }
 
 /** What lies in the countertops, hangs over them and stands behind them. */

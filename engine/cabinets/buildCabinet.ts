@@ -1,9 +1,10 @@
+import { counted } from '../basics/counted'
 import type { Cabinet } from '../project/document'
 import { markOf } from '../project/mark'
 import { backOf } from './back'
 import { rearAt } from './bay'
 import { besideOf } from './beside'
-import type { Board } from './board'
+import type { Board, FrontFace } from './board'
 import { holesIn } from './boring'
 import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
@@ -12,11 +13,13 @@ import { type Carcass, carcassOf, hasNailersBehind } from './carcass'
 import { drawerBoxOf } from './drawerBox'
 import { faceFrameOf } from './faceFrame'
 import { endNotch } from './finishedEnd'
+import { fixed } from './fixing'
 import { facesOf, frontsOf } from './fronts'
 import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
 import { type Leaf, leafWeight } from './leaf'
+import { onLegs } from './leg'
 import { lidOf } from './lid'
 import { nailersOf } from './nailer'
 import { windowsIn } from './niche'
@@ -25,6 +28,7 @@ import type { Notch } from './operation'
 import { boardInCabinet, inCabinet } from './past'
 import { type Piece, UNBANDED } from './piece'
 import { pipesIn } from './pipes'
+import { pulled } from './pull'
 import { type Report, reportOn } from './report'
 import { kickNotch, sidesOf } from './side'
 import { slidden } from './slideBoring'
@@ -80,11 +84,12 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const fronts = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
   const weightOf = (leaf: Pick<Leaf, 'boards'>) =>
     leafWeight(leaf, ({ material }) => rules.materials[material]?.density ?? 0)
-  const bored = hung(slidden(boards, carcass), fronts, carcass, weightOf)
   return {
     cabinet,
     mark,
-    boards: bored.map((board) => boardInCabinet(board, carcass)),
+    boards: held(fitted(boards, fronts, carcass, { of: cabinet.kind, weightOf, report }), carcass, report).map(
+      (board) => boardInCabinet(board, carcass),
+    ),
     fronts: fronts.map((face) => ({ ...face, rect: inCabinet(face.rect, carcass) })),
     problems: report.problems,
   }
@@ -93,6 +98,34 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
 /** Front edges that a face frame is glued on are not banded; those of loose shelves behind it are seen. */
 function isHiddenByFrame({ banded, box }: Piece, { frame, depth }: Carcass): boolean {
   return frame !== null && banded.edges === 'front' && box.max.z === depth
+}
+
+interface Fitting {
+  readonly of: Cabinet['kind']
+  readonly weightOf: (leaf: Pick<Leaf, 'boards'>) => number
+  readonly report: Report
+}
+
+/** The boards with what is bored for their hardware. */
+function fitted(
+  boards: readonly Board[],
+  fronts: readonly FrontFace[],
+  carcass: Carcass,
+  { of, weightOf, report }: Fitting,
+): readonly Board[] {
+  const moving = hung(slidden(boards, carcass), fronts, carcass, weightOf)
+  return onLegs(pulled(moving, fronts, { method: carcass.method, of, report }), carcass)
+}
+
+/** The boards with what holds their corners, last of all that is bored, since it can best make way. */
+function held(boards: readonly Board[], carcass: Carcass, report: Report): readonly Board[] {
+  const { boards: done, missing } = fixed(boards, carcass.method.fixing)
+  if (missing > 0) {
+    report.mind(
+      `${counted(missing, 'fixing')} of its corners find no place: other holes, grooves or a thin board are in the way. Nothing is bored for them.`,
+    )
+  }
+  return done
 }
 
 /** The carcass itself, from the floor up. */

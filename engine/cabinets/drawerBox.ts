@@ -1,4 +1,5 @@
 import type { Interval } from '../geometry/interval'
+import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import { forward, forwardAndOff, WAYS } from './apart'
 import type { Bay, Upright } from './bay'
@@ -33,6 +34,11 @@ export function boxLength(clearDepth: Mm, { method: { drawers } }: Carcass): Mm 
   return settle(Math.floor((most + 1 / 6400) / drawers.lengthStep) * drawers.lengthStep)
 }
 
+/** How far the front end of a slide is behind the front of what it runs in. */
+export function slideSetback({ slide, slides }: Pick<BuildMethod, 'slide' | 'slides'>): Mm {
+  return slide.kind === 'undermount' ? slides.setback : 0
+}
+
 /** The front and back of a box stand between its sides. */
 export function boxFrontLength(width: Mm, { drawerThickness }: Carcass): Mm {
   return settle(width - 2 * drawerThickness)
@@ -64,7 +70,7 @@ export function drawerBoxOf(
   const front = settle(insideFront(carcass) - setback)
   const width = boxWidth(settle(bay.to - bay.from), carcass)
   const height = Math.min(own ?? Number.POSITIVE_INFINITY, boxHeight(opening, carcass))
-  const length = boxLength(settle(front - rear), carcass)
+  const length = boxLength(settle(front - rear - slideSetback(carcass.method)), carcass)
   if (!isWorthIt(number, { width, height, length }, carcass, report)) return []
   const { method, drawerThickness } = carcass
   const left = settle((bay.from + bay.to - width) / 2)

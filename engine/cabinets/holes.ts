@@ -16,10 +16,11 @@ export function boreDepth(wished: Mm, { role, thickness }: Board): Mm {
   return settle(Math.min(wished, role === 'partition' ? thickness / 2 - 1 : thickness - 1))
 }
 
-interface Bore {
+export interface Bore {
   readonly purpose: HolePurpose
   readonly diameter: Mm
-  readonly depth: Mm
+  /** Right through where it is said. */
+  readonly depth: Mm | 'through'
 }
 
 /** A hole at each of two points of the cabinet's frame, or one where they are the same; none where it would leave the board. */
@@ -29,7 +30,7 @@ export function holesBetween(board: Board, face: Face, from: Vec3, to: Vec3, bor
   const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)]
   const step = settle(Math.abs(a.x - b.x) + Math.abs(a.y - b.y))
   const edge = bore.diameter / 2
-  const depth = boreDepth(bore.depth, board)
+  const depth = bore.depth === 'through' ? board.thickness : boreDepth(bore.depth, board)
   const isInside =
     x >= edge && y >= edge && Math.max(a.x, b.x) <= board.length - edge && Math.max(a.y, b.y) <= board.width - edge
   if (!isInside || !(bore.diameter > 0) || !(depth > 0)) return []

@@ -8,6 +8,9 @@ export type Operation = Recess | Notch | Clip | HoleRow | EdgeSlot
 
 export type Face = 'inside' | 'outside'
 
+/** The narrow faces: the ends at 0 and at the full length, the edges at 0 and at the full width. */
+export type EdgeFace = 'start' | 'end' | 'low' | 'high'
+
 /** A groove runs with the grain, a dado across it, a rabbet along an edge; all three are a rectangle sunk into a face. */
 export interface Recess {
   readonly kind: 'groove' | 'dado' | 'rabbet'
@@ -65,22 +68,39 @@ export function isEdgeSlot(one: Operation): one is EdgeSlot {
 }
 
 /** What a hole is bored for. */
-export type HolePurpose = 'shelfPin' | 'hingeCup' | 'hingeScrew' | 'hingePlate' | 'slide'
+export type HolePurpose =
+  | 'shelfPin'
+  | 'hingeCup'
+  | 'hingeScrew'
+  | 'hingePlate'
+  | 'slide'
+  | 'screw'
+  | 'pilot'
+  | 'dowel'
+  | 'looseTenon'
+  | 'pull'
+  | 'legPlate'
 
 /** Equal holes in a line; one hole is a row of one. */
 export interface HoleRow {
   readonly kind: 'holeRow'
   readonly purpose: HolePurpose
-  readonly face: Face
+  readonly face: Face | EdgeFace
   /** Which way the line runs: along the board's length unless it says otherwise. */
   readonly along?: 'width'
 
-  /** Centre of the first hole. */
+  /** Centre of the first hole. In an end, x is where the end is; in an edge, y is where the edge is. */
   readonly x: Mm
   readonly y: Mm
+  /** In an end or an edge: from the outside face to the centres. */
+  readonly up?: Mm
   readonly step: Mm
   readonly count: number
   readonly diameter: Mm
+  /** Of a mortise with round ends: how long it is along its line, from end to end. As wide as its diameter. */
+  readonly oval?: Mm
+  /** The diameter at the face of what is sunk for a head, at 90 degrees. */
+  readonly countersink?: Mm
   readonly depth: Mm
 }
 
@@ -97,4 +117,8 @@ export interface Centre {
 /** The centre of one hole of a row, from 0. */
 export function centreOf({ x, y, step, along }: HoleRow, at: number): Centre {
   return along === 'width' ? { x, y: settle(y + at * step) } : { x: settle(x + at * step), y }
+}
+
+export function isInEdge({ face }: Pick<HoleRow, 'face'>): boolean {
+  return face !== 'inside' && face !== 'outside'
 }

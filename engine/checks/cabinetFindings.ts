@@ -4,6 +4,7 @@ import { carryingFindings } from './carrying'
 import { doorFindings } from './door'
 import { drawerFindings } from './drawer'
 import type { Checked, Finding } from './finding'
+import { fixingFindings } from './fixing'
 import { frameFindings } from './frame'
 import { hangingFindings } from './hanging'
 import { hingeFindings } from './hinge'
@@ -22,6 +23,7 @@ export function cabinetFindings(checked: Checked): Finding[] {
     ...drawerFindings(checked),
     ...hangingFindings(checked),
     ...boringFindings(checked),
+    ...fixingFindings(checked),
     ...narrowFindings(checked),
     ...carryingFindings(checked),
   ]

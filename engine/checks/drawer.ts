@@ -1,6 +1,7 @@
 import { counted } from '../basics/counted'
 import { boardWeight } from '../breakdown/lift'
 import type { Part } from '../parts/part'
+import { SLIDE_CLASSES } from '../project/machining'
 import { withRole } from './boards'
 import { about, type Checked, type Finding } from './finding'
 import { KG_PER_POUND, NEWTON_PER_KG, PSF } from './load'
@@ -10,25 +11,22 @@ import { sayIn } from './say'
 const DRAWER_LOAD = 15 * PSF
 const LOAD_SOURCE = 'load: ANSI/KCMA A161.1, 7.1, as reproduced by a panel trader'
 
-/** What a pair of slides carries at rest, by class, in kg. Source: Architectural Woodwork Standards (2009), appendix B. */
-const CLASSES = [50, 75, 100].map((pounds) => pounds * KG_PER_POUND)
+const CLASSES = SLIDE_CLASSES.map((pounds) => pounds * KG_PER_POUND)
 const CLASS_SOURCE = 'classes of slides: Architectural Woodwork Standards (2009), appendix B, p. 584'
 
-/**
- * The class of slides that the heaviest drawer asks for, where the least one will not do. The project does not know
- * which slides are bought, so the class is what is told.
- */
+/** The class of slides that the heaviest drawer asks for, where the one of the build method will not do. */
 export function drawerFindings(checked: Checked): Finding[] {
   const drawers = withRole(checked.parts, 'drawerBottom').map((bottom) => drawerWeight(bottom, checked))
-  const heavy = drawers.filter(({ whole }) => whole > CLASSES[0]!)
+  const carries = checked.rules.method.slides.loadClass * KG_PER_POUND
+  const heavy = drawers.filter(({ whole }) => whole > carries)
   if (heavy.length === 0) return []
   const { whole, held } = heavy.reduce((a, b) => (b.whole > a.whole ? b : a))
   const say = sayIn(checked.display)
   const kind = CLASSES.find((most) => whole <= most)
-  const most = say.weight(kind ?? CLASSES.at(-1)!)
+  const most = say.weight(kind ?? Math.max(carries, CLASSES.at(-1)!))
   const weighs = `${counted(heavy.length, 'drawer')} with up to ${say.weight(held)} in it, ${say.weight(whole)} with its boards`
   const way = kind
-    ? `slides of the class for ${most} at least, not the one for ${say.weight(CLASSES[0]!)}.`
+    ? `slides of the class for ${most} at least, not the one for ${say.weight(carries)}.`
     : `the strongest usual class carries ${most}. Ask for slides that are rated for it, or make two of it.`
   return [
     about(checked, {

@@ -5,39 +5,25 @@ import {
   centresOf,
   type EdgeSlot,
   type Face,
-  type HolePurpose,
   type HoleRow,
   isEdgeSlot,
   type Operation,
 } from '../cabinets/operation'
 import type { Interval } from '../geometry/interval'
 import type { Rect } from '../geometry/rect'
-import { formatLength } from '../units/format'
+import { formatLength, plainMm } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
+import { datumOf } from './datum'
 import type { Drawing, DrawingMark, LineMark, TextMark } from './drawing'
+import { edgeMarks, edgesBored } from './edges'
+import { holeMark, holeWords } from './hole'
+import { apart, line, measuresUnder, sortedOnce } from './running'
 
 export interface PartDrawingInput {
   readonly part: Board
   readonly display: LengthDisplay
   /** Height of the letters as a share of the longer side of the part. */
   readonly textShare?: number
-}
-
-/** Where a board is measured from: an edge and an end, each by its name and by whether it is at 0 of the board's frame. */
-export interface Datum {
-  readonly edge: string
-  readonly isEdgeAtZero: boolean
-  readonly end: string
-}
-
-/** From the front edge and the lower or left end; a door from the edge that its cups are at. */
-export function datumOf({ placement: { length, width }, width: across, operations }: Board): Datum {
-  const end = length === '+y' ? 'lower end' : length === '-x' ? 'right end' : length === '+x' ? 'left end' : 'first end'
-  if (width.endsWith('z')) return { edge: 'front edge', isEdgeAtZero: width === '-z', end }
-  const cups = operations.flatMap((one) => (one.kind === 'holeRow' && one.purpose === 'hingeCup' ? centresOf(one) : []))
-  const isHung = cups.length > 0 && new Set(cups.map(({ y }) => y)).size === 1
-  if (isHung) return { edge: 'hinge edge', isEdgeAtZero: cups[0]!.y < across / 2, end }
-  return { edge: width.endsWith('y') ? 'lower edge' : 'first edge', isEdgeAtZero: true, end }
 }
 
 /**
@@ -48,10 +34,16 @@ export function datumOf({ placement: { length, width }, width: across, operation
 export function partDrawing({ part, display, textShare = 0.03 }: PartDrawingInput): Drawing {
   const size = Math.max(part.length, part.width) * textShare
   const faces = facesWorked(part)
+  const edges = edgesBored(part)
   const pitch = settle(part.width + size * 13)
-  const marks = faces.flatMap((face, at) => faceMarks({ part, display, size, face, low: -at * pitch }))
+  const lowest = -(faces.length - 1) * pitch
+  const edgePitch = settle(part.thickness + size * 8)
+  const marks = [
+    ...faces.flatMap((face, at) => faceMarks({ part, display, size, face, low: -at * pitch })),
+    ...edges.flatMap((edge, at) => edgeMarks(part, edge, settle(lowest - (at + 1) * edgePitch), size, display)),
+  ]
   const words = legend(part)
-  const foot = -(faces.length - 1) * pitch - size * 8
+  const foot = lowest - edges.length * edgePitch - size * 8
   const lines = words.map((text, at): TextMark => {
     return {
       kind: 'text',
@@ -116,7 +108,7 @@ function datumHeight(input: FaceInput): Mm {
 function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
   if (one.kind === 'holeRow') {
     return centresOf(one).map(({ x, y }) => {
-      return { kind: 'circle', layer: 'hole', at: { x, y: heightOf(y, input) }, diameter: one.diameter }
+      return holeMark({ x, y: heightOf(y, input) }, one, one.along !== 'width')
     })
   }
   if (one.kind === 'clip') return clipMarks(one, input)
@@ -174,23 +166,8 @@ function placesAcross(own: readonly Operation[], part: Board): Mm[] {
   return sortedOnce([...places.map((y) => settle(isEdgeAtZero ? y : width - y)), width])
 }
 
-function sortedOnce(places: readonly Mm[]): Mm[] {
-  return [...new Set(places)].filter((place) => place > 0).sort((a, b) => a - b)
-}
-
-/** Running measures under the face; figures that would meet are moved apart, each with a line to its place. */
-function alongTexts(own: readonly Operation[], input: FaceInput): DrawingMark[] {
-  const { part, size, low, display } = input
-  const places = placesAlong(own, part)
-  return apart(places, size * 1.15).flatMap((at, index): DrawingMark[] => {
-    const place = places[index]!
-    const text = formatLength(place, display)
-    return [
-      ...line('dimension', [place, low], [place, low - size * 0.6]),
-      ...line('dimension', [place, low - size * 0.6], [at, low - size * 1.6]),
-      { kind: 'text', layer: 'caption', at: { x: at, y: low - size * 3.6 }, text, size, isUpright: true },
-    ]
-  })
+function alongTexts(own: readonly Operation[], { part, size, low, display }: FaceInput): DrawingMark[] {
+  return measuresUnder(placesAlong(own, part), low, size, display)
 }
 
 function acrossTexts(own: readonly Operation[], input: FaceInput): DrawingMark[] {
@@ -216,61 +193,26 @@ function acrossTexts(own: readonly Operation[], input: FaceInput): DrawingMark[]
   })
 }
 
-/**
- * Places in order, each so much from the next: moved up where the one before is too near, but the last no farther than one
- * step, so that those before it make way.
- */
-export function apart(places: readonly Mm[], least: Mm): Mm[] {
-  let last = -Infinity
-  const moved = places.map((place) => {
-    last = Math.max(place, last + least)
-    return last
-  })
-  const most = (places.at(-1) ?? 0) + least
-  return moved.map((at, index) => settle(Math.min(at, most - (moved.length - 1 - index) * least)))
-}
-
-function line(layer: LineMark['layer'], from: readonly [Mm, Mm], to: readonly [Mm, Mm]): LineMark[] {
-  return [{ kind: 'line', layer, from: { x: from[0], y: from[1] }, to: { x: to[0], y: to[1] } }]
-}
-
-const PURPOSES: Readonly<Record<HolePurpose, string>> = {
-  shelfPin: 'shelf pins',
-  hingeCup: 'hinge cups',
-  hingeScrew: 'screws of hinges',
-  hingePlate: 'hinge plates',
-  slide: 'slides',
-}
-
-/** What is worked, a line each. Bits are sold in millimetres, so holes are told in them whatever the unit. */
-function legend({ operations }: Board): string[] {
+/** What is worked, a line each. */
+function legend({ operations, thickness }: Board): string[] {
   const lines = new Map<string, number>()
   for (const one of operations) {
     const words =
       one.kind === 'holeRow'
-        ? holeWords(one)
+        ? holeWords(one, thickness)
         : one.kind === 'notch'
           ? 'notch, right through'
           : one.kind === 'clip'
-            ? `corner cut off, ${plain(one.length)} mm along and ${plain(one.width)} mm across`
+            ? `corner cut off, ${plainMm(one.length)} mm along and ${plainMm(one.width)} mm across`
             : isEdgeSlot(one)
               ? slotWords(one)
-              : `${one.kind} ${plain(one.depth)} mm deep`
+              : `${one.kind} ${plainMm(one.depth)} mm deep`
     lines.set(words, (lines.get(words) ?? 0) + (one.kind === 'holeRow' ? one.count : 1))
   }
   return [...lines].map(([words, count]) => `${count} × ${words}`)
 }
 
-function holeWords({ purpose, diameter, depth, step, count }: HoleRow): string {
-  const row = purpose === 'shelfPin' && count > 1 ? `, ${plain(step)} mm apart` : ''
-  return `hole of ${plain(diameter)} mm for ${PURPOSES[purpose]}, ${plain(depth)} mm deep${row}`
-}
-
 function slotWords({ kind, edge, up, width, depth }: EdgeSlot): string {
   const what = kind === 'edgeGroove' ? 'groove' : 'mortise'
-  return `${what} in the ${edge === 'low' ? 'first' : 'second'} edge, ${plain(width)} mm wide, ${plain(up)} mm from the outside face, ${plain(depth)} mm deep`
-}
-
-function plain(length: Mm): string {
-  return String(Number(length.toFixed(1)))
+  return `${what} in the ${edge === 'low' ? 'first' : 'second'} edge, ${plainMm(width)} mm wide, ${plainMm(up)} mm from the outside face, ${plainMm(depth)} mm deep`
 }

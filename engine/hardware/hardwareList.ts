@@ -1,4 +1,4 @@
-import type { HardwareRow } from './hardwareOf'
+import type { HardwareRow } from './row'
 
 /** Equal pieces of all cabinets together. */
 export interface HardwareTotal extends HardwareRow {

@@ -2,17 +2,15 @@ import type { CabinetBuild, Rules } from '../cabinets/build'
 import { type Hang, hangOf } from '../cabinets/hang'
 import { hingesFor } from '../cabinets/hinge'
 import { leafWeight, leavesOf } from '../cabinets/leaf'
+import { legsAcross } from '../cabinets/leg'
+import { packedOut } from '../cabinets/slideBoring'
 import type { Part } from '../parts/part'
+import { plainMm } from '../units/format'
 import type { Mm } from '../units/length'
 import { cornerHinges } from './cornerHinges'
-
-/** What is bought for a cabinet besides boards. */
-export interface HardwareRow {
-  readonly name: string
-  readonly quantity: number
-  /** Of what is sold by its length: slides. */
-  readonly length: Mm | null
-}
+import { fixingsFor } from './fixings'
+import { pullsFor } from './pulls'
+import type { HardwareRow } from './row'
 
 /** Hinges, stays, slides, shelf pins and legs of one cabinet. */
 export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: Rules): HardwareRow[] {
@@ -21,8 +19,11 @@ export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: R
     { name: 'pair of flap stays', quantity: flapsIn(build), length: null },
     ...lidHardware(parts, rules),
     ...slidesFor(parts, rules),
+    ...packingFor(parts, rules),
     { name: 'shelf pin', quantity: pinsUnder(parts, rules, build.cabinet.corner ? 5 : 4), length: null },
-    { name: 'leg', quantity: legsUnder(build, rules), length: null },
+    ...legsUnder(build, rules),
+    ...fixingsFor(parts, rules),
+    ...pullsFor(parts),
   ]
   return rows.filter(({ quantity }) => quantity > 0)
 }
@@ -49,7 +50,12 @@ function hingesOf({ cabinet, fronts, boards }: CabinetBuild, { method, materials
     const hang = hangOf(leaf, hung)
     counts.set(hang, (counts.get(hang) ?? 0) + hinges)
   }
-  return [...counts].map(([hang, quantity]) => ({ name: `${hang} hinge`, quantity, length: null }))
+  const hinges = [...counts].map(([hang, quantity]) => ({ name: `${hang} hinge`, quantity, length: null }))
+  const plates = hinges.reduce((sum, { quantity }) => sum + quantity, 0)
+  return [
+    ...hinges,
+    { name: `hinge plate, ${plainMm(method.hinge.plateHeight)} mm high`, quantity: plates, length: null },
+  ]
 }
 
 /** A lid hangs along its length, and stays hold it open. */
@@ -75,16 +81,28 @@ function slidesFor(parts: readonly Part[], { method }: Rules): HardwareRow[] {
   return [...lengths].map(([length, sides]) => ({ name, quantity: sides / 2, length }))
 }
 
+/** A strip under each slide that does not reach its upright, as beside an open door. */
+function packingFor(parts: readonly Part[], { method }: Rules): HardwareRow[] {
+  const counts = new Map<Mm, number>()
+  for (const { length } of packedOut(parts, method)) counts.set(length, (counts.get(length) ?? 0) + 1)
+  return [...counts].map(([length, quantity]) => ({ name: 'packing strip', quantity, length }))
+}
+
 /** Four under every shelf that rests on pins, and one more in a corner, in its post. */
 function pinsUnder(parts: readonly Part[], { method }: Rules, each: number): number {
   const arePinned = method.fixedShelf === 'pinned'
   return each * parts.filter(({ role }) => role === 'adjustableShelf' || (arePinned && role === 'fixedShelf')).length
 }
 
-/** A leg at each corner, and two more under a wide cabinet. Common practice, no source. */
-function legsUnder({ cabinet, boards }: CabinetBuild, { method }: Rules): number {
-  if (method.floor.kind !== 'legs' || cabinet.kind === 'upper' || boards.length === 0) return 0
-  // One at each end of both legs, one in the corner and one at the inside of it.
-  if (cabinet.corner) return 6
-  return cabinet.width > 900 ? 6 : 4
+/**
+ * Two rows of legs, and a clip on each of the front row for the board of the kick. In a corner there is one at each end of
+ * both legs, one in the corner and one at the inside of it; the kick before them stands on the inside three.
+ */
+function legsUnder({ cabinet, boards }: CabinetBuild, { method }: Rules): HardwareRow[] {
+  if (method.floor.kind !== 'legs' || cabinet.kind === 'upper' || boards.length === 0) return []
+  const across = cabinet.corner ? 3 : legsAcross(cabinet.width, method.legs).length
+  return [
+    { name: 'leg', quantity: 2 * across, length: null },
+    { name: 'kick clip', quantity: across, length: null },
+  ]
 }

@@ -2,6 +2,7 @@ import type { MaterialId, MethodId, ProjectId, StockId, WallId } from '../basics
 import { inch, type Mm } from '../units/length'
 import type { CabinetKind, Material, NewCabinet, Project, Stock, Wall } from './document'
 import { VERSION } from './document'
+import { USUAL_LEGS } from './fixing'
 import { NO_FRAMES, USUAL_FIVE_PART, USUAL_FRAME } from './frames'
 import { USUAL_HINGE, USUAL_SLIDES } from './machining'
 import type { BuildMethod } from './method'
@@ -167,6 +168,9 @@ function shopStandard(preset: Preset): BuildMethod {
     ...NO_FRAMES,
     // Half an inch each side: what side-mounted slides ask for (common practice, no source).
     slide: { kind: 'side', clearance: 12.7 },
+    fixing: { kind: 'none' },
+    doorPull: { kind: 'none' },
+    drawerPull: { kind: 'none' },
     carcassMaterial: CARCASS,
     backMaterial: BACK,
     frontMaterial: FRONT,
@@ -189,6 +193,7 @@ function shopStandard(preset: Preset): BuildMethod {
     },
     hinge: USUAL_HINGE,
     slides: USUAL_SLIDES,
+    legs: USUAL_LEGS,
   }
 }
 

@@ -29,11 +29,22 @@ export const USUAL_HINGE: HingeRules = {
   sideAdjustment: 2,
 }
 
+/** What a pair of slides carries at rest, by class, in pounds. Source: Architectural Woodwork Standards (2009), appendix B. */
+export const SLIDE_CLASSES = [50, 75, 100] as const
+
 /**
  * Slides are screwed on the system holes too: 5 mm, on a grid of 32, the first 37 from the front edge (dalrun.com, '32mm
  * Cabinetmaking'). How far up the box their line runs differs from slide to slide: common practice, no source.
  */
-export const USUAL_SLIDES: SlideRules = { lineUp: 25, firstFromFront: 37, pitch: 32, holeDiameter: 5, holeDepth: 11 }
+export const USUAL_SLIDES: SlideRules = {
+  lineUp: 25,
+  firstFromFront: 37,
+  pitch: 32,
+  holeDiameter: 5,
+  holeDepth: 11,
+  setback: 0,
+  loadClass: SLIDE_CLASSES[0],
+}
 
 /** A saved build method that says nothing yet of hinges and slides, with what most shops bore for them. */
 export function withMachining(method: Record<string, unknown>): Record<string, unknown> {

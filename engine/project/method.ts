@@ -1,5 +1,6 @@
 import type { MaterialId, MethodId } from '../basics/id'
 import type { Mm } from '../units/length'
+import type { DoorPull, DrawerPull, Fixing, LegRules } from './fixing'
 
 /**
  * How a housed joint is measured. With `depth` the horizontal grows as the sheet gets thinner less than nominal; with
@@ -125,6 +126,9 @@ export interface MethodChoices {
   /** Of five-part fronts. */
   readonly panelWood: PanelWood
   readonly slide: SlideFit
+  readonly fixing: Fixing
+  readonly doorPull: DoorPull
+  readonly drawerPull: DrawerPull
   readonly carcassMaterial: MaterialId
   readonly backMaterial: MaterialId
   readonly frontMaterial: MaterialId
@@ -226,6 +230,10 @@ export interface SlideRules {
   readonly pitch: Mm
   readonly holeDiameter: Mm
   readonly holeDepth: Mm
+  /** Of undermount slides: from there to their front end. */
+  readonly setback: Mm
+  /** What a pair carries at rest, in pounds, as its class is called. */
+  readonly loadClass: number
 }
 
 /** A named set of rules that cabinets are built by. */
@@ -238,4 +246,5 @@ export interface BuildMethod extends MethodChoices {
   readonly drawers: DrawerRules
   readonly hinge: HingeRules
   readonly slides: SlideRules
+  readonly legs: LegRules
 }

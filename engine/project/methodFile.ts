@@ -1,6 +1,7 @@
 import { type ById, entriesOf, type MaterialId, type MethodId } from '../basics/id'
 import { bad, good, type Result } from '../basics/result'
 import type { Material, Project } from './document'
+import { withFixings } from './fixingMigration'
 import { withNoFrames } from './frames'
 import { withMachining } from './machining'
 import type { BuildMethod } from './method'
@@ -50,8 +51,8 @@ export function readMethod(text: string): Result<MethodFile> {
   return wrong ? bad(`The file cannot be read as a build method. ${wrong}`) : good(file)
 }
 
-/** From version n (at n - 1) to version n + 1: hinges and slides are bored, then there may be face frames. */
-const METHOD_MIGRATIONS = [withMachining, withNoFrames]
+/** From version n (at n - 1) to version n + 1: hinges and slides are bored; then there may be face frames and fixings. */
+const METHOD_MIGRATIONS = [withMachining, (method: Record<string, unknown>) => withFixings(withNoFrames(method))]
 
 function isOlder(version: unknown): version is number {
   return typeof version === 'number' && Number.isInteger(version) && version >= 1

@@ -1,4 +1,5 @@
 import { VERSION } from './document'
+import { withFixings } from './fixingMigration'
 import { withNoFrames } from './frames'
 import { withMachining } from './machining'
 
@@ -8,8 +9,8 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNothingExcluded,
   withNoWishes,
   withColumnsToCome,
-  (saved) => withMachinedMethods(withNothingBetween(saved)),
-  (saved) => withFaceFrames(withoutCorners(withNoTrims(saved))),
+  (saved) => withEachMethod(withNothingBetween(saved), withMachining),
+  (saved) => withEachMethod(withEachMethod(withoutCorners(withNoTrims(saved)), withNoFrames), withFixings),
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -76,23 +77,17 @@ function withNoTrims(saved: Record<string, unknown>): Record<string, unknown> {
   return { ...saved, between: { lightRail: null, crown: null, valance: null, pins: {}, ...plain } }
 }
 
-/** 5 to 6: build methods say what is bored for hinges and slides. */
-function withMachinedMethods(saved: Record<string, unknown>): Record<string, unknown> {
-  return withEachMethod(saved, withMachining)
-}
-
-/** 6 to 7: build methods may have face frames and five-part fronts; none had. */
-function withFaceFrames(saved: Record<string, unknown>): Record<string, unknown> {
-  return withEachMethod(saved, withNoFrames)
-}
-
+/**
+ * Every build method as it is after `more`: 5 to 6 says what is bored for hinges and slides, 6 to 7 what for fixings, and
+ * that there are no face frames and no five-part fronts.
+ */
 function withEachMethod(
   saved: Record<string, unknown>,
-  brought: (method: Record<string, unknown>) => Record<string, unknown>,
+  more: (method: Record<string, unknown>) => Record<string, unknown>,
 ): Record<string, unknown> {
   const { methods } = saved
   if (!isFields(methods)) return saved
-  const all = Object.entries(methods).map(([id, method]) => [id, isFields(method) ? brought(method) : method])
+  const all = Object.entries(methods).map(([id, method]) => [id, isFields(method) ? more(method) : method])
   return { ...saved, methods: Object.fromEntries(all) }
 }
 

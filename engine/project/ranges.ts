@@ -51,6 +51,7 @@ export const RANGES = {
   price: { least: 0, most: 1_000_000 },
   quantity: { least: 0, most: 100_000, isWhole: true },
   copies: { least: 1, most: 10_000, isWhole: true },
+  loadClass: { least: 1, most: 1000 },
   onePersonLift: { least: 0, most: 500 },
   teeth: { least: 1, most: 500, isWhole: true },
   across: { least: 0, most: 0.02 },

@@ -3,6 +3,7 @@ import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
 import { savedBetween, savedCutout } from './savedBetween'
 import { savedCorner } from './savedCorner'
+import { savedFixing, savedLegs } from './savedFixing'
 import { savedFrames } from './savedFrames'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
@@ -71,6 +72,7 @@ const choices = {
     z.strictObject({ kind: z.literal('side'), clearance: measure }),
     z.strictObject({ kind: z.literal('undermount'), insideDeduction: measure }),
   ]),
+  ...savedFixing,
   carcassMaterial: id,
   backMaterial: id,
   frontMaterial: id,
@@ -105,6 +107,7 @@ const method = z.strictObject({
     bottomPlay: measure,
   }),
   ...savedMachining,
+  legs: savedLegs,
 })
 
 const front: z.ZodType = z.lazy(() =>

@@ -29,5 +29,7 @@ export const savedMachining = {
     pitch: field('pitch'),
     holeDiameter: measure,
     holeDepth: measure,
+    setback: measure,
+    loadClass: field('loadClass'),
   }),
 }

@@ -1,9 +1,9 @@
 import type { Board } from '../cabinets/board'
 import type { EdgeSlot, Recess } from '../cabinets/operation'
+import { removedBy } from '../cabinets/removed'
 import { type Box, boxAround, boxesOverlap, boxVolume } from '../geometry/box'
 import { toCabinet } from '../geometry/placement'
 import type { Mm } from '../units/length'
-import { removedBy } from './cells'
 import { boxesInCabinet } from './solid'
 
 /** A recess that what sits in it does not fill, and how much stays empty, in mm3. */

@@ -1,5 +1,6 @@
 import type { Board } from '../cabinets/board'
 import { boxVolume } from '../geometry/box'
+import { rowVolume } from './bores'
 import { convexVolume } from './convex'
 import { bodiesOf, isSlanted } from './slant'
 import { solidOf } from './solid'
@@ -12,10 +13,7 @@ export function volumeOf(board: Board): number {
   return wood - holesVolume(board)
 }
 
-/** Round holes are plain cylinders: they never overlap, nor reach into a recess. */
+/** Holes never overlap, nor reach into a recess. */
 function holesVolume({ operations }: Board): number {
-  return operations.reduce((sum, operation) => {
-    if (operation.kind !== 'holeRow') return sum
-    return sum + operation.count * operation.depth * Math.PI * (operation.diameter / 2) ** 2
-  }, 0)
+  return operations.reduce((sum, operation) => (operation.kind === 'holeRow' ? sum + rowVolume(operation) : sum), 0)
 }

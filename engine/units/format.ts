@@ -8,6 +8,11 @@ export function formatLength(length: Mm, display: LengthDisplay): string {
   return display.unit === 'mm' ? formatMm(length, display.step) : formatInches(length, display.step)
 }
 
+/** In mm to a tenth whatever the unit: bits and hardware are sold by it. */
+export function plainMm(length: Mm): string {
+  return formatMm(length, 0.1)
+}
+
 /** With its unit: `756.6 mm`, `30 1/4 in`. */
 export function formatWithUnit(length: Mm, display: LengthDisplay): string {
   return `${formatLength(length, display)} ${unitName(display)}`

@@ -5,6 +5,7 @@ import { preview } from 'vite'
 import { writeProject } from '../../engine/project/schema'
 import { fortyCabinets } from '../../engine/samples/workshop'
 import { QUIET } from '../browser/chromium'
+import { countDraws, mostDraws } from '../browser/draws'
 import { median, quantile } from './engine'
 import { traced, workPerMove } from './trace'
 
@@ -26,14 +27,16 @@ export async function benchBrowser() {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' })
     // tsx names functions by a helper that the page does not have.
     await page.addInitScript('globalThis.__name = (named) => named')
+    await countDraws(page)
     // Choosers are caught from the start: one that opens before it is waited for would be lost.
     page.on('filechooser', () => {})
     await page.goto(server.resolvedUrls!.local[0]!)
     await openSample(page)
+    const drawCalls = await drawCallsOf(page)
     const withCutList = await workOf(browser, page, /^Cut list/)
     const withSheets = await workOf(browser, page, /^Sheets/)
     const waits = await waitsForSheets(page)
-    return { withCutList, withSheets, sheetsCurrentAfterLastMoveMs: median(waits) }
+    return { drawCalls, withCutList, withSheets, sheetsCurrentAfterLastMoveMs: median(waits) }
   } finally {
     await browser.close()
     await server.close()
@@ -51,6 +54,25 @@ async function openSample(page: Page) {
     buffer: Buffer.from(writeProject(fortyCabinets())),
   })
   await page.locator('[data-cabinet]').nth(30).waitFor()
+}
+
+/** The most draw calls of a frame in 3D: with everything in sight, and among the cabinets, where holes are seen. */
+async function drawCallsOf(page: Page) {
+  const picture = page.getByRole('group', { name: /^3D view/ })
+  await page.getByRole('button', { name: 'Fit all' }).click()
+  await setTimeout(1000)
+  await picture.focus()
+  await mostDraws(page)
+  await page.keyboard.press('ArrowLeft')
+  await setTimeout(500)
+  const far = await mostDraws(page)
+  for (let step = 0; step < 14; step++) await page.keyboard.press('+')
+  await setTimeout(500)
+  await page.keyboard.press('ArrowLeft')
+  await setTimeout(500)
+  const near = await mostDraws(page)
+  await page.getByRole('button', { name: 'Fit all' }).click()
+  return { far, near }
 }
 
 /** Some drags while a list is open: what a move costs in the one in the middle, of each figure by itself. */

@@ -14,6 +14,7 @@ import {
   type Material,
   NOTHING_BESIDE,
 } from '../../engine/project/document'
+import { USUAL_LEGS } from '../../engine/project/fixing'
 import { NO_FRAMES } from '../../engine/project/frames'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../engine/project/machining'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
@@ -37,6 +38,9 @@ export const PLAIN: BuildMethod = {
   frontMount: 'fullOverlay',
   ...NO_FRAMES,
   slide: { kind: 'side', clearance: 12.7 },
+  fixing: { kind: 'none' },
+  doorPull: { kind: 'none' },
+  drawerPull: { kind: 'none' },
   carcassMaterial: 'carcass' as MaterialId,
   backMaterial: 'back' as MaterialId,
   frontMaterial: 'front' as MaterialId,
@@ -58,6 +62,7 @@ export const PLAIN: BuildMethod = {
   },
   hinge: USUAL_HINGE,
   slides: USUAL_SLIDES,
+  legs: USUAL_LEGS,
 }
 
 export type MethodChanges = Partial<Omit<BuildMethod, 'id' | 'name'>>

@@ -1,7 +1,16 @@
 import { memo } from 'react'
-import { childrenOf, type DerivedCabinet, type Front, type FrontFace, type Mm, type Part } from '../../engine/index'
+import {
+  childrenOf,
+  type DerivedCabinet,
+  type Front,
+  type FrontFace,
+  type Mm,
+  type Part,
+  pullsIn,
+} from '../../engine/index'
 import styles from './Elevation.module.css'
 import { FaceFrameDrawing, FivePartDrawing } from './FrameDrawing'
+import { Pulls } from './Pulls'
 
 interface CabinetDrawingProps {
   readonly built: DerivedCabinet
@@ -19,6 +28,7 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
   const { built, kick, mmPerPx, look, label } = props
   const { id, left, bottom, width, height } = built.cabinet
   const isNamed = width / mmPerPx > 20
+  const isBored = built.parts.some((part) => part.role === 'drawerFront' && pullsIn(part).length > 0)
   const isOwn = Object.keys(built.cabinet.overrides).length > 0
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand in a drawing.
@@ -37,10 +47,11 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
       {hasOpenPlace(built.cabinet.front) && <Shelves built={built} />}
       <FaceFrameDrawing built={built} />
       {built.fronts.map((front, at) => (
-        <FrontDrawing key={at} front={front} mmPerPx={mmPerPx} />
+        <FrontDrawing key={at} front={front} mmPerPx={mmPerPx} isBored={isBored} />
       ))}
       <OtherLeg built={built} kick={kick} />
       <FivePartDrawing built={built} />
+      <Pulls parts={built.parts} />
       {built.parts.filter(isBeside).map((part) => (
         <BesideDrawing key={part.id} part={part} />
       ))}
@@ -110,14 +121,21 @@ function Lid({ built }: { readonly built: DerivedCabinet }) {
 
 const PULL_PX = 22
 
-function FrontDrawing({ front, mmPerPx }: { readonly front: FrontFace; readonly mmPerPx: number }) {
+interface FrontDrawingProps {
+  readonly front: FrontFace
+  readonly mmPerPx: number
+  /** Its pulls are drawn where they are; a drawer without any is told from a door by a short line. */
+  readonly isBored: boolean
+}
+
+function FrontDrawing({ front, mmPerPx, isBored }: FrontDrawingProps) {
   const { left, bottom, width, height } = front.rect
   const [top, low, right] = [-(bottom + height), -bottom, left + width]
   return (
     <>
       <rect className={styles.front} x={left} y={top} width={width} height={height} />
       {front.hinge && <path className={styles.hinge} d={hingePath(front, top, low, right)} />}
-      {front.kind === 'drawer' && (
+      {front.kind === 'drawer' && !isBored && (
         <line
           className={styles.pull}
           x1={left + width / 2 - Math.min(width / 4, (PULL_PX / 2) * mmPerPx)}

@@ -1,11 +1,13 @@
 import { useThree } from '@react-three/fiber'
 import { memo, useEffect, useLayoutEffect, useMemo } from 'react'
 import { BufferAttribute, BufferGeometry } from 'three'
-import { meshOf, shapeKey } from '../../engine/index'
+import { explodedBy, meshOf, shapeKey, type Vec3 } from '../../engine/index'
 import type { Built } from './built'
+import { Holes } from './Holes'
 import { chalkOn, type Lit, sameLit } from './lit'
 import { type MergedCabinet, mergeParts } from './merge'
 import { meshKeeper } from './meshes'
+import { withPulls } from './pulls'
 import type { Shading } from './shading'
 
 interface Props {
@@ -19,15 +21,16 @@ interface Props {
   readonly shading: Shading
 }
 
-const meshFor = meshKeeper(shapeKey, meshOf)
+const meshFor = meshKeeper(shapeKey, (part) => withPulls(meshOf(part), part))
 
-/** One cabinet in two draws: all its boards, and all their edges. A third shows lit parts through what hides them. */
+/** One cabinet in three draws: all its boards, all their edges, and all holes in them. A fourth shows lit parts through what hides them. */
 export const CabinetModel = memo(function CabinetModel(props: Props) {
   const { built, x, y, z, lit, areFrontsHidden, shading } = props
   // A cabinet that was only moved keeps its parts, and so its body.
   const { parts } = built
   const merged = useMemo(() => mergeParts(parts, meshFor), [parts])
   const body = useMemo(() => bodyOf(merged), [merged])
+  const extent = useMemo(() => extentOf(built), [built])
   const invalidate = useThree((state) => state.invalidate)
   useEffect(() => () => disposeBody(body), [body])
   useLayoutEffect(() => {
@@ -40,6 +43,7 @@ export const CabinetModel = memo(function CabinetModel(props: Props) {
     <group position={[x, y, z]} dispose={null}>
       <mesh geometry={body.boards} material={shading.boards} frustumCulled={false} />
       <lineSegments geometry={body.lines} material={shading.lines} frustumCulled={false} renderOrder={1} />
+      <Holes parts={parts} {...extent} lit={lit} areFrontsHidden={areFrontsHidden} shading={shading} />
       {lit.kind === 'parts' && (
         <lineSegments geometry={body.lines} material={shading.through} frustumCulled={false} renderOrder={2} />
       )}
@@ -57,6 +61,19 @@ function isSame(a: Props, b: Props): boolean {
     a.shading === b.shading &&
     sameLit(a.lit, b.lit)
   )
+}
+
+/** The middle of a cabinet as it was drawn, and how far its corners are from that; its boards may be apart. */
+function extentOf({ parts, place: { width, height, depth } }: Built) {
+  const farthest = Math.max(0, ...parts.map(({ explode }) => lengthOf(explodedBy(explode, 1))))
+  return {
+    middle: { x: width / 2, y: height / 2, z: depth / 2 },
+    reach: Math.hypot(width, height, depth) / 2 + farthest,
+  }
+}
+
+function lengthOf({ x, y, z }: Vec3): number {
+  return Math.hypot(x, y, z)
 }
 
 interface Body {

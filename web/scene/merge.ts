@@ -18,7 +18,7 @@ export interface BoardMesh {
 }
 
 /** Which colour a corner of a board takes. The order is that of the colours in `palette.ts`. */
-export const TONE = { face: 0, edge: 1, worked: 2, front: 3, frontEdge: 4, thin: 5 } as const
+export const TONE = { face: 0, edge: 1, worked: 2, front: 3, frontEdge: 4, thin: 5, pull: 6 } as const
 
 /** Where one part stands in the merged arrays, counted in points. */
 export interface PartSpan {
@@ -175,6 +175,7 @@ function staged(away: Float32Array, stages: Float32Array, start: number, count: 
 /** A face that is neither the one at 0 nor the one at the full thickness was worked into the board. */
 function toneOf(part: Part, z: number, normalZ: number): number {
   const isFlat = Math.abs(normalZ) > 0.5
+  if (z < -0.01) return TONE.pull
   if (isFront(part.role)) return isFlat ? TONE.front : TONE.frontEdge
   if (!isFlat) return TONE.edge
   if (z > 0.01 && z < part.thickness - 0.01) return TONE.worked

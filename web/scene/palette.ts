@@ -5,6 +5,8 @@ export interface Palette {
   /** In the order of `TONE`. */
   readonly tones: readonly Color[]
   readonly ink: Color
+  /** Of what one sees in a hole. */
+  readonly deep: Color
   readonly faint: Color
   readonly chalk: Color
   readonly wall: Color
@@ -31,8 +33,10 @@ export function paletteOf(element: HTMLElement): Palette {
       front,
       front.clone().lerp(dark, 0.35),
       birch.clone().lerp(middle, 0.5),
+      dark.clone().multiplyScalar(0.62),
     ],
     ink,
+    deep: dark.clone().multiplyScalar(0.4),
     faint: read('--ink-3', '#8d9083'),
     chalk: read('--chalk', '#1f62a6'),
     wall: read('--sheet', '#fffdf7'),

@@ -7,6 +7,7 @@ export interface Shading {
   readonly lines: ShaderMaterial
   /** Draws what is lit once more through whatever stands before it. */
   readonly through: ShaderMaterial
+  readonly holes: ShaderMaterial
   readonly wall: ShaderMaterial
   readonly wallLines: ShaderMaterial
   setApart(apart: number): void
@@ -31,17 +32,18 @@ const PLACED = /* glsl */ `
     float share = between.y > between.x ? (apart - between.x) / (between.y - between.x) : 1.0;
     return clamp(share, 0.0, 1.0);
   }
-  vec4 placed() {
-    vec3 at = position + away * gone(stage) + awayThen * gone(stageThen);
+  vec4 placedAt(vec3 point) {
+    vec3 at = point + away * gone(stage) + awayThen * gone(stageThen);
     return projectionMatrix * modelViewMatrix * vec4(at, 1.0);
   }
+  vec4 placed() { return placedAt(position); }
 `
 
 /** Light falls from above and a little from the left, the same however the run is turned, as on a drawing. */
 const BOARD = /* glsl */ `
   ${PLACED}
   attribute float tone;
-  uniform vec3 tones[6];
+  uniform vec3 tones[7];
   void main() {
     float light = 0.92 + 0.08 * normal.y + 0.07 * normal.z - 0.05 * normal.x;
     colour = vec4(mix(tones[int(tone + 0.5)] * light, chalk, lit), 1.0);
@@ -55,6 +57,22 @@ const LINE = /* glsl */ `
   void main() {
     colour = lit > 0.0 ? vec4(chalk, 1.0) : vec4(ink, 0.62);
     gl_Position = placed();
+  }
+`
+
+/** Half discs round both ends of what is long: a round hole has its two ends in one place. */
+const HOLE = /* glsl */ `
+  ${PLACED}
+  attribute vec3 centre;
+  attribute vec3 opens;
+  attribute vec3 along;
+  attribute vec2 size;
+  uniform vec3 deep;
+  void main() {
+    float x = position.x * size.x + sign(position.x) * size.y;
+    vec3 point = centre + along * x + cross(opens, along) * (position.y * size.x) + opens * 0.1;
+    colour = vec4(mix(deep, chalk, lit), 1.0);
+    gl_Position = placedAt(point);
   }
 `
 
@@ -86,7 +104,8 @@ export function makeShading(): Shading {
   const apart = { value: 0 }
   const chalk = { value: new Color() }
   const ink = { value: new Color() }
-  const tones = { value: Array.from({ length: 6 }, () => new Color()) }
+  const deep = { value: new Color() }
+  const tones = { value: Array.from({ length: 7 }, () => new Color()) }
   const wallColour = { value: new Color() }
   const faint = { value: new Color() }
   const boards = new ShaderMaterial({
@@ -100,6 +119,12 @@ export function makeShading(): Shading {
   })
   const clear = { fragmentShader: COLOURED, transparent: true, depthWrite: false }
   const lines = new ShaderMaterial({ uniforms: { apart, chalk, ink }, vertexShader: LINE, ...clear })
+  const holes = new ShaderMaterial({
+    uniforms: { apart, chalk, deep },
+    vertexShader: HOLE,
+    fragmentShader: COLOURED,
+    side: DoubleSide,
+  })
   const through = new ShaderMaterial({ uniforms: { apart, chalk }, vertexShader: THROUGH, ...clear, depthTest: false })
   const wall = new ShaderMaterial({
     uniforms: { ink: wallColour, strength: { value: 0.7 } },
@@ -116,6 +141,7 @@ export function makeShading(): Shading {
     boards,
     lines,
     through,
+    holes,
     wall,
     wallLines,
     setApart(value) {
@@ -124,12 +150,13 @@ export function makeShading(): Shading {
     setPalette(palette) {
       chalk.value.copy(palette.chalk)
       ink.value.copy(palette.ink)
+      deep.value.copy(palette.deep)
       wallColour.value.copy(palette.wall)
       faint.value.copy(palette.faint)
       for (const [at, tone] of tones.value.entries()) tone.copy(palette.tones[at]!)
     },
     dispose() {
-      for (const material of [boards, lines, through, wall, wallLines]) material.dispose()
+      for (const material of [boards, lines, through, holes, wall, wallLines]) material.dispose()
     },
   }
 }

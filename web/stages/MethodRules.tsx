@@ -1,4 +1,5 @@
-import type { BuildMethod, LengthDisplay } from '../../engine/index'
+import { type BuildMethod, KG_PER_POUND, type LengthDisplay, SLIDE_CLASSES } from '../../engine/index'
+import { Choice } from '../ui/Choice'
 import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
 import styles from './Panels.module.css'
@@ -74,13 +75,24 @@ const RULES = {
     ],
   },
   slides: {
-    title: 'Screws of slides',
+    title: 'Slides',
     rows: [
       ['lineUp', 'Up from the box'],
       ['firstFromFront', 'First from the front'],
       ['pitch', 'Grid of screws'],
       ['holeDiameter', 'Hole diameter'],
       ['holeDepth', 'Hole depth'],
+      ['setback', 'Undermount: set back'],
+    ],
+  },
+  legs: {
+    title: 'Legs',
+    rows: [
+      ['spacing', 'Apart at most'],
+      ['fromEdge', 'First from the sides'],
+      ['plateSpread', 'Screws of a plate apart'],
+      ['screwDiameter', 'Screw holes'],
+      ['screwDepth', 'Screw holes, depth'],
     ],
   },
 } as const
@@ -109,6 +121,7 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
                 }}
               />
             ))}
+            {set === 'slides' && <SlideClass {...{ method, display, onChange }} />}
             {set === 'banding' && (
               <label className={fields.check}>
                 <input
@@ -125,5 +138,20 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
         )
       })}
     </>
+  )
+}
+
+/** What a pair of slides carries, by the classes that are sold. */
+function SlideClass({ method, display, onChange }: MethodRulesProps) {
+  const { slides } = method
+  const words = (pounds: number) =>
+    display.unit === 'in' ? `${pounds} lb` : `${(pounds * KG_PER_POUND).toFixed(1)} kg (${pounds} lb)`
+  return (
+    <Choice
+      label="A pair carries"
+      value={SLIDE_CLASSES.some((pounds) => pounds === slides.loadClass) ? String(slides.loadClass) : null}
+      options={SLIDE_CLASSES.map((pounds) => [String(pounds), words(pounds)])}
+      onChoice={(pounds) => onChange({ slides: { ...slides, loadClass: Number(pounds) } })}
+    />
   )
 }

@@ -1,5 +1,6 @@
 import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Nailers, SlideFit } from '../../engine/index'
 import type { ChoiceOf } from './choiceOf'
+import { doorPull, drawerPull, fixing } from './fixingChoices'
 import { faceFrame, frontBuild, panelWood } from './frameChoices'
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
@@ -231,6 +232,7 @@ const slide: ChoiceOf<SlideFit> = {
 /** In the order in which a carcass is thought about. */
 export const CHOICES = {
   cornerJoint,
+  fixing,
   bottom,
   top,
   baseTop,
@@ -242,6 +244,8 @@ export const CHOICES = {
   frontMount,
   frontBuild,
   panelWood,
+  doorPull,
+  drawerPull,
   slide,
 } as const
 

@@ -35,6 +35,17 @@ describe('the screws of a slide', () => {
     expect(screws(boardIn(boards, 'rightSide'))[0]).toBe(`${18 + 16 + 25},${19 + 37}`)
   })
 
+  it('of a slide under the box that is set back are so much further in, and its box is the shorter', () => {
+    const slides = { ...PLAIN.slides, setback: 13 }
+    const slide = { kind: 'undermount', insideDeduction: 41.3 } as const
+    const boards = boardsOf(cabinet, rulesWith({ slide, slides }))
+    expect(screws(boardIn(boards, 'rightSide'))[0]).toBe(`${18 + 16 + 25},${13 + 37}`)
+    // 560 - 10 = 550 is one step of 50 too much when 13 of it are lost before the slide.
+    expect(boardIn(boards, 'drawerSide').length).toBe(500)
+    const beside = boardsOf(cabinet, rulesWith({ slides }))
+    expect(screws(boardIn(beside, 'rightSide'))[0]).toBe(`${18 + 16 + 25},37`)
+  })
+
   it('are there for slides under the box too, on both faces of what parts two columns', () => {
     const column = { size: { kind: 'share', share: 1 }, shelves: null, front: DRAWER } as const
     const front = { kind: 'columns', columns: [column, column] } as const

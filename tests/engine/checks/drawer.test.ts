@@ -31,6 +31,13 @@ describe('the slides of a drawer', () => {
     expect(whole).toBeGreaterThan(held(project))
   })
 
+  it('of the build method are of no concern where they carry it', () => {
+    const project = drawers(600)
+    const method = project.methods[project.method]!
+    const strong = { ...method, slides: { ...method.slides, loadClass: 100 } }
+    expect(findingIn({ ...project, methods: { ...project.methods, [method.id]: strong } }, /class/)).toBeNull()
+  })
+
   it('are more than any usual class carries under a very wide drawer', () => {
     const finding = findingIn(drawers(1600), /class/)
     expect(finding?.weight).toBe('mind')

@@ -29,29 +29,46 @@ describe('the hardware of a cabinet', () => {
     const cabinet = aCabinet('base', { front: { kind: 'pair' }, interior })
     expect(told(cabinet, { floor: { kind: 'legs', height: 100, setback: 50 } })).toEqual([
       `${2 * 2} full overlay hinge`,
+      `${2 * 2} hinge plate, 0 mm high`,
       `${2 * 4} shelf pin`,
       '4 leg',
+      '2 kick clip',
+    ])
+  })
+  it('is a packing strip beside each roll-out, at the side where the door hangs', () => {
+    const interior = { fixedShelves: 0, adjustableShelves: 0, partition: null, rollOuts: { count: 2, height: 100 } }
+    const cabinet = aCabinet('base', { front: { kind: 'door', hinge: 'left' }, interior })
+    // 580 deep, 10 behind the door and 10 before its rear: boxes, slides and strips of 550.
+    expect(told(cabinet).filter((row) => /strip|slides/.test(row))).toEqual([
+      '2 pair of side slides 550',
+      `${2 * 1} packing strip 550`,
     ])
   })
   it('is hinges along the width of a flap, and stays that hold it open', () => {
     const cabinet = aCabinet('upper', { front: { kind: 'door', hinge: 'top' }, width: 1100, height: 400 })
     // 1100 wide is over 40 in (1016 mm), so by its length along the hinges it takes three.
-    expect(told(cabinet)).toEqual(['3 full overlay hinge', '1 pair of flap stays'])
+    expect(told(cabinet)).toEqual(['3 full overlay hinge', '3 hinge plate, 0 mm high', '1 pair of flap stays'])
   })
   it('tells hinges on the sides, on a partition and of inset doors apart', () => {
     const column = (hinge: 'left' | 'right') =>
       ({ size: { kind: 'share', share: 1 }, front: { kind: 'door', hinge }, shelves: null }) as const
+    const PLATES = `${3 * 2} hinge plate, 0 mm high`
     const columns = [column('left'), column('left'), column('right')]
     const cabinet = aCabinet('base', { width: 1100, front: { kind: 'columns', columns } })
     // The first hangs on the left side, the second on a partition, the third on the right side.
-    expect(told(cabinet)).toEqual([`${2 + 2} full overlay hinge`, '2 half overlay hinge'])
-    expect(told(cabinet, { frontMount: 'halfOverlay' })).toEqual([`${3 * 2} half overlay hinge`])
-    expect(told(cabinet, { frontMount: 'inset' })).toEqual([`${3 * 2} inset hinge`])
+    expect(told(cabinet)).toEqual([`${2 + 2} full overlay hinge`, '2 half overlay hinge', PLATES])
+    expect(told(cabinet, { frontMount: 'halfOverlay' })).toEqual([`${3 * 2} half overlay hinge`, PLATES])
+    expect(told(cabinet, { frontMount: 'inset' })).toEqual([`${3 * 2} inset hinge`, PLATES])
   })
   it('has half overlay hinges for a flap under another front', () => {
     const flap = { size: { kind: 'share', share: 1 }, front: { kind: 'door', hinge: 'top' } } as const
     const cabinet = aCabinet('upper', { front: { kind: 'rows', rows: [flap, flap] } })
-    expect(told(cabinet)).toEqual(['2 half overlay hinge', '2 full overlay hinge', '2 pair of flap stays'])
+    expect(told(cabinet)).toEqual([
+      '2 half overlay hinge',
+      '2 full overlay hinge',
+      '4 hinge plate, 0 mm high',
+      '2 pair of flap stays',
+    ])
   })
   it('is a pair of slides for every drawer, as long as its box', () => {
     const share = { size: { kind: 'share', share: 1 }, front: { kind: 'drawer' } } as const

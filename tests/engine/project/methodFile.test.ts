@@ -6,6 +6,7 @@ import { applyEdit } from '../../../engine/project/apply'
 import { broughtIn } from '../../../engine/project/bringIn'
 import { newProject } from '../../../engine/project/defaults'
 import type { Project } from '../../../engine/project/document'
+import { USUAL_LEGS } from '../../../engine/project/fixing'
 import { NO_FRAMES, USUAL_FIVE_PART, USUAL_FRAME, USUAL_SOLID } from '../../../engine/project/frames'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { type MethodFile, readMethod, writeMethod } from '../../../engine/project/methodFile'
@@ -78,8 +79,14 @@ describe('a build method in a file', () => {
     })
   })
 
+  it('of the second version has nothing bored for fixings and pulls, and legs as they were counted', () => {
+    const { method } = read(readFileSync('tests/old-files/v2.casewright-method', 'utf8'))
+    expect([method.fixing, method.doorPull, method.drawerPull]).toEqual(new Array(3).fill({ kind: 'none' }))
+    expect(method.legs).toEqual(USUAL_LEGS)
+  })
+
   it('of this version is written back byte for byte', () => {
-    const text = readFileSync('tests/old-files/v2.casewright-method', 'utf8')
+    const text = SOUND
     const { method, materials } = read(text)
     const there = { ...project, methods: { [method.id]: method } as typeof project.methods, materials }
     expect(writeMethod(there, method.id)).toBe(text)

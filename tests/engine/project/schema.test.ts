@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { derive } from '../../../engine/pipeline'
 import { newProject } from '../../../engine/project/defaults'
 import { VERSION } from '../../../engine/project/document'
+import { USUAL_LEGS } from '../../../engine/project/fixing'
 import { NO_FRAMES } from '../../../engine/project/frames'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { MIGRATIONS } from '../../../engine/project/migrate'
@@ -197,6 +199,25 @@ describe('files of old versions', () => {
     const read = readProject(readFileSync('tests/old-files/v5.casewright', 'utf8'))
     const rules = read.ok && Object.values(read.value.methods).map(({ hinge, slides }) => ({ hinge, slides }))
     expect(rules).toEqual(new Array(2).fill({ hinge: USUAL_HINGE, slides: USUAL_SLIDES }))
+  })
+
+  it('of version 6 have nothing bored for fixings, pulls and legs', () => {
+    const read = readProject(readFileSync('tests/old-files/v6.casewright', 'utf8'))
+    if (!read.ok) throw new Error(read.message)
+    const none = { kind: 'none' }
+    for (const { fixing, doorPull, drawerPull, legs } of Object.values(read.value.methods)) {
+      expect({ fixing, doorPull, drawerPull, legs }).toEqual({
+        ...{ fixing: none, doorPull: none, drawerPull: none },
+        legs: USUAL_LEGS,
+      })
+    }
+    const added = ['screw', 'pilot', 'dowel', 'looseTenon', 'pull', 'legPlate']
+    const bored = derive(read.value).cabinets.flatMap(({ parts }) =>
+      parts.flatMap(({ operations }) =>
+        operations.flatMap((one) => (one.kind === 'holeRow' && added.includes(one.purpose) ? [one] : [])),
+      ),
+    )
+    expect(bored).toEqual([])
   })
 
   it('of version 5 have nothing beside their cabinets and nothing over them', () => {

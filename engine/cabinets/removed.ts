@@ -1,0 +1,77 @@
+import { type Box, boxAround } from '../geometry/box'
+import { toCabinet } from '../geometry/placement'
+import { type Mm, settle } from '../units/length'
+import type { Board } from './board'
+import { aroundClip, centresOf, type EdgeSlot, type HoleRow, isEdgeSlot, type Notch, type Recess } from './operation'
+
+/** The room that a recess, a notch or a slot takes out of a board; null where it misses the board. */
+export function removedBy(operation: Recess | Notch | EdgeSlot, board: Board): Box | null {
+  return within(isEdgeSlot(operation) ? slotBox(operation, board) : sunkBox(operation, board), board)
+}
+
+function slotBox({ edge, x, length, up, width, depth }: EdgeSlot, board: Board): Box {
+  const [from, to] = edge === 'low' ? [0, depth] : [settle(board.width - depth), board.width]
+  return { min: { x, y: from, z: up }, max: { x: settle(x + length), y: to, z: settle(up + width) } }
+}
+
+function sunkBox(operation: Recess | Notch, board: Board): Box {
+  const depth = operation.kind === 'notch' ? board.thickness : Math.min(operation.depth, board.thickness)
+  const isOutside = operation.kind !== 'notch' && operation.face === 'outside'
+  return {
+    min: { x: operation.x, y: operation.y, z: isOutside ? 0 : settle(board.thickness - depth) },
+    max: {
+      x: operation.x + operation.length,
+      y: operation.y + operation.width,
+      z: isOutside ? depth : board.thickness,
+    },
+  }
+}
+
+function within({ min, max }: Box, board: Board): Box | null {
+  const box = {
+    min: { x: Math.max(0, settle(min.x)), y: Math.max(0, settle(min.y)), z: Math.max(0, settle(min.z)) },
+    max: {
+      x: Math.min(board.length, settle(max.x)),
+      y: Math.min(board.width, settle(max.y)),
+      z: Math.min(board.thickness, settle(max.z)),
+    },
+  }
+  const isEmpty = box.max.x <= box.min.x || box.max.y <= box.min.y || box.max.z <= box.min.z
+  return isEmpty ? null : box
+}
+
+/** The boxes in which the holes of a row are, each as wide as its head; in the board's frame. */
+export function boredBy(row: HoleRow, board: Board): Box[] {
+  const { diameter, oval = 0, countersink = 0, along } = row
+  const across = Math.max(diameter, countersink) / 2
+  const lengthwise = Math.max(across, oval / 2)
+  const [x, y] = along === 'width' ? [across, lengthwise] : [lengthwise, across]
+  return centresOf(row).map((centre) => {
+    const from = { x: centre.x - x, y: centre.y - y, z: (row.up ?? 0) - across }
+    const to = { x: centre.x + x, y: centre.y + y, z: (row.up ?? 0) + across }
+    return { min: { ...from, ...depthOf(row, board).min }, max: { ...to, ...depthOf(row, board).max } }
+  })
+}
+
+/** How far a row reaches into its board, from its face. */
+function depthOf({ face, depth }: HoleRow, { length, width, thickness }: Board) {
+  const into = (axis: 'x' | 'y' | 'z', size: Mm, isHigh: boolean) => {
+    return { min: { [axis]: isHigh ? size - depth : 0 }, max: { [axis]: isHigh ? size : depth } }
+  }
+  if (face === 'start' || face === 'end') return into('x', length, face === 'end')
+  if (face === 'low' || face === 'high') return into('y', width, face === 'high')
+  return into('z', thickness, face === 'inside')
+}
+
+/** All that is worked on a board already, as boxes in the cabinet's frame. */
+export function roomsIn(board: Board): Box[] {
+  const own = board.operations.flatMap((one) => {
+    if (one.kind === 'holeRow') return boredBy(one, board)
+    const room = removedBy(one.kind === 'clip' ? aroundClip(one, board) : one, board)
+    return room ? [room] : []
+  })
+  return own.map(({ min, max }) => {
+    const { placement } = board
+    return boxAround(toCabinet(placement, min.x, min.y, min.z), toCabinet(placement, max.x, max.y, max.z))
+  })
+}

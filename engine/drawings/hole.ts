@@ -1,0 +1,36 @@
+import { type HolePurpose, type HoleRow, isInEdge } from '../cabinets/operation'
+import { plainMm } from '../units/format'
+import type { Mm } from '../units/length'
+import type { DrawingMark, Point } from './drawing'
+
+/** A hole on the paper; `runsAcross` where its line runs from left to right. */
+export function holeMark(at: Point, { diameter, oval }: HoleRow, runsAcross: boolean): DrawingMark {
+  if (oval === undefined) return { kind: 'circle', layer: 'hole', at, diameter }
+  const [width, height] = runsAcross ? [oval, diameter] : [diameter, oval]
+  return { kind: 'rect', layer: 'hole', rect: { left: at.x - width / 2, bottom: at.y - height / 2, width, height } }
+}
+
+const PURPOSES: Readonly<Record<HolePurpose, string>> = {
+  shelfPin: 'shelf pins',
+  hingeCup: 'hinge cups',
+  hingeScrew: 'screws of hinges',
+  hingePlate: 'hinge plates',
+  slide: 'slides',
+  screw: 'screws',
+  pilot: 'the points of screws',
+  dowel: 'dowels',
+  looseTenon: 'loose tenons',
+  pull: 'pulls',
+  legPlate: 'the plates of legs',
+}
+
+/** Bits are sold in millimetres, so holes are told in them whatever the unit. */
+export function holeWords(row: HoleRow, thickness: Mm): string {
+  const { purpose, diameter, oval, countersink, depth, step, count } = row
+  const what =
+    oval === undefined ? `hole of ${plainMm(diameter)} mm` : `mortise of ${plainMm(diameter)} × ${plainMm(oval)} mm`
+  const apart = purpose === 'shelfPin' && count > 1 ? `, ${plainMm(step)} mm apart` : ''
+  const sunk = countersink ? `, sunk to ${plainMm(countersink)} mm` : ''
+  const deep = !isInEdge(row) && depth >= thickness ? 'right through' : `${plainMm(depth)} mm deep`
+  return `${what} for ${PURPOSES[purpose]}, ${deep}${sunk}${apart}`
+}

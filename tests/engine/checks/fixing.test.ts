@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest'
+import type { MaterialId, MethodId } from '../../../engine/basics/id'
+import { derive } from '../../../engine/pipeline'
+import type { Cabinet, Project } from '../../../engine/project/document'
+import { type Fixing, USUAL_FIXINGS } from '../../../engine/project/fixing'
+import { aWall, cabinet } from '../../helpers/wall'
+
+const { screws, dowels, looseTenons } = USUAL_FIXINGS
+const m1 = 'm1' as MethodId
+
+/** A wall whose cabinets are butted, or housed, and held so. */
+function held(fixing: Fixing, cabinets: readonly Cabinet[], isHoused = false): Project {
+  const project = aWall(...cabinets)
+  const method = project.methods[m1]!
+  const cornerJoint = isHoused ? method.cornerJoint : ({ kind: 'butt' } as const)
+  return { ...project, methods: { ...project.methods, [m1]: { ...method, fixing, cornerJoint } } }
+}
+
+function told(project: Project, words: RegExp) {
+  return derive(project).problems.filter(({ message }) => words.test(message))
+}
+
+const ALONE = [cabinet('B1', { left: 1000 })]
+
+describe('screws through sides', () => {
+  const between = [cabinet('B1', { left: 0 }), cabinet('B2', { left: 600 }), cabinet('B3', { left: 1200 })]
+
+  it('are seen where nothing stands beside: on both sides, or on the last one of a run', () => {
+    expect(told(held(screws, ALONE), /are seen/)[0]).toMatchObject({ weight: 'mind', measure: '2 sides' })
+    const [finding, ...others] = told(held(screws, between), /are seen/)
+    expect(finding!.message).toMatch(/^B3: screws through its right side are seen/)
+    expect(others).toEqual([])
+  })
+
+  it('are not seen under a finished end, nor are dowels at all', () => {
+    const skin = { kind: 'skin', material: 'front' as MaterialId } as const
+    const finished = [cabinet('B1', { left: 1000, beside: { left: skin, right: skin } })]
+    expect(told(held(screws, finished), /are seen/)).toEqual([])
+    expect(told(held(dowels, ALONE), /are seen/)).toEqual([])
+  })
+
+  it('hold in the end with what the side leaves of them', () => {
+    // 18 of 50 are in the side and 32 in the end; of 35 they are 17, less than 20.
+    expect(told(held(screws, ALONE), /hold in an end/)).toEqual([])
+    expect(told(held({ ...screws, length: 35 }, ALONE), /hold in an end/)[0]).toMatchObject({
+      measure: '17 mm',
+      limit: '20 mm',
+    })
+  })
+})
+
+describe('dowels and loose tenons', () => {
+  it('find room in their two holes, or it is told', () => {
+    // 12 + 20 = 32 for 30; 12 + 17 = 29.
+    expect(told(held(dowels, ALONE), /deep together/)).toEqual([])
+    expect(told(held({ ...dowels, inEnd: 17 }, ALONE), /deep together/)[0]).toMatchObject({
+      measure: '29 mm',
+      limit: '30 mm',
+    })
+  })
+
+  it('are not set in housed corners, and that is told', () => {
+    const [finding] = told(held(looseTenons, ALONE, true), /housed in its corners/)
+    expect(finding).toMatchObject({ weight: 'know', measure: '2 ends' })
+    expect(told(held(looseTenons, ALONE), /housed in its corners/)).toEqual([])
+  })
+})
