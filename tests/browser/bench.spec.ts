@@ -38,6 +38,11 @@ test('cutting begins, goes on after a reload and is planned anew when a part is 
   await bench.getByRole('button', { name: mark, exact: true }).click()
   await bench.getByRole('button', { name: 'Plan the rest anew' }).click()
   await expect(bench.getByRole('region', { name: 'What has changed' })).toContainText(mark, { timeout: 30_000 })
+  // Sheets that were begun before are known by their pieces, and the form says so.
+  await bench.getByRole('button', { name: 'Something went wrong' }).click()
+  await bench.getByRole('button', { name: 'A board is damaged' }).click()
+  await expect(bench).toContainText('belong to an earlier plan')
+  await bench.getByRole('button', { name: 'Leave the plan as it is' }).click()
   // What is cut still counts.
   await expect(bench).not.toContainText(/\b0 of \d+ done/)
 })

@@ -21,7 +21,7 @@ import { LengthField } from '../ui/LengthField'
 import { Segments } from '../ui/Segments'
 import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
-import { sizeWords } from './words'
+import { begunBeforeWords, sizeWords } from './words'
 
 const KINDS = [
   ['spoiled', 'A part is spoiled'],
@@ -146,7 +146,8 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
   const [rect, setRect] = useState<Rect>({ left: 0, bottom: 0, width: 100, height: 100 })
   const [refused, setRefused] = useState<ReadonlySet<keyof Rect>>(new Set())
   const choice = all.find(({ on }) => on === picked) ?? all[0]
-  if (!choice) return <p>Nothing lies there that could be damaged.</p>
+  const before = begunBeforeWords(cutting.input)
+  if (!choice) return <p>Nothing lies there that could be damaged. {before}</p>
   return (
     <>
       <p>What is damaged, and where? Measured on it as it lies, from the corner of its first edges.</p>
@@ -163,6 +164,7 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
           <Choices label="A sheet as it came, with all that is cut from it" all={all} choices={sheets} />
         </select>
       </label>
+      {before && <p>{before}</p>}
       {sidesOf(choice).map(({ side, label, extent, ...limits }) => (
         <LengthField
           key={`${choice.on} ${side}`}

@@ -1,4 +1,5 @@
 import {
+  type BreakdownInput,
   counted,
   formatLength,
   formatWithUnit,
@@ -74,6 +75,13 @@ function lessWords({ stock }: SheetJob, { offcuts }: Taken): string {
   })
   if (isMixed) return 'that costs less'
   return offcuts > 0 ? 'with fewer new sheets' : 'with fewer'
+}
+
+/** What becomes of the sheets before this plan; nothing where it is the first. */
+export function begunBeforeWords({ firstSheet = 1 }: Pick<BreakdownInput, 'firstSheet'>): string | null {
+  if (firstSheet === 1) return null
+  const sheets = firstSheet === 2 ? 'Sheet 1 belongs' : `Sheets 1 to ${firstSheet - 1} belong`
+  return `${sheets} to an earlier plan: of what was begun there, choose the piece that is damaged, and tell a part that was cut from it as spoiled.`
 }
 
 /** `3 boards are on no sheet`. */

@@ -11,7 +11,7 @@ vi.mock('../../../web/store/turns', () => ({
 }))
 
 const { SheetsView } = await import('../../../web/sheets/SheetsView')
-const { countWords } = await import('../../../web/sheets/words')
+const { begunBeforeWords, countWords } = await import('../../../web/sheets/words')
 const { proofOf } = await import('../../../web/stages/figures')
 const { StepsView } = await import('../../../web/sheets/StepsView')
 const { CutListTable } = await import('../../../web/tables/CutListTable')
@@ -146,6 +146,15 @@ describe('the sheets on screen', () => {
     const job = { ...JOB, stock: [STOCK, { ...STOCK, id: 's2', price: 2 * (STOCK.price ?? 1) }] }
     expect(countWords({ ...LAYOUT, job })).toBe(
       '2 sheets; any layout of these parts needs at least 1. None that costs less was found.',
+    )
+  })
+
+  it('say what becomes of the sheets of an earlier plan', () => {
+    expect(begunBeforeWords({})).toBeNull()
+    expect(begunBeforeWords({ firstSheet: 2 })).toContain('Sheet 1 belongs to an earlier plan: ')
+    // Eight is the first of the new plan.
+    expect(begunBeforeWords({ firstSheet: 8 })).toBe(
+      'Sheets 1 to 7 belong to an earlier plan: of what was begun there, choose the piece that is damaged, and tell a part that was cut from it as spoiled.',
     )
   })
 
