@@ -133,6 +133,7 @@ export type {
 } from './project/method'
 export { type MethodFile, readMethod, writeMethod } from './project/methodFile'
 export { freeMethodId, isMethodFree, namersOf } from './project/methods'
+export { cleanName, LONGEST_NAME } from './project/name'
 export { type NewKind, newKindName, READY, type ReadyName, startOf } from './project/ready'
 export { readProject, writeProject } from './project/schema'
 export { gapFilled } from './runs/fill'

@@ -94,7 +94,8 @@ function isText(sign: string): boolean {
 }
 
 function wordsFor(sign: string): string {
-  if (/^[+-]?(nan|infinity|inf)$/i.test(sign)) return `the value is ${sign}; it must be a number that has an end`
+  if (/^[+-]?(nan|infinity|inf)$/i.test(sign))
+    return `the value is ${sign}, which is no JSON number; it must be a number that has an end`
   return sign === '' || '}],:'.includes(sign)
     ? `a value is missing before ${shown(sign)}`
     : `${shown(sign)} is no value`

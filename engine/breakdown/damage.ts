@@ -1,11 +1,12 @@
 import { bad, good, type Result } from '../basics/result'
 import { type Rect, rectsOverlap, rightOf, topOf } from '../geometry/rect'
+import { formatApart } from '../units/apart'
 import { formatWithUnit } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { isStillWood } from './atHand'
 import type { FloorPiece } from './floor'
 import type { Damage } from './mishapKinds'
-import { type BreakdownInput, TENTHS } from './steps'
+import { type BreakdownInput, TENTHS, worksOf } from './steps'
 import { sizeWith } from './task'
 import { walksOf } from './walks'
 
@@ -22,14 +23,13 @@ export interface Placed {
 /** Where a damage lies; refused where there is no such piece, and where nothing of it is on the piece. */
 export function placedDamage(input: BreakdownInput, floor: readonly FloorPiece[], damage: Damage): Result<Placed> {
   const { display = TENTHS } = input
-  const found = typeof damage.on === 'number' ? sheetOf(input, damage.on) : pieceNamed(floor, damage.on)
+  const found = typeof damage.on === 'number' ? sheetOf(input, floor, damage.on) : pieceNamed(input, floor, damage.on)
   if (!found.ok) return found
   const { name, length, width, piece, sheet } = found.value
   const { left, bottom, width: along, height: across } = damage.rect
-  const say = (size: Mm) => formatWithUnit(size, display)
   const refused =
-    tooFar('distance from the first end', left, `${name} is ${say(length)} long`, length, say) ??
-    tooFar('distance from the first edge', bottom, `${name} is ${say(width)} wide`, width, say) ??
+    tooFar('distance from the first end', left, { name, size: length, way: 'long' }, display) ??
+    tooFar('distance from the first edge', bottom, { name, size: width, way: 'wide' }, display) ??
     refusedExtent('length of the damage', along, display) ??
     refusedExtent('width of the damage', across, display)
   if (refused) return bad(refused)
@@ -53,25 +53,46 @@ interface Found {
   readonly piece: FloorPiece | null
 }
 
-function sheetOf(input: BreakdownInput, number: number): Result<Found> {
+function sheetOf(input: BreakdownInput, floor: readonly FloorPiece[], number: number): Result<Found> {
   const walks = walksOf(input, 'rip')
   const walk = walks.find(({ sheet }) => sheet === number)
+  const isFree = floor.some(({ sheet }) => sheet === number)
+  if (walk && !isFree) return bad(notFreed(input, walk.name) ?? `There is no piece ${walk.name} at hand.`)
   if (walk) return good({ name: walk.name, sheet: number, ...sizeWith(walk.root, walk.rough), piece: null })
   const [first, last] = [walks[0]?.sheet, walks.at(-1)?.sheet]
   const known = first === undefined ? 'none is laid out' : `they go from ${first} to ${last}`
   return bad(`There is no sheet ${number}; ${known}.`)
 }
 
-function pieceNamed(floor: readonly FloorPiece[], name: string): Result<Found> {
+function pieceNamed(input: BreakdownInput, floor: readonly FloorPiece[], name: string): Result<Found> {
   const piece = floor.find((each) => isStillWood(each) && each.name === name)
-  if (!piece) return bad(`There is no piece ${name} at hand.`)
+  if (!piece) {
+    const isGone = floor.some((each) => each.name === name)
+    return bad((isGone ? null : notFreed(input, name)) ?? `There is no piece ${name} at hand.`)
+  }
   const { sheet, length, width } = piece
   return good({ name, sheet, length, width, piece })
 }
 
-function tooFar(field: string, value: Mm, extent: string, most: Mm, say: (size: Mm) => string): string | null {
-  if (value < 0) return `The ${field} is ${say(value)}; it must be at least ${say(0)}.`
-  return value >= most ? `The ${field} is ${say(value)}; ${extent}, so it must be less than that.` : null
+/** Why a piece cannot be damaged yet: the step that cuts it free is still to come. Null where no step leaves it. */
+function notFreed(input: BreakdownInput, name: string): string | null {
+  for (const [id, alike] of worksOf(input)) {
+    const work = alike.find(({ leaves }) => leaves.some((left) => left.name === name))
+    if (work) return `${name} is not cut free yet; step ${id} cuts it from ${work.takes.name}.`
+  }
+  return null
+}
+
+interface Extent {
+  readonly name: string
+  readonly size: Mm
+  readonly way: 'long' | 'wide'
+}
+
+function tooFar(field: string, value: Mm, { name, size, way }: Extent, display: LengthDisplay): string | null {
+  const [is, most] = formatApart(value, value < 0 ? 0 : size, display)
+  if (value < 0) return `The ${field} is ${is}; it must be at least ${most}.`
+  return value >= size ? `The ${field} is ${is}; ${name} is ${most} ${way}, so it must be less than that.` : null
 }
 
 /** Why a damage cannot be so long or so wide, in the maker's unit, or nothing. */

@@ -3,7 +3,7 @@ import type { Front } from '../project/document'
 import { childrenOf } from '../project/frontTree'
 import type { Mm } from '../units/length'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
-import { beside, sayIn } from './say'
+import { sayIn } from './say'
 
 type Blind = Extract<Front, { kind: 'blind' }>
 
@@ -17,7 +17,7 @@ export function blindFindings(checked: Checked): Finding[] {
   const least = blindWidthLeast(blind, doors)
   if (width >= least) return []
   const say = sayIn(checked.display)
-  const [measure, limit] = beside(width, least, say)
+  const [measure, limit] = say.apart(width, least)
   const message =
     `the blind part is ${measure} wide; the run along the other wall is ${say.length(blind.neighbour)} deep, ` +
     `its doors are ${say.length(doors)} thick and the pulls take ${say.length(blind.pull)}: ${limit} is the least.`

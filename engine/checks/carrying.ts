@@ -1,6 +1,6 @@
 import { type Mm, settle } from '../units/length'
 import { about, type Checked, type Finding } from './finding'
-import { beside, sayIn } from './say'
+import { sayIn } from './say'
 
 const GEOMETRY = 'worked out from the measures of the house'
 
@@ -51,7 +51,7 @@ function tiltFinding(checked: Checked): Finding[] {
   if (cabinet.kind !== 'tall' || wallHeight === null) return []
   const diagonal = raisedHeight(carriedBox(checked))
   if (diagonal <= wallHeight) return []
-  const [measure, limit] = beside(diagonal, wallHeight, sayIn(checked.display))
+  const [measure, limit] = sayIn(checked.display).apart(diagonal, wallHeight)
   const message = `its diagonal is ${measure} when it is raised; the ceiling is at ${limit}. Assemble it standing, or carry it in upright if every way is high enough.`
   return [about(checked, { weight: 'mind', message, measure, limit, source: GEOMETRY })]
 }

@@ -3,7 +3,7 @@ import { hingesFor } from '../cabinets/hinge'
 import { leafWeight, leavesOf } from '../cabinets/leaf'
 import { type Mm, settle } from '../units/length'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
-import { beside, sayIn } from './say'
+import { sayIn } from './say'
 
 const HINGE_CHART = "a hinge maker's chart of hinges by door height and weight"
 /** The chart ends with five hinges; `hingesFor` says one more where it has no answer. */
@@ -57,7 +57,7 @@ function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
   const wide = doors.filter(({ part }) => spreadOf(part) <= part.width)
   const worst = wide[0]?.part
   if (!worst) return []
-  const [spread, width] = beside(spreadOf(worst), worst.width, sayIn(checked.display))
+  const [spread, width] = sayIn(checked.display).apart(spreadOf(worst), worst.width)
   const message =
     `the hinges of ${counted(wide.length, 'door')} would be ${spread} apart from the top one to the bottom one; ` +
     `that must be more than the ${width} that a door is wide. A pair, or a flap, hangs better.`

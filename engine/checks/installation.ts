@@ -7,6 +7,8 @@ import { inch, type LengthDisplay, type Mm } from '../units/length'
 export interface InstallCaution {
   readonly text: string
   readonly cabinets: readonly string[]
+  /** Whether the checks find the same in each of these cabinets, with its measure. */
+  readonly isFinding: boolean
 }
 
 /** A wider wall cabinet takes four screws. Source: thehonestcarpenter.com, on hanging wall cabinets. */
@@ -35,7 +37,7 @@ export function installCautions(
       'Hung on the wall: screws for cabinets, not drywall screws, through the nailer or the back rail into at least two studs or sound masonry. The top rail first: it takes the pull. A second person or a lift holds the cabinet until it is fixed.',
     ),
     about(wide, `Wider than ${say(FOUR_SCREWS_OVER)}: at least four screws.`),
-    about(
+    found(
       narrow,
       `Narrower than the ${say(studSpacing ?? 0)} from stud to stud, so one stud at most may lie behind it: put blocking in the wall or a rail across the studs first.`,
     ),
@@ -43,7 +45,7 @@ export function installCautions(
       uppers,
       'A tested cabinet says nothing of the wall: furniture standards leave the wall and its fixings out. Where the wall is in doubt, ask someone who may judge it.',
     ),
-    about(
+    found(
       talls,
       'Tall: fix it to the wall at its top before anything is put into it, and keep what is heavy at the bottom. It can fall on whoever opens a drawer or climbs it.',
     ),
@@ -51,10 +53,16 @@ export function installCautions(
     {
       text: 'Before a wall is drilled, find the cables and pipes in it. Electricity, gas and water are for licensed trades; local codes and the instructions of the makers come first.',
       cabinets: [],
+      isFinding: false,
     },
   ].filter((caution): caution is InstallCaution => caution !== null)
 }
 
 function about(cabinets: readonly Cabinet[], text: string): InstallCaution | null {
-  return cabinets.length > 0 ? { text, cabinets: cabinets.map(markOf) } : null
+  return cabinets.length > 0 ? { text, cabinets: cabinets.map(markOf), isFinding: false } : null
+}
+
+function found(cabinets: readonly Cabinet[], text: string): InstallCaution | null {
+  const caution = about(cabinets, text)
+  return caution && { ...caution, isFinding: true }
 }

@@ -28,7 +28,7 @@ interface Left {
   readonly rows: readonly { readonly row: CutRow; readonly quantity: number }[]
 }
 
-/** Boards that no sheet can give, whatever the layout: once for a material or a sheet that is missing, else for a row. */
+/** Boards that no sheet can give, whatever the layout: once for each cause. */
 export function hindered(asked: Asked): Finding[] {
   const left = kindsOf(asked.job).flatMap((kind): Left[] => {
     const hindrance = kind.quantity === 0 ? null : hindranceOf(kind, asked.job)
@@ -60,8 +60,8 @@ function wordsOf(all: readonly Left[], asked: Asked, sheets: SheetAnswer['sheets
   const groups = new Map<string, Left[]>()
   for (const left of all) {
     const { hindrance, kind } = left
-    const { material, id } = kind.part
-    const key = hindrance?.kind === 'large' ? id : `${hindrance?.kind} ${material} ${kind.from} ${Boolean(kind.block)}`
+    const near = hindrance?.kind === 'large' ? hindrance.stock.id : ''
+    const key = [hindrance?.kind, near, kind.part.material, kind.from, Boolean(kind.block)].join(' ')
     groups.set(key, [...(groups.get(key) ?? []), left])
   }
   return [...groups.values()].map((group) => findingOf(group, asked, sheets))
@@ -70,12 +70,12 @@ function wordsOf(all: readonly Left[], asked: Asked, sheets: SheetAnswer['sheets
 function findingOf(group: readonly Left[], asked: Asked, sheets: SheetAnswer['sheets']): Finding {
   const { kind, hindrance } = group[0]!
   const material = asked.project.materials[kind.part.material as MaterialId]!
-  const why = hindrance ? whyHindered(hindrance, kind, material, asked) : whyLeft(kind, material, asked, sheets)
+  const why = hindrance ? whyHindered(group, hindrance, material, asked) : whyLeft(kind, material, asked, sheets)
   const rows = group.flatMap((left) => left.rows)
   const count = rows.reduce((sum, { quantity }) => sum + quantity, 0)
   const isOne = rows.length === 1
   const boards = `${counted(count, 'board')}${isOne ? ` of ${nameOf(rows[0]!.row)}` : ''} ${count === 1 ? 'is' : 'are'} on no sheet`
-  const names = isOne ? '' : ` (${marksOf(rows.map(({ row }) => row.mark))})`
+  const names = isOne ? '' : ` (${marksOf(marksIn(rows))})`
   const remedy = remedyFor(group, material, asked)
   return {
     ...{ weight: 'stop', about: { kind: 'material', material: material.id } },
@@ -86,8 +86,9 @@ function findingOf(group: readonly Left[], asked: Asked, sheets: SheetAnswer['sh
 
 const WHERE = 'under Shop and boards, on the Cut page'
 
-function whyHindered(hindrance: Hindrance, { part, from }: PartKind, { name }: Material, asked: Asked): string {
+function whyHindered(group: readonly Left[], hindrance: Hindrance, { name }: Material, asked: Asked): string {
   const { project } = asked
+  const { part, from } = group[0]!.kind
   const wished = from === undefined ? null : project.stock[from as StockId]
   const wish = wished ? `${stockName(wished, project)}, which ${WISH}` : null
   switch (hindrance.kind) {
@@ -103,11 +104,23 @@ function whyHindered(hindrance: Hindrance, { part, from }: PartKind, { name }: M
       const { stock, usable, best } = hindrance
       const [is, gives] = sizes(part, usable, project.display)
       const sheet = wish ?? stockName(stock, project)
-      return `${is} is larger than ${gives}, what ${sheet}${wish ? ',' : ''} gives less its trim. ${sizeIn(best, project.display)} would fit.`
+      const [what, fits] =
+        group.length > 1
+          ? ['each is', fittingSizes(group, project.display)]
+          : [`${is} is`, sizeIn(best, project.display)]
+      return `${what} larger than ${gives}, what ${sheet}${wish ? ',' : ''} gives less its trim. ${fits} would fit.`
     }
     default:
       return unreachable(hindrance)
   }
+}
+
+/** `A1 at 1473 mm x 560 mm, A4 at 1473 mm x 540 mm`. */
+function fittingSizes(group: readonly Left[], display: LengthDisplay): string {
+  const shown = group.slice(0, MARKS_SHOWN).flatMap(({ hindrance, rows }) => {
+    return hindrance?.kind === 'large' ? [`${marksOf(marksIn(rows))} at ${sizeIn(hindrance.best, display)}`] : []
+  })
+  return shown.join(', ')
 }
 
 const WISH = 'was chosen to cut from'
@@ -151,6 +164,10 @@ function nameOf({ mark, name }: CutRow): string {
 }
 
 const MARKS_SHOWN = 6
+
+function marksIn(rows: Left['rows']): string[] {
+  return rows.map(({ row }) => row.mark)
+}
 
 function marksOf(marks: readonly string[]): string {
   const more = marks.length - MARKS_SHOWN

@@ -3,7 +3,7 @@ import { isWithin } from '../breakdown/tool'
 import type { Part } from '../parts/part'
 import type { Mm } from '../units/length'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
-import { beside, sayIn } from './say'
+import { sayIn } from './say'
 
 /** A narrower piece gives neither a rail nor a hand anything to hold. Common practice, no source. */
 const LEAST_HELD: Mm = 40
@@ -33,7 +33,7 @@ function narrowest(parts: readonly Part[]): Part {
 function unsafeFinding(parts: readonly Part[], checked: Checked): Finding[] {
   if (parts.length === 0) return []
   const part = narrowest(parts)
-  const [measure, limit] = beside(acrossOf(part), LEAST_HELD, sayIn(checked.display))
+  const [measure, limit] = sayIn(checked.display).apart(acrossOf(part), LEAST_HELD)
   const message =
     `${counted(parts.length, 'board')} as narrow as ${measure} (the ${part.name}); under ${limit} neither rail nor hand holds a piece ` +
     'safely. Rip it from a wide board that stays under the rail, and crosscut it last.'
@@ -44,10 +44,9 @@ function guideFinding(parts: readonly Part[], checked: Checked): Finding[] {
   if (parts.length === 0) return []
   const part = narrowest(parts)
   const { guides, narrowRips } = checked.shop
-  const [measure, limit] = beside(
+  const [measure, limit] = sayIn(checked.display).apart(
     acrossOf(part),
     Math.min(guides.least, narrowRips?.least ?? guides.least),
-    sayIn(checked.display),
   )
   const message =
     `${counted(parts.length, 'board')} as narrow as ${measure} (the ${part.name}); the guides reach from ${limit}. They are ripped to a ` +

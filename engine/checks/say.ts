@@ -1,3 +1,4 @@
+import { formatApart } from '../units/apart'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay, Mm } from '../units/length'
 import { KG_PER_POUND, NEWTON_PER_KG, PSF } from './load'
@@ -5,6 +6,8 @@ import { KG_PER_POUND, NEWTON_PER_KG, PSF } from './load'
 /** Lengths, weights and loads as findings say them, in the units of the project. */
 export interface Say {
   readonly length: (length: Mm) => string
+  /** Two lengths that are told apart: finer where they would look the same, in one unit. */
+  readonly apart: (a: Mm, b: Mm) => readonly [string, string]
   /** From kg. */
   readonly weight: (kg: number) => string
   /** From newtons per square millimetre. */
@@ -19,6 +22,7 @@ export function sayIn({ unit }: LengthDisplay): Say {
   const isMetric = unit === 'mm'
   return {
     length: (length) => formatWithUnit(length, fine),
+    apart: (a, b) => formatApart(a, b, fine),
     weight: (kg) => (isMetric ? `${inTenths(kg)} kg` : `${inTenths(kg / KG_PER_POUND)} lb`),
     load: (pressure) =>
       isMetric
@@ -29,10 +33,4 @@ export function sayIn({ unit }: LengthDisplay): Say {
 
 function inTenths(weight: number): number {
   return Math.round(weight * 10) / 10
-}
-
-/** A value and the limit it breaks, as lengths; to the hundredth of a millimetre where they would look the same. */
-export function beside(value: Mm, limit: Mm, say: Say): readonly [string, string] {
-  const shown = [say.length(value), say.length(limit)] as const
-  return shown[0] === shown[1] ? [`${value.toFixed(2)} mm`, `${limit.toFixed(2)} mm`] : shown
 }

@@ -7,7 +7,7 @@ import { clearSpan, withRole } from './boards'
 import { about, type Checked, type Finding, type Remedy } from './finding'
 import { KITCHEN_TEST, SHELF_LOADS } from './load'
 import { type Bearing, greatestSpan, sagOf } from './sag'
-import { beside, sayIn } from './say'
+import { sayIn } from './say'
 
 /** What a board bears between two uprights, and what the maker calls it. */
 interface Borne extends Bearing {
@@ -82,7 +82,7 @@ export function shelfFindings(checked: Checked): Finding[] {
   const { pressure, source } = SHELF_LOADS[checked.house.shelfLoad]
   const say = sayIn(checked.display)
   const factor = limit.isInTime ? IN_TIME : 1
-  const [sag, most] = beside(factor * sagOf(board.span, board, pressure), limit.at(board.span), say)
+  const [sag, most] = say.apart(factor * sagOf(board.span, board, pressure), limit.at(board.span))
   const holds = greatestSpan(board, pressure, (span) => limit.at(span) / factor)
   const remedy = limit.weight === 'know' ? null : remedyFor(checked)
   const held = board.ends === 'resting' ? 'on pins' : '(housed, so judged half way between resting and clamped)'

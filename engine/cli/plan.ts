@@ -62,11 +62,12 @@ function planOf(derived: Derived, answer: SheetAnswer) {
   }
 }
 
+/** What the checks find in a cabinet is among the problems, and is said once. */
 function fixing({ cabinets, project }: Derived): string[] {
   const standing = cabinets.map(({ cabinet }) => cabinet)
-  return installCautions(standing, project.display, project.house).map(({ text, cabinets: marks }) =>
-    [...marks, text].join(' '),
-  )
+  return installCautions(standing, project.display, project.house)
+    .filter(({ isFinding }) => !isFinding)
+    .map(({ text, cabinets: marks }) => [...marks, text].join(' '))
 }
 
 function printedCabinet({ cabinet, mark, parts }: DerivedCabinet) {

@@ -1,5 +1,5 @@
 import { bad, good, type Result } from '../basics/result'
-import { formatWithUnit } from '../units/format'
+import { formatApart } from '../units/apart'
 import type { LengthDisplay, Mm } from '../units/length'
 
 /** What a length may be, in mm. Wide enough for any shop, narrow enough to catch a slip of the finger. */
@@ -43,10 +43,9 @@ const SPOKEN: Readonly<Record<LimitedField, string>> = {
 export function checkLength(field: LimitedField | Limits, value: Mm, display: LengthDisplay): Result<Mm> {
   const { spoken, least, most } = typeof field === 'string' ? { spoken: SPOKEN[field], ...LIMITS[field] } : field
   if (!Number.isFinite(value)) return bad(`${spoken} is not a number.`)
-  const shown = shownBeside(value, [least, most], display)
-  if (value < least) return bad(`${spoken} is ${shown}; it must be at least ${formatWithUnit(least, display)}.`)
-  if (value > most) return bad(`${spoken} is ${shown}; it can be at most ${formatWithUnit(most, display)}.`)
-  return good(value)
+  if (value >= least && value <= most) return good(value)
+  const [is, limit] = formatApart(value, value < least ? least : most, display)
+  return bad(`${spoken} is ${is}; it ${value < least ? 'must be at least' : 'can be at most'} ${limit}.`)
 }
 
 /** The limits of a length that no project holds, in mm, and what it is called at the beginning of a sentence. */
@@ -54,11 +53,4 @@ export interface Limits {
   readonly spoken: string
   readonly least: Mm
   readonly most: Mm
-}
-
-/** A value that rounds to the very limit it breaks is shown to the hundredth, or the message would contradict itself. */
-function shownBeside(value: Mm, limits: readonly Mm[], display: LengthDisplay): string {
-  const shown = formatWithUnit(value, display)
-  const isMisleading = limits.some((limit) => limit !== value && formatWithUnit(limit, display) === shown)
-  return isMisleading ? `${Number(value.toFixed(2))} mm` : shown
 }

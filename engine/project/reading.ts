@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { readJson } from '../basics/json'
 import { bad, good, type Result } from '../basics/result'
 
 /** What is kept in a file of its own. */
@@ -15,14 +16,15 @@ export function fieldsIn(text: string, what: Kept, mostCharacters: number): Resu
   if (isDeeper(text, DEEPEST)) {
     return bad(`The file is nested more than ${DEEPEST} deep; it is not a Casewright ${what}.`)
   }
-  try {
-    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''))
-    if (typeof value === 'object' && value !== null && !Array.isArray(value))
-      return good(value as Record<string, unknown>)
-    return bad(`The file is not a Casewright ${what}: it holds ${shown(value)}.`)
-  } catch {
-    return bad(`The file is not a Casewright ${what}: it is not JSON, or it is cut short.`)
+  const json = readJson(text)
+  if (!json.ok) {
+    const where = `${json.message.charAt(0).toUpperCase()}${json.message.slice(1)}`
+    return bad(`The file is not a Casewright ${what}: it is not JSON, or it is cut short. ${where}.`)
   }
+  const { value } = json
+  if (typeof value === 'object' && value !== null && !Array.isArray(value))
+    return good(value as Record<string, unknown>)
+  return bad(`The file is not a Casewright ${what}: it holds ${shown(value)}.`)
 }
 
 /** Deep nesting is refused before anything walks it; brackets inside texts do not count. */

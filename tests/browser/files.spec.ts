@@ -58,13 +58,18 @@ test('a saved file opens again as the same project', async ({ shop }) => {
   await startProject(shop, 'Inches')
   await openFile(shop, first.text)
   await expect(cabinets(shop)).toHaveCount(10)
+  const own = 'Ferry Cottage, second visit (2)'
+  await expect(notice(shop)).toHaveText(
+    new RegExp(`in this browser already.*opened beside it as ${own.replace(/[()]/g, '.')}`),
+  )
+  await expect(shop.getByLabel(NAME)).toHaveValue(own)
   const again = await save(shop)
-  expect(withoutId(again.text)).toEqual(withoutId(first.text))
+  expect(asItIs(again.text)).toEqual(asItIs(first.text))
 })
 
-/** An opened file is a project of its own, so its id is new; all else is the same. */
-function withoutId(text: string): unknown {
-  return { ...(JSON.parse(text) as object), id: null }
+/** An opened file is a project of its own, so its id and its name are new; all else is the same. */
+function asItIs(text: string): unknown {
+  return { ...(JSON.parse(text) as object), id: null, name: null }
 }
 
 const { version: VERSION } = demonstrationKitchen()
@@ -73,6 +78,11 @@ const SOUND = writeProject(demonstrationKitchen())
 /** What ails a file, its text, and what is said of it. */
 const BROKEN = [
   ['a file cut short', SOUND.slice(0, 900), 'it is not JSON, or it is cut short'],
+  [
+    'a file with a length that is no number',
+    SOUND.replace('"width": 450', '"width": NaN'),
+    /Line \d+, cabinets\.\w+\.width: the value is NaN, which is no JSON number/,
+  ],
   [
     'a file of a later version',
     SOUND.replace(`"version": ${VERSION}`, '"version": 77'),

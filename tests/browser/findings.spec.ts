@@ -13,6 +13,23 @@ test('a finding shows its number, its limit and its source, and its way out is o
   await expect(button(shop, 'Undo')).toBeDisabled()
 })
 
+test('on a phone every finding is a card that is no wider than the screen', async ({ shop }) => {
+  await shop.setViewportSize({ width: 390, height: 844 })
+  await shop.getByRole('navigation', { name: 'Pages of the design' }).getByRole('button', { name: 'Lists' }).click()
+  await openTab(shop, 'Findings')
+  const table = shop.getByRole('table', { name: 'Findings' })
+  const door = table.locator('tr', { hasText: 'T1: a door hinged at its left' })
+  const { width, most } = await table.evaluate((each) => {
+    const around = each.parentElement!
+    return { width: around.scrollWidth, most: around.clientWidth }
+  })
+  expect(width).toBeLessThanOrEqual(most)
+  const way = (await button(shop, 'Do it: Leave room for a filler beside T1').boundingBox())!
+  expect(way.x + way.width).toBeLessThanOrEqual(390)
+  await button(shop, 'Do it: Leave room for a filler beside T1').click()
+  await expect(door).toHaveCount(0)
+})
+
 test('what the house asks is set with the wall, and the findings follow it', async ({ shop }) => {
   await goTo(shop, 'Site')
   await shop.getByLabel('The narrowest way in was measured').check()

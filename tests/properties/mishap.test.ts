@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
+import { isStillWood } from '../../engine/breakdown/atHand'
 import { floorAfter, type Progress } from '../../engine/breakdown/floor'
 import { type Replan, replanAfter } from '../../engine/breakdown/mishap'
 import type { Mishap } from '../../engine/breakdown/mishapKinds'
@@ -63,11 +64,18 @@ function mishapOf(input: BreakdownInput, done: Progress, drawn: Case): Mishap {
   const cut = floor.ok ? floor.value.flatMap(({ part }) => (part === null ? [] : [part])) : []
   if (drawn.mishap === 'spoiled') return { kind: 'spoiled', parts: cut.filter((_, at) => at % 3 === 0) }
   const { firstSheet = 1 } = input
-  const on = floor.ok && floor.value.find(({ sheet, x, y }) => sheet === firstSheet && x === 0 && y === 0)
+  const lies = floor.ok ? floor.value : []
+  const on = lies.find(({ sheet, x, y }) => sheet === firstSheet && x === 0 && y === 0)
+  // The first sheet of a plan may be a piece that is still to be cut free of an earlier damage: that one is told of then.
+  const instead = lies.some(({ sheet }) => sheet === firstSheet) ? undefined : lies.find(isStillWood)
   // Somewhere on what lies at the first corner, so that it is on the sheet.
   const { left, bottom, ...size } = drawn.damage
-  const [length, width] = on ? [on.length, on.width] : [1, 1]
-  return { kind: 'damaged', on: firstSheet, rect: { left: left % length, bottom: bottom % width, ...size } }
+  const { length, width } = on ?? instead ?? { length: 1, width: 1 }
+  return {
+    kind: 'damaged',
+    on: instead?.name ?? firstSheet,
+    rect: { left: left % length, bottom: bottom % width, ...size },
+  }
 }
 
 function replanned(input: BreakdownInput, drawn: Case) {

@@ -21,7 +21,8 @@ import { LengthField } from '../ui/LengthField'
 import { Segments } from '../ui/Segments'
 import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
-import { sizeWords } from './words'
+import { sidesOf } from './damageSides'
+import { begunBeforeWords, sizeWords } from './words'
 
 const KINDS = [
   ['spoiled', 'A part is spoiled'],
@@ -146,10 +147,13 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
   const [rect, setRect] = useState<Rect>({ left: 0, bottom: 0, width: 100, height: 100 })
   const [refused, setRefused] = useState<ReadonlySet<keyof Rect>>(new Set())
   const choice = all.find(({ on }) => on === picked) ?? all[0]
-  if (!choice) return <p>Nothing lies there that could be damaged.</p>
+  if (!choice) return <p>Nothing lies there that could be damaged. {begunBeforeWords(cutting.input)}</p>
   return (
     <>
-      <p>What is damaged, and where? Measured on it as it lies, from the corner of its first edges.</p>
+      <p>
+        What is damaged, and where? Measured on it as it lies, from the corner of its first edges.{' '}
+        {begunBeforeWords(cutting.input)}
+      </p>
       <label className={styles.pick}>
         On
         <select
@@ -224,19 +228,6 @@ function choicesOf(cutting: Cutting, display: LengthDisplay) {
     return [{ on: firstSheet + at, words: `${name}, ${sizeWords(length, width, display)}`, length, width }]
   })
   return { pieces, sheets }
-}
-
-/** The damage begins on the piece; what of it hangs over is not counted. */
-function sidesOf({ length, width }: Choice) {
-  const [along, across] = ['length of the damage', 'width of the damage']
-  const from = { extent: null, least: 0 }
-  const far = { least: 0, most: 60_000 }
-  return [
-    { side: 'left', label: 'From its first end', spoken: 'The distance from the first end', ...from, most: length },
-    { side: 'bottom', label: 'From its first edge', spoken: 'The distance from the first edge', ...from, most: width },
-    { side: 'width', label: 'Along it', spoken: `The ${along}`, extent: along, ...far },
-    { side: 'height', label: 'Across it', spoken: `The ${across}`, extent: across, ...far },
-  ] as const
 }
 
 /** The design follows the new thickness when the rest is planned by it, as one undo step, and not before. */

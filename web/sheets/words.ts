@@ -1,4 +1,5 @@
 import {
+  type BreakdownInput,
   counted,
   formatLength,
   formatWithUnit,
@@ -63,7 +64,24 @@ export function countWords({ job, answer, isSettled }: Pick<Layout, 'job' | 'ans
   }
   const bound = Object.values(answer.bounds).reduce((sum, least) => sum + least, 0)
   const least = `any layout of these parts needs at least ${bound}${taken.offcuts > 0 ? ', offcuts counted' : ''}`
-  return `${words}; ${least}. ${isSettled ? 'None with fewer was found' : 'Still looking for fewer'}.`
+  return `${words}; ${least}. ${isSettled ? `None ${lessWords(job, taken)} was found` : `Still looking for one ${lessWords(job, taken)}`}.`
+}
+
+/** What the packer looks for first: what costs less, where an offcut costs nothing and every sheet of a kind is alike. */
+function lessWords({ stock }: SheetJob, { offcuts }: Taken): string {
+  const bought = stock.filter(({ offcut, excluded }) => !offcut && !excluded)
+  const isMixed = bought.some(({ material, price }) => {
+    return bought.some((other) => other.material === material && (other.price ?? 1) !== (price ?? 1))
+  })
+  if (isMixed) return 'that costs less'
+  return offcuts > 0 ? 'with fewer new sheets' : 'with fewer'
+}
+
+/** What becomes of the sheets before this plan; nothing where it is the first. */
+export function begunBeforeWords({ firstSheet = 1 }: Pick<BreakdownInput, 'firstSheet'>): string | null {
+  if (firstSheet === 1) return null
+  const sheets = firstSheet === 2 ? 'Sheet 1 belongs' : `Sheets 1 to ${firstSheet - 1} belong`
+  return `${sheets} to an earlier plan: of what was begun there, choose the piece that is damaged, and tell a part that was cut from it as spoiled.`
 }
 
 /** `3 boards are on no sheet`. */

@@ -8,6 +8,7 @@ import {
 } from '../../engine/index'
 import { download, fileNameOf } from '../files/chooser'
 import { createKeeper, type Kept, shelvedOf } from '../files/keeper'
+import { nameBeside } from '../files/names'
 import { openShelf, type Shelf, type Shelved } from '../files/shelf'
 import { createTurnstile } from '../files/turnstile'
 import { useStore } from './store'
@@ -105,13 +106,31 @@ function freshId(): ProjectId {
   return `p-${crypto.randomUUID()}` as ProjectId
 }
 
-/** Opens the text of a project file as a project of its own; one that cannot be read changes nothing. */
+/**
+ * Opens the text of a project file as a project of its own, which is told where there is one of its name already; a file
+ * that cannot be read changes nothing.
+ */
 export async function openText(text: string): Promise<void> {
   await startKeeping()
+  const { actions } = useStore.getState()
   const read = readProject(text)
-  if (!read.ok) return useStore.getState().actions.say('stop', read.message)
-  await bring({ ...read.value, id: freshId() }, true)
-  useStore.getState().actions.hush()
+  if (!read.ok) return actions.say('stop', read.message)
+  const { name } = read.value
+  const own = nameBeside(name, await namesHere())
+  await bring({ ...read.value, id: freshId(), name: own }, true)
+  if (own === name) actions.hush()
+  else
+    actions.say('know', `There is a project ${name} in this browser already. The file was opened beside it as ${own}.`)
+}
+
+/** Of all projects in this browser and the one that is open; of that one alone where the browser keeps none. */
+async function namesHere(): Promise<string[]> {
+  const { name } = useStore.getState().history.present
+  try {
+    return [name, ...(await listProjects()).map((card) => card.name)]
+  } catch {
+    return [name]
+  }
 }
 
 export async function startNew(unit: 'mm' | 'in'): Promise<void> {
@@ -139,7 +158,8 @@ export async function duplicateShelved(id: ProjectId): Promise<void> {
   const read = kept && readProject(kept.text)
   if (!read) return
   if (!read.ok) return useStore.getState().actions.say('stop', `${kept.name} could not be read: ${read.message}`)
-  const copy = { ...read.value, id: freshId(), name: `${read.value.name.slice(0, 73)} copy` }
+  const name = nameBeside(`${read.value.name.slice(0, 73)} copy`, await namesHere())
+  const copy = { ...read.value, id: freshId(), name }
   await (await shelf()).put(shelvedOf(copy, new Date()))
   await (await shelf()).setLast(useStore.getState().history.present.id)
 }

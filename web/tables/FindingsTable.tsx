@@ -28,7 +28,7 @@ export function FindingsTable() {
   }
   return (
     <div className={styles.table}>
-      <table aria-label="Findings">
+      <table className={styles.findings} aria-label="Findings">
         <thead>
           <tr>
             <th scope="col">Weight</th>
@@ -71,9 +71,13 @@ function FindingRow({ finding, name }: { readonly finding: Finding; readonly nam
         {message}
         {source && <span className={styles.source}>Source: {source}.</span>}
       </td>
-      <td className={styles.figure}>{measure}</td>
-      <td className={styles.figure}>{limit}</td>
-      <td>
+      <td className={styles.figure} data-head="Is">
+        {measure}
+      </td>
+      <td className={styles.figure} data-head="Limit">
+        {limit}
+      </td>
+      <td className={styles.ways}>
         <button type="button" className={styles.tool} aria-label={`Show ${name}`} onClick={() => show(about, actions)}>
           Show
         </button>{' '}

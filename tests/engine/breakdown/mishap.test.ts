@@ -5,6 +5,7 @@ import { floorAfter } from '../../../engine/breakdown/floor'
 import { atHandNow, replanAfter } from '../../../engine/breakdown/mishap'
 import type { Mishap } from '../../../engine/breakdown/mishapKinds'
 import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
+import { walksOf } from '../../../engine/breakdown/walks'
 import type { CutRow } from '../../../engine/cutlist/row'
 import { packSheets } from '../../../engine/sheets/pack'
 import { crosscut, OFFCUT, PLY, part, rip, SHOP, sheets, showStep, WASTE, weigh } from './sawyer'
@@ -192,6 +193,21 @@ describe('cutting a damage away', () => {
   it('comes before what is cut from the clean pieces', () => {
     const floor = floorAfter(next, { done: new Set(['3']) })
     expect(floor.ok ? '' : floor.message).toBe('Step 3 takes 3b, which no step that is done has left.')
+  })
+
+  it('frees the clean pieces: before that none of them can be damaged itself', () => {
+    const { firstSheet } = plan
+    const spot = { left: 0, bottom: 0, width: 50, height: 50 }
+    const freed = next.answer.sheets.flatMap(({ stock }) => next.atHand?.get(stock)?.names ?? [])
+    const numbered = walksOf(next, 'rip').find(({ name }) => name === '3a')!.sheet
+    expect([freed.includes('3a'), numbered >= firstSheet]).toEqual([true, true])
+    const say = (on: number | string, done: readonly string[]) => {
+      const again = replanAfter(next, { done: new Set(done) }, { kind: 'damaged', on, rect: spot })
+      return again.ok ? again.value.told[0] : again.message
+    }
+    expect(say(numbered, [])).toBe('3a is not cut free yet; step 1 cuts it from sheet 2.')
+    expect(say('3b', ['1'])).toBe('3b is not cut free yet; step 2 cuts it from rest of sheet 2.')
+    expect(say(numbered, ['1'])).toBe('3a is damaged over 50 x 50 mm, from 0 along and 0 mm up.')
   })
 
   it('is still to be done after the next mishap, when it is not done by then', () => {

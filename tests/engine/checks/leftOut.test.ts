@@ -37,11 +37,24 @@ describe('boards on no sheet', () => {
       ...{ kind: 'putStock', stock: { ...sheet, length: inch(60), width: inch(48) } },
     }
     const trim: Edit = { kind: 'editShop', change: { trim: inch(0.5) } }
-    const [first] = left(after(kitchen, inches, small, trim))
+    const found = left(after(kitchen, inches, small, trim))
     // 60 less half an inch on each side is 59; 48 is 47. The tall's side is 2052 by 560 mm.
-    expect(first?.message).toMatch(
+    expect(found.length).toBe(1)
+    expect(found[0]?.message).toMatch(
       /^2 boards of A1 \(.*\) are on no sheet: 80 13\/16 in x 22 13\/16 in is larger than 59 in x 47 in, what the sheet of 18 mm birch ply \(60 in x 48 in\) gives less its trim\. 59 in x 22 13\/16 in would fit\.$/,
     )
+  })
+
+  it('are told once for all rows that are too large for a sheet, each with the size that would fit', () => {
+    const { rows } = derive(kitchen).cutList
+    const long = rows.filter(({ material, length }) => material === 'carcass' && length > 700)
+    const count = long.reduce((sum, { quantity }) => sum + quantity, 0)
+    const found = left(after(kitchen, { kind: 'putStock', stock: { ...sheet, length: 720, width: 1220 } }))
+    // 720 less the trim of 10 on each side is 700.
+    expect(found.length).toBe(1)
+    expect(found[0]?.message).toContain(`${count} boards are on no sheet (${long[0]!.mark}, ${long[1]!.mark}`)
+    expect(found[0]?.message).toContain('): each is larger than 700 mm x 1200 mm, what the sheet of 18 mm birch ply')
+    expect(found[0]?.message).toContain(`gives less its trim. ${long[0]!.mark} at 700 mm x ${long[0]!.width} mm, `)
   })
 
   it('say how many sheets there were when they are used up', () => {

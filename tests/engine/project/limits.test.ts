@@ -30,6 +30,17 @@ describe('a length for a field', () => {
       ok: false,
       message: 'The width is 49.97 mm; it must be at least 50 mm.',
     })
+    // 20 mm is 0.787402 in, shown as 51/64 in at the finest; 0.001 mm more is 0.787441 in.
+    const inches = { unit: 'in', step: 16 } as const
+    expect(checkLength('kerf', 20.001, inches)).toEqual({
+      ok: false,
+      message: 'The kerf is 0.78744 in; it can be at most 0.7874 in.',
+    })
+    // 6000 mm is 236 7/32 in; 0.3 mm more is 236 15/64 in.
+    expect(checkLength('width', 6000.3, inches)).toEqual({
+      ok: false,
+      message: 'The width is 236 15/64 in; it can be at most 236 7/32 in.',
+    })
   })
 
   it('is spoken of in the unit that is shown', () => {

@@ -96,9 +96,15 @@ describe('a build method in a file', () => {
 const UNREADABLE = 'The file cannot be read as a build method. '
 
 describe('a file that is no build method', () => {
+  it('is refused where it is cut short with the line', () => {
+    expect(why(SOUND.slice(0, 300))).toMatch(/it is not JSON, or it is cut short\. Line \d+, materials\b/)
+  })
+
   it.each([
-    ['', 'The file is not a Casewright build method: it is not JSON, or it is cut short.'],
-    [SOUND.slice(0, 300), 'The file is not a Casewright build method: it is not JSON, or it is cut short.'],
+    [
+      '',
+      'The file is not a Casewright build method: it is not JSON, or it is cut short. Line 1: a value is missing before the end.',
+    ],
     ['[]', 'The file is not a Casewright build method: it holds a list.'],
     ['{}', 'The file is not a Casewright build method: kind is missing.'],
     [spoilt('kind', 'cupboard'), 'The file is not a Casewright build method: kind is "cupboard".'],

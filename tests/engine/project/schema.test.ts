@@ -69,8 +69,14 @@ describe('a project in a file', () => {
 
 describe('a file that is no project', () => {
   it.each([
-    ['', 'The file is not a Casewright project: it is not JSON, or it is cut short.'],
-    [writeProject(project).slice(0, 500), 'The file is not a Casewright project: it is not JSON, or it is cut short.'],
+    [
+      '',
+      'The file is not a Casewright project: it is not JSON, or it is cut short. Line 1: a value is missing before the end.',
+    ],
+    [
+      '{\n"version": 6,\n"cabinets": {"b1": {"width": NaN}}}',
+      'The file is not a Casewright project: it is not JSON, or it is cut short. Line 3, cabinets.b1.width: the value is NaN, which is no JSON number; it must be a number that has an end.',
+    ],
     ['[]', 'The file is not a Casewright project: it holds a list.'],
     ['{}', 'The file is not a Casewright project: version is missing.'],
     ['{"version":"one"}', 'The file is not a Casewright project: version is "one".'],
@@ -78,6 +84,13 @@ describe('a file that is no project', () => {
     [' '.repeat(20_000_001), 'The file has 20000001 characters; a project has 20000000 at most.'],
   ])('is refused in plain words', (text, message) => {
     expect(why(text)).toBe(message)
+  })
+
+  it('is refused where it is cut short with the line that is the last', () => {
+    const text = writeProject(project).slice(0, 500)
+    expect(why(text)).toMatch(
+      new RegExp(`cut short\\. Line ${text.trimEnd().split('\n').length}\\b.* is missing before`),
+    )
   })
 
   it('of a newer version is refused by that version', () => {

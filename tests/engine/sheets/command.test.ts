@@ -68,12 +68,12 @@ describe('the sheets command', () => {
     [
       'no number',
       '{"kerf": 3,\n"stock": [],\n"parts": [{"length": NaN}]}',
-      'line 3, parts[0].length: the value is NaN; it must be a number that has an end',
+      'line 3, parts[0].length: the value is NaN, which is no JSON number; it must be a number that has an end',
     ],
     [
       'a number without end',
       '{"kerf": -Infinity}',
-      'line 1, kerf: the value is -Infinity; it must be a number that has an end',
+      'line 1, kerf: the value is -Infinity, which is no JSON number; it must be a number that has an end',
     ],
     ['a file cut short', '{"kerf": 3,\n"parts": [', 'line 2, parts[0]: a value is missing before the end'],
     ['a comma too many', '{"kerf": 3,\n"stages": 3,\n}', "line 3: a field's name in double quotes is missing before }"],
@@ -118,7 +118,7 @@ describe('a batch of jobs', () => {
       .map((line) => JSON.parse(line))
     const errors = [
       'line 1: kerf is -3; it must be a number from 0 to 100000',
-      'line 2, kerf: the value is NaN; it must be a number that has an end',
+      'line 2, kerf: the value is NaN, which is no JSON number; it must be a number that has an end',
       'line 3: the job is not an object',
     ]
     expect(answers.map(({ name, error }) => [name, error])).toEqual([

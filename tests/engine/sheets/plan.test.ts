@@ -26,6 +26,14 @@ describe('the plan command', () => {
     )
   })
 
+  it('says once of a cabinet what the checks find and the cautions would say again', () => {
+    const { warnings } = JSON.parse(plan(PROJECT).stdout) as { readonly warnings: readonly string[] }
+    const about = (mark: string, words: RegExp) => warnings.filter((text) => text.startsWith(mark) && words.test(text))
+    expect(about('T1', /fix it to the wall/i)).toHaveLength(1)
+    for (const upper of ['U2', 'U3', 'U4']) expect(about(upper, /one stud at most/i)).toHaveLength(1)
+    expect(warnings.filter((text) => /one stud at most/i.test(text))).toHaveLength(3)
+  })
+
   it('ends with 2 and one line where the folder cannot be written to', () => {
     const file = join(folder, 'file')
     writeFileSync(file, '')

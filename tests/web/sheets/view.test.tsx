@@ -11,7 +11,7 @@ vi.mock('../../../web/store/turns', () => ({
 }))
 
 const { SheetsView } = await import('../../../web/sheets/SheetsView')
-const { countWords } = await import('../../../web/sheets/words')
+const { begunBeforeWords, countWords } = await import('../../../web/sheets/words')
 const { proofOf } = await import('../../../web/stages/figures')
 const { StepsView } = await import('../../../web/sheets/StepsView')
 const { CutListTable } = await import('../../../web/tables/CutListTable')
@@ -129,7 +129,7 @@ describe('the sheets on screen', () => {
     )
     expect(countWords(LAYOUT)).toBe('2 sheets; any layout of these parts needs at least 1. None with fewer was found.')
     expect(countWords({ ...LAYOUT, isSettled: false })).toBe(
-      '2 sheets; any layout of these parts needs at least 1. Still looking for fewer.',
+      '2 sheets; any layout of these parts needs at least 1. Still looking for one with fewer.',
     )
   })
 
@@ -138,7 +138,23 @@ describe('the sheets on screen', () => {
     const job = { ...JOB, stock: [STOCK, offcut] }
     const answer = { ...LAYOUT.answer, sheets: [SHEET, { ...SHEET, stock: 's2', copies: 1 }] }
     expect(countWords({ ...LAYOUT, job, answer })).toBe(
-      '2 sheets and 1 offcut; any layout of these parts needs at least 1, offcuts counted. None with fewer was found.',
+      '2 sheets and 1 offcut; any layout of these parts needs at least 1, offcuts counted. None with fewer new sheets was found.',
+    )
+  })
+
+  it('say only that none is cheaper where sheets of one board differ in price', () => {
+    const job = { ...JOB, stock: [STOCK, { ...STOCK, id: 's2', price: 2 * (STOCK.price ?? 1) }] }
+    expect(countWords({ ...LAYOUT, job })).toBe(
+      '2 sheets; any layout of these parts needs at least 1. None that costs less was found.',
+    )
+  })
+
+  it('say what becomes of the sheets of an earlier plan', () => {
+    expect(begunBeforeWords({})).toBeNull()
+    expect(begunBeforeWords({ firstSheet: 2 })).toContain('Sheet 1 belongs to an earlier plan: ')
+    // Eight is the first of the new plan.
+    expect(begunBeforeWords({ firstSheet: 8 })).toBe(
+      'Sheets 1 to 7 belong to an earlier plan: of what was begun there, choose the piece that is damaged, and tell a part that was cut from it as spoiled.',
     )
   })
 

@@ -1,0 +1,3 @@
+export function portFrom(
+  text: string | undefined,
+): { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string }
