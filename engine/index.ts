@@ -51,10 +51,13 @@ export { type Axis, unit, type Vec3 } from './geometry/vector'
 export { type HardwareTotal, hardwareList } from './hardware/hardwareList'
 export { alikeParts } from './parts/alike'
 export { type Effect, effectOf, effectWords } from './parts/effect'
+export { isCutLate } from './parts/late'
 export type { Part } from './parts/part'
 export { type Derived, type DerivedCabinet, derive } from './pipeline'
 export { applyEdit } from './project/apply'
+export type { AsBuilt, MeasuredOpening } from './project/asBuilt'
 export { type BroughtIn, broughtIn } from './project/bringIn'
+export type { Countertop } from './project/countertop'
 export { newProject } from './project/defaults'
 export {
   type Beside,
@@ -62,7 +65,6 @@ export {
   type Cabinet,
   type CabinetKind,
   type ColumnShelves,
-  type Countertop,
   type CutOrder,
   type Cutout,
   type Front,
@@ -98,6 +100,7 @@ export {
 } from './project/frontTree'
 export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
 export { labelOf } from './project/label'
+export type { CutLate } from './project/late'
 export { checkLength } from './project/limits'
 export { markOf } from './project/mark'
 export { materialsInOrder, stockOf } from './project/materials'

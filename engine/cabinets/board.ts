@@ -77,6 +77,8 @@ export interface Board {
   readonly operations: readonly Operation[]
   /** Left on its width when it is cut, to be fitted to the wall on site. */
   readonly scribe?: Mm
+  /** Made to an opening as it was measured, and not as it was drawn. */
+  readonly isMeasured?: true
   /** Where its grain runs on from board to board. */
   readonly run?: GrainRun
   /** Where it goes when the carcass is taken apart, in the cabinet's frame. */

@@ -22,8 +22,12 @@ export interface CutRow {
   readonly from: StockId | null
   /** How many of the long edges and how many of the ends are banded. */
   readonly bandedEdges: { readonly long: number; readonly ends: number; readonly thickness: Mm }
+  /** Whether they are cut when the carcasses stand and are measured. */
+  readonly isLate: boolean
   /** In the order of cabinets, then of boards in a cabinet. */
   readonly parts: readonly PartId[]
+  /** Those of them that are made to an opening as it was measured. */
+  readonly measured: readonly PartId[]
   /** Marks of the cabinets it goes into, each once: B1 B2 U1. */
   readonly cabinets: readonly string[]
 }

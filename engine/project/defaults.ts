@@ -2,6 +2,7 @@ import type { MaterialId, MethodId, ProjectId, StockId, WallId } from '../basics
 import { inch, type Mm } from '../units/length'
 import type { CabinetKind, Material, NewCabinet, Project, Stock, Wall } from './document'
 import { VERSION } from './document'
+import { NOTHING_LATE } from './late'
 import { USUAL_HINGE, USUAL_SLIDES } from './machining'
 import type { BuildMethod } from './method'
 
@@ -86,6 +87,7 @@ const SHOP: Project['shop'] = {
   blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } },
   cutOrder: null,
   minutes: { perSetting: 2, perCut: 1.5, perSheet: 6 },
+  late: NOTHING_LATE,
 }
 
 const METRIC: Preset = {

@@ -1,6 +1,9 @@
 import type { ById, CabinetId, KeptId, MaterialId, MethodId, OpeningId, ProjectId, StockId, WallId } from '../basics/id'
 import type { Piece } from '../geometry/sheetTree'
 import type { LengthDisplay, Mm } from '../units/length'
+import type { AsBuilt } from './asBuilt'
+import type { Countertop } from './countertop'
+import type { CutLate } from './late'
 import type { BuildMethod, MethodChoices } from './method'
 
 /** What is saved, and nothing else: everything that can be worked out from it is left out. */
@@ -85,6 +88,8 @@ export interface Cabinet {
   readonly beside: { readonly [side in Side]: Beside }
   /** What is let into the countertop over a base; null for nothing. */
   readonly cutout: Cutout | null
+  /** Openings of its front as they were measured on the carcass that stands. None where it is left out. */
+  readonly asBuilt?: AsBuilt
 }
 
 /** As seen from the room. */
@@ -131,16 +136,6 @@ export interface Trim {
   readonly height: Mm
   /** How far its face stands before the front edge of the carcass; negative for behind it. */
   readonly forward: Mm
-}
-
-export interface Countertop {
-  readonly material: MaterialId
-  /** How far it stands out before the fronts. */
-  readonly overhang: Mm
-  /** How far it stands out past a free end of the run. */
-  readonly ends: Mm
-  /** The height of the board that stands on it at the wall; 0 for none. */
-  readonly splash: Mm
 }
 
 /** The front of a cabinet: one opening, or openings on one another from the top down, or columns of them from the left. */
@@ -289,6 +284,8 @@ export interface Shop {
   /** How full sheets are cut: null leaves it to the minutes. */
   readonly cutOrder: CutOrder | null
   readonly minutes: { readonly perSetting: number; readonly perCut: number; readonly perSheet: number }
+  /** What is cut last, when the carcasses stand and their openings are measured. */
+  readonly late: CutLate
 }
 
 /** Few teeth clear a long rip; many leave a clean edge across the grain. */

@@ -1,4 +1,5 @@
 import { VERSION } from './document'
+import { NOTHING_LATE } from './late'
 import { withMachining } from './machining'
 
 /** From version n (at n - 1) to version n + 1. A saved document is a plain object here, checked only afterwards. */
@@ -8,7 +9,7 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNoWishes,
   withColumnsToCome,
   (saved) => withMachinedMethods(withNothingBetween(saved)),
-  withNoTrims,
+  (saved) => withNothingLate(withNoTrims(saved)),
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -67,6 +68,12 @@ function withNothingBetween(saved: Record<string, unknown>): Record<string, unkn
 function withNoTrims(saved: Record<string, unknown>): Record<string, unknown> {
   const { between } = saved
   return isFields(between) ? { ...saved, between: { lightRail: null, crown: null, valance: null, ...between } } : saved
+}
+
+/** 6 to 7: parts can be cut when the carcasses stand; all were cut at once. */
+function withNothingLate(saved: Record<string, unknown>): Record<string, unknown> {
+  const { shop } = saved
+  return isFields(shop) ? { ...saved, shop: { late: NOTHING_LATE, ...shop } } : saved
 }
 
 /** 5 to 6: build methods say what is bored for hinges and slides. */
