@@ -7,6 +7,7 @@ import type { BuiltRun } from './between/run'
 import type { FrontFace } from './cabinets/board'
 import { methodOf, type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
+import type { FrontOpening } from './cabinets/frontOpening'
 import { besideFindings } from './checks/beside'
 import { cabinetFindings } from './checks/cabinetFindings'
 import type { Finding } from './checks/finding'
@@ -31,6 +32,7 @@ export interface DerivedCabinet {
   readonly mark: string
   readonly parts: readonly Part[]
   readonly fronts: readonly FrontFace[]
+  readonly openings: readonly FrontOpening[]
   /** What is bought for it besides boards. */
   readonly hardware: readonly HardwareRow[]
   readonly problems: readonly Problem[]
@@ -189,6 +191,7 @@ function builtCabinet(cabinet: Cabinet, usual: Rules): DerivedCabinet {
     parts,
     hardware: hardwareOf(build, parts, rules),
     fronts: build.fronts,
+    openings: build.openings,
     problems: build.problems,
   }
 }

@@ -1,5 +1,6 @@
 import type { Cabinet } from '../project/document'
 import { markOf } from '../project/mark'
+import { asMeasured, measuredPlace, openingsOf } from './asBuilt'
 import { backOf } from './back'
 import { rearAt } from './bay'
 import { besideOf } from './beside'
@@ -17,7 +18,7 @@ import {
   hasNailersBehind,
   insideFront,
 } from './carcass'
-import { drawerBoxOf } from './drawerBox'
+import { type DrawerPlace, drawerBoxOf } from './drawerBox'
 import { endNotch } from './finishedEnd'
 import { facesOf, frontsOf } from './fronts'
 import { hung } from './hingeBoring'
@@ -30,6 +31,7 @@ import { cellsOf } from './openings'
 import type { Notch } from './operation'
 import { boardOf, type Piece } from './piece'
 import { pipesIn } from './pipes'
+import { refitted } from './refit'
 import { type Report, reportOn } from './report'
 import { ROLE_NAMES } from './role'
 import { kickNotch, sidesOf, sideWidth } from './side'
@@ -46,7 +48,7 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const mark = markOf(cabinet)
   const report = reportOn(cabinet.id, mark, rules.display)
   const carcass = carcassOf(cabinet, rules, report)
-  if (!carcass) return { cabinet, mark, boards: [], fronts: [], problems: report.problems }
+  if (!carcass) return { cabinet, mark, boards: [], fronts: [], openings: [], problems: report.problems }
   tellTightness(carcass, report)
   const shell = shellOf(carcass, report)
   const cells = cellsOf(cabinet.front, carcass, report)
@@ -59,9 +61,10 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
     report,
   )
   const faces = facesOf(cells, carcass)
-  const drawers = [...interior.drawers, ...interior.rollOuts].flatMap((place, at) => {
-    return drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
-  })
+  const places = [...interior.drawers, ...interior.rollOuts]
+  const boxAt = (place: DrawerPlace, at: number) =>
+    drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
+  const drawers = places.flatMap(boxAt)
   const drawn = frontsOf(
     faces,
     { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 },
@@ -75,15 +78,39 @@ export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const boards = joined(pieces.filter((piece) => canBeCut(piece, report))).map((one) => {
     return worked(one, cabinet, interior, pipesThrough, carcass)
   })
-  const fronts = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
+  const visible = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
+  const openings = openingsOf(cells, interior.pieces, cabinet.asBuilt ?? {}, report)
+  const fronts = facesOf(
+    cells.map((cell) => asMeasured(cell, openings)),
+    carcass,
+  ).filter((_, at) => visible.includes(faces[at]!))
   const density = rules.materials[carcass.method.frontMaterial]?.density ?? 0
   return {
     cabinet,
     mark,
-    boards: hung(slidden(boards, carcass), fronts, carcass, density),
+    boards: withBoxes(
+      refitted(hung(slidden(boards, carcass), visible, carcass, density), visible, fronts),
+      places.flatMap((place, at) => {
+        const measured = measuredPlace(place, openings)
+        return measured ? [boxAt(measured, at)] : []
+      }),
+    ),
     fronts,
+    openings,
     problems: report.problems,
   }
+}
+
+/** The boards with some drawer boxes made to measured openings in place of those that were drawn. */
+function withBoxes(boards: readonly Board[], boxes: readonly (readonly Piece[])[]): readonly Board[] {
+  const made = new Map(
+    boxes.flatMap((box) => joined(box)).map((board) => [`${board.role} ${board.number}`, board] as const),
+  )
+  if (made.size === 0) return boards
+  return boards.map((board) => {
+    const fresh = made.get(`${board.role} ${board.number}`)
+    return fresh ? { ...fresh, isMeasured: true } : board
+  })
 }
 
 /** The carcass itself, from the floor up. */

@@ -75,8 +75,9 @@ function isDrawn({ front }: Cell): boolean {
 }
 
 function drawersIn(cells: readonly Cell[], bay: Bay, carcass: Carcass): DrawerPlace[] {
-  return cells.filter(isDrawn).map(({ front, opening, parted }) => {
+  return cells.filter(isDrawn).map(({ front, opening, parted, path }) => {
     return {
+      before: [path],
       opening,
       bay: parted ? baysBetween(parted.posts, carcass)[parted.at]! : bay,
       ...(front.kind === 'pullOut' ? { height: front.box } : {}),
@@ -254,7 +255,7 @@ function linePins(lines: readonly Piece[], bay: PinRows['bay'], carcass: Carcass
   return lines.map(({ box }) => pinsUnder(box.min.y, bay, carcass))
 }
 
-function besideLines(opening: Interval, lines: readonly Piece[]): Interval {
+export function besideLines(opening: Interval, lines: readonly Piece[]): Interval {
   let { from, to } = opening
   for (const { box } of lines) {
     if (box.min.y < from && from < box.max.y) from = box.max.y

@@ -57,9 +57,11 @@ export function rollOutsIn(
     return { places: [], rest: free }
   }
   const narrow = rollOutBay(bay, cells, carcass)
+  const before = cells.filter(({ front }) => front.kind === 'door' || front.kind === 'pair').map(({ path }) => path)
   const places = Array.from({ length: count }, (_, at): DrawerPlace => {
     const from = settle(free.from + at * pitch)
-    return { bay: narrow, opening: { from, to: settle(from + pitch) }, height: rollOuts.height, setback: SETBACK }
+    const opening = { from, to: settle(from + pitch) }
+    return { bay: narrow, before, opening, height: rollOuts.height, setback: SETBACK }
   })
   return { places, rest: { from: settle(free.from + need), to: free.to } }
 }

@@ -1,6 +1,7 @@
 import { unreachable } from '../basics/assert'
 import { type ById, type CabinetId, entriesOf, type PartId, type StockId, valuesOf } from '../basics/id'
-import type { Beside, Cabinet, Material, Project } from './document'
+import { hasOpening, stillThere } from './asBuilt'
+import type { Beside, Cabinet, Front, Material, Project } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { freeNumber } from './mark'
 import type { BuildMethod, MethodChoices } from './method'
@@ -23,7 +24,7 @@ export function applyEdit(project: Project, edit: Edit): Project {
     case 'shapeCabinets':
       return edit.shapes.reduce(shape, project)
     case 'setFront':
-      return changeCabinets(project, edit.ids, { front: edit.front })
+      return edit.ids.reduce((before, id) => setFront(before, id, edit.front), project)
     case 'setInterior':
       return changeCabinets(project, edit.ids, { interior: edit.interior })
     case 'setCabinetMethod':
@@ -40,6 +41,8 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return canStandBeside(edit.beside, project) ? setBeside(project, edit) : project
     case 'setCutout':
       return changeCabinets(project, edit.ids, { cutout: edit.cutout })
+    case 'measureOpening':
+      return measureOpening(project, edit)
     case 'editBetween':
       if (edit.change.countertop && !isThere(project.materials, edit.change.countertop.material)) return project
       return changed(project, { between: changed(project.between, edit.change) })
@@ -162,6 +165,22 @@ function changeIn<Room extends 'walls' | 'methods' | 'materials' | 'cabinets'>(
 
 function changeCabinets(project: Project, ids: readonly CabinetId[], change: Partial<Cabinet>): Project {
   return ids.reduce((before, id) => changeIn(before, 'cabinets', id, change), project)
+}
+
+/** What was measured goes with its opening. */
+function setFront(project: Project, id: CabinetId, front: Front): Project {
+  const cabinet = find(project.cabinets, id)
+  if (!cabinet?.asBuilt) return changeIn(project, 'cabinets', id, { front })
+  return changeIn(project, 'cabinets', id, { front, asBuilt: stillThere(cabinet.asBuilt, cabinet.front, front) })
+}
+
+function measureOpening(project: Project, { id, at, measured }: Extract<Edit, { kind: 'measureOpening' }>): Project {
+  const cabinet = find(project.cabinets, id)
+  if (!cabinet || !hasOpening(cabinet.front, at)) return project
+  const { [at]: before, ...others } = cabinet.asBuilt ?? {}
+  const isNothing = measured === null || (measured.width === null && measured.height === null)
+  if (isNothing && !before) return project
+  return changeIn(project, 'cabinets', id, { asBuilt: isNothing ? others : { ...others, [at]: measured } })
 }
 
 function shape(project: Project, { id, ...change }: CabinetShape): Project {

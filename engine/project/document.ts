@@ -1,9 +1,9 @@
 import type { ById, CabinetId, KeptId, MaterialId, MethodId, OpeningId, ProjectId, StockId, WallId } from '../basics/id'
 import type { Piece } from '../geometry/sheetTree'
 import type { LengthDisplay, Mm } from '../units/length'
-import type { AsBuilt } from './asBuilt'
 import type { Countertop } from './countertop'
 import type { CutLate } from './late'
+import type { AsBuilt } from './measured'
 import type { BuildMethod, MethodChoices } from './method'
 
 /** What is saved, and nothing else: everything that can be worked out from it is left out. */

@@ -30,6 +30,8 @@ export function labelOf(project: Project, edit: Edit): string {
       return `${besideVerb(edit.beside)} at the ${edit.side} of ${marksOf(project, edit.ids)}`
     case 'setCutout':
       return `${edit.cutout ? `Cut out for a ${edit.cutout.of}` : 'Close the cut-out'} over ${marksOf(project, edit.ids)}`
+    case 'measureOpening':
+      return `${edit.measured ? 'Measure an opening' : 'Forget what was measured'} of ${marksOf(project, [edit.id])}`
     case 'editBetween':
       return `Change ${betweenWords(edit.change)}`
     case 'editWall':

@@ -57,12 +57,12 @@ describe('a cut list', () => {
     const doors = [upper(1, { front: { kind: 'pair' } })]
     const lateIn = (late: CutLate) =>
       cutListOf(doors, RULES.materials, late).rows.map(({ name, isLate }) => `${name} ${isLate ? 'late' : 'first'}`)
-    expect(lateIn(NOTHING_LATE)).toEqual(['side first', 'bottom, top first', 'back first', 'door first'])
+    expect(lateIn(NOTHING_LATE)).toEqual(['door first', 'side first', 'bottom, top first', 'back first'])
     expect(lateIn({ ...NOTHING_LATE, fronts: true })).toEqual([
+      'door late',
       'side first',
       'bottom, top first',
       'back first',
-      'door late',
     ])
   })
   it('lists the parts in the order of the cabinets', () => {
