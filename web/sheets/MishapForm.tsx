@@ -21,12 +21,14 @@ import { LengthField } from '../ui/LengthField'
 import { Segments } from '../ui/Segments'
 import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
+import { MeasureForm } from './MeasureForm'
 import { sizeWords } from './words'
 
 const KINDS = [
   ['spoiled', 'A part is spoiled'],
   ['damaged', 'A board is damaged'],
   ['thickness', 'Another thickness'],
+  ['openings', 'Openings are measured'],
 ] as const
 type Kind = (typeof KINDS)[number][0]
 
@@ -59,6 +61,7 @@ export function MishapForm({ cutting, inHand, onDone }: MishapFormProps) {
       {kind === 'spoiled' && <Spoiled {...form} />}
       {kind === 'damaged' && <Damaged {...form} />}
       {kind === 'thickness' && <Thickness {...form} inHand={inHand} />}
+      {kind === 'openings' && <MeasureForm cutting={cutting} onDone={onDone} />}
       {why && (
         <p className={styles.refusal} role="alert">
           <span aria-hidden="true">■</span> {why}

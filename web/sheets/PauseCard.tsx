@@ -1,6 +1,7 @@
 import type { Step } from '../../engine/index'
 import type { Cutting } from '../store/state'
 import styles from './Bench.module.css'
+import { MeasureForm } from './MeasureForm'
 
 interface PauseCardProps {
   readonly step: Step
@@ -9,7 +10,7 @@ interface PauseCardProps {
 }
 
 /** The carcasses are built and measured before the late parts are cut. */
-export function PauseCard({ step, isDone }: PauseCardProps) {
+export function PauseCard({ step, cutting, isDone }: PauseCardProps) {
   return (
     <article className={styles.card} data-step={step.id} data-done={isDone}>
       <p className={styles.setting}>
@@ -22,6 +23,7 @@ export function PauseCard({ step, isDone }: PauseCardProps) {
           <span aria-hidden="true">▲</span> {caution}
         </p>
       ))}
+      <MeasureForm cutting={cutting} />
     </article>
   )
 }
