@@ -1,6 +1,6 @@
 /** The front door: every public name of the engine, one by one. */
 
-export { ASSEMBLY_CAUTIONS, type AssemblyInput, assemblyOf } from './assembly/assemblyOf'
+export { ASSEMBLY_CAUTIONS, assemblyOfCabinet } from './assembly/assemblyOf'
 export type { AssemblyStep } from './assembly/step'
 export { counted } from './basics/counted'
 export type {

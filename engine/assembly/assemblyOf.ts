@@ -1,7 +1,8 @@
 import type { BoardRole } from '../cabinets/board'
+import { methodOf } from '../cabinets/build'
 import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
-import type { Cabinet } from '../project/document'
+import type { Cabinet, Project } from '../project/document'
 import type { CutLate } from '../project/late'
 import type { LengthDisplay } from '../units/length'
 import { carcassSteps, isOfCarcass } from './carcassSteps'
@@ -57,6 +58,16 @@ function standWords({ kind }: Pick<Cabinet, 'kind'>, hasLate: boolean): string {
     ? ' Measure its openings, type them in, and cut what is left to cut.'
     : ' Measure its openings before fronts are fitted.'
   return `${how} level and plumb, and fix it to the wall.${measure}`
+}
+
+/** The same of a cabinet of a project. */
+export function assemblyOfCabinet(
+  { cabinet, parts }: Pick<AssemblyInput, 'parts'> & { readonly cabinet: Cabinet },
+  project: Project,
+): AssemblyStep[] {
+  const { isInFinishedSize } = methodOf(cabinet, project).banding
+  const { display, shop } = project
+  return assemblyOf({ cabinet, parts, late: shop.late, isBandInSize: isInFinishedSize, display })
 }
 
 /** Every box by itself; a bottom that all four boards hold goes in before the last of them. */

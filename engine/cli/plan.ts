@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
+import { ASSEMBLY_CAUTIONS, assemblyOfCabinet } from '../assembly/assemblyOf'
 import { readJson } from '../basics/json'
 import type { BuiltRun } from '../between/run'
 import { breakdownOf } from '../breakdown/steps'
@@ -56,9 +57,10 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     cutList,
     sheets: answer,
     steps: breakdown.steps,
+    assembly: derived.cabinets.map((one) => ({ cabinet: one.mark, steps: assemblyOfCabinet(one, project) })),
     hardware: derived.cabinets.flatMap(({ mark, hardware }) => hardware.map((row) => ({ cabinet: mark, ...row }))),
     cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
-    warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...fixing(derived)],
+    warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...ASSEMBLY_CAUTIONS, ...fixing(derived)],
   }
 }
 

@@ -22,6 +22,7 @@ import { Segments } from '../ui/Segments'
 import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
 import { MeasureForm } from './MeasureForm'
+import { PlanAnew } from './PlanAnew'
 import { sizeWords } from './words'
 
 const KINDS = [
@@ -79,24 +80,6 @@ interface FormProps {
   readonly isBusy: boolean
   /** Plans anew; the edit is what the design takes over with the new plan. */
   readonly onMishap: (mishap: Mishap, edit?: Edit) => void
-}
-
-interface PlanAnewProps {
-  readonly isBusy: boolean
-  /** Why there is nothing to plan by yet. */
-  readonly why: string | null
-  readonly onPlan: () => void
-}
-
-function PlanAnew({ isBusy, why, onPlan }: PlanAnewProps) {
-  return (
-    <p className={styles.plan}>
-      <Button disabled={isBusy || why !== null} onClick={onPlan}>
-        Plan the rest anew
-      </Button>
-      {why !== null && <span>{why}</span>}
-    </p>
-  )
 }
 
 const REFUSED = 'A length above is not taken. Put it right first.'
