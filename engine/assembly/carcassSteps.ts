@@ -1,6 +1,8 @@
 import type { BoardRole } from '../cabinets/board'
+import { boxesOverlap } from '../geometry/box'
 import type { Part } from '../parts/part'
-import { blankInCabinet } from '../solids/solid'
+import { roomOf } from '../solids/seating'
+import { blankInCabinet, boxesInCabinet } from '../solids/solid'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
 import { list } from './machining'
@@ -58,7 +60,7 @@ function wordsOf(group: readonly Placing<Part>[], placed: readonly Part[], first
   if (board.role === 'back') return backWords(from === '-z', hosts)
   const into = hosts.length > 0 ? ` into ${list(hosts.map(({ mark }) => mark))}` : ''
   if (guests.length > 0)
-    return `Close with ${name}${into}: ${list(guests.map(({ mark }) => mark))} go into what is cut in it. Glue and clamp.`
+    return `Close with ${name}${into}, over ${list(guests.map(({ mark }) => mark))}. Glue and clamp.`
   return hosts.length > 0 ? `Glue ${name}${into}.` : `Glue and screw ${name} in place, flush and square.`
 }
 
@@ -69,13 +71,13 @@ function backWords(isLast: boolean, hosts: readonly Part[]): string {
   return `The back last: lay it ${where} with the diagonals equal, glue and screw it. It keeps the box square.`
 }
 
-/** Whether a board reaches into the room that another was cut from. */
+/** Whether the wood of a board reaches into what is cut in another. */
 function isLetInto(guest: Part, host: Part): boolean {
-  const [a, b] = [blankInCabinet(guest), blankInCabinet(host)]
-  const isThere = (['x', 'y', 'z'] as const).every(
-    (axis) => a.max[axis] > b.min[axis] + 0.01 && a.min[axis] < b.max[axis] - 0.01,
-  )
-  return isThere && host.operations.some(({ kind }) => kind !== 'holeRow' && kind !== 'notch')
+  const wood = boxesInCabinet(guest)
+  return host.operations.some((one) => {
+    const room = one.kind === 'holeRow' || one.kind === 'notch' ? null : roomOf(one, host)
+    return room !== null && wood.some((box) => boxesOverlap(box, room, 0.01))
+  })
 }
 
 /** The diagonals over the outsides of what is glued, as seen from the room. */

@@ -33,6 +33,8 @@ describe('a cabinet after the saw', () => {
     const captive = stepsOf(DADO)
     const back = captive.find(({ marks }) => marks.includes('B1-BK') && marks.length === 1)!
     expect(back.text).toContain('now, while gluing: it cannot go in later')
+    // The bottom goes into the side; nothing of the side goes into the bottom, though the back has a groove there.
+    expect(captive.find(({ marks }) => marks.join() === 'B1-BT')!.text).toBe('Glue the bottom into B1-LS.')
     const applied = stepsOf({ back: { kind: 'applied', margin: 0 } }).filter(({ stage }) => stage === 'carcass')
     expect(applied.at(-1)!.text).toContain('The back last: lay it on')
     // The carcass is 600 wide and 720 high: the root of 600 x 600 + 720 x 720 is 937.2.
