@@ -7,6 +7,7 @@ import type { BuiltRun } from './between/run'
 import type { FrontFace } from './cabinets/board'
 import { areFrontsInset, methodOf, type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
+import type { FrontOpening } from './cabinets/frontOpening'
 import { besideFindings } from './checks/beside'
 import { cabinetFindings } from './checks/cabinetFindings'
 import { cornerFindings } from './checks/corner'
@@ -24,6 +25,7 @@ import type { HardwareRow } from './hardware/row'
 import type { Part } from './parts/part'
 import { partsOf } from './parts/partsOf'
 import type { Cabinet, CabinetKind, House, Project, Shop } from './project/document'
+import type { CutLate } from './project/late'
 import { find } from './project/references'
 import { misfits } from './runs/fit'
 import type { SheetJob } from './sheets/job'
@@ -36,6 +38,7 @@ export interface DerivedCabinet {
   readonly mark: string
   readonly parts: readonly Part[]
   readonly fronts: readonly FrontFace[]
+  readonly openings: readonly FrontOpening[]
   /** What is bought for it besides boards. */
   readonly hardware: readonly HardwareRow[]
   readonly problems: readonly Problem[]
@@ -67,7 +70,7 @@ export interface Derived {
 export const derive: (project: Project) => Derived = remember((project: Project): Derived => {
   const cabinets = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project))
   const runs = betweenOf(project)
-  const listed = once(() => listOf([...cabinets, ...runs], project.materials))
+  const listed = once(() => listOf([...cabinets, ...runs], project))
   const order = once(() => sheetOrderOf(project, listed().cutList.rows))
   const problems = once(() => [
     ...cabinets.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
@@ -112,18 +115,20 @@ type Listed = Pick<Derived, 'partOf' | 'rowOf' | 'cutList'>
 let lastList: {
   readonly owners: readonly Marked[]
   readonly materials: Project['materials']
+  readonly late: CutLate
   readonly listed: Listed
 } | null = null
 
-function listOf(owners: readonly Marked[], materials: Project['materials']): Listed {
-  if (lastList && lastList.materials === materials && areSameBoards(lastList.owners, owners)) return lastList.listed
-  const cutList = cutListOf(owners, materials)
+function listOf(owners: readonly Marked[], { materials, shop: { late } }: Project): Listed {
+  const isSame = lastList?.materials === materials && lastList.late === late
+  if (lastList && isSame && areSameBoards(lastList.owners, owners)) return lastList.listed
+  const cutList = cutListOf(owners, materials, late)
   const listed = {
     partOf: partsById(owners),
     rowOf: rowsByPart(cutList.rows),
     cutList,
   }
-  lastList = { owners, materials, listed }
+  lastList = { owners, materials, late, listed }
   return listed
 }
 
@@ -193,6 +198,7 @@ function builtCabinet(cabinet: Cabinet, usual: Rules): DerivedCabinet {
     parts,
     hardware: hardwareOf(build, parts, rules),
     fronts: build.fronts,
+    openings: build.openings,
     problems: build.problems,
   }
 }

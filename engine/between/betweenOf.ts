@@ -1,6 +1,7 @@
 import type { CabinetId } from '../basics/id'
 import { valuesOf } from '../basics/id'
-import type { Countertop, Project, Wall } from '../project/document'
+import type { Countertop } from '../project/between'
+import type { Project, Wall } from '../project/document'
 import { find } from '../project/references'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, sharedBy } from '../runs/lane'

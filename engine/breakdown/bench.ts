@@ -2,10 +2,9 @@ import { assert } from '../basics/assert'
 import type { Shop } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { bareName } from './cutAway'
-import type { Step } from './step'
 import type { Child, Group, Task } from './task'
 import { gripFor } from './tool'
-import type { Left, Spot, Taken, Work } from './work'
+import type { CutKind, Left, Spot, Taken, Work } from './work'
 
 /** A task as it stands: how much of it is left, from where on, and which groups are still to come. */
 interface Standing {
@@ -25,6 +24,8 @@ interface Standing {
 export class Bench {
   readonly works: Work[] = []
   private run = 0
+  private isLate = false
+  private readonly begun = new Map<Task, Standing>()
   private readonly spots = new Map<string, Spot>()
 
   constructor(
@@ -32,8 +33,12 @@ export class Bench {
     private readonly firstBlade: 'rip' | 'crosscut',
   ) {}
 
-  /** Cuts pieces together, setting after setting in the order of `sizes`. */
-  cutAlike(tasks: readonly Task[], sizes: readonly Mm[]): void {
+  /**
+   * Cuts pieces together, setting after setting in the order of `sizes`: first what is not late, and in a second turn
+   * what is.
+   */
+  cutAlike(tasks: readonly Task[], sizes: readonly Mm[], isLate: boolean): void {
+    this.isLate = isLate
     const open = tasks.map((task) => this.layDown(task))
     this.run++
     for (const standing of open) {
@@ -42,7 +47,7 @@ export class Bench {
       if (hasNoSetting || !standing.task.isSheet) this.prepare(standing)
     }
     for (const size of sizes) {
-      const here = open.filter(({ groups }) => groups.some((group) => group.size === size))
+      const here = open.filter(({ groups }) => groups.some((group) => this.isNow(group, size)))
       this.run++
       for (const standing of here) this.prepare(standing)
       this.run++
@@ -50,7 +55,20 @@ export class Bench {
     }
   }
 
+  private isNow(group: Group, size: Mm): boolean {
+    return group.size === size && group.isLate === this.isLate
+  }
+
+  /** What was begun before the others were built lies there as it was left. */
   private layDown(task: Task): Standing {
+    const begun = this.begun.get(task)
+    if (begun) return begun
+    const standing = this.fresh(task)
+    this.begun.set(task, standing)
+    return standing
+  }
+
+  private fresh(task: Task): Standing {
     const before = this.spots.get(task.name)
     const spot = before ?? { x: 0, y: 0 }
     const isPrepared = task.trim === 0
@@ -78,7 +96,7 @@ export class Bench {
   private cutGroup(standing: Standing, size: Mm): void {
     const { task } = standing
     const takes = this.takesOf(standing)
-    const group = standing.groups.find((each) => each.size === size)
+    const group = standing.groups.find((each) => this.isNow(each, size))
     assert(group, `${task.name} has nothing to cut at ${size}`)
     standing.groups = standing.groups.filter((each) => each !== group)
     const children = this.cutOff(standing, group)
@@ -125,14 +143,21 @@ export class Bench {
     const name = isUncut ? task.name : restOf(task)
     const mark = standing.isNamed ? null : task.name
     standing.isNamed = true
-    const piece = { kind: 'piece', name, key: task.name, mark, part: null } as const
+    const piece = { kind: 'piece', name, key: task.name, mark, part: null, isLate: false } as const
     return [{ ...piece, ...along(task, left), ...spotOf(standing), rough: this.roughOf(standing) }]
   }
 
   private waste(standing: Standing, size: Mm): Left[] {
     if (size <= 0) return []
     const { task } = standing
-    const piece = { kind: 'waste', name: 'waste', key: `waste of ${task.name}`, mark: null, part: null } as const
+    const piece = {
+      kind: 'waste',
+      name: 'waste',
+      key: `waste of ${task.name}`,
+      mark: null,
+      part: null,
+      isLate: false,
+    } as const
     return [{ ...piece, ...along(task, size), ...spotOf(standing), rough: this.roughOf(standing) }]
   }
 
@@ -149,7 +174,7 @@ export class Bench {
 
   private add(
     task: Task,
-    kind: Step['kind'],
+    kind: CutKind,
     wanted: Mm | null,
     size: Mm,
     takes: Taken,
@@ -160,7 +185,20 @@ export class Bench {
     const setting = tool === 'rail' || kind === 'square' ? null : wanted
     const isFirst = task.phase % 2 === 0
     const blade = isFirst === (this.firstBlade === 'rip') ? 'rip' : 'crosscut'
-    this.works.push({ task, kind, tool, hasAttachment, blade, setting, size, takes, cuts, leaves, run: this.run })
+    this.works.push({
+      task,
+      kind,
+      tool,
+      hasAttachment,
+      blade,
+      setting,
+      size,
+      takes,
+      cuts,
+      leaves,
+      run: this.run,
+      isLate: this.isLate,
+    })
   }
 }
 

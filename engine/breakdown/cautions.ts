@@ -4,6 +4,7 @@ import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { boardWeight } from './lift'
 import { roughCutOf } from './rough'
 import { isWithin } from './tool'
+import { nameList } from './wording'
 import type { Work } from './work'
 
 /**
@@ -35,6 +36,7 @@ export function cautionsFor(work: Work, { shop, material, display }: Circumstanc
     ...railCautions(work, shop, say),
     ...reachCautions(work, shop, say),
     ...benchCautions(work, shop, say),
+    ...lateCautions(work),
   ]
 }
 
@@ -101,5 +103,15 @@ function benchCautions(work: Work, shop: Shop, say: Say): string[] {
   if (work.tool !== 'rail' || isRip(work) || work.kind === 'away') return []
   return [
     `${say(work.takes.width)} wide; the bench crosscuts ${say(shop.benchCrosscut)}. Square the rail to the clean edge.`,
+  ]
+}
+
+/** Where the parts of a piece fill it, the last one comes free with the cut before it, late or not. */
+function lateCautions({ isLate, leaves }: Work): string[] {
+  const freed = leaves.filter((left) => !isLate && left.isLate && left.kind === 'part').map(({ name }) => name)
+  if (freed.length === 0) return []
+  const [is, it] = freed.length === 1 ? ['is', 'it'] : ['are', 'them']
+  return [
+    `${nameList(freed)} ${is} meant to be cut late and ${is} free at this cut already, at the drawn size, with nothing beside ${it} to add. Measure the opening before fitting ${it}.`,
   ]
 }

@@ -112,13 +112,15 @@ function workOf({ direction, takes, leaves }: AwayCut, task: Task, run: number):
   const { rect, rough, name } = takes
   return {
     ...{ task, kind: 'away', tool: 'rail', hasAttachment: false, blade: direction, setting: null, size, cuts: 1, run },
+    isLate: false,
     takes: { name, x: rect.left, y: rect.bottom, length: rect.width, width: rect.height, rough },
     leaves: leaves.map(leftOf),
   }
 }
 
 function leftOf({ kind, name, mark, rect, rough }: NamedPiece): Left {
-  const child: Child = { kind, name, key: name, mark, part: null, length: rect.width, width: rect.height, rough }
+  const size = { length: rect.width, width: rect.height }
+  const child: Child = { kind, name, key: name, mark, part: null, isLate: false, ...size, rough }
   return { ...child, x: rect.left, y: rect.bottom }
 }
 
@@ -130,7 +132,7 @@ function taskOf(
   const isRip = direction === 'rip'
   const place = { x: 0, y: 0, length, width }
   return {
-    ...{ name, sheet, material, direction, kind: direction, isSheet: isWhole, phase: 0, trim: 0, rough },
+    ...{ name, sheet, material, direction, kind: direction, isLate: false, isSheet: isWhole, phase: 0, trim: 0, rough },
     ...{ span: isRip ? width : length, across: isRip ? length : width, groups: [], tail: [], rest: null, restSize: 0 },
     drawn: { kind: 'cut', direction, pieces: [{ kind: 'part', part: name, rotated: false, ...place }], ...place },
     next: [],

@@ -7,7 +7,7 @@ import type { Work } from './work'
  * Minutes from the shop's own three figures (the sum is common practice, no source): one for every cut, one for every
  * time the guides or the stop are set or a line is marked, and one for every time a sheet is laid down to be cut. The rest of a
  * sheet counts by its share of the sheet. A blade change takes as long as a setting, and so does the attachment of the
- * guides, which is put on and taken off with one.
+ * guides, which is put on and taken off with one. What was set before the carcasses were built is set again for late parts.
  */
 export function effortOf(works: readonly Work[], shop: Shop): Effort {
   const { perCut, perSetting, perSheet } = shop.minutes
@@ -16,9 +16,11 @@ export function effortOf(works: readonly Work[], shop: Shop): Effort {
   const prepared = new Set<Task>()
   for (const work of works) {
     cuts += work.cuts
+    if (before && isPausedBetween(before, work)) prepared.clear()
     if (before && before.blade !== work.blade) bladeChanges++
     if (settingOf(work) === null && isMarked(work) && !(before && isSameLine(before, work))) lines++
-    if (work.task.isSheet) sheets += handling(work, before, prepared)
+    const last = before && isPausedBetween(before, work) ? null : before
+    if (work.task.isSheet) sheets += handling(work, last, prepared)
     before = work
   }
   const settings = settingsOf(works).filter((isNew) => isNew).length
@@ -27,14 +29,20 @@ export function effortOf(works: readonly Work[], shop: Shop): Effort {
 }
 
 /** For each of some cuts in their order, whether the guides or the stop are set for it; not where they stand already. */
-export function settingsOf(cuts: readonly Pick<Work, 'tool' | 'setting' | 'hasAttachment'>[]): boolean[] {
-  const set: Partial<Record<Work['tool'], string>> = {}
-  return cuts.map((cut) => {
+export function settingsOf(cuts: readonly Pick<Work, 'tool' | 'setting' | 'hasAttachment' | 'isLate'>[]): boolean[] {
+  let set: Partial<Record<Work['tool'], string>> = {}
+  return cuts.map((cut, at) => {
+    if (at > 0 && isPausedBetween(cuts[at - 1]!, cut)) set = {}
     const setting = settingOf(cut)
     if (setting === null || set[cut.tool] === setting) return false
     set[cut.tool] = setting
     return true
   })
+}
+
+/** Between the parts that are cut first and the late ones the carcasses are built, and nothing stands as it was. */
+export function isPausedBetween(before: Pick<Work, 'isLate'>, after: Pick<Work, 'isLate'>): boolean {
+  return after.isLate && !before.isLate
 }
 
 /** What tells one setting of a tool from another; null where a line is followed. */

@@ -8,7 +8,7 @@ import type { CutAway } from './cutAway'
 import { isHitBy, placedDamage } from './damage'
 import { type FloorPiece, floorAfter, type Progress } from './floor'
 import type { Mishap } from './mishapKinds'
-import { toldOf } from './mishapWords'
+import { type Resized, toldOf } from './mishapWords'
 import { pinned } from './pins'
 import type { BreakdownInput } from './steps'
 import { copiesOf } from './walks'
@@ -29,6 +29,8 @@ export interface Replan {
   readonly cutAways: readonly CutAway[]
   readonly cutBefore: readonly CutRow[]
   readonly kinds: ReadonlyMap<string, string>
+  /** Still to be cut, otherwise than was planned. */
+  readonly resized: readonly Resized[]
   /** In plain words: what changes. */
   readonly told: readonly string[]
 }
@@ -49,7 +51,7 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
   const hit = (piece: FloorPiece) => damage !== null && isHitBy(damage, piece)
   const isLost = (part: PartId, piece?: FloorPiece) =>
     mishap.kind === 'spoiled' ? mishap.parts.includes(part) : piece !== undefined && hit(piece)
-  const rows = mishap.kind === 'thickness' ? mishap.rows : before
+  const rows = mishap.kind === 'thickness' || mishap.kind === 'openings' ? mishap.rows : before
   const { cut, lost } = sortedOut(partsCutBy(floor.value, input), before, rows, isLost)
   const needed = splitRows(rows, (part) => !cut.includes(part))
   const nextSheet = (input.firstSheet ?? 1) + copiesOf(input.answer).length
@@ -58,14 +60,16 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
     damage && hit(piece) ? { ...piece, damages: [...piece.damages, damage.rect] } : piece,
   )
   const hand = handOf(lies, shop)
+  const resized = resizedParts(before, needed)
   const stocked = stockOf(hand.pieces, shop, input.answer)
   return good({
     ...{ cut, lost, pieces: hand.pieces, cutAways: hand.cutAways, cutList: { rows: needed } },
     cutBefore: splitRows(rows, (part) => cut.includes(part)),
     job: jobOf(input.job, stocked, needed, rows),
     ...{ atHand: stocked.atHand, kinds: stocked.kinds },
+    resized,
     firstSheet: nextSheet + hand.cutAways.length,
-    told: toldOf({ input, mishap, damage, cut, lost, hit: floor.value.filter(hit), hand, needed }),
+    told: toldOf({ input, mishap, damage, cut, lost, hit: floor.value.filter(hit), hand, needed, resized }),
   })
 }
 
@@ -78,7 +82,7 @@ export function atHandNow(input: BreakdownInput, progress: Progress): Result<Pie
 }
 
 /** What was asked for when the cutting began: what is laid out, and what was cut before that. */
-function allRows({ cutList, cutBefore = [] }: BreakdownInput): CutRow[] {
+export function allRows({ cutList, cutBefore = [] }: BreakdownInput): CutRow[] {
   const rows = new Map(cutList.rows.map((row) => [row.key, row]))
   for (const row of cutBefore) {
     const parts = [...(rows.get(row.key)?.parts ?? []), ...row.parts]
@@ -129,12 +133,23 @@ function sortedOut(
   return { cut, lost }
 }
 
-function rowOfPart(rows: readonly CutRow[]): Map<PartId, CutRow> {
+export function rowOfPart(rows: readonly CutRow[]): Map<PartId, CutRow> {
   return new Map(rows.flatMap((row) => row.parts.map((part) => [part, row] as const)))
 }
 
 function isSameToTheSaw(a: CutRow, b: CutRow): boolean {
   return a.material === b.material && a.length === b.length && a.width === b.width
+}
+
+/** Parts that are cut otherwise than was planned, in the order of the rows. */
+function resizedParts(before: readonly CutRow[], needed: readonly CutRow[]): Resized[] {
+  const was = rowOfPart(before)
+  return needed.flatMap((row) =>
+    row.parts.flatMap((part) => {
+      const old = was.get(part)
+      return old && !isSameToTheSaw(old, row) ? [{ part, from: old, to: row }] : []
+    }),
+  )
 }
 
 /** Rows with those of their parts that are wanted. */

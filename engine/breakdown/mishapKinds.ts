@@ -8,6 +8,8 @@ export type Mishap =
   | Damage
   /** A batch measures otherwise than the design had it: the rows that the design has with what was measured. */
   | { readonly kind: 'thickness'; readonly material: string; readonly rows: readonly CutRow[] }
+  /** No mishap: openings were measured, and these are the rows with what is made to them. */
+  | { readonly kind: 'openings'; readonly rows: readonly CutRow[] }
 
 export interface Damage {
   readonly kind: 'damaged'

@@ -21,6 +21,14 @@ export interface Outcome {
   readonly hit: readonly FloorPiece[]
   readonly hand: Hand
   readonly needed: readonly CutRow[]
+  readonly resized: readonly Resized[]
+}
+
+/** A part that is cut otherwise than it was planned. */
+export interface Resized {
+  readonly part: PartId
+  readonly from: Pick<CutRow, 'length' | 'width'>
+  readonly to: Pick<CutRow, 'length' | 'width'>
 }
 
 /** What changes after a mishap, a sentence each. What lies there is a list of its own. */
@@ -50,7 +58,18 @@ function happened(outcome: Outcome, display: LengthDisplay): string[] {
       const said = measured === undefined ? 'is no longer used' : `measures ${formatWithUnit(measured, display)}`
       return [`${name} ${said}: what is still to be cut takes its new sizes.`, ...again(lost, input, 'no longer fit')]
     }
+    case 'openings':
+      return [
+        ...outcome.resized.map((one) => resizedWords(one, input, display)),
+        ...again(lost, input, 'no longer fit'),
+      ]
   }
+}
+
+function resizedWords({ part, from, to }: Resized, { marks }: BreakdownInput, display: LengthDisplay): string {
+  const size = ({ length, width }: Resized['to']) =>
+    `${formatLength(length, display)} x ${formatWithUnit(width, display)}`
+  return `${marks.get(part) ?? part} is cut ${size(to)} and not ${size(from)}.`
 }
 
 /** In the frame that the maker measured in; what came to lie off the piece is left out. */

@@ -3,14 +3,14 @@ import type { Mm } from '../units/length'
 import { Bench } from './bench'
 import { linksOf } from './links'
 import { sequenceOf } from './sequence'
-import type { Task } from './task'
+import type { Group, Task } from './task'
 import { gripFor } from './tool'
 import type { Work } from './work'
 
 /**
  * Puts the tasks of all sheets in order: phase after phase, so that blades are changed as seldom as can be. In a phase
  * each setting is made once for all pieces of all materials, or full sheets are cut one after another. A setting that
- * stands is used before it is changed.
+ * stands is used before it is changed. What is late comes in a second turn, when all others are cut.
  */
 export function orderWorks(
   sheets: readonly Task[],
@@ -19,21 +19,30 @@ export function orderWorks(
   order: CutOrder,
 ): Work[] {
   const bench = new Bench(shop, firstBlade)
-  const batches = batchesOf(sheets, order, shop)
-  const sizes = sizesInOrder(batches, shop)
-  for (const [at, batch] of batches.entries()) bench.cutAlike(batch, sizes[at]!)
+  for (const isLate of [false, true]) {
+    const batches = batchesOf(sheets, order, shop, isLate)
+    const sizes = sizesInOrder(batches, shop, isLate)
+    for (const [at, batch] of batches.entries()) bench.cutAlike(batch, sizes[at]!, isLate)
+  }
   return bench.works
 }
 
+/** Whether anything is done to a piece in one of the two turns; a piece without late parts is done with after the first. */
+function isCutIn(task: Task, isLate: boolean): boolean {
+  if (task.isLate || !isLate) return task.isLate === isLate
+  return task.groups.some((group) => group.isLate)
+}
+
 /** What is cut together: pieces of one phase, or each of its full sheets by itself and then the pieces. */
-function batchesOf(sheets: readonly Task[], order: CutOrder, shop: Shop): Task[][] {
+function batchesOf(sheets: readonly Task[], order: CutOrder, shop: Shop, isLate: boolean): Task[][] {
   const batches: Task[][] = []
   let waiting = [...sheets]
   for (let phase = 0; waiting.length > 0; phase++) {
     let ready = waiting.filter((task) => task.phase === phase)
     waiting = waiting.filter((task) => task.phase !== phase)
     while (ready.length > 0) {
-      batches.push(...(order === 'sheet by sheet' ? sheetBySheet(ready, shop) : [ready]))
+      const now = ready.filter((task) => isCutIn(task, isLate))
+      batches.push(...(order === 'sheet by sheet' ? sheetBySheet(now, shop, isLate) : [now]))
       const next = ready.flatMap((task) => task.next)
       ready = next.filter((task) => task.phase === phase)
       waiting.push(...next.filter((task) => task.phase !== phase))
@@ -42,22 +51,22 @@ function batchesOf(sheets: readonly Task[], order: CutOrder, shop: Shop): Task[]
   return batches.filter((batch) => batch.length > 0)
 }
 
-function sheetBySheet(ready: readonly Task[], shop: Shop): Task[][] {
+function sheetBySheet(ready: readonly Task[], shop: Shop, isLate: boolean): Task[][] {
   const full = ready.filter(({ isSheet }) => isSheet)
-  return [...besideAlike(full, shop).map((task) => [task]), ready.filter(({ isSheet }) => !isSheet)]
+  return [...besideAlike(full, shop, isLate).map((task) => [task]), ready.filter(({ isSheet }) => !isSheet)]
 }
 
 /** Sheets in an order in which many begin with the setting that the one before ended with. */
-function besideAlike(sheets: readonly Task[], shop: Shop): Task[] {
-  return sequenceOf(sheets.map((task) => settingsOf([task], 'guides', shop))).map((at) => sheets[at]!)
+function besideAlike(sheets: readonly Task[], shop: Shop, isLate: boolean): Task[] {
+  return sequenceOf(sheets.map((task) => settingsOf([task], 'guides', shop, isLate))).map((at) => sheets[at]!)
 }
 
 /** The sizes of every batch: the one that is set already, then from the greatest down, then the one that the next begins with. */
-function sizesInOrder(batches: readonly Task[][], shop: Shop): Mm[][] {
+function sizesInOrder(batches: readonly Task[][], shop: Shop, isLate: boolean): Mm[][] {
   const first = batches.map((): Mm | null => null)
   const last = batches.map((): Mm | null => null)
   for (const tool of ['guides', 'bench'] as const) {
-    const set = batches.map((batch) => settingsOf(batch, tool, shop))
+    const set = batches.map((batch) => settingsOf(batch, tool, shop, isLate))
     const users = [...batches.keys()].filter((at) => set[at]!.size > 0)
     for (const [step, link] of linksOf(users.map((at) => set[at]!)).entries()) {
       last[users[step]!] = link
@@ -65,16 +74,21 @@ function sizesInOrder(batches: readonly Task[][], shop: Shop): Mm[][] {
     }
   }
   return batches.map((batch, at) => {
-    const all = new Set(batch.flatMap(({ groups }) => groups.map(({ size }) => size)))
+    const all = new Set(batch.flatMap((task) => groupsIn(task, isLate).map(({ size }) => size)))
     const rank = (size: Mm) => (size === first[at] ? 0 : size === last[at] ? 2 : 1)
     return [...all].sort((a, b) => rank(a) - rank(b) || b - a)
   })
 }
 
-function settingsOf(batch: readonly Task[], tool: 'guides' | 'bench', shop: Shop): Set<Mm> {
+function groupsIn({ groups }: Task, isLate: boolean): readonly Group[] {
+  return groups.filter((group) => group.isLate === isLate)
+}
+
+function settingsOf(batch: readonly Task[], tool: 'guides' | 'bench', shop: Shop, isLate: boolean): Set<Mm> {
   const set = new Set<Mm>()
-  for (const { groups, kind, across } of batch) {
-    for (const { size } of groups) if (gripFor(kind, size, across, shop).tool === tool) set.add(size)
+  for (const task of batch) {
+    const { kind, across } = task
+    for (const { size } of groupsIn(task, isLate)) if (gripFor(kind, size, across, shop).tool === tool) set.add(size)
   }
   return set
 }

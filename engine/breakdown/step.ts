@@ -8,8 +8,13 @@ export interface Step {
   /** Sheets by number from 1, in the order of the layout with its copies counted out. */
   readonly sheets: readonly number[]
   readonly material: string
-  /** `away` frees what is clean of a damage; it is measured where the damage is. */
-  readonly kind: 'away' | 'trim' | 'rip' | 'square' | 'crosscut' | 'rerip'
+  /**
+   * `away` frees what is clean of a damage; it is measured where the damage is. `pause` cuts nothing: the carcasses are
+   * built and measured before the late parts are cut.
+   */
+  readonly kind: 'pause' | 'away' | 'trim' | 'rip' | 'square' | 'crosscut' | 'rerip'
+  /** Whether it is done when the carcasses stand and their openings are measured. */
+  readonly isLate: boolean
   readonly tool: 'rail' | 'guides' | 'bench'
   readonly blade: 'rip' | 'crosscut'
   /** Of the blade. */

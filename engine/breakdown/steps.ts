@@ -5,8 +5,9 @@ import type { SheetAnswer } from '../sheets/layout'
 import type { LengthDisplay } from '../units/length'
 import { cautionsFor, SHOP_CAUTIONS } from './cautions'
 import { type CutAway, worksOfCutAways } from './cutAway'
-import { effortOf, settingsOf } from './minutes'
+import { effortOf, isPausedBetween, settingsOf } from './minutes'
 import { orderWorks } from './order'
+import { pauseStep } from './pause'
 import { sketchOf } from './sketch'
 import type { Breakdown, Effort, Step, StepPiece } from './step'
 import { tasksOfSheet } from './task'
@@ -36,11 +37,15 @@ export const TENTHS: LengthDisplay = { unit: 'mm', step: 0.1 }
 export function breakdownOf(input: BreakdownInput): Breakdown {
   const { order, proposed, compared, works, context } = planOf(input)
   const otherwise = order === 'sheet by sheet' ? 'setting by setting' : 'sheet by sheet'
-  const groups = alikeIn(works)
-  const isSetFor = settingsOf(groups.map(([first]) => first!))
+  const groups = withPause(alikeIn(works))
+  const cuts = groups.flatMap(([first]) => first ?? [])
+  const isSet = new Map(settingsOf(cuts).map((isNew, at) => [cuts[at]!, isNew]))
   return {
     ...compared[order],
-    steps: groups.map((alike, at) => stepOf(alike, isSetFor[at]!, idOf(at), context)),
+    steps: groups.map((alike, at) => {
+      const [first] = alike
+      return first ? stepOf(alike, isSet.get(first)!, idOf(at), context) : pauseStep(idOf(at), groups[at - 1]!, context)
+    }),
     ...{ order, proposed, compared },
     minutesOtherwise: compared[otherwise].minutes,
     cautions: works.length > 0 ? SHOP_CAUTIONS : [],
@@ -49,7 +54,14 @@ export function breakdownOf(input: BreakdownInput): Breakdown {
 
 /** The works of every step by its id, in the same order. */
 export function worksOf(input: BreakdownInput): ReadonlyMap<Step['id'], readonly Work[]> {
-  return new Map(alikeIn(planOf(input).works).map((alike, at) => [idOf(at), alike]))
+  return new Map(withPause(alikeIn(planOf(input).works)).map((alike, at) => [idOf(at), alike]))
+}
+
+/** Between what is cut first and what is late there is a step without works. */
+function withPause(groups: readonly Work[][]): Work[][] {
+  const at = groups.findIndex(([first], index) => index > 0 && isPausedBetween(groups[index - 1]![0]!, first!))
+  const isAnythingCut = groups.slice(0, at).some(([first]) => first!.kind !== 'away')
+  return at < 0 || !isAnythingCut ? [...groups] : [...groups.slice(0, at), [], ...groups.slice(at)]
 }
 
 function idOf(at: number): Step['id'] {
@@ -93,7 +105,7 @@ function bladesFor({ sheets }: SheetAnswer): ('rip' | 'crosscut')[] {
   return first.size === 0 ? ['rip'] : [...first].sort().reverse()
 }
 
-interface Context extends BreakdownInput {
+export interface Context extends BreakdownInput {
   readonly shop: Shop
 }
 
@@ -116,12 +128,12 @@ function likeness({ run, kind, tool, hasAttachment, blade, size, takes, cuts, le
 
 function stepOf(alike: readonly Work[], isNewSetting: boolean, id: string, context: Context): Step {
   const first = alike[0]!
-  const { kind, tool, hasAttachment, blade, setting, task } = first
+  const { kind, tool, hasAttachment, blade, setting, task, isLate } = first
   const display = context.display ?? TENTHS
   const names = alike.map(({ takes }) => takes.name)
   const material = context.materials[task.material as MaterialId]
   return {
-    ...{ id, kind, tool, hasAttachment, blade, setting, isNewSetting, material: task.material },
+    ...{ id, kind, tool, hasAttachment, blade, setting, isNewSetting, material: task.material, isLate },
     teeth: context.shop.blades[blade].teeth,
     sheets: [...new Set(alike.map((work) => work.task.sheet))].sort((a, b) => a - b),
     takes: { name: nameList(names), length: first.takes.length, width: first.takes.width },

@@ -27,6 +27,8 @@ export interface Task {
   readonly isSheet: boolean
   /** Blades take turns: everything of phase 0 is cut before the first change of blade. */
   readonly phase: number
+  /** Whether nothing but late parts comes of it, so that it stays whole until they are cut. */
+  readonly isLate: boolean
   /** In the direction in which the pieces lie side by side, before anything is cut. */
   readonly span: Mm
   /** The other way. */
@@ -48,9 +50,10 @@ export interface Task {
   readonly next: readonly Task[]
 }
 
-/** Pieces of one size. */
+/** Pieces of one size, all of them late or none. */
 export interface Group {
   readonly size: Mm
+  readonly isLate: boolean
   readonly children: readonly Child[]
 }
 
@@ -60,6 +63,8 @@ export interface Child extends Omit<StepPiece, 'count'> {
   /** What to write on it. */
   readonly mark: string | null
   readonly part: PartId | null
+  /** Whether nothing but late parts comes of it. */
+  readonly isLate: boolean
   readonly rough: Rough
 }
 
@@ -79,6 +84,7 @@ interface Held {
   readonly hasBeenRipped: boolean
   readonly phase: number
   readonly isSheet: boolean
+  readonly isLate: boolean
 }
 
 /** What a walk through one sheet needs to know. */
@@ -91,27 +97,32 @@ export interface SheetWalk {
   readonly root: Piece
   readonly rough: Rough
   readonly firstBlade: 'rip' | 'crosscut'
+  /** Whether a part is cut when the carcasses stand. */
+  readonly isLate: (piece: PartPiece) => boolean
   readonly dealt: (piece: PartPiece) => { readonly mark: string; readonly part: PartId | null }
 }
 
 /** The tasks of one sheet. A sheet that is crosscut first is straightened along its length all the same. */
 export function tasksOfSheet(walk: SheetWalk): Task[] {
   const { root, rough, name } = walk
-  const held = { piece: root, name, rough, hasBeenRipped: false, phase: 0, isSheet: true }
+  const isLate = isAllLate(root, false, walk)
+  const held = { piece: root, name, rough, hasBeenRipped: false, phase: 0, isSheet: true, isLate }
   if (root.kind !== 'cut' || root.direction === 'rip' || rough.low === 0) return tasksOf(held, walk)
   const straightened = { ...held, rough: { ...rough, low: 0 } }
   return [straighten(held, root, walk, tasksOf(straightened, walk))]
 }
 
-function straighten(held: Held, drawn: CutPiece, { sheet, material }: SheetWalk, next: Task[]): Task {
+function straighten(held: Held, drawn: CutPiece, walk: SheetWalk, next: Task[]): Task {
+  const { sheet, material } = walk
+  const { isLate } = held
   const { length, width } = sizeOf(held)
   const { name, rough } = held
   const restSize = settle(width - rough.low)
   return {
     ...{ name, sheet, material, direction: 'rip', kind: 'rip', isSheet: true, phase: 0 },
-    ...{ span: width, across: length, trim: rough.low, rough, drawn, groups: [], tail: [] },
+    ...{ isLate, span: width, across: length, trim: rough.low, rough, drawn, groups: [], tail: [] },
     rest: {
-      ...{ kind: 'piece', name, key: name, length, width: restSize, mark: name, part: null },
+      ...{ kind: 'piece', name, key: name, length, width: restSize, mark: name, part: null, isLate },
       rough: { ...rough, low: 0 },
     },
     ...{ restSize, next },
@@ -146,48 +157,71 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
   const span = isRip ? size.width : size.length
   const trim = isRip ? held.rough.low : held.rough.start
   const phase = phaseOf(direction, held.phase, walk.firstBlade)
-  const { cutOff, rest, restSize } = cutsOf(cut, settle(span - trim), walk.kerf)
+  const { cutOff, rest, restSize } = cutsOf(cut, settle(span - trim), held, walk)
   const hasBeenRipped = held.hasBeenRipped || isRip
   const carry = (at: number, roughEnd: Mm): Held => {
     const rough = isRip ? { ...held.rough, low: 0, high: roughEnd } : { ...held.rough, start: 0, end: roughEnd }
     const name = nameOf(held, at, walk.sheet)
-    return { piece: cut.pieces[at]!, name, rough, hasBeenRipped, phase, isSheet: false }
+    const piece = cut.pieces[at]!
+    const isLate = isAllLate(piece, held.isLate, walk)
+    return { piece, name, rough, hasBeenRipped, phase, isSheet: false, isLate }
   }
   const helds = cutOff.map((at) => carry(at, 0))
   const last = rest === null ? null : carry(rest, settle(restSize - extent(cut.pieces[rest]!, direction)))
-  const groups = new Map<Mm, Child[]>()
+  const groups = new Map<string, Omit<Group, 'children'> & { readonly children: Child[] }>()
   const tail: Group[] = []
   for (const each of helds) {
     const wide = settle(extent(each.piece, direction))
     const child = childOf(each, direction, walk)
-    if (isLeft(each.piece)) tail.push({ size: wide, children: [child] })
-    else groups.set(wide, [...(groups.get(wide) ?? []), child])
+    const { isLate } = child
+    const key = `${wide} ${isLate}`
+    if (isLeft(each.piece)) tail.push({ size: wide, isLate, children: [child] })
+    else if (groups.has(key)) groups.get(key)!.children.push(child)
+    else groups.set(key, { size: wide, isLate, children: [child] })
   }
   return {
     ...{ name: held.name, sheet: walk.sheet, material: walk.material, direction, phase, span, trim, tail, restSize },
     ...{ rough: held.rough, drawn: cut },
     kind: isRip ? (held.hasBeenRipped ? 'rerip' : 'rip') : 'crosscut',
     isSheet: held.isSheet,
+    isLate: held.isLate,
     across: isRip ? size.length : size.width,
-    groups: [...groups].map(([wide, children]) => ({ size: wide, children })),
+    groups: [...groups.values()],
     rest: last && childOf(last, direction, walk),
     next: [...helds, ...(last ? [last] : [])].flatMap((each) => tasksOf(each, walk)),
   }
 }
 
+/** Whether late parts come of a piece, and no others; where none comes of it, it waits with what it is cut from. */
+function isAllLate(piece: Piece, isParentLate: boolean, walk: SheetWalk): boolean {
+  const parts = partsIn(piece)
+  return parts.length > 0 ? parts.every(walk.isLate) : isParentLate
+}
+
+/** The parts of a piece, in the order of its tree. */
+export function partsIn(piece: Piece): PartPiece[] {
+  if (piece.kind === 'cut') return piece.pieces.flatMap(partsIn)
+  return piece.kind === 'part' ? [piece] : []
+}
+
 /**
  * Which pieces are cut off, and which one is simply what is left: what is left over if there is such, or the last piece
- * when it needs no cut. The numbers are places in the tree.
+ * when it needs no cut, a late one before any other. The numbers are places in the tree.
  */
 function cutsOf(
   cut: CutPiece,
   clean: Mm,
-  kerf: Mm,
+  { isLate }: Held,
+  walk: SheetWalk,
 ): { readonly cutOff: readonly number[]; readonly rest: number | null; readonly restSize: Mm } {
   const wide = (at: number) => extent(cut.pieces[at]!, cut.direction)
   const rank = (at: number) => ['cut', 'part', 'offcut', 'waste'].indexOf(cut.pieces[at]!.kind)
   const all = cut.pieces.map((_, at) => at)
-  const used = all.filter((at) => !isLeft(cut.pieces[at]!)).sort((a, b) => wide(b) - wide(a) || a - b)
+  const { kerf } = walk
+  const late = cut.pieces.map((piece) => Number(isAllLate(piece, isLate, walk)))
+  const used = all
+    .filter((at) => !isLeft(cut.pieces[at]!))
+    .sort((a, b) => late[a]! - late[b]! || wide(b) - wide(a) || a - b)
   const order = [...used, ...all.filter((at) => isLeft(cut.pieces[at]!)).sort((a, b) => rank(a) - rank(b) || a - b)]
   const leftAfter = (count: number) => settle(order.slice(0, count).reduce((sum, at) => sum - wide(at) - kerf, clean))
   const before = leftAfter(order.length - 1)
@@ -206,7 +240,7 @@ function phaseOf(direction: 'rip' | 'crosscut', from: number, firstBlade: 'rip' 
 function childOf(held: Held, direction: 'rip' | 'crosscut', walk: SheetWalk): Child {
   const { piece, rough } = held
   const size = sizeOf(held)
-  const common = { key: held.name, ...size, rough, part: null }
+  const common = { key: held.name, ...size, rough, part: null, isLate: held.isLate }
   if (piece.kind === 'waste') return { ...common, kind: 'waste', name: 'waste', mark: null }
   // What is kept is called by its own name from now on.
   if (piece.kind === 'offcut') return { ...common, kind: 'offcut', name: held.name, mark: held.name }

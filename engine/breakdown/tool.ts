@@ -1,6 +1,7 @@
 import type { Shop } from '../project/document'
 import type { Mm } from '../units/length'
 import type { Step } from './step'
+import type { CutKind } from './work'
 
 /** What cuts a piece, and whether the guides need their attachment for narrow rips. */
 export interface Grip {
@@ -21,7 +22,7 @@ export function isWithin(size: Mm, { least, greatest }: Reach): boolean {
  * The guides set a rip, the bench and its stop set a crosscut; beyond their reach the rail follows a line. `size` is what
  * is cut off, null where nothing is set; `across` is the length of the cut. In mm.
  */
-export function gripFor(kind: Step['kind'], size: Mm | null, across: Mm, shop: Shop): Grip {
+export function gripFor(kind: CutKind, size: Mm | null, across: Mm, shop: Shop): Grip {
   const { guides, narrowRips, benchCrosscut } = shop
   switch (kind) {
     case 'away':

@@ -2,9 +2,9 @@ import { assert } from '../basics/assert'
 import type { PartId } from '../basics/id'
 import type { CutRow } from '../cutlist/row'
 import type { JobStock, SheetJob } from '../sheets/job'
-import type { PartPiece, Piece, SheetAnswer, SheetLayout } from '../sheets/layout'
+import type { Piece, SheetAnswer, SheetLayout } from '../sheets/layout'
 import { assignParts, type PlacedPart } from './assign'
-import type { Rough, SheetWalk } from './task'
+import { partsIn, type Rough, type SheetWalk } from './task'
 
 export interface Laid {
   readonly job: SheetJob
@@ -29,6 +29,7 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
   const { job, answer, firstSheet = 1 } = laid
   const stock = new Map(job.stock.map((each) => [each.id, each]))
   const dealt = dealtOn(laid)
+  const lateRows = new Set<string>(laid.cutList.rows.flatMap(({ key, isLate }) => (isLate ? [key] : [])))
   const taken = new Map<string, number>()
   return copiesOf(answer).map(({ stock: id, root }, at): SheetWalk => {
     const from = stock.get(id)
@@ -37,11 +38,12 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
     const count = taken.get(id) ?? 0
     taken.set(id, count + 1)
     const sheet = firstSheet + at
-    const order = new Map(partPieces(root).map((piece, place) => [piece, place]))
+    const order = new Map(partsIn(root).map((piece, place) => [piece, place]))
     return {
       ...{ sheet, material: from.material, kerf: job.kerf, root, firstBlade },
       name: hand?.names[count] ?? `sheet ${sheet}`,
       rough: roughOf(from, root, hand?.rough),
+      isLate: (piece) => lateRows.has(piece.part),
       dealt: (piece) => dealt.get(at + 1)?.[order.get(piece)!] ?? { mark: piece.part, part: null },
     }
   })
@@ -61,11 +63,6 @@ function dealtOn({ cutList, answer, marks }: Laid): Map<PlacedPart['sheet'], Dea
     bySheet.set(sheet, [...(bySheet.get(sheet) ?? []), { mark, part }])
   }
   return bySheet
-}
-
-function partPieces(piece: Piece): PartPiece[] {
-  if (piece.kind === 'cut') return piece.pieces.flatMap(partPieces)
-  return piece.kind === 'part' ? [piece] : []
 }
 
 function roughOf(stock: JobStock, root: Piece, beyond: Rough = NONE): Rough {

@@ -2,10 +2,13 @@ import type { Mm } from '../units/length'
 import type { Step } from './step'
 import type { Child, Rough, Task } from './task'
 
+/** What is done at the saw. */
+export type CutKind = Exclude<Step['kind'], 'pause'>
+
 /** What is done to one piece at one setting. Equal works one after another become one step. */
 export interface Work {
   readonly task: Task
-  readonly kind: Step['kind']
+  readonly kind: CutKind
   readonly tool: Step['tool']
   readonly hasAttachment: boolean
   readonly blade: 'rip' | 'crosscut'
@@ -15,6 +18,8 @@ export interface Work {
   readonly takes: Taken
   readonly cuts: number
   readonly leaves: readonly Left[]
+  /** Whether it is done when the carcasses stand and their openings are measured. */
+  readonly isLate: boolean
   /** Works of one run may be gathered into steps; works of different runs are apart. */
   readonly run: number
 }

@@ -93,6 +93,8 @@ export interface Board {
   readonly outline?: Outline
   /** Banding on the edges that were sawn inside the rectangle: its thickness and its length in all. */
   readonly insideBanding?: { readonly thickness: Mm; readonly length: Mm }
+  /** Made to an opening as it was measured, and not as it was drawn. */
+  readonly isMeasured?: true
   /** Where its grain runs on from board to board. */
   readonly run?: GrainRun
   /** Where it goes when the carcass is taken apart, in the cabinet's frame. */

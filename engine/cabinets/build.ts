@@ -4,6 +4,7 @@ import type { Between, Cabinet, Material, Project } from '../project/document'
 import type { BuildMethod, MethodChoices } from '../project/method'
 import type { LengthDisplay } from '../units/length'
 import type { Board, FrontFace } from './board'
+import type { FrontOpening } from './frontOpening'
 
 /** A cabinet resolved against its build method. */
 export interface CabinetBuild {
@@ -12,6 +13,8 @@ export interface CabinetBuild {
   readonly mark: string
   readonly boards: readonly Board[]
   readonly fronts: readonly FrontFace[]
+  /** What its fronts are made to, as drawn and as measured. */
+  readonly openings: readonly FrontOpening[]
   readonly problems: readonly Problem[]
 }
 

@@ -1,6 +1,7 @@
 import { counted } from '../basics/counted'
 import type { Cabinet } from '../project/document'
 import { markOf } from '../project/mark'
+import { asMeasured, measuredPlace, openingsOf } from './asBuilt'
 import { backOf } from './back'
 import { rearAt } from './bay'
 import { besideOf } from './beside'
@@ -10,7 +11,7 @@ import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
 import { buildCorner } from './buildCorner'
 import { type Carcass, carcassOf, hasNailersBehind } from './carcass'
-import { drawerBoxOf } from './drawerBox'
+import { type DrawerPlace, drawerBoxOf } from './drawerBox'
 import { faceFrameOf } from './faceFrame'
 import { endNotch } from './finishedEnd'
 import { fixed } from './fixing'
@@ -29,6 +30,7 @@ import { boardInCabinet, inCabinet } from './past'
 import { type Piece, UNBANDED } from './piece'
 import { pipesIn } from './pipes'
 import { pulled } from './pull'
+import { refitted } from './refit'
 import { type Report, reportOn } from './report'
 import { kickNotch, sidesOf } from './side'
 import { slidden } from './slideBoring'
@@ -49,7 +51,7 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const mark = markOf(cabinet)
   const report = reportOn(cabinet.id, mark, rules.display)
   const carcass = carcassOf(cabinet, rules, report)
-  if (!carcass) return { cabinet, mark, boards: [], fronts: [], problems: report.problems }
+  if (!carcass) return { cabinet, mark, boards: [], fronts: [], openings: [], problems: report.problems }
   tellTightness(carcass, report)
   const shell = shellOf(carcass, report)
   const cells = cellsOf(cabinet.front, carcass, report)
@@ -62,9 +64,10 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
     report,
   )
   const faces = facesOf(cells, carcass)
-  const drawers = [...interior.drawers, ...interior.rollOuts].flatMap((place, at) => {
-    return drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
-  })
+  const places = [...interior.drawers, ...interior.rollOuts]
+  const boxAt = (place: DrawerPlace, at: number) =>
+    drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
+  const drawers = places.flatMap(boxAt)
   const drawn = frontsOf(
     faces,
     { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 },
@@ -81,16 +84,29 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const boards = joined(pieces.filter((piece) => canBeCut(piece, report))).map((one) => {
     return worked(one, cabinet, interior, pipesThrough, carcass)
   })
-  const fronts = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
+  const visible = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
+  const openings = openingsOf(cells, interior.pieces, cabinet.asBuilt ?? {}, report)
+  const fronts = facesOf(
+    cells.map((cell) => asMeasured(cell, openings)),
+    carcass,
+  ).filter((_, at) => visible.includes(faces[at]!))
   const weightOf = (leaf: Pick<Leaf, 'boards'>) =>
     leafWeight(leaf, ({ material }) => rules.materials[material]?.density ?? 0)
+  const drilled = refitted(hung(slidden(boards, carcass), visible, carcass, weightOf), visible, fronts, report)
+  const boxed = withBoxes(
+    drilled,
+    places.flatMap((place, at) => {
+      const measured = measuredPlace(place, openings)
+      return measured ? [boxAt(measured, at)] : []
+    }),
+  )
+  const done = held(fitted(boxed, fronts, carcass, { of: cabinet.kind, report }), carcass, report)
   return {
     cabinet,
     mark,
-    boards: held(fitted(boards, fronts, carcass, { of: cabinet.kind, weightOf, report }), carcass, report).map(
-      (board) => boardInCabinet(board, carcass),
-    ),
+    boards: done.map((board) => boardInCabinet(board, carcass)),
     fronts: fronts.map((face) => ({ ...face, rect: inCabinet(face.rect, carcass) })),
+    openings,
     problems: report.problems,
   }
 }
@@ -100,21 +116,26 @@ function isHiddenByFrame({ banded, box }: Piece, { frame, depth }: Carcass): boo
   return frame !== null && banded.edges === 'front' && box.max.z === depth
 }
 
-interface Fitting {
-  readonly of: Cabinet['kind']
-  readonly weightOf: (leaf: Pick<Leaf, 'boards'>) => number
-  readonly report: Report
+/** The boards with some drawer boxes made to measured openings in place of those that were drawn. */
+function withBoxes(boards: readonly Board[], boxes: readonly (readonly Piece[])[]): readonly Board[] {
+  const made = new Map(
+    boxes.flatMap((box) => joined(box)).map((board) => [`${board.role} ${board.number}`, board] as const),
+  )
+  if (made.size === 0) return boards
+  return boards.map((board) => {
+    const fresh = made.get(`${board.role} ${board.number}`)
+    return fresh ? { ...fresh, isMeasured: true } : board
+  })
 }
 
-/** The boards with what is bored for their hardware. */
+/** The boards with the holes for pulls and legs. */
 function fitted(
   boards: readonly Board[],
   fronts: readonly FrontFace[],
   carcass: Carcass,
-  { of, weightOf, report }: Fitting,
+  { of, report }: { readonly of: Cabinet['kind']; readonly report: Report },
 ): readonly Board[] {
-  const moving = hung(slidden(boards, carcass), fronts, carcass, weightOf)
-  return onLegs(pulled(moving, fronts, { method: carcass.method, of, report }), carcass)
+  return onLegs(pulled(boards, fronts, { method: carcass.method, of, report }), carcass)
 }
 
 /** The boards with what holds their corners, last of all that is bored, since it can best make way. */

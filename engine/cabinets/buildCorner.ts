@@ -36,7 +36,7 @@ const LEAST_LEAF: Mm = 150
 export function buildCorner(cabinet: Cabinet, corner: Corner, rules: Rules): CabinetBuild {
   const mark = markOf(cabinet)
   const report = reportOn(cabinet.id, mark, rules.display)
-  const nothing = { cabinet, mark, boards: [], fronts: [], problems: report.problems }
+  const nothing = { cabinet, mark, boards: [], fronts: [], openings: [], problems: report.problems }
   const plain = plainCabinet(cabinet, report)
   const asked = cornerRules(corner, rules, report)
   const own = carcassOf(plain, asked, report)
@@ -45,7 +45,7 @@ export function buildCorner(cabinet: Cabinet, corner: Corner, rules: Rules): Cab
   for (const leg of [legs.own, legs.other]) tellTightness(leg, report)
   if (!isRoomy(legs, report)) return nothing
   const { boards, fronts } = builtCorner(plain, legs, corner, asked, report)
-  return { cabinet, mark, boards, fronts, problems: report.problems }
+  return { cabinet, mark, boards, fronts, openings: [], problems: report.problems }
 }
 
 /** What a corner can have of what is asked: shelves, and doors or none. */

@@ -1,4 +1,5 @@
 import type { Interval } from '../geometry/interval'
+import type { FrontPath } from '../project/frontTree'
 import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import { forward, forwardAndOff, WAYS } from './apart'
@@ -53,6 +54,8 @@ export function drawerBottomSize(outside: Mm, { drawerThickness, method: { drawe
 export interface DrawerPlace {
   readonly opening: Interval
   readonly bay: Bay
+  /** The openings before it: of its own front, or of the doors that it stands behind. */
+  readonly before: readonly FrontPath[]
   /** Of a box that is lower than its opening lets it be. */
   readonly height?: Mm
   /** From the front of other boxes to the front of this one. */

@@ -76,9 +76,10 @@ function isDrawn({ front }: Cell): boolean {
 }
 
 function drawersIn(cells: readonly Cell[], bay: Bay, carcass: Carcass): DrawerPlace[] {
-  return cells.filter(isDrawn).map(({ front, opening, parted, clear }) => {
+  return cells.filter(isDrawn).map(({ front, opening, parted, clear, path }) => {
     const own = parted ? baysBetween(parted.posts, carcass)[parted.at]! : bay
     return {
+      before: [path],
       opening: clearUp(opening, clear),
       bay: clearAcross(own, clear),
       ...(front.kind === 'pullOut' ? { height: front.box } : {}),
@@ -256,7 +257,7 @@ function linePins(lines: readonly Piece[], bay: PinRows['bay'], carcass: Carcass
   return lines.map(({ box }) => pinsUnder(box.min.y, bay, carcass))
 }
 
-function besideLines(opening: Interval, lines: readonly Piece[]): Interval {
+export function besideLines(opening: Interval, lines: readonly Piece[]): Interval {
   let { from, to } = opening
   for (const { box } of lines) {
     if (box.min.y < from && from < box.max.y) from = box.max.y

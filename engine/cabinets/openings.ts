@@ -1,7 +1,9 @@
 import type { Interval } from '../geometry/interval'
 import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { Front, FrontColumn, FrontRow } from '../project/document'
+import type { FrontPath } from '../project/frontTree'
 import { type Mm, settle } from '../units/length'
+import { baysBetween, wholeBay } from './bay'
 import { type Carcass, clearBottom, clearTop } from './carcass'
 import { betweenFramed, coveredBy, frameOpening, openingBehind } from './frameRects'
 import type { Report } from './report'
@@ -16,6 +18,9 @@ export interface Cell {
   readonly opening: Interval
   /** The opening of the face frame before it, seen from the room; null without a frame. */
   readonly clear: Rect | null
+  /** From upright to upright inside; where none stands between two fronts, to the middle of the gap. */
+  readonly across: Interval
+  readonly path: FrontPath
   /** Beside others in a row that short boards part: their left faces, and which of the rooms between them it is. */
   readonly parted?: { readonly posts: readonly Mm[]; readonly at: number }
 }
@@ -23,11 +28,17 @@ export interface Cell {
 /** The front's openings, column by column, from the bottom up. */
 export function cellsOf(front: Front, carcass: Carcass, report: Report): Cell[] {
   const opening = { from: clearBottom(carcass), to: clearTop(carcass) }
-  if (front.kind !== 'columns') return cellsIn(front, { column: 0, rect: frontArea(carcass), opening }, carcass, report)
+  if (front.kind !== 'columns') {
+    const place = { path: [], column: 0, rect: frontArea(carcass), opening, across: acrossOf(wholeBay(carcass)) }
+    return cellsIn(front, place, carcass, report)
+  }
   const rects = columnRects(front.columns, carcass, report)
-  return front.columns.flatMap(({ front: inner }, column) =>
-    cellsIn(inner, { column, rect: rects[column]!, opening }, carcass, report),
-  )
+  const bays = baysBetween(columnPosts(rects, carcass), carcass)
+  return front.columns.flatMap(({ front: inner }, column) => {
+    const across = acrossOf(bays[column]!)
+    const place = { path: [column], column, rect: rects[column]!, opening, across }
+    return cellsIn(inner, place, carcass, report)
+  })
 }
 
 /** What the fronts of each column cover, from the left. Inset fronts have the board that parts them between them. */
@@ -86,7 +97,7 @@ export function frontInset(carcass: Carcass): Mm {
   }
 }
 
-type Place = Pick<Cell, 'column' | 'rect' | 'opening'>
+type Place = Pick<Cell, 'path' | 'column' | 'rect' | 'opening' | 'across'>
 
 /** The opening of the face frame before a front. */
 function clearFor(rect: Rect, { frame, method }: Carcass): Rect | null {
@@ -94,7 +105,7 @@ function clearFor(rect: Rect, { frame, method }: Carcass): Rect | null {
 }
 
 function cellsIn(front: Front, place: Place, carcass: Carcass, report: Report): Cell[] {
-  const { column, rect, opening } = place
+  const { rect, opening } = place
   const between = betweenRows(carcass)
   if (front.kind === 'columns') return cellsBeside(front.columns, place, carcass, report)
   if (front.kind !== 'rows') return [{ front, ...place, clear: clearFor(rect, carcass) }]
@@ -111,7 +122,7 @@ function cellsIn(front: Front, place: Place, carcass: Carcass, report: Report): 
     }
     const own = { left: rect.left, bottom, width: rect.width, height }
     top = settle(bottom - between)
-    return cellsIn(row.front, { column, rect: own, opening: behind }, carcass, report)
+    return cellsIn(row.front, { ...place, path: [...place.path, at], rect: own, opening: behind }, carcass, report)
   })
   return cells.reverse().flat()
 }
@@ -128,14 +139,31 @@ function cellsBeside(columns: readonly FrontColumn[], place: Place, carcass: Car
     const why = whyNotBeside(front, at === 0, at === columns.length - 1, carcass)
     const stands = !why || (isParted && HANGS_ON_POSTS.has(front.kind))
     if (!stands) report.stop(`column ${at + 1} of ${columns.length} inside a row ${why}; its place is left open.`)
+    const across = isParted ? acrossOf(baysBetween(posts, carcass)[at]!) : acrossAmong(rects, at, place.across, carcass)
+    const path = [...place.path, at]
     const own = {
       ...place,
+      path,
+      across,
       rect: rects[at]!,
       clear: clearFor(rects[at]!, carcass),
       front: stands ? (front as Cell['front']) : ({ kind: 'open' } as const),
     }
     return isParted ? { ...own, parted: { posts, at } } : own
   })
+}
+
+function acrossOf({ from, to }: Interval): Interval {
+  return { from, to }
+}
+
+/** Of one of several fronts side by side with nothing between them. */
+function acrossAmong(rects: readonly Rect[], at: number, whole: Interval, { method: { fronts } }: Carcass): Interval {
+  const half = fronts.gap / 2
+  return {
+    from: at === 0 ? whole.from : settle(rects[at]!.left - half),
+    to: at === rects.length - 1 ? whole.to : settle(rightOf(rects[at]!) + half),
+  }
 }
 
 /** Whether something is left between the boards that part a row, and between them and the sides. */

@@ -69,9 +69,11 @@ export function rollOutsIn(
     cells,
     carcass,
   )
+  const doors = cells.filter(({ front }) => front.kind === 'door' || front.kind === 'pair').map(({ path }) => path)
   const places = Array.from({ length: count }, (_, at): DrawerPlace => {
     const from = settle(passing.from + at * pitch)
-    return { bay: narrow, opening: { from, to: settle(from + pitch) }, height: rollOuts.height, setback: SETBACK }
+    const opening = { from, to: settle(from + pitch) }
+    return { bay: narrow, before: doors, opening, height: rollOuts.height, setback: SETBACK }
   })
   return { places, rest: { from: settle(passing.from + need), to: free.to } }
 }

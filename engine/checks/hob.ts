@@ -8,7 +8,7 @@ import { fitOf } from '../runs/fit'
 import { rightEdge, topEdge } from '../runs/lane'
 import { inch, settle } from '../units/length'
 import { about, type Finding, type Remedy, withRemedy } from './finding'
-import { beside, sayIn } from './say'
+import { sayIn } from './say'
 import { type LetIn, letInto } from './worktop'
 
 /** From the top of a hob up to what burns, unprotected and with listed protection. */
@@ -37,7 +37,7 @@ function aboveFindings(hob: LetIn, project: Project, runs: readonly BuiltRun[]):
   const say = sayIn(project.display)
   return overheads(hob, project, runs).map((one) => {
     const gap = settle(one.place.bottom - hob.surface)
-    const [measure, limit] = beside(gap, ABOVE, say)
+    const [measure, limit] = say.apart(gap, ABOVE)
     const message =
       `${one.words} hangs ${measure} over its hob; ${limit} is the least to anything that burns, and ` +
       `${say.length(ABOVE_PROTECTED)} under protection listed for it. ${MAKER_FIRST}`
@@ -92,7 +92,7 @@ function asideFindings(hob: LetIn, project: Project): Finding[] {
   return risers
     .filter(({ gap }) => gap < ASIDE)
     .map(({ words, gap }) => {
-      const [measure, limit] = beside(gap, ASIDE, say)
+      const [measure, limit] = say.apart(gap, ASIDE)
       const message = `its hob is ${measure} from ${words}; ${limit} is the least to a side that rises above it. ${MAKER_FIRST}`
       return about(hob, { weight: 'mind', message, measure, limit, source: ASIDE_SOURCE })
     })

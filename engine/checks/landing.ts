@@ -3,7 +3,7 @@ import type { Cutout, Project } from '../project/document'
 import { rightEdge } from '../runs/lane'
 import { inch, type Mm, settle } from '../units/length'
 import { about, type Finding } from './finding'
-import { beside, sayIn } from './say'
+import { sayIn } from './say'
 import { type LetIn, letInto } from './worktop'
 
 /** Countertop to put things down on: at one side of it, and at the other. */
@@ -24,7 +24,7 @@ function landingFinding(one: LetIn, all: readonly LetIn[], project: Project): Fi
   if (less >= narrow && more >= wide) return []
   const say = sayIn(project.display)
   const isOther = less >= narrow
-  const [measure, limit] = isOther ? beside(more, wide, say) : beside(less, narrow, say)
+  const [measure, limit] = isOther ? say.apart(more, wide) : say.apart(less, narrow)
   const message =
     `its ${one.of} has ${say.length(less)} and ${say.length(more)} of countertop beside it; cooks ask for ` +
     `${say.length(narrow)} at one side and ${say.length(wide)} at the other.`

@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
+import { ASSEMBLY_CAUTIONS, assemblyOfCabinet } from '../assembly/assemblyOf'
 import { readJson } from '../basics/json'
 import type { BuiltRun } from '../between/run'
 import { sawnOutOf } from '../breakdown/sawnOut'
@@ -12,8 +13,10 @@ import { buyList, sheetCost } from '../estimate/price'
 import { cutListCsv } from '../export/csv'
 import { svgOf } from '../export/svg'
 import { alikeParts } from '../parts/alike'
+import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
 import { type Derived, type DerivedCabinet, derive } from '../pipeline'
+import type { CutLate } from '../project/late'
 import { readProject } from '../project/schema'
 import type { SheetAnswer } from '../sheets/layout'
 import { packSheets } from '../sheets/pack'
@@ -50,15 +53,16 @@ function planOf(derived: Derived, answer: SheetAnswer) {
   const left = leftOut({ project, rows: cutList.rows, job }, answer).map(({ message }) => message)
   const known = derived.problems.map(({ message }) => message)
   return {
-    cabinets: derived.cabinets.map(printedCabinet),
-    runs: derived.runs.map(printedRun),
+    cabinets: derived.cabinets.map((one) => printedCabinet(one, shop.late)),
+    runs: derived.runs.map((run) => printedRun(run, shop.late)),
     cutList,
     sheets: answer,
     steps: breakdown.steps,
     sawnOut: sawnOutOf([...partOf.values()], shop, display),
+    assembly: derived.cabinets.map((one) => ({ cabinet: one.mark, steps: assemblyOfCabinet(one, project) })),
     hardware: derived.cabinets.flatMap(({ mark, hardware }) => hardware.map((row) => ({ cabinet: mark, ...row }))),
     cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
-    warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...fixing(derived)],
+    warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...ASSEMBLY_CAUTIONS, ...fixing(derived)],
   }
 }
 
@@ -70,23 +74,24 @@ function fixing({ cabinets, project }: Derived): string[] {
     .map(({ text, cabinets: marks }) => [...marks, text].join(' '))
 }
 
-function printedCabinet({ cabinet, mark, parts }: DerivedCabinet) {
+function printedCabinet({ cabinet, mark, parts }: DerivedCabinet, late: CutLate) {
   const { id, kind, left, bottom, width, height, depth } = cabinet
-  return { id, mark, kind, left, bottom, width, height, depth, parts: parts.map(printedPart) }
+  return { id, mark, kind, left, bottom, width, height, depth, parts: parts.map((part) => printedPart(part, late)) }
 }
 
-function printedRun({ id, kind, mark, place, parts }: BuiltRun) {
-  return { id, mark, kind, ...place, parts: parts.map(printedPart) }
+function printedRun({ id, kind, mark, place, parts }: BuiltRun, late: CutLate) {
+  return { id, mark, kind, ...place, parts: parts.map((part) => printedPart(part, late)) }
 }
 
 /** Sizes are finished; the size to cut stands beside them. */
-function printedPart(part: Part) {
+function printedPart(part: Part, late: CutLate) {
   const { id, mark, role, material, length, width, thickness, cutLength, cutWidth, banding, operations, placement } =
     part
   const { origin, ...axes } = placement
   const grain = part.isGrainBound ? 'length' : 'any'
   const size = { length, width, thickness, cutLength, cutWidth }
-  return { id, mark, role, material, ...size, quantity: 1, grain, banding, operations, origin, axes }
+  const made = { cutLate: isCutLate(role, late), toMeasured: part.isMeasured === true }
+  return { id, mark, role, material, ...size, quantity: 1, grain, banding, operations, origin, axes, ...made }
 }
 
 /** The cut list as CSV, each distinct sheet as SVG, and the plan as JSON. */

@@ -2,6 +2,7 @@ import { assert } from '../basics/assert'
 import type { MaterialId, RowKey } from '../basics/id'
 import type { Part } from '../parts/part'
 import type { Material } from '../project/document'
+import { type CutLate, NOTHING_LATE } from '../project/late'
 import { materialsInOrder } from '../project/materials'
 import { type Group, groupsOf } from './groups'
 import type { CutList, CutRow, MaterialTotal } from './row'
@@ -15,10 +16,11 @@ type Materials = Readonly<Record<MaterialId, Material>>
 export function cutListOf(
   cabinets: readonly { readonly mark: string; readonly parts: readonly Part[] }[],
   materials: Materials,
+  late: CutLate = NOTHING_LATE,
 ): CutList {
   const merging = new Map<RowKey, Merging>()
   for (const { mark, parts } of cabinets) {
-    for (const group of groupsOf(parts)) {
+    for (const group of groupsOf(parts, late)) {
       const before = merging.get(group.key)
       if (before) mergeIn(before, group, mark)
       else merging.set(group.key, begin(group, mark))
@@ -43,7 +45,13 @@ function sameWhereEqual(rows: readonly CutRow[]): CutRow[] {
 
 /** Rows of one key are alike in size, material and bands. */
 function isEqualRow(a: CutRow, b: CutRow): boolean {
-  return a.mark === b.mark && a.name === b.name && areEqual(a.parts, b.parts) && areEqual(a.cabinets, b.cabinets)
+  return (
+    a.mark === b.mark &&
+    a.name === b.name &&
+    areEqual(a.parts, b.parts) &&
+    areEqual(a.cabinets, b.cabinets) &&
+    areEqual(a.measured, b.measured)
+  )
 }
 
 function areEqual(a: readonly string[], b: readonly string[]): boolean {
@@ -55,17 +63,20 @@ interface Merging {
   readonly group: Group
   readonly names: string[]
   readonly parts: CutRow['parts'][number][]
+  readonly measured: CutRow['measured'][number][]
   readonly cabinets: string[]
   banding: number
 }
 
 function begin(group: Group, mark: string): Merging {
-  return { group, names: [...group.names], parts: [...group.parts], cabinets: [mark], banding: group.banding }
+  const { names, parts, measured, banding } = group
+  return { group, names: [...names], parts: [...parts], measured: [...measured], cabinets: [mark], banding }
 }
 
 function mergeIn(row: Merging, group: Group, mark: string): void {
   for (const name of group.names) if (!row.names.includes(name)) row.names.push(name)
   row.parts.push(...group.parts)
+  row.measured.push(...group.measured)
   if (row.cabinets.at(-1) !== mark) row.cabinets.push(mark)
   row.banding += group.banding
 }
@@ -83,7 +94,7 @@ function marked(sorted: readonly Merging[]): CutRow[] {
   let letter = -1
   let number = 0
   let material: MaterialId | null = null
-  return sorted.map(({ group, names, parts, cabinets }) => {
+  return sorted.map(({ group, names, parts, measured, cabinets }) => {
     if (group.material !== material) {
       material = group.material
       letter++
@@ -105,7 +116,9 @@ function marked(sorted: readonly Merging[]): CutRow[] {
       bandedEdges: group.bandedEdges,
       outline: group.outline,
       insideBand: group.insideBand,
+      isLate: group.isLate,
       parts,
+      measured,
       cabinets,
     }
   })

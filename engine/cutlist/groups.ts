@@ -2,7 +2,9 @@ import type { MaterialId, PartId, RowKey } from '../basics/id'
 import { remember } from '../basics/remember'
 import type { BoardRole } from '../cabinets/board'
 import { ROLE_NAMES } from '../cabinets/role'
+import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
+import { type CutLate, NOTHING_LATE } from '../project/late'
 import { type Mm, settle } from '../units/length'
 import type { CutRow } from './row'
 
@@ -21,21 +23,48 @@ export interface Group {
   readonly outline: CutRow['outline']
   readonly insideBand: Mm
   readonly parts: readonly PartId[]
+  /** Whether they are cut when the carcasses stand. */
+  readonly isLate: boolean
+  /** Those of them that are made to a measured opening. */
+  readonly measured: readonly PartId[]
   /** Along the banded edges of all of them. */
   readonly banding: Mm
 }
 
-/** Worked out once as long as the cabinet's parts stay the same. */
-export const groupsOf: (parts: readonly Part[]) => readonly Group[] = remember((parts: readonly Part[]) => {
+/** Worked out once as long as the cabinet's parts stay the same, and the choice of what is cut late. */
+export function groupsOf(parts: readonly Part[], late: CutLate = NOTHING_LATE): readonly Group[] {
+  const { fronts, drawerBoxes, fitted } = late
+  const choice = `${fronts} ${drawerBoxes} ${fitted}`
+  const known = grouped.get(choice) ?? remember((all: readonly Part[]) => grouping(all, late))
+  grouped.set(choice, known)
+  return known(parts)
+}
+
+const grouped = new Map<string, (parts: readonly Part[]) => readonly Group[]>()
+
+function grouping(parts: readonly Part[], late: CutLate): readonly Group[] {
   const groups = new Map<RowKey, Group>()
   for (const part of parts) {
     const bandedEdges = bandedEdgesOf(part)
-    const key = rowKey(part, bandedEdges)
+    const isLate = isCutLate(part.role, late)
+    const key = isLate ? lateKey(rowKey(part, bandedEdges)) : rowKey(part, bandedEdges)
     const before = groups.get(key)
-    groups.set(key, before ? withPart(before, part) : groupOf(part, key, bandedEdges))
+    groups.set(key, before ? withPart(before, part) : { ...groupOf(part, key, bandedEdges), isLate })
   }
   return [...groups.values()]
-})
+}
+
+/** Equal boards that are cut at different times are on rows of their own. */
+function lateKey(key: RowKey): RowKey {
+  return `${key}${LATE}` as RowKey
+}
+
+const LATE = ' late'
+
+/** The row of equal boards that are cut at the other time: late, or with all others. */
+export function otherTimeKey(key: RowKey): RowKey {
+  return key.endsWith(LATE) ? (key.slice(0, -LATE.length) as RowKey) : lateKey(key)
+}
 
 /**
  * What makes boards equal to the saw. It names no cabinet and no mark, so it stays while those change; but every board of
@@ -79,7 +108,9 @@ function groupOf(part: Part, key: RowKey, bandedEdges: CutRow['bandedEdges']): G
     bandedEdges,
     outline: part.outline ?? null,
     insideBand: part.insideBanding?.thickness ?? 0,
+    isLate: false,
     parts: [part.id],
+    measured: part.isMeasured ? [part.id] : [],
     banding: bandLength(part),
   }
 }
@@ -90,6 +121,7 @@ function withPart(group: Group, part: Part): Group {
     ...group,
     names: group.names.includes(name) ? group.names : [...group.names, name],
     parts: [...group.parts, part.id],
+    measured: part.isMeasured ? [...group.measured, part.id] : group.measured,
     banding: settle(group.banding + bandLength(part)),
   }
 }

@@ -27,8 +27,12 @@ export interface CutRow {
   readonly outline: Outline | null
   /** The thickness of the band on what is sawn out; 0 for none. */
   readonly insideBand: Mm
+  /** Whether they are cut when the carcasses stand and are measured. */
+  readonly isLate: boolean
   /** In the order of cabinets, then of boards in a cabinet. */
   readonly parts: readonly PartId[]
+  /** Those of them that are made to an opening as it was measured. */
+  readonly measured: readonly PartId[]
   /** Marks of the cabinets it goes into, each once: B1 B2 U1. */
   readonly cabinets: readonly string[]
 }

@@ -52,6 +52,8 @@ export function cutListCsv(
     'Banded ends',
     `Banding (${unit})`,
     'Cabinets',
+    'Cut',
+    'Made to',
   ]
   return csvOf([head, ...cutList.rows.map((row) => cellsOf(row, materials, display))])
 }
@@ -70,7 +72,15 @@ function cellsOf(row: CutRow, materials: Readonly<Record<MaterialId, Material>>,
     ends,
     long + ends > 0 ? lengthCell(thickness, display) : '',
     row.cabinets.join(' '),
+    row.isLate ? 'late' : 'first',
+    madeTo(row),
   ]
+}
+
+/** Of a row with both, how many are made to what was measured. */
+function madeTo({ measured, quantity }: CutRow): string {
+  if (measured.length === 0) return 'drawn size'
+  return measured.length === quantity ? 'measured opening' : `measured opening: ${measured.length}`
 }
 
 function lengthCell(length: Mm, display: LengthDisplay): Cell {

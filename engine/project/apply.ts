@@ -1,7 +1,8 @@
 import { unreachable } from '../basics/assert'
 import { type CabinetId, valuesOf, type WallId } from '../basics/id'
+import { hasOpening, stillThere } from './asBuilt'
 import { addMaterial, isMaterialFree, pin, withoutMaterial, withoutStock } from './boards'
-import type { Beside, Cabinet, Material, Project } from './document'
+import type { Beside, Cabinet, Front, Material, Project } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { freeNumber } from './mark'
 import type { BuildMethod, MethodChoices } from './method'
@@ -26,7 +27,7 @@ export function applyEdit(project: Project, edit: Edit): Project {
     case 'shapeCabinets':
       return edit.shapes.reduce(shape, project)
     case 'setFront':
-      return changeCabinets(project, edit.ids, { front: edit.front })
+      return edit.ids.reduce((before, id) => setFront(before, id, edit.front), project)
     case 'setInterior':
       return changeCabinets(project, edit.ids, { interior: edit.interior })
     case 'setCabinetMethod':
@@ -45,6 +46,8 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return changeCabinets(project, edit.ids, { cutout: edit.cutout })
     case 'setCorner':
       return changeCabinets(project, edit.ids, { corner: edit.corner })
+    case 'measureOpening':
+      return measureOpening(project, edit)
     case 'editBetween':
       if (lostBetween(edit.change, project.materials)) return project
       return changed(project, { between: changed(project.between, edit.change) })
@@ -137,6 +140,22 @@ function addCabinet(project: Project, cabinet: Cabinet): Project {
 
 function changeCabinets(project: Project, ids: readonly CabinetId[], change: Partial<Cabinet>): Project {
   return ids.reduce((before, id) => changeIn(before, 'cabinets', id, change), project)
+}
+
+/** What was measured goes with its opening. */
+function setFront(project: Project, id: CabinetId, front: Front): Project {
+  const cabinet = find(project.cabinets, id)
+  if (!cabinet?.asBuilt) return changeIn(project, 'cabinets', id, { front })
+  return changeIn(project, 'cabinets', id, { front, asBuilt: stillThere(cabinet.asBuilt, cabinet.front, front) })
+}
+
+function measureOpening(project: Project, { id, at, measured }: Extract<Edit, { kind: 'measureOpening' }>): Project {
+  const cabinet = find(project.cabinets, id)
+  if (!cabinet || !hasOpening(cabinet.front, at)) return project
+  const { [at]: before, ...others } = cabinet.asBuilt ?? {}
+  const isNothing = measured === null || (measured.width === null && measured.height === null)
+  if (isNothing && !before) return project
+  return changeIn(project, 'cabinets', id, { asBuilt: isNothing ? others : { ...others, [at]: measured } })
 }
 
 /** What stands in a corner is mirrored when it is moved to the corner at the other end of its wall. */

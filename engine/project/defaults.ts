@@ -4,6 +4,7 @@ import type { CabinetKind, Material, NewCabinet, Project, Stock, Wall } from './
 import { VERSION } from './document'
 import { USUAL_LEGS } from './fixing'
 import { NO_FRAMES, USUAL_FIVE_PART, USUAL_FRAME } from './frames'
+import { NOTHING_LATE } from './late'
 import { USUAL_HINGE, USUAL_SLIDES } from './machining'
 import type { BuildMethod } from './method'
 
@@ -89,6 +90,7 @@ const SHOP: Project['shop'] = {
   blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } },
   cutOrder: null,
   minutes: { perSetting: 2, perCut: 1.5, perSheet: 6 },
+  late: NOTHING_LATE,
 }
 
 const METRIC: Preset = {

@@ -3,6 +3,8 @@ import type { Piece } from '../geometry/sheetTree'
 import type { LengthDisplay, Mm } from '../units/length'
 import type { Between, Cutout } from './between'
 import type { Corner } from './corner'
+import type { CutLate } from './late'
+import type { AsBuilt } from './measured'
 import type { BuildMethod, MethodChoices } from './method'
 
 export type { Between, Countertop, Cutout, Trim, TrimKind } from './between'
@@ -92,6 +94,8 @@ export interface Cabinet {
   readonly cutout: Cutout | null
   /** How it goes on along the other wall of a corner; null for what stands along its own wall alone. */
   readonly corner: Corner | null
+  /** Openings of its front as they were measured on the carcass that stands. None where it is left out. */
+  readonly asBuilt?: AsBuilt
 }
 
 /** As seen from the room. */
@@ -254,6 +258,8 @@ export interface Shop {
   /** How full sheets are cut: null leaves it to the minutes. */
   readonly cutOrder: CutOrder | null
   readonly minutes: { readonly perSetting: number; readonly perCut: number; readonly perSheet: number }
+  /** What is cut last, when the carcasses stand and their openings are measured. */
+  readonly late: CutLate
 }
 
 /** Few teeth clear a long rip; many leave a clean edge across the grain. */

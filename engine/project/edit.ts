@@ -19,6 +19,7 @@ import type {
   Stock,
   Wall,
 } from './document'
+import type { MeasuredOpening } from './measured'
 import type { BuildMethod, MethodChoices } from './method'
 
 /** Everything that can be done to a project. What an edit asks is what it gets: whether it fits is asked beforehand. */
@@ -41,6 +42,13 @@ export type Edit =
   | { readonly kind: 'setCutout'; readonly ids: readonly CabinetId[]; readonly cutout: Cutout | null }
   /** With null, along its own wall alone. */
   | { readonly kind: 'setCorner'; readonly ids: readonly CabinetId[]; readonly corner: Corner | null }
+  /** The opening of a front as it was measured, or, with null, made to the drawing again. */
+  | {
+      readonly kind: 'measureOpening'
+      readonly id: CabinetId
+      readonly at: string
+      readonly measured: MeasuredOpening | null
+    }
   | { readonly kind: 'editBetween'; readonly change: Partial<Between> }
   | {
       readonly kind: 'editWall'

@@ -32,6 +32,8 @@ export function labelOf(project: Project, edit: Edit): string {
       return `${edit.cutout ? `Cut out for a ${edit.cutout.of}` : 'Close the cut-out'} over ${marksOf(project, edit.ids)}`
     case 'setCorner':
       return `Change the corner of ${marksOf(project, edit.ids)}`
+    case 'measureOpening':
+      return `${edit.measured ? 'Measure an opening' : 'Forget what was measured'} of ${marksOf(project, [edit.id])}`
     case 'editBetween':
       return `Change ${betweenWords(edit.change)}`
     case 'editWall':

@@ -1,6 +1,7 @@
 import { VERSION } from './document'
 import { withFixings } from './fixingMigration'
 import { withNoFrames } from './frames'
+import { NOTHING_LATE } from './late'
 import { withMachining } from './machining'
 
 /** From version n (at n - 1) to version n + 1. A saved document is a plain object here, checked only afterwards. */
@@ -10,7 +11,7 @@ export const MIGRATIONS: readonly ((saved: Record<string, unknown>) => Record<st
   withNoWishes,
   withColumnsToCome,
   (saved) => withEachMethod(withNothingBetween(saved), withMachining),
-  (saved) => withEachMethod(withEachMethod(withoutCorners(withNoTrims(saved)), withNoFrames), withFixings),
+  withTheRestOfAKitchen,
 ]
 
 /** A saved document brought to this version, step by step. */
@@ -77,10 +78,19 @@ function withNoTrims(saved: Record<string, unknown>): Record<string, unknown> {
   return { ...saved, between: { lightRail: null, crown: null, valance: null, pins: {}, ...plain } }
 }
 
-/**
- * Every build method as it is after `more`: 5 to 6 says what is bored for hinges and slides, 6 to 7 what for fixings, and
- * that there are no face frames and no five-part fronts.
- */
+/** 6 to 7: corners, trims, face frames, fixings and what is cut last can be chosen; nothing of it was. */
+function withTheRestOfAKitchen(saved: Record<string, unknown>): Record<string, unknown> {
+  const document = withNothingLate(withoutCorners(withNoTrims(saved)))
+  return withEachMethod(document, (method) => withFixings(withNoFrames(method)))
+}
+
+/** 6 to 7: parts can be cut when the carcasses stand; all were cut at once. */
+function withNothingLate(saved: Record<string, unknown>): Record<string, unknown> {
+  const { shop } = saved
+  return isFields(shop) ? { ...saved, shop: { late: NOTHING_LATE, ...shop } } : saved
+}
+
+/** Every build method as it is after `more`. */
 function withEachMethod(
   saved: Record<string, unknown>,
   more: (method: Record<string, unknown>) => Record<string, unknown>,

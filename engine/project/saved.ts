@@ -173,6 +173,7 @@ const cabinet = z.strictObject({
   beside: z.strictObject({ left: beside, right: beside }),
   cutout: savedCutout.nullable(),
   corner: savedCorner,
+  asBuilt: z.record(id, z.strictObject({ width: measure.nullable(), height: measure.nullable() })).optional(),
 })
 
 const newCabinet = z.strictObject({
@@ -244,6 +245,7 @@ const shop = z.strictObject({
   blades: z.strictObject({ rip: blade, crosscut: blade }),
   cutOrder: oneOf('sheet by sheet', 'setting by setting').nullable(),
   minutes: z.strictObject({ perSetting: field('perSetting'), perCut: field('perCut'), perSheet: field('perSheet') }),
+  late: z.strictObject({ fronts: flag, drawerBoxes: flag, fitted: flag }),
 })
 
 const house = z.strictObject({

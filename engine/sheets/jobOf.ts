@@ -1,4 +1,5 @@
-import { type KeptId, valuesOf } from '../basics/id'
+import { type KeptId, type RowKey, valuesOf } from '../basics/id'
+import { otherTimeKey } from '../cutlist/groups'
 import type { CutRow } from '../cutlist/row'
 import type { Piece } from '../geometry/sheetTree'
 import type { KeptSheet, Project } from '../project/document'
@@ -70,9 +71,16 @@ function boardTooMany({ parts }: SheetJob, locked: readonly SheetLayout[]): Plac
   return null
 }
 
-/** What is left over is an offcut or waste by what is kept today. */
+/**
+ * What is left over is an offcut or waste by what is kept today; a board is named as it is now, when it was cut with the
+ * others before and is cut late now, or the other way.
+ */
 function renamed(piece: Piece, job: SheetJob): Piece {
-  if (piece.kind === 'part') return piece
+  if (piece.kind === 'part') {
+    const isThere = (key: string) => job.parts.some((part) => part.id === key)
+    const other = otherTimeKey(piece.part as RowKey)
+    return !isThere(piece.part) && isThere(other) ? { ...piece, part: other } : piece
+  }
   if (piece.kind === 'cut') return { ...piece, pieces: piece.pieces.map((inner) => renamed(inner, job)) }
   return { ...piece, kind: isKeptLeft(piece, job) ? 'offcut' : 'waste' }
 }

@@ -49,7 +49,7 @@ function groovesIn(board: Board): Box[] {
 }
 
 /** The room of a recess in the cabinet's frame. */
-function roomOf(recess: Recess | EdgeSlot, board: Board): Box | null {
+export function roomOf(recess: Recess | EdgeSlot, board: Board): Box | null {
   const room = removedBy(recess, board)
   if (!room) return null
   const { min, max } = room

@@ -7,6 +7,7 @@ import { Button } from '../ui/Button'
 import { AllCut } from './AllCut'
 import styles from './Bench.module.css'
 import { MishapForm } from './MishapForm'
+import { PauseCard } from './PauseCard'
 import { PiecePicture } from './PiecePicture'
 import { useAwake } from './useAwake'
 import { piecesWords, sizeWords, TOOLS } from './words'
@@ -74,6 +75,8 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
         {cutting.told.length > 0 && at === 0 && <Told told={cutting.told} />}
         {isWrong ? (
           <MishapForm cutting={cutting} inHand={step?.material} onDone={() => setWrong(false)} />
+        ) : step?.kind === 'pause' ? (
+          <PauseCard step={step} cutting={cutting} isDone={done.has(step.id)} />
         ) : step ? (
           <StepCard step={step} before={steps[at - 1]} cutting={cutting} isDone={done.has(step.id)} />
         ) : (
@@ -143,7 +146,7 @@ export function restWords(
   pieces: ReadonlySet<number> = new Set(),
 ): string {
   const isSet = settingsOf(steps)
-  const open = steps.filter(({ id }) => !done.has(id))
+  const open = steps.filter(({ id, kind }) => !done.has(id) && kind !== 'pause')
   if (open.length === 0) return 'No step is left.'
   const settings = steps.filter(({ id }, at) => isSet[at] && !done.has(id)).length
   const numbers = [...new Set(open.flatMap((step) => step.sheets))]
@@ -202,7 +205,7 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
   const say = (length: number) => formatLength(length, display)
   const { takes, setting, leaves } = step
   const material = Object.values(materials).find(({ id }) => id === step.material)?.name ?? step.material
-  const isNewBlade = before?.blade !== step.blade
+  const isNewBlade = before === undefined || before.kind === 'pause' || before.blade !== step.blade
   return (
     <article className={styles.card} data-step={step.id} data-done={isDone}>
       {isNewBlade && (

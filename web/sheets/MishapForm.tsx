@@ -22,12 +22,15 @@ import { Segments } from '../ui/Segments'
 import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
 import { sidesOf } from './damageSides'
+import { MeasureForm } from './MeasureForm'
+import { PlanAnew } from './PlanAnew'
 import { begunBeforeWords, sizeWords } from './words'
 
 const KINDS = [
   ['spoiled', 'A part is spoiled'],
   ['damaged', 'A board is damaged'],
   ['thickness', 'Another thickness'],
+  ['openings', 'Openings are measured'],
 ] as const
 type Kind = (typeof KINDS)[number][0]
 
@@ -60,6 +63,7 @@ export function MishapForm({ cutting, inHand, onDone }: MishapFormProps) {
       {kind === 'spoiled' && <Spoiled {...form} />}
       {kind === 'damaged' && <Damaged {...form} />}
       {kind === 'thickness' && <Thickness {...form} inHand={inHand} />}
+      {kind === 'openings' && <MeasureForm cutting={cutting} onDone={onDone} />}
       {why && (
         <p className={styles.refusal} role="alert">
           <span aria-hidden="true">■</span> {why}
@@ -77,24 +81,6 @@ interface FormProps {
   readonly isBusy: boolean
   /** Plans anew; the edit is what the design takes over with the new plan. */
   readonly onMishap: (mishap: Mishap, edit?: Edit) => void
-}
-
-interface PlanAnewProps {
-  readonly isBusy: boolean
-  /** Why there is nothing to plan by yet. */
-  readonly why: string | null
-  readonly onPlan: () => void
-}
-
-function PlanAnew({ isBusy, why, onPlan }: PlanAnewProps) {
-  return (
-    <p className={styles.plan}>
-      <Button disabled={isBusy || why !== null} onClick={onPlan}>
-        Plan the rest anew
-      </Button>
-      {why !== null && <span>{why}</span>}
-    </p>
-  )
 }
 
 const REFUSED = 'A length above is not taken. Put it right first.'

@@ -100,6 +100,7 @@ function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0, child
       </label>
       <ol className={styles.steps}>
         {steps.map((step, at) => {
+          if (step.kind === 'pause') return <PauseLine key={step.id} step={step} number={cut + at + 1} done={done} />
           if (shown !== 'all' && step.material !== shown) return null
           const before = steps.slice(0, at).findLast((each) => shown === 'all' || each.material === shown)
           return (
@@ -108,7 +109,7 @@ function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0, child
               step={step}
               number={cut + at + 1}
               isDone={done.has(step.id)}
-              isNewBlade={before?.blade !== step.blade}
+              isNewBlade={before === undefined || before.kind === 'pause' || before.blade !== step.blade}
               material={names.get(step.material) ?? step.material}
               display={derived.project.display}
               isChosen={step.write.some((mark) => marks.has(mark))}
@@ -118,6 +119,38 @@ function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0, child
       </ol>
       {children}
     </div>
+  )
+}
+
+interface PauseLineProps {
+  readonly step: Step
+  readonly number: number
+  readonly done: ReadonlySet<string>
+}
+
+/** Where the saw rests until the carcasses stand. */
+function PauseLine({ step: { id, text, cautions }, number, done }: PauseLineProps) {
+  return (
+    <li value={number} data-step={id}>
+      <h3 className={styles.blade}>Build the carcasses</h3>
+      <div className={styles.step}>
+        <span className={styles.number}>{number}</span>
+        <div className={styles.setting}>
+          <span className={styles.line}>measure</span>
+        </div>
+        <div>
+          <p className={styles.say}>
+            {done.has(id) && <strong>Done. </strong>}
+            {text}
+          </p>
+          {cautions.map((caution) => (
+            <p key={caution} className={styles.caution}>
+              <span aria-hidden="true">▲</span> {caution}
+            </p>
+          ))}
+        </div>
+      </div>
+    </li>
   )
 }
 
@@ -169,6 +202,7 @@ const StepLine = memo(function StepLine({
             {step.text}
           </p>
           <p className={styles.facts}>
+            {step.isLate && 'cut late, '}
             {material}, {step.count} {step.count === 1 ? 'piece' : 'pieces'} of{' '}
             <span className="frac">{size(step.takes.length, step.takes.width)}</span>; leaves{' '}
             {step.leaves.map(({ kind, length, width, count }, at) => (

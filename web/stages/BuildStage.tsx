@@ -1,8 +1,9 @@
-import { useMemo } from 'react'
+import { type ReactNode, useMemo } from 'react'
 import type { BoardRole, DerivedCabinet } from '../../engine/index'
-import { formatLength, installCautions } from '../../engine/index'
+import { ASSEMBLY_CAUTIONS, formatLength, installCautions } from '../../engine/index'
 import { useStore } from '../store/store'
 import { markStretches } from '../tables/changes'
+import { AfterTheSaw } from './AfterTheSaw'
 import styles from './Stages.module.css'
 
 /** Cabinet by cabinet, the boards that go into it. */
@@ -14,19 +15,37 @@ export function BuildStage() {
     <div className={styles.stage} tabIndex={0}>
       <div className={styles.column}>
         <p>
-          The boards of each cabinet in the order in which they are taken up. Drawings of the assembly and the order of
-          installation will stand here; they are not made yet.
+          After the saw: each cabinet in numbered steps, with the marks of the boards. Drawings of the assembly and the
+          order of installation are not made yet.
         </p>
+        {cabinets.length > 0 && <Cautions title="Before you build" lines={ASSEMBLY_CAUTIONS} />}
         <InstallCautions />
         {cabinets.length === 0 && <p>There is nothing to build yet: draw a cabinet in Design.</p>}
         {cabinets.map((built) => (
-          <BoardList key={built.cabinet.id} built={built} />
+          <BoardList key={built.cabinet.id} built={built}>
+            <AfterTheSaw built={built} />
+          </BoardList>
         ))}
         {runs.map((run) => (
           <BoardList key={run.id} built={run} />
         ))}
       </div>
     </div>
+  )
+}
+
+function Cautions({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
+  return (
+    <section aria-label={title}>
+      <h2>{title}</h2>
+      <ul className={styles.cautions}>
+        {lines.map((line) => (
+          <li key={line}>
+            <span aria-hidden="true">▲</span> {line}
+          </li>
+        ))}
+      </ul>
+    </section>
   )
 }
 
@@ -69,13 +88,19 @@ const ORDER: readonly BoardRole[] = [
   'lid',
 ]
 
-function BoardList({ built }: { readonly built: Pick<DerivedCabinet, 'mark' | 'parts'> }) {
+interface BoardListProps {
+  readonly built: Pick<DerivedCabinet, 'mark' | 'parts'>
+  readonly children?: ReactNode
+}
+
+function BoardList({ built, children }: BoardListProps) {
   const display = useStore((state) => state.shown.display)
   const materials = useStore((state) => state.shown.materials)
   const parts = useMemo(() => [...built.parts].sort((a, b) => rank(a.role) - rank(b.role)), [built])
   return (
     <section aria-label={built.mark}>
       <h2>{built.mark}</h2>
+      {children}
       <div className={styles.tableFrame}>
         <table className={styles.table} aria-label={`Boards of ${built.mark}`}>
           <thead>

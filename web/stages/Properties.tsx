@@ -2,6 +2,7 @@ import { Copy, Move, Trash2 } from 'lucide-react'
 import { useMemo, useState } from 'react'
 import { type Cabinet, gapsBeside, installCautions, markOf, type Project, wallsOf } from '../../engine/index'
 import { duplicated, movedToWall, removed } from '../input/commands'
+import { OpeningRows } from '../sheets/OpeningRows'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
@@ -50,6 +51,7 @@ export function Properties() {
           ) : (
             <FrontRows project={project} cabinets={cabinets} display={project.display} />
           )}
+          {cabinets.length === 1 && !first!.corner && <AsBuilt cabinet={first!} />}
           <BesideRows project={project} cabinets={cabinets} />
           <CutoutRows project={project} cabinets={cabinets} />
           <BuildRows project={project} cabinets={cabinets} />
@@ -57,6 +59,24 @@ export function Properties() {
         </>
       )}
     </section>
+  )
+}
+
+/** What its fronts and boxes are made to, folded away until the carcass stands. */
+function AsBuilt({ cabinet }: { readonly cabinet: Cabinet }) {
+  const built = useStore((state) => state.derived.cabinetOf[cabinet.id])
+  const display = useStore((state) => state.shown.display)
+  if (!built || built.openings.length === 0) return null
+  const count = built.openings.filter(({ measured }) => measured).length
+  return (
+    <details className={styles.fixing}>
+      <summary>Openings as built{count > 0 && `: ${count} measured`}</summary>
+      <p>
+        Clear, from board to board on the carcass that stands; where no board parts two fronts, to the middle of their
+        gap. Fronts and drawer boxes follow.
+      </p>
+      <OpeningRows built={built} display={display} />
+    </details>
   )
 }
 

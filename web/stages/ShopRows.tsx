@@ -46,6 +46,35 @@ function NarrowRips({ shop: { narrowRips }, display, onChange }: NarrowRipsProps
   )
 }
 
+const LATE = [
+  ['fronts', 'Doors and drawer fronts'],
+  ['drawerBoxes', 'Drawer boxes'],
+  ['fitted', 'Fillers, ends, tops and rails fitted on site'],
+] as const
+
+/** What waits on the sheet until the carcasses stand. */
+function LateRows({ shop: { late }, onChange }: Pick<NarrowRipsProps, 'shop' | 'onChange'>) {
+  return (
+    <fieldset className={styles.set}>
+      <legend>Cut last</legend>
+      <p className={styles.note}>
+        When the carcasses stand and their openings are measured. What is ticked is cut after all other parts, and made
+        to what was built.
+      </p>
+      {LATE.map(([kind, label]) => (
+        <label key={kind} className={fields.check}>
+          <input
+            type="checkbox"
+            checked={late[kind]}
+            onChange={(event) => onChange({ late: { ...late, [kind]: event.currentTarget.checked } })}
+          />
+          {label}
+        </label>
+      ))}
+    </fieldset>
+  )
+}
+
 /** The saw, its guides and the person: what sheets and steps are made for. */
 export function ShopRows() {
   const { shop, display } = useStore((state) => state.shown)
@@ -175,6 +204,7 @@ export function ShopRows() {
           onChoice={(order) => change({ cutOrder: order === 'quicker' ? null : order })}
         />
       </fieldset>
+      <LateRows shop={shop} onChange={change} />
       <fieldset className={styles.set}>
         <legend>Kept as an offcut from</legend>
         <LengthField

@@ -6,9 +6,11 @@ import {
   type Derived,
   type Edit,
   type Mishap,
+  measuredRows,
   type PartId,
   type PieceAtHand,
   type Progress,
+  type Result,
   replanAfter,
   type SheetAnswer,
   type SheetJob,
@@ -109,6 +111,23 @@ export async function planAgain(mishap: Mishap, hire: () => Hand, edit?: Edit): 
   })
   if (edit) useStore.getState().actions.commit(edit)
   return null
+}
+
+/** What would change if the rest was planned by what was measured; null where nothing would. */
+export function measuredPlan({ input, done }: Cutting, { cutList }: Derived): Result<Measured | null> {
+  const rows = measuredRows(input, cutList.rows)
+  const mishap: Mishap = { kind: 'openings', rows }
+  const plan = replanAfter(input, { done: new Set(done) }, mishap)
+  if (!plan.ok) return plan
+  const { told, lost, resized } = plan.value
+  const isChanged = lost.length + resized.length > 0
+  return { ok: true, value: isChanged ? { mishap, told } : null }
+}
+
+export interface Measured {
+  readonly mishap: Mishap
+  /** In plain words: what changes. */
+  readonly told: readonly string[]
 }
 
 /** How many steps are done, those of earlier plans counted, and how many there are with them. */

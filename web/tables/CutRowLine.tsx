@@ -54,6 +54,8 @@ export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
         {rowName(row)}
         {row.bank && <span className={styles.note}> · in a run of grain, place {row.bank.place}</span>}
         {row.from && <span className={styles.note}> · from its own sheet</span>}
+        {row.isLate && <span className={styles.note}> · cut late</span>}
+        {row.measured.length > 0 && <span className={styles.note}> · {measuredWords(row)}</span>}
         {change.isNew && <span className={styles.changed}> new</span>}
       </td>
       <Figure
@@ -80,6 +82,11 @@ export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
     </tr>
   )
 })
+
+/** Of a row with both, how many are made to what was measured. */
+function measuredWords({ measured, quantity }: CutRow): string {
+  return measured.length === quantity ? 'measured' : `${measured.length} measured`
+}
 
 function onKey(event: KeyboardEvent<HTMLTableRowElement>, { row, isOpen, onChoose, onToggle }: CutRowLineProps): void {
   if (event.target !== event.currentTarget) return

@@ -24,6 +24,7 @@ export const SHOP: Shop = {
   blades: { rip: { teeth: 18 }, crosscut: { teeth: 48 } },
   cutOrder: null,
   minutes: { perSetting: 2, perCut: 1.5, perSheet: 6 },
+  late: { fronts: false, drawerBoxes: false, fitted: false },
 }
 
 export const PLY: Material = {

@@ -7,6 +7,7 @@ import { groupsOf } from '../../../engine/cutlist/groups'
 import type { CutRow } from '../../../engine/cutlist/row'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
+import { type CutLate, NOTHING_LATE } from '../../../engine/project/late'
 import { aCabinet, anyCabinet, rulesWith } from '../../helpers/cabinets'
 
 const RULES = rulesWith({
@@ -51,6 +52,18 @@ describe('a cut list', () => {
     expect(carcass!.banding).toBeCloseTo(banding, 9)
     expect(back!.area).toBeCloseTo((2 * 720 * 600 + 720 * 500) / 1e6, 9)
     expect(back!.banding).toBe(0)
+  })
+  it('keeps boards that are cut late on rows of their own, told by their kind', () => {
+    const doors = [upper(1, { front: { kind: 'pair' } })]
+    const lateIn = (late: CutLate) =>
+      cutListOf(doors, RULES.materials, late).rows.map(({ name, isLate }) => `${name} ${isLate ? 'late' : 'first'}`)
+    expect(lateIn(NOTHING_LATE)).toEqual(['door first', 'side first', 'bottom, top first', 'back first'])
+    expect(lateIn({ ...NOTHING_LATE, fronts: true })).toEqual([
+      'door late',
+      'side first',
+      'bottom, top first',
+      'back first',
+    ])
   })
   it('lists the parts in the order of the cabinets', () => {
     expect(list.rows[0]!.parts.slice(0, 3)).toEqual(['k1/left-side', 'k1/right-side', 'k2/left-side'])

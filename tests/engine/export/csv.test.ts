@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId, RowKey } from '../../../engine/basics/id'
+import type { MaterialId, PartId, RowKey } from '../../../engine/basics/id'
 import type { CutList } from '../../../engine/cutlist/row'
 import { csvOf, cutListCsv } from '../../../engine/export/csv'
 import type { Material } from '../../../engine/project/document'
@@ -55,7 +55,9 @@ describe('the cut list as a file', () => {
         outline: null,
         insideBand: 0,
         bandedEdges: { long: 1, ends: 0, thickness: 1 },
+        isLate: false,
         parts: [],
+        measured: [],
         cabinets: ['B1', 'B2'],
       },
     ],
@@ -65,7 +67,13 @@ describe('the cut list as a file', () => {
   it('gives millimetres as numbers', () => {
     // 30.25 x 25.4 = 768.35, 0.75 x 25.4 = 19.05: shown to half a millimetre
     const line = cutListCsv(list, materials, { unit: 'mm', step: 0.5 }).split('\r\n')[1]
-    expect(line).toBe(`A1,'=side,4,768.5,19,18,"18 mm ply, birch",along the length,1,0,1,B1 B2`)
+    expect(line).toBe(`A1,'=side,4,768.5,19,18,"18 mm ply, birch",along the length,1,0,1,B1 B2,first,drawn size`)
+  })
+
+  it('tells which boards are cut late, and how many of a row are made to what was measured', () => {
+    const late = { ...list.rows[0]!, isLate: true, measured: ['k1/door-1' as PartId] }
+    const line = cutListCsv({ ...list, rows: [late] }, materials, { unit: 'mm', step: 0.5 }).split('\r\n')[1]
+    expect(line).toMatch(/,late,measured opening: 1$/)
   })
 
   it('gives inches as fractions that a spreadsheet does not take for dates', () => {

@@ -49,7 +49,7 @@ export function built(id: string, left: number, parts: readonly Part[], box: Par
     depth: 500,
     ...box,
   } as Cabinet
-  return { cabinet, mark: id, parts, fronts: [], hardware: [], problems: [] }
+  return { cabinet, mark: id, parts, fronts: [], openings: [], hardware: [], problems: [] }
 }
 
 /** Cabinets on one wall, with just as much of the rest as the scene asks for. */

@@ -51,7 +51,9 @@ const ROW = {
   ...{
     isGrainBound: true,
     bandedEdges: { long: 1, ends: 0, thickness: 1 },
+    isLate: false,
     parts: ['k1/left', 'k1/right'],
+    measured: [],
     cabinets: ['B1'],
   },
 }

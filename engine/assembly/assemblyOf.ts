@@ -1,0 +1,122 @@
+import type { BoardRole } from '../cabinets/board'
+import { methodOf } from '../cabinets/build'
+import { isCutLate } from '../parts/late'
+import type { Part } from '../parts/part'
+import type { Cabinet, Project } from '../project/document'
+import type { CutLate } from '../project/late'
+import type { LengthDisplay } from '../units/length'
+import { carcassSteps, isOfCarcass } from './carcassSteps'
+import { list, machiningOf } from './machining'
+import { assemblyOrder } from './order'
+import { type AssemblyStep, stepOf } from './step'
+
+export interface AssemblyInput {
+  readonly cabinet: Pick<Cabinet, 'kind'>
+  readonly parts: readonly Part[]
+  readonly late: CutLate
+  /** Whether finished sizes are with their banding. */
+  readonly isBandInSize: boolean
+  readonly display: LengthDisplay
+}
+
+const BOX: readonly BoardRole[] = ['drawerSide', 'drawerBoxFront', 'drawerBoxBack', 'drawerBottom']
+const PLINTH: readonly BoardRole[] = ['plinthFront', 'plinthBack', 'plinthEnd']
+const FRONT: readonly BoardRole[] = ['door', 'flap', 'falseFront', 'blindPanel', 'drawerFront']
+const FIVE_PART: readonly BoardRole[] = [
+  'doorStile',
+  'doorRail',
+  'doorPanel',
+  'drawerStile',
+  'drawerRail',
+  'drawerPanel',
+]
+const FRAME: readonly BoardRole[] = ['stile', 'topRail', 'bottomRail', 'midRail', 'mullion']
+const BESIDE: readonly BoardRole[] = ['leftEnd', 'rightEnd', 'filler', 'fillerReturn', 'cornerFiller']
+
+/** From the saw to the wall: what is done to the boards of a cabinet, in an order in which nothing is in the way. */
+export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: AssemblyInput): AssemblyStep[] {
+  const of = (...roles: readonly BoardRole[]) => parts.filter(({ role }) => roles.includes(role))
+  const lateOnes = parts.filter(({ role }) => isCutLate(role, late))
+  const early = parts.filter((part) => !lateOnes.includes(part))
+  const fits = (text: string, ...roles: readonly BoardRole[]) => stepOf('fitting', text, of(...roles))
+  const steps = [
+    ...machiningOf(early, isBandInSize),
+    ...carcassSteps(parts, display),
+    ...frameSteps(of(...FRAME)),
+    stepOf('standing', 'Glue and screw the plinth, and set the carcass on it when it is level.', of(...PLINTH)),
+    stepOf('standing', standWords(cabinet, lateOnes.length > 0), parts.filter(isOfCarcass)),
+    stepOf('standing', 'Screw the kick board between the sides when the cabinet stands.', of('kickBoard')),
+    ...machiningOf(lateOnes, isBandInSize),
+    ...boxSteps(of(...BOX)),
+    fits(
+      'Glue the stiles and rails of five-part fronts round their panels, square and flat. No glue in the groove: a panel of solid wood must move.',
+      ...FIVE_PART,
+    ),
+    fits('Lay the lid on the carcass and hang it.', 'lid'),
+    fits('Scribe what closes to the wall and to its neighbour, and screw it on from inside.', ...BESIDE),
+    fits('Put in what is loose: it goes in from the front.', 'adjustableShelf', 'divider'),
+    fits('Put the boxes on their slides, all the way in and out.', ...BOX),
+    fits(
+      'Fronts last: hang the doors, screw drawer fronts to their boxes, and make all gaps equal.',
+      ...FRONT,
+      ...FIVE_PART,
+    ),
+  ]
+  return steps.filter(({ marks, stage }) => marks.length > 0 || stage === 'carcass')
+}
+
+function standWords({ kind }: Pick<Cabinet, 'kind'>, hasLate: boolean): string {
+  const how =
+    kind === 'upper'
+      ? 'Hang the carcass'
+      : kind === 'tall'
+        ? 'Stand the carcass up with two people'
+        : 'Stand the carcass'
+  const measure = hasLate
+    ? ' Measure its openings, type them in, and cut what is left to cut.'
+    : ' Measure its openings before fronts are fitted.'
+  return `${how} level and plumb, and fix it to the wall.${measure}`
+}
+
+/** The same of a cabinet of a project. */
+export function assemblyOfCabinet(
+  { cabinet, parts }: Pick<AssemblyInput, 'parts'> & { readonly cabinet: Cabinet },
+  project: Project,
+): AssemblyStep[] {
+  const { isInFinishedSize } = methodOf(cabinet, project).banding
+  const { display, shop } = project
+  return assemblyOf({ cabinet, parts, late: shop.late, isBandInSize: isInFinishedSize, display })
+}
+
+/** Every box by itself; a bottom that all four boards hold goes in before the last of them. */
+function boxSteps(parts: readonly Part[]): AssemblyStep[] {
+  const boxes = new Map<number, Part[]>()
+  for (const part of parts) {
+    const box = part.role === 'drawerSide' ? Math.ceil(part.number / 2) : part.number
+    boxes.set(box, [...(boxes.get(box) ?? []), part])
+  }
+  return [...boxes.values()].map((box) => {
+    const order = assemblyOrder(box).map(({ board }) => board)
+    const last = order.at(-1)
+    const bottom = order.find(({ role }) => role === 'drawerBottom')
+    const isHeld = bottom !== undefined && bottom !== last
+    const words = list(order.map(({ name }) => name))
+    const held = isHeld ? ' The bottom slides into its grooves before the last board closes them, without glue.' : ''
+    return stepOf('drawer boxes', `Glue the box in this order: ${words}.${held} Measure its diagonals.`, order)
+  })
+}
+
+/** What holds for the assembly of all cabinets. None of it replaces local codes, and what the makers of glue and screws say. */
+export const ASSEMBLY_CAUTIONS: readonly string[] = [
+  'Local codes, the makers of glue, screws and fittings, and licensed trades come first; where this list says otherwise, follow them.',
+  'Put every carcass together dry before there is glue on it.',
+  'Screws are shorter than the boards they join are thick together; bore before them near an edge.',
+  'Tall and heavy cabinets are lifted by two people and held until they are fixed.',
+  'Glue is not loaded before it is dry, as long as its maker says.',
+]
+
+function frameSteps(frame: readonly Part[]): AssemblyStep[] {
+  if (frame.length === 0) return []
+  const words = 'Glue up the face frame flat, with equal diagonals, then glue it to the front of the carcass.'
+  return [stepOf('carcass', words, frame)]
+}

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest'
+import { assemblyOf } from '../../../engine/assembly/assemblyOf'
+import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
+import { partsOf } from '../../../engine/parts/partsOf'
+import type { Cabinet } from '../../../engine/project/document'
+import { NOTHING_LATE } from '../../../engine/project/late'
+import { aCabinet, type MethodChanges, rulesWith } from '../../helpers/cabinets'
+
+function stepsOf(changes: MethodChanges, cabinet: Partial<Cabinet> = {}, late = NOTHING_LATE) {
+  const rules = rulesWith(changes)
+  const made = aCabinet('base', cabinet)
+  const parts = partsOf(buildCabinet(made, rules), rules)
+  const isBandInSize = rules.method.banding.isInFinishedSize
+  return assemblyOf({ cabinet: made, parts, late, isBandInSize, display: { unit: 'mm', step: 0.1 } })
+}
+
+const DADO: MethodChanges = {
+  cornerJoint: { kind: 'dado', depth: { rule: 'depth', depth: 6 } },
+  back: { kind: 'groove', depth: 6, inset: 10, clearance: 1.5 },
+  banding: { carcass: 1, fronts: 1, isInFinishedSize: true },
+}
+
+describe('a cabinet after the saw', () => {
+  it('is banded before its dados are cut, and bored before it is glued', () => {
+    const steps = stepsOf(DADO, { front: { kind: 'drawer' } })
+    const at = (words: string) => steps.findIndex(({ text }) => text.startsWith(words))
+    expect([at('Band '), at('Cut '), at('Bore ')]).toEqual([0, 1, 2])
+    expect(steps.findIndex(({ stage }) => stage === 'carcass')).toBe(3)
+    expect(steps[1]!.text).toContain('B1-LS and B1-RS they run out through the banding')
+  })
+
+  it('has a back in grooves in while gluing, and one that lies on it last, with equal diagonals', () => {
+    const captive = stepsOf(DADO)
+    const back = captive.find(({ marks }) => marks.includes('B1-BK') && marks.length === 1)!
+    expect(back.text).toContain('now, while gluing: it cannot go in later')
+    // The bottom goes into the side; nothing of the side goes into the bottom, though the back has a groove there.
+    expect(captive.find(({ marks }) => marks.join() === 'B1-BT')!.text).toBe('Glue the bottom into B1-LS.')
+    const applied = stepsOf({ back: { kind: 'applied', margin: 0 } }).filter(({ stage }) => stage === 'carcass')
+    expect(applied.at(-1)!.text).toContain('The back last: lay it on')
+    // The carcass is 600 wide and 720 high: the root of 600 x 600 + 720 x 720 is 937.2.
+    expect(applied.at(-2)!.text).toContain(`${Math.round(Math.hypot(600, 720) * 10) / 10} mm each`)
+    const rabbet = stepsOf({ back: { kind: 'rabbet', depth: 9 } }).filter(({ stage }) => stage === 'carcass')
+    expect(rabbet.at(-1)!.text).toContain('into its rabbet')
+  })
+
+  it('has its boxes after it stands, with the bottom in before they are closed, and its fronts last', () => {
+    const steps = stepsOf(DADO, { front: { kind: 'drawer' } })
+    const stages = steps.map(({ stage }) => stage)
+    expect(stages.indexOf('drawer boxes')).toBeGreaterThan(stages.indexOf('standing'))
+    expect(steps.find(({ stage }) => stage === 'drawer boxes')!.text).toContain('before the last board closes them')
+    expect(steps.at(-1)!.marks).toEqual(['B1-DF'])
+  })
+
+  it('works late parts when its openings are measured, and not before', () => {
+    const late = { ...NOTHING_LATE, fronts: true }
+    const steps = stepsOf(DADO, { front: { kind: 'pair' } }, late)
+    const standing = steps.findIndex(({ stage }) => stage === 'standing')
+    expect(steps[standing]!.text).toContain('Measure its openings, type them in')
+    const doors = (from: number, to?: number) =>
+      steps.slice(from, to).filter(({ stage, marks }) => stage === 'machining' && marks.includes('B1-DR1')).length
+    expect([doors(0, standing), doors(standing)]).toEqual([0, 2])
+  })
+
+  it('takes up every board once between the carcass and the fronts', () => {
+    const parts = stepsOf(DADO, { front: { kind: 'drawer' } })
+      .filter(({ stage }) => stage === 'carcass')
+      .flatMap((step) => step.marks)
+    expect([...parts].sort()).toEqual(['B1-BK', 'B1-BT', 'B1-LS', 'B1-RS', 'B1-TP'])
+  })
+})

@@ -1,0 +1,89 @@
+import {
+  type DerivedCabinet,
+  type FrontOpening,
+  formatWithUnit,
+  type LengthDisplay,
+  MOST_OFF,
+} from '../../engine/index'
+import { useStore } from '../store/store'
+import { Button } from '../ui/Button'
+import { LengthField } from '../ui/LengthField'
+import styles from './Openings.module.css'
+
+interface OpeningRowsProps {
+  readonly built: Pick<DerivedCabinet, 'cabinet' | 'mark' | 'openings'>
+  readonly display: LengthDisplay
+}
+
+const SIDES = ['width', 'height'] as const
+
+/** The openings of a cabinet as drawn, with fields for what the tape says on the carcass that stands. */
+export function OpeningRows({ built: { cabinet, mark, openings }, display }: OpeningRowsProps) {
+  const actions = useStore((state) => state.actions)
+  const names = namesOf(openings)
+  return openings.map((opening, at) => {
+    const { key, drawn, measured, off } = opening
+    const put = (what: Partial<NonNullable<FrontOpening['measured']>>) => {
+      const next = { width: null, height: null, ...measured, ...what }
+      actions.commit({ kind: 'measureOpening', id: cabinet.id, at: key, measured: next })
+      return null
+    }
+    return (
+      <section key={key} className={styles.opening} aria-label={`Opening of the ${names[at]} of ${mark}`}>
+        <h4>
+          {names[at]}
+          {measured && (
+            <Button
+              look="plain"
+              onClick={() => actions.commit({ kind: 'measureOpening', id: cabinet.id, at: key, measured: null })}
+            >
+              Make it as drawn
+            </Button>
+          )}
+        </h4>
+        {SIDES.map((side) => (
+          <div key={side} className={styles.side}>
+            <LengthField
+              label={`Measured ${side}`}
+              value={measured?.[side] ?? drawn[side]}
+              display={display}
+              field={{
+                spoken: `The measured ${side}`,
+                least: Math.max(1, drawn[side] - MOST_OFF),
+                most: drawn[side] + MOST_OFF,
+              }}
+              onLength={(length) => put({ [side]: length })}
+            />
+            <p className={styles.drawn}>
+              drawn <span className="frac">{formatWithUnit(drawn[side], display)}</span>
+              {(measured?.[side] ?? null) !== null && <strong>, {differenceWords(off[side], display)}</strong>}
+            </p>
+          </div>
+        ))}
+      </section>
+    )
+  })
+}
+
+/** `2 mm more`; nothing between them is told too, since it was measured. */
+function differenceWords(off: number, display: LengthDisplay): string {
+  if (off === 0) return 'measured as drawn'
+  return `measured ${formatWithUnit(Math.abs(off), display)} ${off > 0 ? 'more' : 'less'}`
+}
+
+const WORDS: Partial<Readonly<Record<FrontOpening['front']['kind'], string>>> = {
+  door: 'door',
+  pair: 'pair of doors',
+  drawer: 'drawer',
+  pullOut: 'pull-out',
+  falseFront: 'false front',
+}
+
+/** `drawer 2`: numbered from the bottom up where there are several of a kind, as their marks are. */
+function namesOf(openings: readonly FrontOpening[]): string[] {
+  const words = openings.map(({ front }) => WORDS[front.kind] ?? 'front')
+  return words.map((word, at) => {
+    const isOnly = words.filter((other) => other === word).length === 1
+    return isOnly ? word : `${word} ${words.slice(0, at + 1).filter((other) => other === word).length}`
+  })
+}
