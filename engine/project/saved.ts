@@ -153,6 +153,11 @@ const beside = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('panel'), material: id, foot: oneOf('floor', 'notched') }),
 ])
 
+const OPENING_FORM = 'it must be named by its place in the front: whole, or 1-0'
+const openingPlace = z
+  .string({ error: OPENING_FORM })
+  .regex(/^(whole|\d{1,2}(-\d{1,2}){0,9})$/, { error: OPENING_FORM })
+
 const cabinet = z.strictObject({
   id,
   kind: oneOf('base', 'upper', 'tall'),
@@ -173,7 +178,7 @@ const cabinet = z.strictObject({
   beside: z.strictObject({ left: beside, right: beside }),
   cutout: savedCutout.nullable(),
   corner: savedCorner,
-  asBuilt: z.record(id, z.strictObject({ width: measure.nullable(), height: measure.nullable() })).optional(),
+  asBuilt: z.record(openingPlace, z.strictObject({ width: measure.nullable(), height: measure.nullable() })).optional(),
 })
 
 const newCabinet = z.strictObject({

@@ -7,6 +7,7 @@ import {
   type PartId,
   type StockId,
   valuesOf,
+  type WallId,
 } from '../../engine/basics/id'
 import type { Random } from '../../engine/basics/random'
 import type {
@@ -24,6 +25,7 @@ import type { Edit } from '../../engine/project/edit'
 import { freshBoard } from '../../engine/project/materials'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
 import { newCabinetAt } from '../../engine/runs/place'
+import { freshWall } from '../../engine/site/wall'
 
 /**
  * Some edit of a project: mostly of what is there, now and then of nothing, or one that changes nothing. Cabinets may
@@ -122,6 +124,19 @@ const MAKERS: readonly Maker[] = [
   (project, random) => ({ kind: 'useMethod', id: anyMethod(project, random) }),
   putMethod,
   editBetween,
+  (project, random) => ({
+    kind: 'measureOpening',
+    id: anyId(project, random),
+    at: pick(['whole', '0', '1', '1-0'], random),
+    measured: random() < 0.2 ? null : { width: length(300, 700, random), height: null },
+  }),
+  (project, random) => ({
+    kind: 'setCorner',
+    ids: [anyId(project, random)],
+    corner: random() < 0.5 ? null : { kind: 'L', hand: 'left', other: length(600, 1100, random), otherDepth: 560 },
+  }),
+  (project) => ({ kind: 'addWall', wall: freshWall(project) }),
+  (project, random) => ({ kind: 'removeWall', id: pick(Object.keys(project.walls), random) as WallId }),
   (project) => ({ kind: 'addMaterial', ...freshBoard(project) }),
   (project, random) => ({ kind: 'removeMaterial', id: pick(Object.keys(project.materials), random) as MaterialId }),
   putStock,
