@@ -189,7 +189,7 @@ function areSameRules(a: Rules, b: Rules): boolean {
 }
 
 function builtCabinet(cabinet: Cabinet, usual: Rules): DerivedCabinet {
-  const rules: Rules = { ...usual, method: withOverrides(usual.method, cabinet.overrides) }
+  const rules: Rules = { ...usual, method: withOverrides(usual.method, cabinet) }
   const build = buildCabinet(cabinet, rules)
   const parts = partsOf(build, rules)
   return {

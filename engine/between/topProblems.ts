@@ -5,7 +5,7 @@ import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { formatWithUnit } from '../units/format'
 import { type Mm, settle } from '../units/length'
-import { cutoutBox, isInTop, type TopRun, type TopStep, topDepth } from './countertop'
+import { cutoutBox, isInTop, type TopRun, type TopStep, topDepth, topLength } from './countertop'
 
 /** Cut-outs that cannot be made, or that the cabinet below is too narrow for. */
 export function topProblems(run: TopRun, project: Project): Problem[] {
@@ -25,7 +25,7 @@ function cutoutProblem(step: TopStep, run: TopRun, project: Project): Problem[] 
     const from = say(cutout.fromFront)
     return tell(
       'stop',
-      `its cut-out of ${size}, ${from} from the front, does not lie within a countertop ${say(topDepth(run))} deep; it is left out.`,
+      `its cut-out of ${size}, ${from} from the front, does not lie within a countertop ${say(topLength(run))} long and ${say(topDepth(run))} deep; it is left out.`,
     )
   }
   const { carcassMaterial } = methodOf(cabinet, project)

@@ -145,5 +145,7 @@ function goneAlong({ by, from, to }: Leg, apart: number): Vec3 {
 export interface FrontFace {
   readonly kind: 'door' | 'drawer' | 'falseFront' | 'blindPanel' | 'cornerFiller'
   readonly hinge: 'left' | 'right' | 'top' | null
+  /** Of a pull-out: its grain runs up, as that of the doors beside it. */
+  readonly isPullOut?: true
   readonly rect: Rect
 }

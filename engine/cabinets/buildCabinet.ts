@@ -157,7 +157,7 @@ function shellOf(carcass: Carcass, report: Report): Piece[] {
     bottomOf(carcass),
     ...(carcass.top === 'full' ? [topOf(carcass)] : stretchersOf(carcass, report)),
     ...(back ? [back] : []),
-    ...nailersOf(carcass),
+    ...nailersOf(carcass, report),
     ...lidOf(carcass),
     ...toeKickOf(carcass),
   ]

@@ -103,7 +103,7 @@ function builtCorner(
 ): Pick<CabinetBuild, 'boards' | 'fronts'> {
   const isRight = corner.hand === 'right'
   const { width } = legs.own
-  const rear = cornerRear(legs)
+  const rear = cornerRear(legs, report)
   const nailers = hasNailersBehind(legs.own) ? [] : rear.filter(isOwnNailer)
   const { fixedShelves: fixed, adjustableShelves: adjustable } = cabinet.interior
   const shelving = cornerShelves({ fixed, adjustable }, nailers, legs, report)

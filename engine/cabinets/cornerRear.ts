@@ -5,6 +5,7 @@ import { backFront, backRear, clearBottom, hasNailersBehind, levelTop, sideRear 
 import { type Legs, turnedLeg } from './cornerLegs'
 import { nailersOf } from './nailer'
 import { type Piece, room, UNBANDED } from './piece'
+import type { Report } from './report'
 
 /** What is left of a corner post to be screwed into along the own wall. Common practice, no source. */
 const POST: Mm = 60
@@ -19,8 +20,8 @@ const POST: Mm = 60
  *     |  |
  *      other back
  */
-export function cornerRear(legs: Legs): Piece[] {
-  return [...backsOf(legs), ...cornerNailers(legs), cornerPost(legs)]
+export function cornerRear(legs: Legs, report: Report): Piece[] {
+  return [...backsOf(legs), ...cornerNailers(legs, report), cornerPost(legs)]
 }
 
 function backsOf(legs: Legs): Piece[] {
@@ -46,14 +47,14 @@ function ownBackStart({ own }: Legs): Mm {
   return settle(backRear(own) + (back.kind === 'applied' ? back.margin : 0))
 }
 
-function cornerNailers(legs: Legs): Piece[] {
+function cornerNailers(legs: Legs, report: Report): Piece[] {
   const isBehind = hasNailersBehind(legs.own)
   const { thickness } = legs.own
   const rear = backFront(legs.own)
   const start = isBehind ? settle(backRear(legs.own) - thickness) : settle(rear + POST)
-  const along = nailersOf(legs.own).map((piece) => ({ ...piece, box: from(piece.box, start) }))
+  const along = nailersOf(legs.own, report).map((piece) => ({ ...piece, box: from(piece.box, start) }))
   const end = settle(legs.other.width - (isBehind ? backRear(legs.own) : rear + thickness))
-  const across = nailersOf(legs.other).map((piece) => ({ ...piece, number: 2, box: upTo(piece.box, end) }))
+  const across = nailersOf(legs.other, report).map((piece) => ({ ...piece, number: 2, box: upTo(piece.box, end) }))
   return [...along, ...across.map((piece) => turnedLeg(piece, legs))]
 }
 

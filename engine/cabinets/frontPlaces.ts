@@ -36,7 +36,7 @@ export function frontGap(project: Project, cabinet: Cabinet): Mm {
 
 function carcassIn({ methods, method, materials }: Project, cabinet: Cabinet): Carcass | null {
   const usual = methods[cabinet.method ?? method]
-  return usual ? carcassOf(cabinet, { method: withOverrides(usual, cabinet.overrides), materials }, SILENT) : null
+  return usual ? carcassOf(cabinet, { method: withOverrides(usual, cabinet), materials }, SILENT) : null
 }
 
 function placesIn(place: FrontPlace, carcass: Carcass): FrontPlace[] {

@@ -16,7 +16,8 @@ const WIDEST_DOOR = 610
 export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
   return cells.flatMap(({ front, rect }): FrontFace[] => {
     if (front.kind === 'open' || front.kind === 'appliance') return []
-    if (front.kind === 'drawer' || front.kind === 'pullOut') return [{ kind: 'drawer', hinge: null, rect }]
+    if (front.kind === 'drawer') return [{ kind: 'drawer', hinge: null, rect }]
+    if (front.kind === 'pullOut') return [{ kind: 'drawer', hinge: null, isPullOut: true, rect }]
     if (front.kind === 'falseFront') return [{ kind: 'falseFront', hinge: null, rect }]
     if (front.kind === 'blind') return blindFaces(rect, front.filler, carcass)
     if (front.kind === 'door') return [{ kind: 'door', hinge: front.hinge, rect }]
@@ -83,7 +84,7 @@ function tellWidth({ kind, hinge, rect }: FrontFace, report: Report): void {
 }
 
 function slab(face: FrontFace, number: number, run: GrainRun | null, explode: Explode, carcass: Carcass): Piece {
-  const isUpright = face.kind === 'door' || face.kind === 'blindPanel' || face.kind === 'cornerFiller'
+  const isUpright = face.kind === 'door' || face.kind === 'blindPanel' || face.kind === 'cornerFiller' || face.isPullOut
   return {
     role: roleOf(face),
     number,

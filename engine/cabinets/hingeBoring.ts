@@ -44,10 +44,13 @@ function hungOnFrame(
     const half = hingeRoom(hinge) / 2
     const within = { from: settle(inHung.from + half), to: settle(inHung.to - half) }
     const wishes = hingeLine(range, hingesFor(range.to - range.from, weightOf(leaf)), hinge)
-    const middles = wishes.flatMap((wish) => nearestFree(wish, [], within) ?? [])
-    const holes = [...new Set(middles)].flatMap((middle) =>
-      cupHoles({ leaf: leaf.hung, hinge: leaf.hinge }, middle, carcass),
-    )
+    const middles: Mm[] = []
+    for (const wish of wishes) {
+      const taken = middles.map((at) => beside(at, hingeRoom(hinge)))
+      const middle = nearestFree(wish, taken, within)
+      if (middle !== null) middles.push(middle)
+    }
+    const holes = middles.flatMap((middle) => cupHoles({ leaf: leaf.hung, hinge: leaf.hinge }, middle, carcass))
     cups.set(leaf.hung, holes)
   }
   return boards.map((board) => withHoles(board, cups.get(board) ?? []))

@@ -2,6 +2,7 @@ import { type Mm, settle } from '../units/length'
 import { downward, rearwardFirst, upward, WAYS } from './apart'
 import { backFront, backRear, type Carcass, clearBottom, clearWidth, hasNailersBehind, levelTop } from './carcass'
 import { type Piece, room, UNBANDED } from './piece'
+import type { Report } from './report'
 
 /** Between the sides; behind a back that is flush with their rear edges a nailer runs across both sides. */
 export function nailerLength(carcass: Carcass): Mm {
@@ -21,7 +22,7 @@ function nailerRear(carcass: Carcass): Mm {
  * The nailers a cabinet is hung by, flush with the carcass behind it or between its boards. A stretcher on edge at the
  * rear is itself the upper one.
  */
-export function nailersOf(carcass: Carcass): Piece[] {
+export function nailersOf(carcass: Carcass, report: Report): Piece[] {
   const { nailers } = carcass.method
   const isBehind = hasNailersBehind(carcass)
   const isAcross = isAcrossSides(carcass)
@@ -30,6 +31,14 @@ export function nailersOf(carcass: Carcass): Piece[] {
   const rear = nailerRear(carcass)
   const high = isAcross ? carcass.height : levelTop(carcass)
   const low = isAcross ? carcass.floorHeight : clearBottom(carcass)
+  const wanted = { top: nailers.top && (isBehind || carcass.top !== 'onEdge' || !carcass.hasBackStretcher) }
+  const need = settle((wanted.top ? nailers.width : 0) + (nailers.bottom ? nailers.width : 0))
+  if (need > settle(high - low)) {
+    report.stop(
+      `its nailers of ${report.say(nailers.width)} take ${report.say(need)} of height; there is ${report.say(settle(high - low))}. They are left out.`,
+    )
+    return []
+  }
   const common = {
     number: 1,
     material: carcass.method.carcassMaterial,
@@ -42,7 +51,7 @@ export function nailersOf(carcass: Carcass): Piece[] {
     const explode = isBehind ? rearwardFirst(WAYS.nailerBehind) : downward(WAYS.nailer)
     pieces.push({ ...common, role: 'bottomNailer', box: box(low), explode })
   }
-  if (nailers.top && (isBehind || carcass.top !== 'onEdge' || !carcass.hasBackStretcher)) {
+  if (wanted.top) {
     const explode = isBehind ? rearwardFirst(WAYS.nailerBehind) : upward(WAYS.nailer)
     pieces.push({ ...common, role: 'topNailer', box: box(high - nailers.width), explode })
   }

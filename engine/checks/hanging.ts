@@ -1,5 +1,6 @@
 import { boardWeight } from '../breakdown/lift'
 import { boxOf } from '../cabinets/boardBox'
+import { isHung } from '../cabinets/build'
 import { inch, type Mm, settle } from '../units/length'
 import { withRole } from './boards'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
@@ -30,7 +31,7 @@ const PULL_OF_SCREW = PULL_PER_INCH * THREAD_IN_STUD_INCHES * KG_PER_POUND
 
 /** What hangs on the wall: what it weighs with all that it is to carry, its screws and the studs behind it. */
 export function hangingFindings(checked: Checked): Finding[] {
-  if (checked.cabinet.kind !== 'upper' || checked.parts.length === 0) return []
+  if (!isHung(checked.cabinet) || checked.parts.length === 0) return []
   return [...loadFinding(checked), ...studFinding(checked), ...pullFinding(checked)]
 }
 

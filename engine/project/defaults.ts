@@ -56,6 +56,8 @@ interface Preset {
   readonly nailer: Mm
   readonly grooveInset: Mm
   readonly grooveClearance: Mm
+  /** Slides are sold in steps of this. Common practice, no source. */
+  readonly slideStep: Mm
   readonly boards: readonly {
     readonly id: MaterialId
     readonly name: string
@@ -107,6 +109,7 @@ const METRIC: Preset = {
   nailer: 90,
   grooveInset: 10,
   grooveClearance: 1.5,
+  slideStep: 50,
   boards: [
     { id: CARCASS, name: '18 mm birch ply', nominal: 18, thickness: 18, price: 68 },
     { id: BACK, name: '6 mm birch ply', nominal: 6, thickness: 6, price: 31 },
@@ -132,6 +135,7 @@ const INCH: Preset = {
   nailer: inch(3.5),
   grooveInset: inch(3 / 8),
   grooveClearance: inch(1 / 16),
+  slideStep: inch(2),
   boards: [
     // Nominal 3/4 in ply commonly measures 23/32 in. Source: woodworking.about.com, Cabinets 101, page 3.
     { id: CARCASS, name: '3/4 in birch ply', nominal: inch(0.75), thickness: inch(23 / 32), price: 72 },
@@ -187,7 +191,7 @@ function shopStandard(preset: Preset): BuildMethod {
     drawers: {
       bottomClearance: 16,
       topClearance: 16,
-      lengthStep: 50,
+      lengthStep: preset.slideStep,
       rearClearance: 10,
       grooveDepth: 6,
       grooveUp: 10,

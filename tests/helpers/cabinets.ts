@@ -1,7 +1,7 @@
 import type { CabinetId, MaterialId, MethodId, WallId } from '../../engine/basics/id'
 import type { Random } from '../../engine/basics/random'
 import type { Board, BoardRole } from '../../engine/cabinets/board'
-import { type Rules, withOverrides } from '../../engine/cabinets/build'
+import type { Rules } from '../../engine/cabinets/build'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
 import { type Carcass, carcassOf } from '../../engine/cabinets/carcass'
 import { reportOn } from '../../engine/cabinets/report'
@@ -172,7 +172,7 @@ export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly 
   )
   // Drawn last, so that all else of a seed is as it is without frames.
   const all = { ...choices, ...anyFrames(dice) }
-  return { cabinet: { ...cabinet, beside }, rules: { ...rules, method: withOverrides(rules.method, all) } }
+  return { cabinet: { ...cabinet, beside }, rules: { ...rules, method: { ...rules.method, ...all } } }
 }
 
 /** A cabinet in a corner, by any choice of method. The same dice, the same cabinet. */

@@ -13,5 +13,5 @@ export function readyBuild(
   method = project.methods[project.method]!,
 ) {
   const cabinet = newCabinetAt(project, name, left)!
-  return buildCabinet(cabinet, { method: withOverrides(method, cabinet.overrides), materials: project.materials })
+  return buildCabinet(cabinet, { method: withOverrides(method, cabinet), materials: project.materials })
 }

@@ -147,7 +147,7 @@ describe('a countertop', () => {
     const deep = withSink({ ...sink, depth: 560 })
     expect(runsOf(deep, 'countertop')[0]!.parts[0]!.operations).toEqual([])
     expect(derive(deep).problems.map(({ message }) => message)).toContain(
-      'B2: its cut-out of 500 mm x 560 mm, 60 mm from the front, does not lie within a countertop 600 mm deep; it is left out.',
+      'B2: its cut-out of 500 mm x 560 mm, 60 mm from the front, does not lie within a countertop 2030 mm long and 600 mm deep; it is left out.',
     )
     expect(derive(withSink({ ...sink, width: 880 })).problems.map(({ message }) => message)).toContain(
       `B2: its cut-out is 880 mm wide; between its sides there is ${900 - 2 * T(project)} mm.`,

@@ -105,7 +105,8 @@ describe('a pull-out', () => {
   it('has a front as high as its row, and a box as low as it is said to be', () => {
     const { boards, problems } = built(withInside({}, { kind: 'pullOut', box: 150 }))
     expect(problems).toEqual([])
-    expect(boardIn(boards, 'drawerFront').width).toBe(720 - 3)
+    // Its grain runs up, as that of the doors beside it.
+    expect(boardIn(boards, 'drawerFront').length).toBe(720 - 3)
     expect(boardIn(boards, 'drawerBoxFront').width).toBe(150)
     expect(boardIn(boards, 'drawerBoxFront').placement.origin.y).toBe(18 + drawers.bottomClearance)
   })

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
 import { explodedBy } from '../../../engine/cabinets/board'
-import { withOverrides } from '../../../engine/cabinets/build'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import type { MethodChoices } from '../../../engine/project/method'
 import { interferences } from '../../../engine/solids/interference'
@@ -17,7 +16,7 @@ function told(seed: number, found: ReturnType<typeof interferences>): string[] {
 
 function built(seed: number, changes: Partial<MethodChoices> = {}) {
   const { cabinet, rules } = anyCabinet(randomFrom(seed))
-  return buildCabinet(cabinet, { ...rules, method: withOverrides(rules.method, changes) })
+  return buildCabinet(cabinet, { ...rules, method: { ...rules.method, ...changes } })
 }
 
 describe('the boards of a cabinet built by any method', () => {
