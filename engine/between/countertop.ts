@@ -1,16 +1,15 @@
 import type { CabinetId } from '../basics/id'
 import { STAYS } from '../cabinets/apart'
 import type { Board } from '../cabinets/board'
-import { areFrontsInset, methodOf } from '../cabinets/build'
 import { inBoard, notchOf } from '../cabinets/frame'
 import { boardOf, type Piece, room, UNBANDED } from '../cabinets/piece'
 import type { Box } from '../geometry/box'
 import type { Interval } from '../geometry/interval'
 import type { Countertop } from '../project/between'
 import type { Cabinet, Cutout, Project } from '../project/document'
-import { find } from '../project/references'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
+import { faceFrom } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
 import { spliced } from './splice'
 
@@ -30,16 +29,13 @@ export interface TopStep {
 
 export function topStepOf(cabinet: Cabinet, project: Project): TopStep | null {
   if (cabinet.kind !== 'base') return null
-  const method = methodOf(cabinet, project)
-  const isProud = !areFrontsInset(method) && cabinet.front.kind !== 'open'
-  const front = isProud ? (find(project.materials, method.frontMaterial)?.thickness ?? 0) : 0
   const footprint = footprintOf(cabinet, project)
   return {
     cabinet: cabinet.id,
     from: footprint.left,
     to: rightEdge(footprint),
     level: topEdge(cabinet),
-    face: settle(cabinet.depth + front),
+    face: faceFrom(cabinet, project),
     middle: settle(cabinet.left + cabinet.width / 2),
     cutout: cabinet.cutout,
   }

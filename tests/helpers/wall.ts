@@ -61,3 +61,13 @@ export function idOf(mark: string): CabinetId {
 export function the(project: Project, mark: string): Cabinet {
   return project.cabinets[idOf(mark)]!
 }
+
+export const OTHER_WALL = 'w2' as WallId
+
+/** A metric project with two walls, the second of 2800: its left end meets the right end of the first, of 3600, in a corner. */
+export function aCorner(...cabinets: readonly Cabinet[]): Project {
+  const project = aWall(...cabinets)
+  const first = project.walls[WALL]!
+  const second = { ...first, id: OTHER_WALL, name: 'Side wall', order: 2, length: 2800, meets: true }
+  return { ...project, walls: { ...project.walls, [OTHER_WALL]: second } }
+}
