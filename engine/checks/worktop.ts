@@ -23,7 +23,8 @@ export function letInto(project: Project, runs: readonly BuiltRun[]): LetIn[] {
     top.cabinets.flatMap((id): LetIn[] => {
       const cabinet = project.cabinets[id]!
       const { cutout } = cabinet
-      if (!cutout) return []
+      // What is let into a corner lies in the top of its own wall.
+      if (!cutout || cabinet.wall !== top.place.wall) return []
       const middle = cabinet.left + cabinet.width / 2
       const half = cutout.width / 2
       const surface = surfaceOf(top, project)

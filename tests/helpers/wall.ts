@@ -1,4 +1,4 @@
-import type { CabinetId, OpeningId, WallId } from '../../engine/basics/id'
+import type { CabinetId, MaterialId, OpeningId, StockId, WallId } from '../../engine/basics/id'
 import { newProject } from '../../engine/project/defaults'
 import {
   type Cabinet,
@@ -70,4 +70,11 @@ export function aCorner(...cabinets: readonly Cabinet[]): Project {
   const first = project.walls[WALL]!
   const second = { ...first, id: OTHER_WALL, name: 'Side wall', order: 2, length: 2800, meets: true }
   return { ...project, walls: { ...project.walls, [OTHER_WALL]: second } }
+}
+
+/** The same project with one more sheet of a material, longer than any run of a test. */
+export function withBoards(project: Project, material: MaterialId, length: number): Project {
+  const id = 's9' as StockId
+  const usual = Object.values(project.stock).find((one) => one.material === material)!
+  return { ...project, stock: { ...project.stock, [id]: { ...usual, id, length } } }
 }
