@@ -79,13 +79,13 @@ export function turnedIn(body: Body, { side, corner }: Meeting): Body {
 
 /** All bodies at the walls that meet a wall, in its frame. */
 export function reachingIn(project: Project, wall: Wall): Body[] {
-  const meetings = meetingsOf(project, wall)
-  if (meetings.length === 0) return []
-  const all = valuesOf<Cabinet>(project.cabinets)
-  return meetings.flatMap((meeting) => {
-    const there = all.filter((cabinet) => cabinet.wall === meeting.wall.id)
-    return there.flatMap((cabinet) => bodiesOf(cabinet, project).map((body) => turnedIn(body, meeting)))
-  })
+  return meetingsOf(project, wall).flatMap((meeting) => reachingFrom(project, meeting))
+}
+
+/** Those at one of them. */
+export function reachingFrom(project: Project, meeting: Meeting): Body[] {
+  const there = valuesOf<Cabinet>(project.cabinets).filter(({ wall }) => wall === meeting.wall.id)
+  return there.flatMap((cabinet) => bodiesOf(cabinet, project).map((body) => turnedIn(body, meeting)))
 }
 
 /** Those of them that stand in the way of something so deep at this wall. */
