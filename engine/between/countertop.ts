@@ -58,8 +58,10 @@ export interface TopRun {
   readonly longest: Mm
 }
 
+type TopFront = Pick<TopRun, 'steps'> & { readonly countertop: Pick<Countertop, 'overhang'> }
+
 /** From the wall to the front edge: past the face that stands out furthest by the overhang. */
-export function topDepth({ steps, countertop }: Pick<TopRun, 'steps' | 'countertop'>): Mm {
+export function topDepth({ steps, countertop }: TopFront): Mm {
   return settle(Math.max(...steps.map(({ face }) => face)) + countertop.overhang)
 }
 

@@ -1,10 +1,11 @@
 import type { CabinetId } from '../basics/id'
+import type { Rect } from '../geometry/rect'
 import type { Countertop } from '../project/between'
-import type { Project, Wall } from '../project/document'
+import type { Cabinet, Project, Wall } from '../project/document'
 import { find } from '../project/references'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, sharedBy, topEdge } from '../runs/lane'
-import { proudOf, reachingIn } from '../runs/reach'
+import { inTheWay, proudOf, reachingIn } from '../runs/reach'
 import { cornersOf } from '../site/wall'
 import { type Mm, settle } from '../units/length'
 import { isOneTop, type TopRun, type TopStep, topBoards, topDepth, topLength, topStepOf } from './countertop'
@@ -110,7 +111,7 @@ function nameOf({ steps, wall }: Along, project: Project): RunName {
 function topOf(project: Project, along: Along, stops: Stops, countertop: Countertop, thickness: Mm): BuiltRun[] {
   const { wall, steps } = along
   const name = nameOf(along, project)
-  const ends = endsOf(project, wall, steps, countertop.ends, thickness)
+  const ends = endsOf(project, along, countertop, thickness)
   const left = stops.left ? Math.min(ends[0], settle(steps[0]!.from - stops.left.at)) : ends[0]
   const right = stops.right ? Math.min(ends[1], settle(stops.right.at - steps.at(-1)!.to)) : ends[1]
   const longest = longestBoard(project, countertop.material)
@@ -149,15 +150,21 @@ function shifted(step: TopStep, by: Mm): TopStep {
  * How far a top stands out past its ends: by what is wanted, but not into the end of the wall or what stands beside it.
  * Two tops of one level share the gap between them.
  */
-function endsOf(project: Project, wall: Wall, steps: readonly TopStep[], wanted: Mm, thickness: Mm): readonly [Mm, Mm] {
+function endsOf(
+  project: Project,
+  { wall, steps }: Along,
+  { ends: wanted, overhang }: Countertop,
+  thickness: Mm,
+): readonly [Mm, Mm] {
   const { from, level } = steps[0]!
   const { to } = steps.at(-1)!
   const inRun = new Set<CabinetId>(steps.map(({ cabinet }) => cabinet))
   const band = { left: from, width: settle(to - from), bottom: level, height: thickness }
+  const topDepthAt = topDepth({ steps, countertop: { overhang } })
   let left = Math.min(wanted, from)
   let right = Math.min(wanted, settle(wall.length - to))
-  for (const other of cabinetsAt(project, wall).filter(({ id }) => !inRun.has(id))) {
-    const there = footprintOf(other, project)
+  for (const { cabinet: other, there } of besidesAt(project, wall, topDepthAt)) {
+    if (inRun.has(other.id)) continue
     const hasTop = other.kind === 'base'
     const covered = hasTop ? { ...there, height: settle(there.height + thickness) } : there
     if (sharedBy(band, covered).y <= 0) continue
@@ -166,4 +173,14 @@ function endsOf(project: Project, wall: Wall, steps: readonly TopStep[], wanted:
     else right = Math.min(right, (there.left - to) / share)
   }
   return [settle(Math.max(0, left)), settle(Math.max(0, right))]
+}
+
+/**
+ * What stands at a wall, and what reaches in from the one that it meets: legs with their tops, and what is no base. The
+ * tops of bases there are stopped at one another elsewhere.
+ */
+function besidesAt(project: Project, wall: Wall, depth: Mm): { readonly cabinet: Cabinet; readonly there: Rect }[] {
+  const own = cabinetsAt(project, wall).map((cabinet) => ({ cabinet, there: footprintOf(cabinet, project) }))
+  const round = inTheWay(project, wall, depth).filter(({ isLeg, cabinet }) => isLeg || cabinet.kind !== 'base')
+  return [...own, ...round.map((body) => ({ cabinet: body.cabinet, there: body }))]
 }
