@@ -15,6 +15,7 @@ test('a base at a wall cannot be put into the leg of a corner cabinet at the wal
   const other = shop.getByRole('region', { name: 'Properties' }).getByLabel('· Other leg')
   const leg = Number(await other.inputValue())
 
+  await shop.keyboard.press('Escape')
   await button(shop, 'Wall 3').click()
   await expect(shop.locator('[data-reaching] [data-mark="B6"]')).not.toHaveCount(0)
   await button(shop, 'Base').click()
