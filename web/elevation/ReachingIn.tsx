@@ -14,7 +14,10 @@ const SAID_PX = 96
 
 /** What of the walls that this one meets stands in its way, pale and out of the hand's reach, with its mark. */
 export const ReachingIn = memo(function ReachingIn({ project, wall, mmPerPx }: ReachingInProps) {
-  const bodies = reachingIn(project, wall).filter(({ rear, cabinet }) => rear < project.newCabinets[cabinet.kind].depth)
+  // The leg of a corner cabinet along this wall covers its leg along its own.
+  const bodies = reachingIn(project, wall).filter(({ rear, cabinet, isLeg }) => {
+    return rear < project.newCabinets[cabinet.kind].depth && isLeg === (cabinet.corner !== null)
+  })
   if (bodies.length === 0) return null
   const step = HATCH_PX * mmPerPx
   return (
@@ -30,11 +33,11 @@ export const ReachingIn = memo(function ReachingIn({ project, wall, mmPerPx }: R
           <line x1={0} x2={0} y1={0} y2={step} />
         </pattern>
       </defs>
-      {bodies.map(({ cabinet, left, width, bottom, height, isLeg }) => {
+      {bodies.map(({ cabinet, left, width, bottom, height }) => {
         const [x, y] = [left + width / 2, -(bottom + height / 2)]
         const from = project.walls[cabinet.wall]?.name
         return (
-          <g key={`${cabinet.id} ${isLeg}`} data-mark={markOf(cabinet)}>
+          <g key={cabinet.id} data-mark={markOf(cabinet)}>
             <rect x={left} y={-(bottom + height)} width={width} height={height} />
             <text className={styles.mark} x={x} y={y} fontSize={13 * mmPerPx}>
               {markOf(cabinet)}
