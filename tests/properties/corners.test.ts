@@ -22,7 +22,9 @@ function anyCorner(seed: number): Project {
     if (misfits(after).length === 0) project = after
   }
   const countertop = { material: 'carcass' as MaterialId, overhang: 20, ends: 15, splash: 80, banding: 0 }
-  return applyEdit(project, { kind: 'editBetween', change: { countertop } })
+  const trim = { material: 'front' as MaterialId, height: 40, forward: 10 }
+  const change = { countertop, kick: 'inLengths', lightRail: trim, crown: trim } as const
+  return applyEdit(project, { kind: 'editBetween', change })
 }
 
 function anyCabinet(mark: string, dice: Random): Cabinet {

@@ -87,3 +87,17 @@ describe('the countertops of two walls that meet', () => {
     expect(lying(apart)[1]).toBe(`BT2-CT1 ${560 + FRONT - 15} to ${560 + FRONT + 700 + 15}, 0 to ${540 + 20}`)
   })
 })
+
+describe('the crowns of two walls that meet', () => {
+  it('are butted too: the second begins at the face of the first', () => {
+    const u1 = cabinet('U1', { left: 3000, width: 600, depth: 330, front: DOOR })
+    const u2 = cabinet('U2', { wall: OTHER_WALL, left: 330 + FRONT, width: 700, depth: 330, front: DOOR })
+    const crown = { material: CARCASS, height: 60, forward: 30 }
+    const crowned = applyEdit(withBoards(aCorner(u1, u2), CARCASS, 5000), { kind: 'editBetween', change: { crown } })
+    const places = derive(crowned).runs.map(({ mark, place }) => [mark, place.left, place.left + place.width])
+    expect(places).toEqual([
+      ['UC1', 3000, 3600],
+      ['UC2', 330 + 30, 330 + FRONT + 700],
+    ])
+  })
+})
