@@ -9,10 +9,12 @@ import { areFrontsInset, methodOf, type Rules, withOverrides } from './cabinets/
 import { buildCabinet } from './cabinets/buildCabinet'
 import type { FrontOpening } from './cabinets/frontOpening'
 import { besideFindings } from './checks/beside'
+import { blindMeasureFindings } from './checks/blindMeasure'
 import { cabinetFindings } from './checks/cabinetFindings'
 import { cornerFindings } from './checks/corner'
 import type { Finding } from './checks/finding'
 import { hobFindings } from './checks/hob'
+import { insideCornerFindings } from './checks/insideCorner'
 import { landingFindings } from './checks/landing'
 import { seenScrewFindings } from './checks/seenScrews'
 import { sillFindings } from './checks/sill'
@@ -254,6 +256,8 @@ function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): F
     ...besideFindings(project, standing),
     ...standingFindings(project, boxes),
     ...cornerFindings(project, boxes),
+    ...insideCornerFindings(project, standing),
+    ...blindMeasureFindings(project, standing),
     ...seenScrewFindings(project, boxes),
   ]
 }

@@ -1,16 +1,15 @@
 import type { CabinetId } from '../basics/id'
 import { STAYS } from '../cabinets/apart'
 import type { Board } from '../cabinets/board'
-import { areFrontsInset, methodOf } from '../cabinets/build'
 import { inBoard, notchOf } from '../cabinets/frame'
 import { boardOf, type Piece, room, UNBANDED } from '../cabinets/piece'
 import type { Box } from '../geometry/box'
 import type { Interval } from '../geometry/interval'
 import type { Countertop } from '../project/between'
 import type { Cabinet, Cutout, Project } from '../project/document'
-import { find } from '../project/references'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
+import { faceFrom } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
 import { spliced } from './splice'
 
@@ -30,16 +29,13 @@ export interface TopStep {
 
 export function topStepOf(cabinet: Cabinet, project: Project): TopStep | null {
   if (cabinet.kind !== 'base') return null
-  const method = methodOf(cabinet, project)
-  const isProud = !areFrontsInset(method) && cabinet.front.kind !== 'open'
-  const front = isProud ? (find(project.materials, method.frontMaterial)?.thickness ?? 0) : 0
   const footprint = footprintOf(cabinet, project)
   return {
     cabinet: cabinet.id,
     from: footprint.left,
     to: rightEdge(footprint),
     level: topEdge(cabinet),
-    face: settle(cabinet.depth + front),
+    face: faceFrom(cabinet, project),
     middle: settle(cabinet.left + cabinet.width / 2),
     cutout: cabinet.cutout,
   }
@@ -52,16 +48,20 @@ export function isOneTop(a: TopStep, b: TopStep): boolean {
 /** A run of bases with what it is covered by, in plain measures. */
 export interface TopRun {
   readonly steps: readonly TopStep[]
-  /** How far the top stands out past the run's ends, as much as there is room for. */
+  /** How far the top stands out past the run's ends, as much as there is room for; less than 0 where the top of another wall lies over an end. */
   readonly left: Mm
   readonly right: Mm
+  /** How far the splash goes on past the top's ends, over the top of another wall. */
+  readonly splashPast: { readonly left: Mm; readonly right: Mm }
   readonly countertop: Countertop
   readonly thickness: Mm
   readonly longest: Mm
 }
 
+type TopFront = Pick<TopRun, 'steps'> & { readonly countertop: Pick<Countertop, 'overhang'> }
+
 /** From the wall to the front edge: past the face that stands out furthest by the overhang. */
-export function topDepth({ steps, countertop }: Pick<TopRun, 'steps' | 'countertop'>): Mm {
+export function topDepth({ steps, countertop }: TopFront): Mm {
   return settle(Math.max(...steps.map(({ face }) => face)) + countertop.overhang)
 }
 
@@ -80,11 +80,12 @@ export function cutoutBox(step: TopStep, cutout: Cutout, run: TopRun): Box {
 /** So much wood stays beside a cut-out before a seam. Common practice, no source. */
 const BESIDE_CUTOUT: Mm = 50
 
-/** The boards of the top and of its splash, spliced at the same places, with the cut-outs that lie wholly in the top. */
+/** The boards of the top and of its splash, spliced at the same places unless it goes on past it, with the cut-outs that lie wholly in the top. */
 export function topBoards(run: TopRun): Board[] {
   const length = topLength(run)
   const start = run.steps[0]!.from - run.left
-  const edges = [0, ...run.steps.slice(1).map(({ from }) => settle(from - start)), length]
+  const inner = run.steps.slice(1).map(({ from }) => settle(from - start))
+  const edges = [0, ...inner.filter((at) => at > 0 && at < length), length]
   const cutouts = run.steps.flatMap((step) => {
     const box = step.cutout && cutoutBox(step, step.cutout, run)
     return box && isInTop(box, run) ? [box] : []
@@ -101,7 +102,9 @@ export function topBoards(run: TopRun): Board[] {
   )
   if (!(countertop.splash > 0)) return tops
   const y = [thickness, thickness + countertop.splash] as const
-  const splashes = lengths.map(({ from, to }, at) =>
+  const past = [settle(0 - run.splashPast.left), ...edges.slice(1, -1), settle(length + run.splashPast.right)]
+  const isPast = run.splashPast.left > 0 || run.splashPast.right > 0
+  const splashes = (isPast ? spliced(past, run.longest) : lengths).map(({ from, to }, at) =>
     boardOf(piece(run, 'splash', at, room([from, to], y, [0, thickness]))),
   )
   return [...tops, ...splashes]

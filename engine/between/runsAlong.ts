@@ -17,10 +17,19 @@ export function runsAlong<Step>(
   stepOf: (cabinet: Cabinet) => Step | null,
   goesOn: (a: Step, b: Step) => boolean,
 ): Step[][] {
+  return parted(
+    cabinetsAt(project, wall).flatMap((cabinet): Step[] => {
+      const step = stepOf(cabinet)
+      return step === null ? [] : [step]
+    }),
+    goesOn,
+  )
+}
+
+/** Steps from left to right, parted wherever one does not go on from the one before it. */
+export function parted<Step>(steps: readonly Step[], goesOn: (a: Step, b: Step) => boolean): Step[][] {
   const runs: Step[][] = []
-  for (const cabinet of cabinetsAt(project, wall)) {
-    const step = stepOf(cabinet)
-    if (step === null) continue
+  for (const step of steps) {
     const last = runs.at(-1)
     if (last && goesOn(last.at(-1)!, step)) last.push(step)
     else runs.push([step])

@@ -4,6 +4,7 @@ import type { Rect } from '../geometry/rect'
 import type { Opening, Project, Side, Trim, Wall } from '../project/document'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, sharedBy, topEdge } from '../runs/lane'
+import { meetingsOf } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
 import { cabinetsAt, runsAlong } from './runsAlong'
 import { isOneTrim, type TrimRun, type TrimStep, trimFace, trimStepOf } from './trim'
@@ -19,22 +20,58 @@ export interface Stretch {
 /** The stretches of light rail or crown along a wall. */
 export function trimmedRuns(project: Project, wall: Wall, kind: 'lightRail' | 'crown', trim: Trim): Stretch[] {
   const runs = runsAlong(project, wall, (cabinet) => trimStepOf(cabinet, kind, project), isOneTrim)
-  return runs.map((steps) => {
+  return runs.flatMap((steps): Stretch[] => {
     const { from, front, level } = steps[0]!
-    return {
-      cabinets: steps.map(({ cabinet }) => cabinet),
-      left: from,
-      bottom: kind === 'crown' ? level : settle(level - trim.height),
-      run: {
-        front,
-        edges: [0, ...steps.map(({ to }) => settle(to - from))],
-        returns: {
-          left: returnAt(project, wall, kind, trim, steps, 'left'),
-          right: returnAt(project, wall, kind, trim, steps, 'right'),
+    const cut = {
+      left: cutAt(project, wall, kind, trim, steps, 'left'),
+      right: cutAt(project, wall, kind, trim, steps, 'right'),
+    }
+    const left = settle(from + cut.left)
+    const length = settle(steps.at(-1)!.to - cut.right - left)
+    if (!(length > 0)) return []
+    const inner = steps.slice(0, -1).map(({ to }) => settle(to - left))
+    const returnTo = (side: Side) => (cut[side] > 0 ? null : returnAt(project, wall, kind, trim, steps, side))
+    return [
+      {
+        cabinets: steps.map(({ cabinet }) => cabinet),
+        left,
+        bottom: kind === 'crown' ? level : settle(level - trim.height),
+        run: {
+          front,
+          edges: [0, ...inner.filter((at) => at > 0 && at < length), length],
+          returns: { left: returnTo('left'), right: returnTo('right') },
         },
       },
-    }
+    ]
   })
+}
+
+/** How much of a run is left out at an end, where the trim of the wall that it meets runs into the corner before it. */
+function cutAt(
+  project: Project,
+  wall: Wall,
+  kind: 'lightRail' | 'crown',
+  trim: Trim,
+  steps: readonly TrimStep[],
+  side: Side,
+): Mm {
+  const meeting = meetingsOf(project, wall).find((one) => one.side === side)
+  if (!meeting) return 0
+  const { before, after } = meeting.corner
+  const awayBefore = (run: readonly TrimStep[]) => settle(before.length - run.at(-1)!.to)
+  const isBefore = side === 'right'
+  const own = isBefore ? awayBefore(steps) : steps[0]!.from
+  const { front, level } = steps[0]!
+  const others = runsAlong(project, isBefore ? after : before, (one) => trimStepOf(one, kind, project), isOneTrim)
+  const cuts = others.map((run) => {
+    const other = isBefore ? run[0]!.from : awayBefore(run)
+    const face = trimFace({ front: run[0]!.front, trim })
+    const isLevel = Math.abs(settle(run[0]!.level - level)) < trim.height
+    const doMeet = own < face && other < trimFace({ front, trim })
+    const isThrough = isBefore ? own <= other : own < other
+    return isLevel && doMeet && !isThrough ? settle(face - own) : 0
+  })
+  return Math.max(0, ...cuts)
 }
 
 /** A free end gets a return to the wall; beside something as high it goes back to the face of that; none at a wall's end. */

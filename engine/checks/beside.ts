@@ -1,5 +1,5 @@
 import type { FrontFace } from '../cabinets/board'
-import type { Cabinet, Project } from '../project/document'
+import type { Cabinet, Project, Side } from '../project/document'
 import { find } from '../project/references'
 import { fitOf } from '../runs/fit'
 import { rightEdge, sharedBy } from '../runs/lane'
@@ -18,11 +18,10 @@ export interface Standing {
   readonly frontThickness: Mm
 }
 
-type Side = 'left' | 'right'
 const SIDES: readonly Side[] = ['left', 'right']
 
 /** What a handle stands out from its door, and how far from the free edge it sits. Common practice, no source. */
-const HANDLE_OUT: Mm = 40
+export const HANDLE_OUT: Mm = 40
 const HANDLE_IN: Mm = 50
 
 /** Walls are not straight: installers ask for so much beside a cabinet at one. */
@@ -55,7 +54,7 @@ function wallEnd({ cabinet }: Standing, side: Side, within: Mm, project: Project
 }
 
 /** The doors whose hinges are at a side of the cabinet. */
-function hingedAt({ fronts }: Standing, side: Side): FrontFace[] {
+export function hingedAt({ fronts }: Standing, side: Side): FrontFace[] {
   const edge = (face: FrontFace) => (side === 'left' ? face.rect.left : -face.rect.left - face.rect.width)
   const outermost = Math.min(...fronts.map(edge))
   return fronts.filter((face) => face.kind === 'door' && face.hinge === side && edge(face) === outermost)
@@ -102,7 +101,7 @@ function deepNeighbour(
 }
 
 /** Room for a filler, when everything then fits: the cabinet moves away and pushes its neighbours along. */
-function fillerRemedy({ cabinet, mark }: Standing, side: Side, filler: Mm, project: Project): Remedy | null {
+export function fillerRemedy({ cabinet, mark }: Standing, side: Side, filler: Mm, project: Project): Remedy | null {
   const moved = { ...cabinet, left: settle(cabinet.left + (side === 'left' ? filler : -filler)) }
   const pushed = pushNeighbours(project, moved)
   if (pushed === null) return null
@@ -116,7 +115,7 @@ function fillerRemedy({ cabinet, mark }: Standing, side: Side, filler: Mm, proje
 }
 
 /** A single door can be hinged at the other side. */
-function turnRemedy({ cabinet: { id, front }, mark }: Standing, side: Side): Remedy | null {
+export function turnRemedy({ cabinet: { id, front }, mark }: Standing, side: Side): Remedy | null {
   if (front.kind !== 'door' || front.hinge !== side) return null
   const turned = { kind: 'door', hinge: side === 'left' ? 'right' : 'left' } as const
   return { label: `Hinge ${mark} at the other side`, edit: { kind: 'setFront', ids: [id], front: turned } }

@@ -3,6 +3,7 @@ import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { fitOf } from '../runs/fit'
 import { footprintOf } from '../runs/footprint'
+import { meetingsOf } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
 import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
@@ -56,6 +57,9 @@ function moving(cabinet: Cabinet, project: Project): Remedy | null {
 function otherWall(cabinet: Cabinet, project: Project): Finding[] {
   const { corner } = cabinet
   if (!corner) return []
+  const wall = find(project.walls, cabinet.wall)
+  // At walls that meet the other leg stands there, and is kept clear and covered like all else.
+  if (wall && meetingsOf(project, wall).some(({ side }) => side === corner.hand)) return slantFinding(cabinet, project)
   const say = sayIn(project.display)
   const [along, deep] = [say.length(corner.other), say.length(corner.otherDepth)]
   const message =
@@ -65,4 +69,14 @@ function otherWall(cabinet: Cabinet, project: Project): Finding[] {
       : '')
   const mark = markOf(cabinet)
   return [about({ cabinet, mark }, { weight: 'know', message, measure: along, source: PRACTICE })]
+}
+
+/** Tops are straight boards: the triangle before the slanting door of a diagonal is none of them. */
+function slantFinding(cabinet: Cabinet, project: Project): Finding[] {
+  const { corner, width, depth } = cabinet
+  if (corner?.kind !== 'diagonal' || cabinet.kind !== 'base' || !project.between.countertop) return []
+  const say = sayIn(project.display)
+  const sides = `${say.length(settle(width - corner.otherDepth))} by ${say.length(settle(corner.other - depth))}`
+  const message = `its countertops are two straight boards along the walls; the triangle before its door, ${sides}, is made on site.`
+  return [about({ cabinet, mark: markOf(cabinet) }, { weight: 'know', message, source: PRACTICE })]
 }

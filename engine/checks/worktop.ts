@@ -23,16 +23,22 @@ export function letInto(project: Project, runs: readonly BuiltRun[]): LetIn[] {
     top.cabinets.flatMap((id): LetIn[] => {
       const cabinet = project.cabinets[id]!
       const { cutout } = cabinet
-      if (!cutout || cutout.fromFront + cutout.depth >= top.place.depth || cutout.fromFront <= 0) return []
+      // What is let into a corner lies in the top of its own wall.
+      if (!cutout || cabinet.wall !== top.place.wall) return []
       const middle = cabinet.left + cabinet.width / 2
       const half = cutout.width / 2
       const surface = surfaceOf(top, project)
       const along = { left: settle(middle - half), right: settle(middle + half) }
       // One that does not lie in its countertop is left out, and told there.
-      if (along.left <= top.place.left || along.right >= top.place.left + top.place.width) return []
+      if (!isWithin(along, top) || cutout.fromFront <= 0 || cutout.fromFront + cutout.depth >= top.place.depth)
+        return []
       return [{ cabinet, mark: markOf(cabinet), of: cutout.of, ...along, top, surface }]
     }),
   )
+}
+
+function isWithin({ left, right }: Pick<LetIn, 'left' | 'right'>, { place }: BuiltRun): boolean {
+  return left > place.left && right < place.left + place.width
 }
 
 export function countertops(runs: readonly BuiltRun[]): BuiltRun[] {

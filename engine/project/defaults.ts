@@ -22,7 +22,9 @@ export function newProject(unit: 'mm' | 'in', name = 'New project'): Project {
     name,
     display: unit === 'mm' ? { unit, step: 0.1 } : { unit, step: 32 },
     grid: preset.grid,
-    walls: { [WALL]: { ...preset.wall, id: WALL, name: 'Wall', order: 1, openings: {} } } as Project['walls'],
+    walls: {
+      [WALL]: { ...preset.wall, id: WALL, name: 'Wall', order: 1, meets: false, openings: {} },
+    } as Project['walls'],
     cabinets: {},
     newCabinets: preset.newCabinets,
     methods: byId(methods) as Project['methods'],

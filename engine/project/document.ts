@@ -43,6 +43,8 @@ export interface Wall {
   readonly length: Mm
   /** From the finished floor to the ceiling. */
   readonly height: Mm
+  /** Whether its left end meets the right end of the wall before it, in an inside corner of 90 degrees. */
+  readonly meets: boolean
   readonly openings: ById<OpeningId, Opening>
 }
 

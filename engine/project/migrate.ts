@@ -78,9 +78,9 @@ function withNoTrims(saved: Record<string, unknown>): Record<string, unknown> {
   return { ...saved, between: { lightRail: null, crown: null, valance: null, pins: {}, ...plain } }
 }
 
-/** 6 to 7: corners, trims, face frames, fixings and what is cut last can be chosen; nothing of it was. */
+/** 6 to 7: corners, walls that meet, trims, face frames, fixings and what is cut last can be chosen; nothing of it was. */
 function withTheRestOfAKitchen(saved: Record<string, unknown>): Record<string, unknown> {
-  const document = withNothingLate(withoutCorners(withNoTrims(saved)))
+  const document = withNothingLate(withWallsApart(withoutCorners(withNoTrims(saved))))
   return withEachMethod(document, (method) => withFixings(withNoFrames(method)))
 }
 
@@ -104,6 +104,11 @@ function withEachMethod(
 /** 6 to 7: a cabinet may go on along another wall; none did. */
 function withoutCorners(saved: Record<string, unknown>): Record<string, unknown> {
   return withEach(saved, 'cabinets', { corner: null })
+}
+
+/** 6 to 7: a wall may meet the one before it; none did. */
+function withWallsApart(saved: Record<string, unknown>): Record<string, unknown> {
+  return withEach(saved, 'walls', { meets: false })
 }
 
 /** Every thing of a map with more fields than it had. */

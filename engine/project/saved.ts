@@ -25,6 +25,7 @@ const wall = z.strictObject({
   order: field('order'),
   length: field('length'),
   height: field('height'),
+  meets: flag,
   openings: z.record(id, opening),
 })
 

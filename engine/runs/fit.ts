@@ -9,6 +9,7 @@ import { type Mm, settle } from '../units/length'
 import { footprintOf } from './footprint'
 import { doOverlap, rightEdge, topEdge } from './lane'
 import { gapsBeside } from './neighbours'
+import { bodiesOf, meetingsOf, sharedRoom, turnedIn } from './reach'
 
 /** Whether a cabinet can be where it is asked to be, in words for the maker. */
 export type Fit = { readonly fits: true; readonly says: string } | { readonly fits: false; readonly why: string }
@@ -51,7 +52,11 @@ function whyNot(project: Project, cabinet: Cabinet, others: readonly Cabinet[]):
   const show = (length: Mm) => formatLength(length, project.display)
   if (![...Object.values(face), cabinet.depth].every(Number.isFinite)) return 'has a size or place that is not a number'
   if (Math.min(face.width, face.height) <= 0) return `would be ${show(face.width)} x ${show(face.height)}`
-  return beyondTheWall(wall, face, show) ?? somethingInTheWay(project, wall, cabinet, others, show)
+  return (
+    beyondTheWall(wall, face, show) ??
+    somethingInTheWay(project, wall, cabinet, others, show) ??
+    roundTheCorner(project, wall, cabinet, others, show)
+  )
 }
 
 function beyondTheWall(wall: Wall, face: Rect, show: (length: Mm) => string): string | null {
@@ -91,6 +96,40 @@ function somethingInTheWay(
   const opening = valuesOf<Opening>(wall.openings).find((one) => doOverlap(face, one))
   return opening ? `would cover the ${opening.kind} by ${show(clearingWay(face, opening))}` : null
 }
+
+/** What it meets of the walls that meet its own: the cabinets there, their doors and windows, their other ends. */
+function roundTheCorner(
+  project: Project,
+  wall: Wall,
+  cabinet: Cabinet,
+  others: readonly Cabinet[],
+  show: (length: Mm) => string,
+): string | null {
+  for (const meeting of meetingsOf(project, wall)) {
+    const own = bodiesOf(cabinet, project)
+    const at = `in the corner with ${meeting.wall.name}`
+    for (const other of others) {
+      if (other.wall !== meeting.wall.id) continue
+      const theirs = bodiesOf(other, project).map((body) => turnedIn(body, meeting))
+      const shared = Math.max(...own.flatMap((a) => theirs.map((b) => sharedRoom(a, b))))
+      if (shared > 0) return `would overlap ${markOf(other)} by ${show(shared)} ${at}`
+    }
+    const back = meetingsOf(project, meeting.wall).find((one) => one.wall.id === wall.id && one.side !== meeting.side)
+    const there = back ? own.map((body) => turnedIn(body, back)).filter(({ rear }) => rear < AT_WALL) : []
+    const opening = valuesOf<Opening>(meeting.wall.openings).find((one) => there.some((body) => doOverlap(body, one)))
+    if (opening) return `would stand before the ${opening.kind} of ${meeting.wall.name}`
+    const past = Math.max(
+      0,
+      ...there.map((body) => settle(rightEdge(body) - meeting.wall.length)),
+      ...there.map(({ left }) => -left),
+    )
+    if (past > 0) return `would reach ${show(past)} past the other end of ${meeting.wall.name}`
+  }
+  return null
+}
+
+/** What is nearer to a wall than this covers what is in it. Walls are out of square by as much. Common practice, no source. */
+const AT_WALL: Mm = 30
 
 /** How far one must go, the shortest way of four, to clear the other. */
 function clearingWay(a: Rect, b: Rect): Mm {

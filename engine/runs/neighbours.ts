@@ -7,6 +7,7 @@ import { openingsAcross } from '../site/wall'
 import { type Mm, settle } from '../units/length'
 import { footprintOf } from './footprint'
 import { doLanesMeet, type Lane, lanesOf, rightEdge, sharedBy, topEdge } from './lane'
+import { faceFrom, inTheWay } from './reach'
 
 export interface Gap {
   readonly gap: Mm
@@ -22,23 +23,29 @@ export interface Run {
 
 /**
  * The free space beside a cabinet, up to the next cabinet at its height or the end of the wall; less than 0 is overlap.
- * What hangs above or below it is not beside it.
+ * What hangs above or below it is not beside it; what reaches in from a wall that meets its own is.
  */
 export function gapsBeside(project: Project, cabinet: Cabinet): { readonly left: Gap; readonly right: Gap } {
   const face = footprintOf(cabinet, project)
   const middle = face.left + face.width / 2
-  const wallLength = find(project.walls, cabinet.wall)?.length ?? 0
+  const wall = find(project.walls, cabinet.wall)
+  const wallLength = wall?.length ?? 0
+  const besides = [
+    ...inLanesOf(project, cabinet).map((one) => ({ there: footprintOf(one, project), to: markOf(one) })),
+    ...(wall ? inTheWay(project, wall, faceFrom(cabinet, project)) : []).map((body) => {
+      return { there: body, to: markOf(body.cabinet) }
+    }),
+  ]
   let left: Gap = { gap: face.left, to: 'the wall end' }
   let right: Gap = { gap: settle(wallLength - rightEdge(face)), to: 'the wall end' }
-  for (const other of inLanesOf(project, cabinet)) {
-    const there = footprintOf(other, project)
+  for (const { there, to } of besides) {
     if (sharedBy(face, there).y <= 0) continue
     if (there.left + there.width / 2 < middle) {
       const gap = settle(face.left - rightEdge(there))
-      if (gap < left.gap) left = { gap, to: markOf(other) }
+      if (gap < left.gap) left = { gap, to }
     } else {
       const gap = settle(there.left - rightEdge(face))
-      if (gap < right.gap) right = { gap, to: markOf(other) }
+      if (gap < right.gap) right = { gap, to }
     }
   }
   return { left, right }
@@ -81,15 +88,22 @@ export function runsOf(project: Project, wall: Wall): Run[] {
 
 /** Where along a wall a new cabinet of a kind, at its usual height, finds nothing in its way. */
 export function freeStretches(project: Project, wall: Wall, kind: CabinetKind): Interval[] {
-  const { bottom, height } = project.newCabinets[kind]
+  const { bottom, height, depth } = project.newCabinets[kind]
   const band = { from: bottom, to: settle(bottom + height) }
   if (band.to > wall.height) return []
   const cabinets = valuesOf<Cabinet>(project.cabinets).filter(
     (cabinet) => cabinet.wall === wall.id && cabinet.bottom < band.to && band.from < topEdge(cabinet),
   )
-  const taken = [...cabinets.map((one) => footprintOf(one, project)), ...openingsAcross(wall, band)].map((one) => ({
-    from: one.left,
-    to: rightEdge(one),
-  }))
+  const method = project.methods[project.method]!
+  const fronts = find(project.materials, method.frontMaterial)?.thickness ?? 0
+  const round = inTheWay(project, wall, settle(depth + fronts)).filter((body) => {
+    return body.bottom < band.to && band.from < topEdge(body)
+  })
+  const taken = [...cabinets.map((one) => footprintOf(one, project)), ...round, ...openingsAcross(wall, band)].map(
+    (one) => ({
+      from: one.left,
+      to: rightEdge(one),
+    }),
+  )
   return gapsIn({ from: 0, to: wall.length }, taken)
 }

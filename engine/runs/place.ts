@@ -5,6 +5,7 @@ import { freeNumber } from '../project/mark'
 import { type NewKind, startOf } from '../project/ready'
 import { wallAt } from '../site/wall'
 import { type Mm, settle } from '../units/length'
+import { fitOf } from './fit'
 import { freeStretches } from './neighbours'
 
 /** A gap narrower than this is left for a filler (common practice, no source). */
@@ -25,7 +26,10 @@ export function newCabinetAt(
   if (!wall) return null
   const usual = startOf(project, what)
   const wanted = width ?? usual.width
-  const place = left === null ? firstPlace(project, wall, usual.kind, wanted) : { left, width: wanted }
+  const first = () => {
+    return usual.corner ? placesFor(project, what, wanted, wall.id)[0] : firstPlace(project, wall, usual.kind, wanted)
+  }
+  const place = left === null ? first() : { left, width: wanted }
   if (!place) return null
   const isAtRight = place.left + place.width / 2 > wall.length / 2
   const { kind, bottom, height, depth, front, interior, overrides, corner } = startOf(project, what, {
@@ -58,12 +62,18 @@ export function newCabinetAt(
 export function placesFor(project: Project, what: NewKind, width: Mm, on: WallId | null = null): Rect[] {
   const wall = wallAt(project, on)
   if (!wall) return []
-  const { kind, bottom, height } = startOf(project, what)
-  return freeStretches(project, wall, kind).flatMap(({ from, to }): Rect[] => {
+  const { kind, bottom, height, corner } = startOf(project, what)
+  const places = freeStretches(project, wall, kind).flatMap(({ from, to }): Rect[] => {
     const room = settle(to - from)
     if (room < Math.min(width, NARROWEST)) return []
     if (room < 2 * width) return [{ left: from, bottom, width: Math.min(width, room), height }]
     return [from, settle(to - width)].map((left) => ({ left, bottom, width, height }))
+  })
+  // The other leg of a corner wants its room along the other wall too.
+  if (!corner) return places
+  return places.filter((place) => {
+    const there = newCabinetAt(project, what, place.left, place.width, wall.id)
+    return there && fitOf(project, there).fits
   })
 }
 

@@ -1,12 +1,13 @@
 import { valuesOf } from '../basics/id'
 import type { Rect } from '../geometry/rect'
-import type { Cabinet, Opening, Project } from '../project/document'
+import type { Cabinet, Opening, Project, Wall } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { inch, type Mm, settle } from '../units/length'
 import { footprintOf, roomBeside } from './footprint'
 import { rightEdge, topEdge } from './lane'
 import { inLanesOf } from './neighbours'
+import { type Body, faceFrom, inTheWay } from './reach'
 
 /** A line that something was snapped to, and what it belongs to: `the right side of B2`. */
 export interface Guide {
@@ -110,6 +111,7 @@ function linesAround(project: Project, cabinet: Cabinet, ignore: readonly string
     .sort((a, b) => Number(inLane.has(b.id)) - Number(inLane.has(a.id)) || a.left - b.left || (a.id < b.id ? -1 : 1))
   return [
     ...others.flatMap((other) => edgeLines(footprintOf(other, project), markOf(other))),
+    ...inTheWay(project, wall, faceFrom(cabinet, project)).flatMap((body) => endLines(body, wall)),
     { axis: 'x', at: 0, to: 'the left wall end' },
     { axis: 'x', at: wall.length, to: 'the right wall end' },
     { axis: 'y', at: wall.height, to: 'the ceiling' },
@@ -117,6 +119,13 @@ function linesAround(project: Project, cabinet: Cabinet, ignore: readonly string
     { axis: 'y', at: settle(usual.bottom + usual.height), to: 'the usual top' },
     ...valuesOf<Opening>(wall.openings).flatMap((opening) => edgeLines(opening, `the ${opening.kind}`)),
   ]
+}
+
+/** Where what reaches in from another wall ends along this one: nobody comes to rest at its other side, in the corner. */
+function endLines(body: Body, wall: Wall): Guide[] {
+  const isAtLeft = body.left + body.width / 2 < wall.length / 2
+  const to = `the ${body.isLeg ? 'other leg' : 'front'} of ${markOf(body.cabinet)}`
+  return [{ axis: 'x', at: isAtLeft ? rightEdge(body) : body.left, to }]
 }
 
 function edgeLines(rect: Rect, of: string): Guide[] {

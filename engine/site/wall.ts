@@ -26,7 +26,19 @@ export function freshWall(project: Project): Wall {
   let number = wallsOf(project).length + 1
   while (names.has(`Wall ${number}`)) number++
   const id = freeId<WallId>('w', project.walls)
-  return { ...last, id, name: `Wall ${number}`, order: last.order + 1, openings: {} }
+  return { ...last, id, name: `Wall ${number}`, order: last.order + 1, meets: false, openings: {} }
+}
+
+/** Walls that meet in an inside corner: the right end of the one is the left end of the other. */
+export interface InsideCorner {
+  readonly before: Wall
+  readonly after: Wall
+}
+
+/** The inside corners of a project, in the order of their walls. The first wall has none before it to meet. */
+export function cornersOf(project: Project): InsideCorner[] {
+  const walls = wallsOf(project)
+  return walls.slice(1).flatMap((after, at) => (after.meets ? [{ before: walls[at]!, after }] : []))
 }
 
 /** Doors and windows that reach into a band of heights, from left to right. */

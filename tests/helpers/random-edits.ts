@@ -136,6 +136,11 @@ const MAKERS: readonly Maker[] = [
     corner: random() < 0.5 ? null : { kind: 'L', hand: 'left', other: length(600, 1100, random), otherDepth: 560 },
   }),
   (project) => ({ kind: 'addWall', wall: freshWall(project) }),
+  (project, random) => ({
+    kind: 'editWall',
+    id: pick(Object.keys(project.walls), random) as WallId,
+    change: { meets: random() < 0.7 },
+  }),
   (project, random) => ({ kind: 'removeWall', id: pick(Object.keys(project.walls), random) as WallId }),
   (project) => ({ kind: 'addMaterial', ...freshBoard(project) }),
   (project, random) => ({ kind: 'removeMaterial', id: pick(Object.keys(project.materials), random) as MaterialId }),

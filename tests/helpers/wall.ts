@@ -1,4 +1,4 @@
-import type { CabinetId, OpeningId, WallId } from '../../engine/basics/id'
+import type { CabinetId, MaterialId, OpeningId, StockId, WallId } from '../../engine/basics/id'
 import { newProject } from '../../engine/project/defaults'
 import {
   type Cabinet,
@@ -60,4 +60,21 @@ export function idOf(mark: string): CabinetId {
 /** A cabinet of the project by its mark. */
 export function the(project: Project, mark: string): Cabinet {
   return project.cabinets[idOf(mark)]!
+}
+
+export const OTHER_WALL = 'w2' as WallId
+
+/** A metric project with two walls, the second of 2800: its left end meets the right end of the first, of 3600, in a corner. */
+export function aCorner(...cabinets: readonly Cabinet[]): Project {
+  const project = aWall(...cabinets)
+  const first = project.walls[WALL]!
+  const second = { ...first, id: OTHER_WALL, name: 'Side wall', order: 2, length: 2800, meets: true }
+  return { ...project, walls: { ...project.walls, [OTHER_WALL]: second } }
+}
+
+/** The same project with one more sheet of a material, longer than any run of a test. */
+export function withBoards(project: Project, material: MaterialId, length: number): Project {
+  const id = 's9' as StockId
+  const usual = Object.values(project.stock).find((one) => one.material === material)!
+  return { ...project, stock: { ...project.stock, [id]: { ...usual, id, length } } }
 }

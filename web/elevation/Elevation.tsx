@@ -24,6 +24,7 @@ import { Dimensions } from './Dimensions'
 import { Dividers } from './Dividers'
 import styles from './Elevation.module.css'
 import { Guides, Handles, Slots, WrongHatch } from './Overlay'
+import { ReachingIn } from './ReachingIn'
 import { Tray } from './Tray'
 import { Typing } from './Typing'
 import { useHand } from './useHand'
@@ -114,6 +115,7 @@ export function Elevation({ beside }: ElevationProps) {
           <WrongHatch mmPerPx={mmPerPx} />
           <WallDrawing wall={wall} display={shown.display} mmPerPx={mmPerPx} />
           {isEmpty(shown) && !placing && <FirstWords wall={wall} mmPerPx={mmPerPx} />}
+          <ReachingIn project={shown} wall={wall} mmPerPx={mmPerPx} />
           <Cabinets wall={wall.id} mmPerPx={mmPerPx} />
           {gesture?.guides && <Guides guides={gesture.guides ?? NO_GUIDES} wall={wall} mmPerPx={mmPerPx} />}
           <Dimensions project={shown} wall={wall} chosen={chosen} mmPerPx={mmPerPx} onType={setTyping} />

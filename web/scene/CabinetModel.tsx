@@ -16,6 +16,8 @@ interface Props {
   readonly x: number
   readonly y: number
   readonly z: number
+  /** By how many quarters it is turned with its wall. */
+  readonly turns: number
   readonly lit: Lit
   readonly areFrontsHidden: boolean
   readonly shading: Shading
@@ -25,7 +27,7 @@ const meshFor = meshKeeper(shapeKey, (part) => withPulls(meshOf(part), part))
 
 /** One cabinet in three draws: all its boards, all their edges, and all holes in them. A fourth shows lit parts through what hides them. */
 export const CabinetModel = memo(function CabinetModel(props: Props) {
-  const { built, x, y, z, lit, areFrontsHidden, shading } = props
+  const { built, x, y, z, turns, lit, areFrontsHidden, shading } = props
   // A cabinet that was only moved keeps its parts, and so its body.
   const { parts } = built
   const merged = useMemo(() => mergeParts(parts, meshFor), [parts])
@@ -40,7 +42,7 @@ export const CabinetModel = memo(function CabinetModel(props: Props) {
     invalidate()
   }, [body, merged, lit, areFrontsHidden, invalidate])
   return (
-    <group position={[x, y, z]} dispose={null}>
+    <group position={[x, y, z]} rotation={[0, (-turns * Math.PI) / 2, 0]} dispose={null}>
       <mesh geometry={body.boards} material={shading.boards} frustumCulled={false} />
       <lineSegments geometry={body.lines} material={shading.lines} frustumCulled={false} renderOrder={1} />
       <Holes parts={parts} {...extent} lit={lit} areFrontsHidden={areFrontsHidden} shading={shading} />
@@ -57,6 +59,7 @@ function isSame(a: Props, b: Props): boolean {
     a.x === b.x &&
     a.y === b.y &&
     a.z === b.z &&
+    a.turns === b.turns &&
     a.areFrontsHidden === b.areFrontsHidden &&
     a.shading === b.shading &&
     sameLit(a.lit, b.lit)

@@ -9,7 +9,8 @@ import { builtIn } from './built'
 import { METRES } from './Camera'
 import { litOf } from './lit'
 import { isFront } from './merge'
-import { middleOf, plus, shifted } from './space'
+import { middleOf, plus } from './space'
+import { turned } from './walls'
 
 export interface Label {
   readonly key: string
@@ -38,12 +39,12 @@ export function labelsOf(derived: Derived, selection: Selection, explode: number
           key: part.id,
           text: part.mark,
           isLive: selection.kind === 'part' && selection.part === part.id,
-          at: middleOf(shifted(boxOfPart(part), plus(base, explodedBy(part.explode, explode)))),
+          at: plus(base, turned(plus(middleOf(boxOfPart(part)), explodedBy(part.explode, explode)), stand.turns)),
         }))
     }
     if (isRunId(built.id)) return []
     const { width, depth, height } = built.place
-    const at = plus(base, { x: width / 2, y: height - 70, z: depth + 25 })
+    const at = plus(base, turned({ x: width / 2, y: height - 70, z: depth + 25 }, stand.turns))
     return explode === 0 ? [{ key: built.id, text: built.mark, isLive: isChosen, at }] : []
   })
 }

@@ -1,13 +1,14 @@
 import { useThree } from '@react-three/fiber'
 import { useEffect, useLayoutEffect, useMemo } from 'react'
 import { useFollowing } from '../store/turns'
-import { arrange, standAt, wallLefts } from './arrange'
+import { arrange, standAt } from './arrange'
 import { CabinetModel } from './CabinetModel'
 import { METRES } from './Camera'
 import { litOf } from './lit'
 import { paletteOf, watchTheme } from './palette'
 import { makeShading, type Shading } from './shading'
 import { WallModel } from './WallModel'
+import { wallFrames } from './walls'
 
 /** The walls and all cabinets on them, as they are now. */
 export function Run() {
@@ -18,17 +19,18 @@ export function Run() {
   const shading = useShading(explode)
   const stands = useMemo(() => arrange(derived), [derived])
   const { project } = derived
-  const lefts = useMemo(() => wallLefts(project), [project])
+  const frames = useMemo(() => wallFrames(project), [project])
   return (
     <group scale={METRES}>
       {Object.values(project.walls).map((wall) => (
-        <WallModel key={wall.id} wall={wall} left={lefts.get(wall.id) ?? 0} shading={shading} />
+        <WallModel key={wall.id} wall={wall} frame={frames.get(wall.id)!} shading={shading} />
       ))}
       {stands.map((stand) => (
         <CabinetModel
           key={stand.built.id}
           built={stand.built}
           {...standAt(stand, explode)}
+          turns={stand.turns}
           lit={litOf(selection, derived, stand.built)}
           areFrontsHidden={areFrontsHidden}
           shading={shading}

@@ -2,6 +2,8 @@ import { memo, useEffect, useMemo } from 'react'
 import { BufferGeometry, Float32BufferAttribute, Path, Shape, ShapeGeometry } from 'three'
 import type { Wall } from '../../engine/index'
 import type { Shading } from './shading'
+import { plus } from './space'
+import { turned, type WallFrame } from './walls'
 
 /** Behind the backs of cabinets, so that the two never fight for one plane. */
 const BEHIND = -2
@@ -11,14 +13,15 @@ const FLOOR_DEPTH = 900
 const HATCH = 90
 
 /** The wall as faint paper with its openings cut out, and the line where it meets the floor. */
-export const WallModel = memo(function WallModel(props: { wall: Wall; left: number; shading: Shading }) {
-  const { wall, left, shading } = props
+export const WallModel = memo(function WallModel(props: { wall: Wall; frame: WallFrame; shading: Shading }) {
+  const { wall, frame, shading } = props
+  const { x, y, z } = plus(frame.origin, turned({ x: 0, y: 0, z: BEHIND }, frame.turns))
   const plane = useMemo(() => planeOf(wall), [wall])
   const lines = useMemo(() => linesOf(wall), [wall])
   useEffect(() => () => plane.dispose(), [plane])
   useEffect(() => () => lines.dispose(), [lines])
   return (
-    <group position={[left, 0, BEHIND]} dispose={null}>
+    <group position={[x, y, z]} rotation={[0, (-frame.turns * Math.PI) / 2, 0]} dispose={null}>
       <mesh geometry={plane} material={shading.wall} renderOrder={-2} />
       <lineSegments geometry={lines} material={shading.wallLines} renderOrder={-1} />
     </group>

@@ -1,15 +1,16 @@
-import { boxOf, type Derived, explodedBy, type Part, type Project, type Vec3, type WallId } from '../../engine/index'
+import { boxOf, type Derived, explodedBy, type Part, type Vec3, type WallId, wallsOf } from '../../engine/index'
 import { type Built, builtIn } from './built'
 import { type Box, boxAround, boxOfBoxes, keptFor, plus, shifted, times } from './space'
+import { turned, turnedBox, type WallFrame, wallFrames } from './walls'
 
-/** Between walls that stand in a row before the viewer. */
-const BETWEEN_WALLS = 1200
 /** Left free between neighbours that are taken apart. */
 const BETWEEN_CABINETS = 60
 
-/** Where a cabinet stands, and how far it steps aside when everything is taken fully apart. In mm, wall frame. */
+/** Where a cabinet stands, and how far it steps aside when everything is taken fully apart. In mm, in the scene. */
 export interface Stand {
   readonly built: Built
+  /** By how many quarters it is turned with its wall. */
+  readonly turns: number
   readonly rest: Vec3
   readonly aside: Vec3
 }
@@ -23,25 +24,34 @@ export function boxOfCabinet(built: Built, apart: number): Box {
   return boxOfBoxes(built.parts.map((part) => shifted(boxOfPart(part), explodedBy(part.explode, apart))))
 }
 
-/** The left end of each wall in the scene: walls stand in a row, in their order. */
-export function wallLefts(project: Project): ReadonlyMap<WallId, number> {
-  const lefts = new Map<WallId, number>()
-  let left = 0
-  for (const wall of Object.values(project.walls).sort((a, b) => a.order - b.order)) {
-    lefts.set(wall.id, left)
-    left += wall.length + BETWEEN_WALLS
-  }
-  return lefts
-}
-
 /**
- * Every cabinet where it stands, with the step aside that keeps neighbours from crossing when taken apart: the run is
- * stretched about its middle, and what hangs is lifted off what stands, each by the least that clears the worst pair.
- * All of it comes off the wall and the floor as far as backs and bottoms need.
+ * Every cabinet where it stands, with the step aside that keeps neighbours from crossing when taken apart: each line of
+ * walls is stretched about its middle, and what hangs is lifted off what stands, each by the least that clears the worst
+ * pair. All of it comes off the wall and the floor as far as backs and bottoms need, and a wall that is turned is moved
+ * off the one that it meets.
  */
 export const arrange: (derived: Derived) => Stand[] = keptFor((derived) => {
-  const lefts = wallLefts(derived.project)
-  const spots = builtIn(derived).map((built) => spotOf(built, lefts.get(built.place.wall) ?? 0))
+  const { project } = derived
+  const frames = wallFrames(project)
+  const all = builtIn(derived)
+  const standing = (wall: WallId) => all.filter(({ place }) => place.wall === wall)
+  const isTurned = (wall: WallId) => frames.get(wall)!.turns > 0
+  const inSight = all.filter(({ place }) => !isTurned(place.wall))
+  const row = inALine(inSight.map((built) => spotOf(built, frames.get(built.place.wall)!.origin.x)))
+  const stands = new Map(row.map((stand) => [stand.built.id, stand]))
+  let before: readonly Stand[] = row
+  for (const { id } of wallsOf(project).filter((wall) => isTurned(wall.id))) {
+    before = movedOff(
+      inALine(standing(id).map((built) => spotOf(built, 0))).map((stand) => inRoom(stand, frames.get(id)!)),
+      before,
+    )
+    for (const stand of before) stands.set(stand.built.id, stand)
+  }
+  return all.map(({ id }) => stands.get(id)!)
+})
+
+/** Cabinets along one line, in its frame. */
+function inALine(spots: readonly Spot[]): Stand[] {
   if (spots.length === 0) return []
   const stretch = { x: stretchAlong('x', 'y', spots), y: stretchAlong('y', 'x', spots) }
   const whole = boxOfBoxes(spots.map((spot) => spot.closed))
@@ -54,8 +64,35 @@ export const arrange: (derived: Derived) => Stand[] = keptFor((derived) => {
   }))
   const opened = boxOfBoxes(spots.map((spot, at) => shifted(spot.opened, asides[at]!)))
   const lift = { x: 0, y: Math.max(0, -opened.min.y), z: Math.max(0, -opened.min.z) }
-  return spots.map(({ built, rest }, at) => ({ built, rest, aside: plus(asides[at]!, lift) }))
-})
+  return spots.map(({ built, rest }, at) => ({ built, rest, turns: 0, aside: plus(asides[at]!, lift) }))
+}
+
+/** What was arranged along its own wall, where that wall stands. */
+function inRoom({ built, rest, aside }: Stand, { origin, turns }: WallFrame): Stand {
+  return { built, turns, rest: plus(origin, turned(rest, turns)), aside: turned(aside, turns) }
+}
+
+/** Taken apart, a turned wall goes back from the room until it is clear of the wall that it meets. */
+function movedOff(stands: readonly Stand[], before: readonly Stand[]): Stand[] {
+  const first = stands[0]
+  if (!first || before.length === 0) return [...stands]
+  const back = turned({ x: 0, y: 0, z: -1 }, first.turns)
+  const [own, other] = [openedAll(stands), openedAll(before)]
+  const reach = ({ min, max }: Box, way: Vec3) =>
+    Math.max(min.x * way.x, max.x * way.x) + Math.max(min.z * way.z, max.z * way.z)
+  const crossing = reach(other, back) + reach(own, times(back, -1)) + BETWEEN_CABINETS
+  const by = times(back, Math.max(0, crossing))
+  return stands.map((stand) => ({ ...stand, aside: plus(stand.aside, by) }))
+}
+
+function openedAll(stands: readonly Stand[]): Box {
+  return boxOfBoxes(stands.map((stand) => boxInScene(stand, 1)))
+}
+
+/** The box of a cabinet with all its boards where it stands in the scene. */
+export function boxInScene(stand: Stand, apart: number): Box {
+  return shifted(turnedBox(boxOfCabinet(stand.built, apart), stand.turns), standAt(stand, apart))
+}
 
 /**
  * Where a cabinet's frame is when everything is `apart` from 0 to 1. Cabinets make room first and boards come out into
@@ -68,7 +105,7 @@ export function standAt(stand: Stand, apart: number): Vec3 {
 interface Spot {
   readonly built: Built
   readonly rest: Vec3
-  /** In the scene: the box that was drawn, and the box of all boards fully apart. */
+  /** Along its line: the box that was drawn, and the box of all boards fully apart. */
   readonly closed: Box
   readonly opened: Box
 }

@@ -2,6 +2,7 @@ import { explodedBy, type OwnerId, type PartId, type Vec3 } from '../../engine/i
 import { boxOfPart, type Stand, standAt } from './arrange'
 import { isFront } from './merge'
 import type { Box } from './space'
+import { turned } from './walls'
 
 /** A line of sight, in the frame of the scene, in mm. */
 export interface Ray {
@@ -23,15 +24,14 @@ export function pickPart(
   let picked: { owner: OwnerId; part: PartId } | null = null
   for (const stand of stands) {
     const base = standAt(stand, apart)
+    const { origin } = ray
+    const seen = { x: origin.x - base.x, y: origin.y - base.y, z: origin.z - base.z }
+    const [eye, way] = [turned(seen, -stand.turns), turned(ray.direction, -stand.turns)]
     for (const part of stand.built.parts) {
       if (areFrontsHidden && isFront(part.role)) continue
       const by = explodedBy(part.explode, apart)
-      const from = {
-        x: ray.origin.x - base.x - by.x,
-        y: ray.origin.y - base.y - by.y,
-        z: ray.origin.z - base.z - by.z,
-      }
-      const distance = distanceTo(boxOfPart(part), from, ray.direction)
+      const from = { x: eye.x - by.x, y: eye.y - by.y, z: eye.z - by.z }
+      const distance = distanceTo(boxOfPart(part), from, way)
       if (distance === null || distance >= nearest) continue
       nearest = distance
       picked = { owner: stand.built.id, part: part.id }

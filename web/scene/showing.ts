@@ -1,8 +1,9 @@
-import type { Derived, OwnerId } from '../../engine/index'
+import { type Derived, type OwnerId, wallsOf } from '../../engine/index'
 import type { Selection } from '../store/state'
-import { arrange, boxOfCabinet, standAt, wallLefts } from './arrange'
+import { arrange, boxInScene } from './arrange'
 import { type Built, builtIn } from './built'
 import { type Box, boxAround, boxOfBoxes, shifted } from './space'
+import { turnedBox, wallFrames } from './walls'
 
 /** The cabinets and runs that a selection is in; null when it is in none. */
 export function ownersOf(derived: Derived, selection: Selection): readonly OwnerId[] | null {
@@ -29,15 +30,16 @@ export function boxToShow(derived: Derived, explode: number, only: readonly Owne
   const chosen = only ? stands.filter((stand) => only.includes(stand.built.id)) : stands
   const shown = chosen.length > 0 ? chosen : stands
   if (shown.length > 0) {
-    return boxOfBoxes(shown.map((stand) => shifted(boxOfCabinet(stand.built, explode), standAt(stand, explode))))
+    return boxOfBoxes(shown.map((stand) => boxInScene(stand, explode)))
   }
-  const lefts = wallLefts(derived.project)
-  const walls = Object.values(derived.project.walls)
+  const frames = wallFrames(derived.project)
+  const walls = wallsOf(derived.project)
   if (walls.length === 0) return boxAround({ x: 0, y: 0, z: 0 }, { x: 3000, y: 2400, z: 600 })
   return boxOfBoxes(
     walls.map((wall) => {
-      const left = lefts.get(wall.id) ?? 0
-      return boxAround({ x: left, y: 0, z: 0 }, { x: left + wall.length, y: wall.height, z: 600 })
+      const frame = frames.get(wall.id)!
+      const before = boxAround({ x: 0, y: 0, z: 0 }, { x: wall.length, y: wall.height, z: 600 })
+      return shifted(turnedBox(before, frame.turns), frame.origin)
     }),
   )
 }

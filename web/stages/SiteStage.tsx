@@ -13,11 +13,13 @@ import {
   valuesOf,
   type Wall,
   wallAt,
+  wallsOf,
 } from '../../engine/index'
 import { WallTabs } from '../elevation/WallTabs'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
+import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
 import { TextField } from '../ui/TextField'
 import { HouseFields } from './HouseFields'
@@ -72,7 +74,9 @@ interface WallProps {
 
 function WallFields({ project, wall }: WallProps) {
   const actions = useStore((state) => state.actions)
-  const change = (what: Partial<Pick<Wall, 'name' | 'length' | 'height'>>) => {
+  const walls = wallsOf(project)
+  const before = walls[walls.indexOf(wall) - 1]
+  const change = (what: Partial<Pick<Wall, 'name' | 'length' | 'height' | 'meets'>>) => {
     actions.commit({ kind: 'editWall', id: wall.id, change: what })
     return null
   }
@@ -96,7 +100,20 @@ function WallFields({ project, wall }: WallProps) {
           field="wallHeight"
           onLength={(height) => change({ height })}
         />
+        {before && (
+          <label className={fields.check}>
+            <input
+              type="checkbox"
+              checked={wall.meets}
+              onChange={(event) => change({ meets: event.currentTarget.checked })}
+            />
+            {`Its left end meets the right end of ${before.name} in a corner`}
+          </label>
+        )}
       </div>
+      {before && wall.meets && (
+        <p>{`A square inside corner: what stands there at ${before.name} takes its room of this wall too, and the other way round.`}</p>
+      )}
     </section>
   )
 }

@@ -136,7 +136,14 @@ describe('with two walls', () => {
 
   it('the second is as long and as high as the first, with nothing in it', () => {
     const [one] = Object.values(first.walls)
-    expect(two.walls[fresh.id]).toEqual({ ...one, id: 'w2', name: 'Wall 2', order: one!.order + 1, openings: {} })
+    expect(two.walls[fresh.id]).toEqual({
+      ...one,
+      id: 'w2',
+      name: 'Wall 2',
+      order: one!.order + 1,
+      meets: false,
+      openings: {},
+    })
   })
   it('a new cabinet goes on the wall in sight', () => {
     const added = addedFirst(two, 'base', fresh.id)

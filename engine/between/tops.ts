@@ -1,0 +1,186 @@
+import type { CabinetId } from '../basics/id'
+import type { Rect } from '../geometry/rect'
+import type { Countertop } from '../project/between'
+import type { Cabinet, Project, Wall } from '../project/document'
+import { find } from '../project/references'
+import { footprintOf } from '../runs/footprint'
+import { rightEdge, sharedBy, topEdge } from '../runs/lane'
+import { inTheWay, proudOf, reachingIn } from '../runs/reach'
+import { cornersOf } from '../site/wall'
+import { type Mm, settle } from '../units/length'
+import { isOneTop, type TopRun, type TopStep, topBoards, topDepth, topLength, topStepOf } from './countertop'
+import { type BuiltRun, bandingRules, partsOfRun, type RunName, runNamed } from './run'
+import { cabinetsAt, parted, remembered } from './runsAlong'
+import { longestBoard } from './splice'
+import { topProblems } from './topProblems'
+
+/** Where a top runs along its wall, before it is known what the other wall of a corner has. */
+interface Along {
+  readonly wall: Wall
+  readonly steps: readonly TopStep[]
+}
+
+/** What the top of the other wall leaves to one: how far it may go, and how far its splash goes on over that top. */
+interface Stop {
+  readonly at: Mm
+  readonly splash: Mm
+}
+
+type Stops = { readonly [side in 'left' | 'right']?: Stop }
+
+/** The countertops of all walls. Where two meet in a corner, one runs into it and the other stops at its front edge. */
+export function topsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
+  const { countertop } = project.between
+  const thickness = countertop && find(project.materials, countertop.material)?.thickness
+  if (!countertop || !thickness) return []
+  const all = walls.flatMap((wall) => parted(stepsAt(project, wall), isOneTop).map((steps): Along => ({ wall, steps })))
+  return all.flatMap((along) => {
+    const stops = stopsOf(project, along, all, countertop, thickness)
+    return topOf(project, along, stops, countertop, thickness)
+  })
+}
+
+/** The bases of a wall, and the legs of corner bases that come along it from the wall that it meets. */
+function stepsAt(project: Project, wall: Wall): TopStep[] {
+  const own = cabinetsAt(project, wall).flatMap((cabinet) => topStepOf(cabinet, project) ?? [])
+  const legs = reachingIn(project, wall).flatMap((body): TopStep[] => {
+    const { cabinet, left, width, front } = body
+    if (!body.isLeg || cabinet.kind !== 'base') return []
+    const face = settle(front + proudOf(cabinet, project))
+    const [from, to] = [left, rightEdge(body)]
+    return [
+      { cabinet: cabinet.id, from, to, level: topEdge(cabinet), face, middle: settle(left + width / 2), cutout: null },
+    ]
+  })
+  return legs.length === 0 ? own : [...own, ...legs].sort((a, b) => a.from - b.from)
+}
+
+/**
+ * Which of two tops of a corner goes on into it: the one that is nearer to it, or the one at the wall before. Seen from
+ * above, with the corner at the right of the first wall:
+ *
+ *     +---------------------------+
+ *     |  runs into the corner     |
+ *     +------------------+--------+   front edge, where the other stops
+ *                        | stops  |
+ */
+function stopsOf(project: Project, along: Along, all: readonly Along[], countertop: Countertop, thickness: Mm): Stops {
+  let stops: Stops = {}
+  for (const { before, after } of cornersOf(project)) {
+    const isBefore = along.wall.id === before.id
+    if (!isBefore && along.wall.id !== after.id) continue
+    for (const other of all.filter(({ wall }) => wall.id === (isBefore ? after.id : before.id))) {
+      const [first, second] = isBefore ? [along, other] : [other, along]
+      if (!doTopsMeet(first, second, before, countertop, thickness)) continue
+      const isFirstThrough = awayAtRight(first, before) <= second.steps[0]!.from
+      if (isFirstThrough === isBefore) continue
+      const edge = topDepth({ steps: other.steps, countertop })
+      const isToTheCorner = (isBefore ? second.steps[0]!.from : awayAtRight(first, before)) === 0
+      const splash = isToTheCorner ? settle(edge - thickness) : 0
+      stops = {
+        ...stops,
+        [isBefore ? 'right' : 'left']: { at: isBefore ? settle(before.length - edge) : edge, splash },
+      }
+    }
+  }
+  return stops
+}
+
+/** How far a run at the wall before ends from the corner. */
+function awayAtRight({ steps }: Along, wall: Wall): Mm {
+  return settle(wall.length - steps.at(-1)!.to)
+}
+
+/** Whether two tops would lie in one another, or their ends that stand out would. */
+function doTopsMeet(first: Along, second: Along, before: Wall, countertop: Countertop, thickness: Mm): boolean {
+  const levels = settle(first.steps[0]!.level - second.steps[0]!.level)
+  const nearest = (away: Mm) => Math.max(0, away - countertop.ends)
+  return (
+    Math.abs(levels) < thickness &&
+    nearest(awayAtRight(first, before)) < topDepth({ steps: second.steps, countertop }) &&
+    nearest(second.steps[0]!.from) < topDepth({ steps: first.steps, countertop })
+  )
+}
+
+/** A top that lies over nothing but the leg of a corner is called after it: `BR1`, the return over B1. */
+function nameOf({ steps, wall }: Along, project: Project): RunName {
+  const own = steps.find(({ cabinet }) => project.cabinets[cabinet]!.wall === wall.id)
+  return own ? runNamed('Top', 'T', own.cabinet, project) : runNamed('Return', 'R', steps[0]!.cabinet, project)
+}
+
+function topOf(project: Project, along: Along, stops: Stops, countertop: Countertop, thickness: Mm): BuiltRun[] {
+  const { wall, steps } = along
+  const name = nameOf(along, project)
+  const ends = endsOf(project, along, countertop, thickness)
+  const left = stops.left ? Math.min(ends[0], settle(steps[0]!.from - stops.left.at)) : ends[0]
+  const right = stops.right ? Math.min(ends[1], settle(stops.right.at - steps.at(-1)!.to)) : ends[1]
+  const longest = longestBoard(project, countertop.material)
+  const splashPast = { left: stops.left?.splash ?? 0, right: stops.right?.splash ?? 0 }
+  const run: TopRun = { steps, left, right, splashPast, countertop, thickness, longest }
+  if (!(topLength(run) > 0)) return []
+  const first = steps[0]!
+  const hasGrain = project.materials[countertop.material]?.hasGrain
+  const own = { ...run, steps: steps.map((step) => shifted(step, first.from)) }
+  const marks = steps.map(({ cabinet }) => project.cabinets[cabinet]!.number)
+  const made = remembered(
+    project,
+    [name, own, marks, hasGrain, project.display, bandingRules(project).isInFinishedSize],
+    () => ({
+      parts: partsOfRun(name, topBoards(run), project),
+      problems: topProblems(run, project),
+    }),
+  )
+  const place = {
+    wall: wall.id,
+    left: settle(first.from - left),
+    bottom: first.level,
+    width: topLength(run),
+    height: settle(thickness + countertop.splash),
+    depth: topDepth(run),
+  }
+  return [{ ...name, kind: 'countertop', place, cabinets: steps.map(({ cabinet }) => cabinet), ...made }]
+}
+
+/** A step measured from the left end of its run. */
+function shifted(step: TopStep, by: Mm): TopStep {
+  return { ...step, middle: settle(step.middle - by), from: settle(step.from - by), to: settle(step.to - by) }
+}
+
+/**
+ * How far a top stands out past its ends: by what is wanted, but not into the end of the wall or what stands beside it.
+ * Two tops of one level share the gap between them.
+ */
+function endsOf(
+  project: Project,
+  { wall, steps }: Along,
+  { ends: wanted, overhang }: Countertop,
+  thickness: Mm,
+): readonly [Mm, Mm] {
+  const { from, level } = steps[0]!
+  const { to } = steps.at(-1)!
+  const inRun = new Set<CabinetId>(steps.map(({ cabinet }) => cabinet))
+  const band = { left: from, width: settle(to - from), bottom: level, height: thickness }
+  const topDepthAt = topDepth({ steps, countertop: { overhang } })
+  let left = Math.min(wanted, from)
+  let right = Math.min(wanted, settle(wall.length - to))
+  for (const { cabinet: other, there } of besidesAt(project, wall, topDepthAt)) {
+    if (inRun.has(other.id)) continue
+    const hasTop = other.kind === 'base'
+    const covered = hasTop ? { ...there, height: settle(there.height + thickness) } : there
+    if (sharedBy(band, covered).y <= 0) continue
+    const share = hasTop ? 2 : 1
+    if (there.left + there.width / 2 < from + band.width / 2) left = Math.min(left, (from - rightEdge(there)) / share)
+    else right = Math.min(right, (there.left - to) / share)
+  }
+  return [settle(Math.max(0, left)), settle(Math.max(0, right))]
+}
+
+/**
+ * What stands at a wall, and what reaches in from the one that it meets: legs with their tops, and what is no base. The
+ * tops of bases there are stopped at one another elsewhere.
+ */
+function besidesAt(project: Project, wall: Wall, depth: Mm): { readonly cabinet: Cabinet; readonly there: Rect }[] {
+  const own = cabinetsAt(project, wall).map((cabinet) => ({ cabinet, there: footprintOf(cabinet, project) }))
+  const round = inTheWay(project, wall, depth).filter(({ isLeg, cabinet }) => isLeg || cabinet.kind !== 'base')
+  return [...own, ...round.map((body) => ({ cabinet: body.cabinet, there: body }))]
+}

@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest'
+import type { MaterialId } from '../../../engine/basics/id'
+import { boxOf } from '../../../engine/cabinets/boardBox'
+import { derive } from '../../../engine/pipeline'
+import { applyEdit } from '../../../engine/project/apply'
+import type { Front, Project } from '../../../engine/project/document'
+import { aCorner, cabinet, OTHER_WALL, withBoards } from '../../helpers/wall'
+
+const CARCASS = 'carcass' as MaterialId
+const TOP = { material: CARCASS, overhang: 20, ends: 15, splash: 0, banding: 0 }
+const DOOR: Front = { kind: 'door', hinge: 'left' }
+/** The thickness of carcass and fronts of a new metric project. */
+const T = 18
+const FRONT = 18
+
+function tops(project: Project, change: Partial<typeof TOP> = {}) {
+  const countertop = { ...TOP, ...change }
+  const covered = applyEdit(withBoards(project, CARCASS, 5000), { kind: 'editBetween', change: { countertop } })
+  return derive(covered).runs.filter(({ kind }) => kind === 'countertop')
+}
+/** Each board with where it begins and ends along its wall, and from it. */
+function lying(project: Project, change: Partial<typeof TOP> = {}) {
+  return tops(project, change).flatMap(({ place, parts }) =>
+    parts.map((part) => {
+      const { min, max } = boxOf(part)
+      return `${part.mark} ${place.left + min.x} to ${place.left + max.x}, ${min.z} to ${max.z}`
+    }),
+  )
+}
+
+describe('the countertops of two walls that meet', () => {
+  const b1 = cabinet('B1', { left: 3000, width: 600, depth: 560, front: DOOR })
+  const b2 = cabinet('B2', { wall: OTHER_WALL, left: 560 + FRONT, width: 700, depth: 540 })
+
+  it('are butted: one runs into the corner, the other stops at its front edge', () => {
+    const edge = 560 + FRONT + 20
+    expect(lying(aCorner(b1, b2))).toEqual([
+      `BT1-CT1 ${3000 - 15} to 3600, 0 to ${edge}`,
+      `BT2-CT1 ${edge} to ${560 + FRONT + 700 + 15}, 0 to ${540 + 20}`,
+    ])
+  })
+
+  it('run into the corner at the wall whose cabinets do', () => {
+    const away = { ...b1, left: 3600 - 600 - 550 }
+    const corner = { ...b2, left: 0 }
+    expect(lying(aCorner(away, corner))).toEqual([
+      `BT1-CT1 ${2450 - 15} to ${3600 - (540 + 20)}, 0 to ${560 + FRONT + 20}`,
+      `BT2-CT1 0 to ${700 + 15}, 0 to ${540 + 20}`,
+    ])
+  })
+
+  it('lie over both legs of a corner cabinet as two boards', () => {
+    const corner = { kind: 'L', hand: 'right', other: 950, otherDepth: 570 } as const
+    const l = cabinet('B1', { left: 2700, width: 900, depth: 560, corner, front: DOOR })
+    const next = cabinet('B2', { wall: OTHER_WALL, left: 950, width: 700, depth: 540, front: DOOR })
+    const edge = 560 + FRONT + 20
+    expect(lying(aCorner(l, next))).toEqual([
+      `BT1-CT1 ${2700 - 15} to 3600, 0 to ${edge}`,
+      `BT2-CT1 ${edge} to ${950 + 700 + 15}, 0 to ${570 + FRONT + 20}`,
+    ])
+  })
+
+  it('lie over the other leg alone, called after its cabinet', () => {
+    const corner = { kind: 'L', hand: 'left', other: 950, otherDepth: 570 } as const
+    const l = cabinet('B1', { wall: OTHER_WALL, left: 0, width: 900, depth: 560, corner, front: DOOR })
+    const edge = 570 + FRONT + 20
+    expect(lying(aCorner(l))).toEqual([
+      `BR1-CT1 ${3600 - 950 - 15} to 3600, 0 to ${edge}`,
+      `BT1-CT1 ${edge} to ${900 + 15}, 0 to ${560 + FRONT + 20}`,
+    ])
+  })
+
+  it('have splashes that meet in the corner, one of them over the other top', () => {
+    expect(lying(aCorner(b1, b2), { splash: 90 }).filter((words) => words.includes('-SP'))).toEqual([
+      `BT1-SP1 ${3000 - 15} to 3600, 0 to ${T}`,
+      `BT2-SP1 ${T} to ${560 + FRONT + 700 + 15}, 0 to ${T}`,
+    ])
+  })
+
+  it('do not know of one another at other levels, or where the walls do not meet', () => {
+    const low = { ...b2, height: b2.height - 200 }
+    expect(lying(aCorner(b1, low))[1]).toBe(
+      `BT2-CT1 ${560 + FRONT - 15} to ${560 + FRONT + 700 + 15}, 0 to ${540 + 20}`,
+    )
+    const project = aCorner(b1, b2)
+    const apart = applyEdit(project, { kind: 'editWall', id: OTHER_WALL, change: { meets: false } })
+    expect(lying(apart)[1]).toBe(`BT2-CT1 ${560 + FRONT - 15} to ${560 + FRONT + 700 + 15}, 0 to ${540 + 20}`)
+  })
+})
+
+describe('the crowns of two walls that meet', () => {
+  it('are butted too: the second begins at the face of the first', () => {
+    const u1 = cabinet('U1', { left: 3000, width: 600, depth: 330, front: DOOR })
+    const u2 = cabinet('U2', { wall: OTHER_WALL, left: 330 + FRONT, width: 700, depth: 330, front: DOOR })
+    const crown = { material: CARCASS, height: 60, forward: 30 }
+    const crowned = applyEdit(withBoards(aCorner(u1, u2), CARCASS, 5000), { kind: 'editBetween', change: { crown } })
+    const places = derive(crowned).runs.map(({ mark, place }) => [mark, place.left, place.left + place.width])
+    expect(places).toEqual([
+      ['UC1', 3000, 3600],
+      ['UC2', 330 + 30, 330 + FRONT + 700],
+    ])
+  })
+})

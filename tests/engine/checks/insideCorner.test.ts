@@ -1,0 +1,124 @@
+import { describe, expect, it } from 'vitest'
+import { aCorner, cabinet, OTHER_WALL, the } from '../../helpers/wall'
+import { findingIn, remedied } from './findings'
+
+const DRAWER = { kind: 'drawer' } as const
+const RIGHT = { kind: 'door', hinge: 'right' } as const
+const LEFT = { kind: 'door', hinge: 'left' } as const
+const OVEN = { kind: 'appliance', width: 500, height: 500, air: 0 } as const
+/** Fronts of a new metric project are 18 thick and stay 1.5 behind the sides of their cabinet. */
+const FRONT = 18
+const REVEAL = 1.5
+const OPENS = /what opens/
+
+/** The run along the side wall has its face at 540 + 18, so at 3600 - 558 of the first wall, and begins 700 from the corner. */
+const b2 = cabinet('B2', { wall: OTHER_WALL, left: 700, width: 600, depth: 540, front: DRAWER })
+const edge = 3600 - 540 - FRONT
+
+describe('fronts beside the face of the other wall', () => {
+  const b1 = (away: number) => cabinet('B1', { left: edge - away - 600, width: 600, front: DRAWER })
+
+  it('are told when there is less than 3 in of filler, and moved away', () => {
+    const project = aCorner(b1(60), b2)
+    const finding = findingIn(project, OPENS)!
+    expect(finding).toMatchObject({ weight: 'know', measure: `${60 + REVEAL} mm`, limit: '76.2 mm' })
+    expect(finding.source).toContain('3 in')
+    const after = remedied(project, finding)
+    expect(the(after, 'B1').left).toBeCloseTo(edge - 600 - (3 * 25.4 - REVEAL), 3)
+    expect(findingIn(after, OPENS)).toBeNull()
+  })
+
+  it('strike the pulls there when they are nearer than those stand out', () => {
+    expect(findingIn(aCorner(b1(40 - REVEAL), b2), OPENS)?.weight).toBe('know')
+    expect(findingIn(aCorner(b1(40 - REVEAL - 0.5), b2), OPENS)?.weight).toBe('mind')
+    expect(findingIn(aCorner(b1(20), { ...b2, front: { kind: 'open' } }), /pulls of B2 take 0 mm/)?.weight).toBe('know')
+  })
+
+  it('cannot open behind it', () => {
+    const finding = findingIn(aCorner(b1(-50), b2), OPENS)!
+    expect(finding.message).toContain(`${50 - REVEAL} mm behind the face of B2`)
+  })
+
+  it('want 6 in beside an appliance', () => {
+    const project = aCorner(b1(100), { ...b2, front: OVEN })
+    expect(findingIn(project, /what opens/)).toMatchObject({ measure: `${100 + REVEAL} mm`, limit: '152.4 mm' })
+  })
+
+  it('are of no concern where nothing stands so near, or the walls do not meet', () => {
+    expect(findingIn(aCorner(b1(76), b2), OPENS)).toBeNull()
+    expect(findingIn(aCorner(b1(20), { ...b2, left: 1800 }), OPENS)).toBeNull()
+    const project = aCorner(b1(20), b2)
+    const apart = { ...project.walls[OTHER_WALL]!, meets: false }
+    expect(findingIn({ ...project, walls: { ...project.walls, [OTHER_WALL]: apart } }, OPENS)).toBeNull()
+  })
+})
+
+describe('an appliance in an inside corner', () => {
+  const b1 = (away: number) => cabinet('B1', { left: edge - away - 600, width: 600, front: OVEN })
+  const APPLIANCE = /its appliance/
+
+  it('is asked to be 15 in from it', () => {
+    const finding = findingIn(aCorner(b1(300), b2), APPLIANCE)!
+    expect(finding).toMatchObject({ weight: 'know', measure: '300 mm', limit: `${15 * 25.4} mm` })
+    expect(the(remedied(aCorner(b1(300), b2), finding), 'B1').left).toBeCloseTo(edge - 600 - 15 * 25.4, 3)
+    expect(findingIn(aCorner(b1(381), b2), APPLIANCE)).toBeNull()
+  })
+
+  it('opens against what stands there when its pulls have no room', () => {
+    expect(findingIn(aCorner(b1(40), b2), APPLIANCE)?.weight).toBe('know')
+    const finding = findingIn(aCorner(b1(39), b2), APPLIANCE)!
+    expect(finding.weight).toBe('mind')
+    expect(finding.message).toMatch(/opens .* out, and B2 with its pulls wants 40 mm where there are 39 mm/)
+  })
+})
+
+describe('doors hinged in the corner', () => {
+  const b1 = cabinet('B1', { left: edge - 100 - 600, width: 600, front: RIGHT })
+  const other = { ...b2, front: LEFT }
+  const HINGED = /both hinged in the corner/
+
+  it('meet when both are opened square; one is hinged at the other side', () => {
+    const project = aCorner(b1, other)
+    const finding = findingIn(project, HINGED)!
+    expect(finding.weight).toBe('know')
+    const after = remedied(project, finding)
+    expect(the(after, 'B1').front).toEqual(LEFT)
+    expect(findingIn(after, HINGED)).toBeNull()
+  })
+
+  it('are of no concern where one of them is farther away than the other is wide', () => {
+    // The door is 600 - 3 wide and hinged 1.5 behind its side; the face of B2 is at 558.
+    const farthest = 600 - 2 * REVEAL - REVEAL
+    const at = (away: number) => aCorner({ ...b1, left: edge - away - 600 }, other)
+    expect(findingIn(at(farthest), HINGED)).not.toBeNull()
+    expect(findingIn(at(farthest + 1), HINGED)).toBeNull()
+  })
+})
+
+describe('the blind part of a corner before which a run stands', () => {
+  const blind = { kind: 'blind', neighbour: 580, filler: 50, pull: 35 } as const
+  const front = {
+    kind: 'columns',
+    columns: [
+      { size: { kind: 'share', share: 1 }, front: LEFT, shelves: null },
+      { size: { kind: 'fixed', width: 680 }, front: blind, shelves: null },
+    ],
+  } as const
+  const b1 = cabinet('B1', { left: 2400, width: 1200, front })
+  const MADE = /made for a run/
+
+  it('takes the depth of that run in one step', () => {
+    const project = aCorner(b1, b2)
+    const finding = findingIn(project, MADE)!
+    expect(finding).toMatchObject({ weight: 'mind', measure: '580 mm', limit: '540 mm' })
+    const after = remedied(project, finding)
+    expect(the(after, 'B1').front).toMatchObject({
+      columns: [{ front: LEFT }, { front: { ...blind, neighbour: 540 } }],
+    })
+    expect(findingIn(after, MADE)).toBeNull()
+  })
+
+  it('is as it is typed where nothing stands before it', () => {
+    expect(findingIn(aCorner(b1), MADE)).toBeNull()
+  })
+})
