@@ -197,7 +197,11 @@ test('a pull-out, roll-outs, tray dividers, and columns with rows in one of them
     'drawer front': banded(400 - 3, FRONTS),
     'drawer box front': size(boxFront(400), 150),
   })
-  await expectRows(shop, 'B2', { door: banded(FRONTS, 600 - 3) })
+  // A door that stands open takes its thickness of the width at its hinges, and 5 more.
+  await expectRows(shop, 'B2', {
+    door: banded(FRONTS, 600 - 3),
+    'drawer box front': size(boxFront(600) - T - 5, 100),
+  })
   await expectRows(shop, 'B3', {
     // From the bottom to the underside of the front stretcher, before the back.
     'tray divider': size(SIDE - 2 * T, 580 - 10 - 6 - T - 10 - 1),
