@@ -7,6 +7,7 @@ import type { Explode } from './board'
  *
  *   0 .. 0.35     fronts, drawer boxes, face frame and kick board come forward
  *   0.4 .. 0.6    the boards of a drawer box leave its bottom
+ *   0.4 .. 0.7    the members of a face frame, and of fronts in five parts, leave one another (membersApart.ts)
  *   0.3 .. 0.6    sides go left and right, off every tongue, what stands beside them ahead of them; shelves of two bays
  *                 follow them half way
  *   0.55 .. 0.85  what lies level goes up or down, the outermost fastest

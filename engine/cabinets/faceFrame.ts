@@ -8,6 +8,7 @@ import type { BoardRole } from './board'
 import type { Carcass, Frame } from './carcass'
 import { betweenFramed, coverOf, frameArea, frameOpening, openingBehind } from './frameRects'
 import { rectsWithin } from './frontRects'
+import { innerOff, memberApart, type Off, outerSteps } from './membersApart'
 import { frontArea } from './openings'
 import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
@@ -18,6 +19,7 @@ import { tenonsOf } from './tenon'
 interface Member {
   readonly role: Extract<BoardRole, 'stile' | 'topRail' | 'bottomRail' | 'midRail' | 'mullion'>
   readonly rect: Rect
+  readonly off: Off
 }
 
 /** Stiles run the whole height of the frame. */
@@ -42,48 +44,54 @@ export function railLength(carcass: Carcass, frame: Frame): Mm {
 export function faceFrameOf(front: Front, carcass: Carcass, report: Report): Piece[] {
   const { frame } = carcass
   if (!frame) return []
-  const inner = membersWithin(front, frontArea(carcass), true, carcass, frame)
+  const inner = membersWithin(front, frontArea(carcass), null, carcass, frame)
   tellFronts(frame, inner.length > 0, carcass, report)
-  const members = outerMembers(carcass, frame)
+  const members = outerMembers(front, carcass, frame)
   for (const one of inner) if (findsRoom(one, members, carcass, frame, report)) members.push(one)
   const counts = new Map<Member['role'], number>()
-  const pieces = members.map(({ role, rect }): Piece => {
-    const number = (counts.get(role) ?? 0) + 1
-    counts.set(role, number)
-    return pieceFor(role, number, rect, carcass, frame)
+  const pieces = members.map((member): Piece => {
+    const number = (counts.get(member.role) ?? 0) + 1
+    counts.set(member.role, number)
+    return pieceFor(member, number, carcass, frame)
   })
   return frame.tenon === 0 ? pieces : mortised(pieces, frame)
 }
 
-function outerMembers(carcass: Carcass, frame: Frame): Member[] {
+function outerMembers(front: Front, carcass: Carcass, frame: Frame): Member[] {
   const area = frameArea(carcass, frame)
   const { stile, topRail, bottomRail } = frame.rules
   const between = { left: settle(area.left + stile), width: settle(area.width - 2 * stile) }
+  const off = (along: 'stiles' | 'rails', to: -1 | 1): Off => ({ along, steps: to * outerSteps(front, along) })
+  const [left, low] = [settle(rightOf(area) - stile), settle(topOf(area) - topRail)]
   return [
-    { role: 'stile', rect: { ...area, width: stile } },
-    { role: 'stile', rect: { ...area, width: stile, left: settle(rightOf(area) - stile) } },
-    { role: 'topRail', rect: { ...between, bottom: settle(topOf(area) - topRail), height: topRail } },
-    { role: 'bottomRail', rect: { ...between, bottom: area.bottom, height: bottomRail } },
+    { role: 'stile', rect: { ...area, width: stile }, off: off('stiles', -1) },
+    { role: 'stile', rect: { ...area, width: stile, left }, off: off('stiles', 1) },
+    { role: 'topRail', rect: { ...between, bottom: low, height: topRail }, off: off('rails', 1) },
+    { role: 'bottomRail', rect: { ...between, bottom: area.bottom, height: bottomRail }, off: off('rails', -1) },
   ]
 }
 
-/** A mullion between each column and the next, a mid rail between each row and the next, however deep they are divided. */
-function membersWithin(front: Front, rect: Rect, isWhole: boolean, carcass: Carcass, frame: Frame): Member[] {
+/**
+ * A mullion between each column and the next, a mid rail between each row and the next, however deep they are divided.
+ * `withPart` is the way of the part of the whole front that they stand in; null for the whole.
+ */
+function membersWithin(front: Front, rect: Rect, withPart: Off | null, carcass: Carcass, frame: Frame): Member[] {
   const { method } = carcass
-  const rects = rectsWithin(front, rect, isWhole, carcass)
+  const rects = rectsWithin(front, rect, !withPart, carcass)
   const whole = openingBehind(rect, frame, method)
   const cover = coverOf(frame, method)
   const between = rects.slice(1).map((next, at): Member => {
     const before = rects[at]!
+    const off = withPart ?? innerOff(front, at + 0.5)
     if (front.kind === 'columns') {
       const left = settle(rightOf(before) - cover)
-      return { role: 'mullion', rect: { ...whole, left, width: settle(next.left + cover - left) } }
+      return { role: 'mullion', rect: { ...whole, left, width: settle(next.left + cover - left) }, off }
     }
     const bottom = settle(topOf(next) - cover)
-    return { role: 'midRail', rect: { ...whole, bottom, height: settle(before.bottom + cover - bottom) } }
+    return { role: 'midRail', rect: { ...whole, bottom, height: settle(before.bottom + cover - bottom) }, off }
   })
   const inside = childrenOf(front).flatMap(({ front: inner }, at) =>
-    membersWithin(inner, rects[at]!, false, carcass, frame),
+    membersWithin(inner, rects[at]!, withPart ?? innerOff(front, at), carcass, frame),
   )
   return [...between, ...inside]
 }
@@ -123,7 +131,7 @@ function isOver(a: Rect, b: Rect): boolean {
   return isAcross && a.bottom < settle(topOf(b)) && b.bottom < settle(topOf(a))
 }
 
-function pieceFor(role: Member['role'], number: number, rect: Rect, carcass: Carcass, frame: Frame): Piece {
+function pieceFor({ role, rect, off }: Member, number: number, carcass: Carcass, frame: Frame): Piece {
   const isUpright = role === 'stile' || role === 'mullion'
   const tenon = role === 'stile' ? 0 : frame.tenon
   const [x, y] = [isUpright ? 0 : tenon, isUpright ? tenon : 0]
@@ -139,7 +147,7 @@ function pieceFor(role: Member['role'], number: number, rect: Rect, carcass: Car
     box,
     lie: isUpright ? 'uprightLookingIn' : 'onEdgeLookingIn',
     banded: UNBANDED,
-    explode: forward(WAYS.frame),
+    explode: memberApart(forward(WAYS.frame), off, frame),
   }
 }
 

@@ -5,6 +5,7 @@ import { blindFaces } from './blind'
 import type { BoardRole, Explode, FrontFace, GrainRun } from './board'
 import { type Carcass, frontsRear } from './carcass'
 import { fivePartsOf, whyNotFivePart } from './fivePart'
+import { frontsApart } from './membersApart'
 import { type Cell, pairRects } from './openings'
 import { type Piece, room } from './piece'
 import type { Report } from './report'
@@ -50,7 +51,7 @@ export function frontsOf(
   }
   // Boxes are counted alone, so that a drawer front has the number of its box.
   const drawers = faces.filter(({ kind }) => kind === 'drawer').length
-  return faces.flatMap((face, at): Piece[] => {
+  const pieces = faces.flatMap((face, at): Piece[] => {
     tellWidth(face, report)
     if (!areFivePart[at]) return [slab(face, next(roleOf(face)), runs[at] ?? null, explode, carcass)]
     const of = face.kind === 'door' ? 'door' : 'drawer'
@@ -62,6 +63,7 @@ export function frontsOf(
     const front = { of, number, rect: face.rect, rear: frontsRear(carcass) } as const
     return frontBuild.kind === 'fivePart' ? fivePartsOf(front, frontBuild, carcass, { explode }) : []
   })
+  return areFivePart.some(Boolean) ? frontsApart(pieces) : pieces
 }
 
 /** Whether a front is made of five parts. One that is too small for them is made of one board. */

@@ -1,6 +1,7 @@
-import type { ProjectId } from '../basics/id'
+import type { ProjectId, WallId } from '../basics/id'
 import { newProject } from '../project/defaults'
 import type { Cabinet, CabinetKind, Front, Interior, Project } from '../project/document'
+import { USUAL_FIVE_PART, USUAL_FRAME, USUAL_OVERLAY, USUAL_TENON } from '../project/frames'
 import type { MethodChoices } from '../project/method'
 import { type ReadyName, startOf } from '../project/ready'
 import { firstWall } from '../site/wall'
@@ -11,7 +12,7 @@ import { numbered, place, rows, share, shelves } from './kitchen'
 const SECTIONS = [
   { bases: 7, uppers: 6 },
   { bases: 6, uppers: 6 },
-  { bases: 6, uppers: 5 },
+  { bases: 4, uppers: 3 },
 ] as const
 
 const TALL_WIDTH: Mm = 600
@@ -108,7 +109,43 @@ const READY_PLACES: Readonly<Record<string, ReadyName>> = {
   'tall 4': 'applianceHousing',
 }
 
-/** Forty cabinets on one wall of 14 m, of every kind, front and way to build: what a long day in the shop looks like. */
+/** The boxes that are made otherwise than their turn would have it: by a face frame, five parts, or what is behind the door. */
+const OWN_WAYS: Readonly<Record<string, Partial<Pick<Cabinet, 'front' | 'interior' | 'overrides'>>>> = {
+  'base 2': { front: { kind: 'pullOut', box: 120 }, interior: shelves(0) },
+  'base 9': {
+    overrides: {
+      faceFrame: { ...USUAL_FRAME, joint: { kind: 'tenon', length: USUAL_TENON } },
+      frontBuild: USUAL_FIVE_PART,
+    },
+  },
+  'base 10': {
+    front: { kind: 'door', hinge: 'right' },
+    interior: { ...shelves(0), rollOuts: { count: 2, height: 100 } },
+  },
+  'base 12': {
+    overrides: {
+      faceFrame: { ...USUAL_FRAME, fronts: { kind: 'overlay', by: USUAL_OVERLAY } },
+      frontBuild: { ...USUAL_FIVE_PART, areDrawersToo: true },
+    },
+  },
+  'base 14': { front: { kind: 'door', hinge: 'left' }, interior: { ...shelves(0), dividers: 3 } },
+}
+
+/** What stands in both corners of the short wall, from its left. */
+const CORNERS: readonly (readonly [ReadyName, CabinetKind, 'left' | 'right'])[] = [
+  ['cornerBase', 'base', 'left'],
+  ['diagonalBase', 'base', 'right'],
+  ['cornerUpper', 'upper', 'left'],
+  ['diagonalUpper', 'upper', 'right'],
+]
+
+const SHORT_WALL = 'w2' as WallId
+const SHORT: Mm = 3000
+
+/**
+ * Forty cabinets on a wall of 14 m and in both corners of a short one, of every kind, front and way to build: what a long day
+ * in the shop looks like.
+ */
 export function fortyCabinets(): Project {
   const plain = newProject('mm', 'Forty cabinets')
   const wall = firstWall(plain)!
@@ -119,8 +156,9 @@ export function fortyCabinets(): Project {
     const front = frontOf(kind, counts[kind], width)
     const interior = isAllDrawers(front) ? shelves(0) : turn(INTERIORS, at)
     const made = place(plain, kind, ++counts[kind], left, width, front, interior)
-    const own = READY_PLACES[`${kind} ${counts[kind]}`]
-    cabinets.push(own ? standingReady(plain, made, own, at) : { ...made, overrides: choicesAt(at) })
+    const name = `${kind} ${counts[kind]}`
+    const ready = READY_PLACES[name]
+    cabinets.push(ready ? standingReady(plain, made, ready, at) : madeItsWay(made, choicesAt(at), OWN_WAYS[name]))
     return left + width
   }
   let left = put('tall', 0, TALL_WIDTH)
@@ -130,11 +168,36 @@ export function fortyCabinets(): Project {
     for (let n = 0; n < section.bases; n++) left = put('base', left, turn(BASE_WIDTHS, counts.base))
     left = put('tall', left, TALL_WIDTH)
   }
+  for (const [name, kind, hand] of CORNERS) cabinets.push(inItsCorner(plain, name, ++counts[kind], hand))
+  const walls = {
+    [wall.id]: { ...wall, name: 'Long wall', length: 14_000, height: 2600 },
+    [SHORT_WALL]: { ...wall, id: SHORT_WALL, name: 'Short wall', order: 2, length: SHORT, height: 2600 },
+  }
   return {
     ...plain,
     id: 'forty-cabinets' as ProjectId,
-    walls: { [wall.id]: { ...wall, name: 'Long wall', length: 14_000, height: 2600 } } as Project['walls'],
+    walls: walls as Project['walls'],
     cabinets: numbered(cabinets),
+    between: betweenThem(plain),
+  }
+}
+
+function madeItsWay(made: Cabinet, choices: Partial<MethodChoices>, own: (typeof OWN_WAYS)[string] = {}): Cabinet {
+  return { ...made, ...own, overrides: { ...choices, ...own.overrides } }
+}
+
+function inItsCorner(plain: Project, name: ReadyName, number: number, hand: 'left' | 'right'): Cabinet {
+  const { kind, width, front, interior, corner } = startOf(plain, name, { isAtRight: hand === 'right' })
+  const made = place(plain, kind, number, hand === 'left' ? 0 : SHORT - width, width, front, interior)
+  return { ...made, wall: SHORT_WALL, corner }
+}
+
+/** A countertop with its splash over every run of bases. */
+function betweenThem({ between, methods, method }: Project): Project['between'] {
+  const material = methods[method]!.frontMaterial
+  return {
+    ...between,
+    countertop: { material, overhang: 20, ends: 10, splash: 80, banding: 1 },
   }
 }
 

@@ -29,6 +29,7 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
   const { id, left, bottom, width, height } = built.cabinet
   const isNamed = width / mmPerPx > 20
   const isBored = built.parts.some((part) => part.role === 'drawerFront' && pullsIn(part).length > 0)
+  const isHollow = hasOpenPlace(built.cabinet.front)
   const isOwn = Object.keys(built.cabinet.overrides).length > 0
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand in a drawing.
@@ -42,9 +43,15 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
       transform={`translate(${left} ${-bottom})`}
     >
       {kick > 0 && <rect className={styles.kick} x={0} y={-kick} width={width} height={kick} />}
-      <rect className={styles.carcass} x={0} y={-height} width={width} height={Math.max(0, height - kick)} />
+      <rect
+        className={`${styles.carcass} ${isHollow ? styles.hollow : ''}`}
+        x={0}
+        y={-height}
+        width={width}
+        height={Math.max(0, height - kick)}
+      />
       <Lid built={built} />
-      {hasOpenPlace(built.cabinet.front) && <Shelves built={built} />}
+      {isHollow && <Shelves built={built} />}
       <FaceFrameDrawing built={built} />
       {built.fronts.map((front, at) => (
         <FrontDrawing key={at} front={front} mmPerPx={mmPerPx} isBored={isBored} />
@@ -56,7 +63,13 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
         <BesideDrawing key={part.id} part={part} />
       ))}
       {isNamed && (
-        <text className={styles.mark} x={6 * mmPerPx} y={-kick - 7 * mmPerPx} fontSize={12.5 * mmPerPx}>
+        <text
+          className={styles.mark}
+          x={6 * mmPerPx}
+          y={-kick - 7 * mmPerPx}
+          fontSize={12.5 * mmPerPx}
+          strokeWidth={4 * mmPerPx}
+        >
           {built.mark}
           {isOwn && <tspan className={styles.own}> *</tspan>}
         </text>

@@ -31,7 +31,7 @@ export function OpeningRows({ built: { cabinet, mark, openings }, display }: Ope
     return (
       <section key={key} className={styles.opening} aria-label={`Opening of the ${names[at]} of ${mark}`}>
         <h4>
-          {names[at]}
+          <span>{names[at]}</span>
           {measured && (
             <Button
               look="plain"

@@ -180,6 +180,7 @@ function LineUp({ project, cabinet, onFront }: FrontTreeProps & { readonly onFro
   return besideIt(project, cabinet).map((neighbour) => (
     <Button
       key={neighbour.id}
+      className={styles.lineUp}
       onClick={() => {
         const lined = linedUpWith(project, cabinet, neighbour)
         if (lined.ok) onFront(lined.value)

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { type BoardRole, explodedBy } from '../../../engine/cabinets/board'
 import { boxOf } from '../../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import type { Front } from '../../../engine/project/document'
@@ -156,5 +157,38 @@ describe('a drawer box behind a face frame', () => {
 
   it('stands above the bottom rail by what is kept free below it', () => {
     expect(y(boardIn(built(DRAWER, { proud: 4 }).boards, 'drawerSide', 1))[0]).toBe(118 + 4 + 16)
+  })
+})
+
+describe('a face frame that is taken apart', () => {
+  /** How far a member goes once its frame stands before the carcass: `24 + 15` with tenons of 15. */
+  const gone = (front: Front, role: BoardRole, number = 1) => {
+    const { x, y } = explodedBy(boardIn(built(front, { joint: TENON }).boards, role, number).explode, 1)
+    return [x, y]
+  }
+  const step = 24 + 15
+
+  it('lets its stiles go left and right and its rails up and down, each off its tenons', () => {
+    expect(gone(DOOR, 'stile', 1)).toEqual([-step, 0])
+    expect(gone(DOOR, 'stile', 2)).toEqual([step, 0])
+    expect(gone(DOOR, 'topRail')).toEqual([0, step])
+    expect(gone(DOOR, 'bottomRail')).toEqual([0, -step])
+  })
+
+  it('lets mullions go apart, with the mid rails between them, and its stiles further', () => {
+    const drawers: Front = { kind: 'rows', rows: [share(DRAWER), share(DRAWER)] }
+    const front: Front = { kind: 'columns', columns: [share(DOOR), share(drawers), share(DOOR)] }
+    expect(gone(front, 'mullion', 1)).toEqual([-step, 0])
+    expect(gone(front, 'mullion', 2)).toEqual([step, 0])
+    expect(gone(front, 'midRail')).toEqual([0, 0])
+    expect(gone(front, 'stile', 1)).toEqual([-3 * step, 0])
+  })
+
+  it('lets mid rails go up and down, with the mullions between them, and its rails further', () => {
+    const doors: Front = { kind: 'columns', columns: [share(DOOR), share(DOOR)] }
+    const front: Front = { kind: 'rows', rows: [share(DRAWER), share(doors)] }
+    expect(gone(front, 'midRail')).toEqual([0, 0])
+    expect(gone(front, 'mullion')).toEqual([0, -step])
+    expect(gone(front, 'topRail')).toEqual([0, 2 * step])
   })
 })

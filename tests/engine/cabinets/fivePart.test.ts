@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { type BoardRole, explodedBy } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { doorRailLength, panelSeat, playAcross, woodMovement } from '../../../engine/cabinets/fivePart'
 import type { Front } from '../../../engine/project/document'
@@ -95,6 +96,31 @@ describe('drawer fronts', () => {
         'B1',
         'U1',
       ),
+    )
+  })
+})
+
+describe('five-part doors that are taken apart', () => {
+  // Of a pair each door is (500 - 2 x 1.5 - 3) / 2 = 247 wide; with the gap of 3 between them their middle is at 250.
+  const { boards } = built({ kind: 'pair' })
+  const gone = (role: BoardRole, number: number) => explodedBy(boardIn(boards, role, number).explode, 1)
+
+  it('let each board go a share of 0.15 of its way from the middle of all fronts: stiles outwards, rails up and down', () => {
+    expect(gone('doorStile', 1).x).toBeCloseTo(0.15 * (1.5 + 60 / 2 - 250), 6)
+    expect(gone('doorStile', 2).x).toBeCloseTo(0.15 * (1.5 + 247 - 60 / 2 - 250), 6)
+    const rails = [gone('doorRail', 1).y, gone('doorRail', 2).y].sort((a, b) => a - b)
+    expect(rails[0]).toBeCloseTo((-0.15 * (697 - 70)) / 2, 6)
+    expect(rails[1]).toBeCloseTo((0.15 * (697 - 70)) / 2, 6)
+  })
+
+  it('keep each panel in the middle of its door', () => {
+    expect(gone('doorPanel', 1).x).toBeCloseTo(0.15 * (1.5 + 247 / 2 - 250), 6)
+    expect(gone('doorPanel', 1).y).toBeCloseTo(0, 6)
+  })
+
+  it('come forward whole before', () => {
+    expect(explodedBy(boardIn(boards, 'doorStile', 1).explode, 0.4)).toEqual(
+      explodedBy(boardIn(boards, 'doorPanel', 1).explode, 0.4),
     )
   })
 })

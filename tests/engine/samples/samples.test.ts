@@ -68,12 +68,12 @@ describe('the forty cabinets', () => {
       ...childrenOf(front).flatMap((child) => kindsIn(child.front)),
     ]
     const kinds = new Set(cabinetsOf(fortyCabinets()).flatMap(({ front }) => kindsIn(front)))
-    expect([...kinds].sort().join(' ')).toBe('appliance blind columns door drawer falseFront open pair rows')
+    expect([...kinds].sort().join(' ')).toBe('appliance blind columns door drawer falseFront open pair pullOut rows')
   })
 
   it('use every option of every choice of a build method', () => {
     const used = (choice: keyof MethodChoices) => {
-      const options = cabinetsOf(fortyCabinets()).map(({ overrides }) => overrides[choice])
+      const options = cabinetsOf(fortyCabinets()).flatMap(({ overrides }) => overrides[choice] ?? [])
       const words = options.map((one) => {
         if (typeof one !== 'object' || one === null) return String(one)
         return 'kind' in one ? one.kind : 'where' in one ? one.where : one.fronts.kind
@@ -90,5 +90,17 @@ describe('the forty cabinets', () => {
     expect(used('fixedShelf')).toBe('dado pinned')
     expect(used('frontMount')).toBe('fullOverlay halfOverlay inset')
     expect(used('slide')).toBe('side undermount')
+    expect(used('faceFrame')).toBe('inset overlay')
+    expect(used('frontBuild')).toBe('fivePart')
+  })
+
+  it('have an L and a diagonal corner below and above, roll-outs, tray dividers, a lid and a countertop', () => {
+    const all = cabinetsOf(fortyCabinets())
+    const corners = all.flatMap(({ kind, corner }) => (corner ? [`${kind} ${corner.kind} ${corner.hand}`] : []))
+    expect(corners.sort()).toEqual(['base L left', 'base diagonal right', 'upper L left', 'upper diagonal right'])
+    const roles = new Set([...derive(fortyCabinets()).partOf.values()].map(({ role }) => role))
+    for (const role of ['divider', 'lid', 'drawerBottom', 'countertop', 'splash', 'cornerPost', 'midRail', 'doorPanel'])
+      expect([...roles]).toContain(role)
+    expect(all.filter(({ interior }) => interior.rollOuts).length).toBe(1)
   })
 })
