@@ -216,7 +216,7 @@ test('a pull-out, roll-outs, tray dividers, and columns with rows in one of them
   })
 })
 
-test('a wall with a countertop, trims, a filler and a finished end', async ({ shop }) => {
+test('a wall with a countertop, trims and a finished end', async ({ shop }) => {
   await startProject(shop, 'Millimetres')
   const card = properties(shop)
   await pullBase(shop, 0)
