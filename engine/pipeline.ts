@@ -14,6 +14,7 @@ import { cornerFindings } from './checks/corner'
 import type { Finding } from './checks/finding'
 import { hobFindings } from './checks/hob'
 import { landingFindings } from './checks/landing'
+import { overlapFindings } from './checks/overlap'
 import { seenScrewFindings } from './checks/seenScrews'
 import { sillFindings } from './checks/sill'
 import { standingFindings } from './checks/standing'
@@ -77,6 +78,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
     ...runs.flatMap((run) => run.problems),
     ...placeProblems(project),
     ...placeFindings(project, cabinets),
+    ...overlapFindings(project, runs),
     ...countertopFindings(project, runs),
     ...stockFindings({ project, rows: listed().cutList.rows, job: order().job }, order().outgrown),
   ])
