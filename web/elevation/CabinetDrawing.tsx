@@ -56,7 +56,13 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
         <BesideDrawing key={part.id} part={part} />
       ))}
       {isNamed && (
-        <text className={styles.mark} x={6 * mmPerPx} y={-kick - 7 * mmPerPx} fontSize={12.5 * mmPerPx}>
+        <text
+          className={styles.mark}
+          x={6 * mmPerPx}
+          y={-kick - 7 * mmPerPx}
+          fontSize={12.5 * mmPerPx}
+          strokeWidth={HALO_PX * mmPerPx}
+        >
           {built.mark}
           {isOwn && <tspan className={styles.own}> *</tspan>}
         </text>
@@ -120,6 +126,8 @@ function Lid({ built }: { readonly built: DerivedCabinet }) {
 }
 
 const PULL_PX = 22
+/** Around the letters of a mark, half of it at each side. */
+const HALO_PX = 4
 
 interface FrontDrawingProps {
   readonly front: FrontFace
