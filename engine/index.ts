@@ -115,6 +115,7 @@ export {
   type FrontPath,
   frontAt,
   graduatedHeights,
+  placeWords,
   withFrontAt,
   withSizeAt,
 } from './project/frontTree'
