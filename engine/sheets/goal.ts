@@ -37,8 +37,14 @@ export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
     .map(({ goal }) => goal)
 }
 
+/** What a plan takes, without what lies where on it. */
+export interface TakenPlan {
+  readonly boards: readonly { readonly stock: StockKind }[]
+  readonly left: Plan['left']
+}
+
 /** A plan that no plan can beat: no sheet fewer is possible, and none of its sheets has a cheaper one beside it. */
-export function isBest(plan: Plan, lot: Lot, bound: number): boolean {
+export function isBest(plan: TakenPlan, lot: Lot, bound: number): boolean {
   const bought = lot.stocks.filter(({ offcut }) => !offcut)
   const cheapest = Math.min(...bought.map(({ price }) => price))
   const isCheap = plan.boards.every(({ stock }) => stock.offcut || stock.price <= cheapest)
@@ -46,7 +52,7 @@ export function isBest(plan: Plan, lot: Lot, bound: number): boolean {
   return plan.left.length === 0 && plan.boards.length === bound && isCheap && !(isPaid && hasFreeOffcut(plan, lot))
 }
 
-function hasFreeOffcut(plan: Plan, lot: Lot): boolean {
+function hasFreeOffcut(plan: TakenPlan, lot: Lot): boolean {
   return lot.stocks.some((stock) => stock.offcut && countOf(stock, plan) < stock.quantity)
 }
 
@@ -71,8 +77,9 @@ function isThere(stock: StockKind, plan: Plan, given: Board): boolean {
   return stock !== given.stock && countOf(stock, plan) < stock.quantity
 }
 
-function countOf(stock: StockKind, { boards }: Plan): number {
-  return boards.filter((board) => board.stock === stock).length
+/** Counted by the stock itself, since a lot without locked sheets has kinds of its own. */
+function countOf({ stock }: StockKind, { boards }: TakenPlan): number {
+  return boards.filter((board) => board.stock.stock.id === stock.id).length
 }
 
 function areaOf({ length, width }: StockKind): number {

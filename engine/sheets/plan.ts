@@ -59,7 +59,7 @@ function favourites({ stocks }: Lot): (StockKind | null)[] {
   return bought.length < 2 ? [null] : [null, ...bought.slice(0, 4)]
 }
 
-export function costOf({ boards }: Plan): number {
+export function costOf({ boards }: { readonly boards: readonly { readonly stock: StockKind }[] }): number {
   return boards.reduce((sum, { stock }) => sum + stock.price, 0)
 }
 
