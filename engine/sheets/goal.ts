@@ -6,19 +6,23 @@ import { costOf, type Plan } from './plan'
 export interface Goal {
   readonly boards: readonly Board[]
   readonly pool: readonly number[]
+  /** Whether a part without a place counts as one, however large it is: where the sheets run short, small ones go first. */
+  readonly isCounted?: boolean
 }
 
 /** Above so many kinds of sheet only single exchanges are tried. */
 const MOST_GOALS = 12
+/** Of each kind of sheet that is not begun only so many are worked on. */
+const MOST_UNOPENED = 20
 
 /**
  * Every way to pay less that may still hold all parts: a sheet of each kind given up, for nothing or for a cheaper one
- * that is there; the boldest saving last. With parts left over, the goal is to place them on the sheets there are.
+ * that is there; the boldest saving last. With parts left over, the goal is to place more of them on the sheets there are.
  */
 export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
-  if (plan.left.length > 0) return [{ boards: plan.boards, pool: plan.left }]
-  const whole = lot.kinds.reduce((sum, { area, quantity }) => sum + area * quantity, 0)
-  const room = plan.boards.reduce((sum, { stock }) => sum + stock.length * stock.width, 0)
+  if (plan.left.length > 0) return goalsRunningShort(plan, lot)
+  const whole = wholeOf(lot)
+  const room = roomOn(plan.boards)
   const goals: { goal: Goal; saved: number }[] = []
   for (const given of leastUsed(plan)) {
     for (const taken of [null, ...lot.stocks]) {
@@ -35,6 +39,25 @@ export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
     .sort((a, b) => a.saved - b.saved)
     .slice(0, MOST_GOALS)
     .map(({ goal }) => goal)
+}
+
+/** Sheets that are there and not begun are worked on too, as far as they can be counted. */
+function goalsRunningShort(plan: Plan, lot: Lot): Goal[] {
+  const unopened = lot.stocks.flatMap((stock) => {
+    const count = stock.quantity === Infinity ? 0 : Math.min(MOST_UNOPENED, stock.quantity - countOf(stock, plan))
+    return Array.from({ length: Math.max(0, count) }, () => freshBoard(stock, firstWay(lot), lot))
+  })
+  const goal = { boards: [...plan.boards, ...unopened], pool: plan.left }
+  const counted = { ...goal, isCounted: true }
+  return wholeOf(lot) > roomOn(goal.boards) ? [counted] : [goal, counted]
+}
+
+function wholeOf({ kinds }: Lot): number {
+  return kinds.reduce((sum, { area, quantity }) => sum + area * quantity, 0)
+}
+
+function roomOn(boards: Plan['boards']): number {
+  return boards.reduce((sum, { stock }) => sum + areaOf(stock), 0)
 }
 
 /** What a plan takes, without what lies where on it. */
