@@ -108,6 +108,22 @@ describe('the stock', () => {
     expect(answer.proved).toBe(false)
   })
 
+  it('names what is on hand by what it is: sheets, offcuts, or nothing at all', () => {
+    const reasons = (...stock: SheetJob['stock']) =>
+      sound(aJob([boards('2000 x 1000 x 9')], { stock, effort: 'glance' })).unplaced.map(({ reason }) => reason)
+    const offcut = aSheet({ id: 'rest', length: 2100, width: 1100, offcut: true, quantity: 1 })
+    expect(reasons(aSheet({ quantity: 3 }), offcut)).toEqual(['all 3 sheets and 1 offcut of ply on hand are used up'])
+    expect(reasons(offcut)).toEqual(['the one offcut of ply on hand is used up'])
+    expect(reasons(aSheet({ quantity: 0 }))).toEqual(['there are 0 sheets of ply on hand'])
+  })
+
+  it('says so where a part would fit if it was turned', () => {
+    const answer = sound(aJob([boards('500 x 1000 x 1')], { stock: [aSheet({ length: 1000, width: 500 })] }))
+    expect(answer.unplaced[0]?.reason).toBe(
+      '500 x 1000 is larger than 1000 x 500, what sheet sheet gives less its trim; it would fit if it may be turned (rotate: true)',
+    )
+  })
+
   it('leaves out as few parts as it can when it runs out, however large they are', () => {
     // One sheet of 1000 x 500 holds the large part alone, or five of 200 x 500.
     const stock = [aSheet({ length: 1000, width: 500, quantity: 1 })]
