@@ -11,7 +11,7 @@ import type { Mishap } from './mishapKinds'
 import { type Resized, toldOf } from './mishapWords'
 import { pinned } from './pins'
 import type { BreakdownInput } from './steps'
-import { copiesOf } from './walks'
+import { sheetNumbers } from './walks'
 
 export interface Replan {
   /** Cut, sound and still of the right size. */
@@ -54,7 +54,7 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
   const rows = mishap.kind === 'thickness' || mishap.kind === 'openings' ? mishap.rows : before
   const { cut, lost } = sortedOut(partsCutBy(floor.value, input), before, rows, isLost)
   const needed = splitRows(rows, (part) => !cut.includes(part))
-  const nextSheet = (input.firstSheet ?? 1) + copiesOf(input.answer).length
+  const nextSheet = sheetNumbers(input).afterLaid
   const shop = { job: input.job, rows: needed, before: input.atHand ?? new Map(), firstNumber: nextSheet }
   const lies = floor.value.map((piece) =>
     damage && hit(piece) ? { ...piece, damages: [...piece.damages, damage.rect] } : piece,

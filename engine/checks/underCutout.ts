@@ -2,7 +2,7 @@ import type { CabinetId } from '../basics/id'
 import type { BuiltRun } from '../between/run'
 import type { Board, BoardRole } from '../cabinets/board'
 import { boxOf } from '../cabinets/boardBox'
-import { methodOf, withOverrides } from '../cabinets/build'
+import { methodOf } from '../cabinets/build'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import { ROLE_NAMES } from '../cabinets/role'
 import { type Box, boxOver } from '../geometry/box'
@@ -100,7 +100,7 @@ function withFrontRail({ cabinet, mark, of }: LetIn, room: Box, project: Project
   if (of !== 'sink' || method.baseTop.kind === 'frontRail') return null
   const baseTop: BaseTop = { kind: 'frontRail', width: railWidth(method.baseTop, project) }
   const { materials, display, between } = project
-  const rules = { method: withOverrides(method, { baseTop }), materials, display, kick: between.kick }
+  const rules = { method: { ...method, baseTop }, materials, display, kick: between.kick }
   if (inTheWay(buildCabinet(cabinet, rules).boards, room).length > 0) return null
   const edit: Edit = { kind: 'override', ids: [cabinet.id], choices: { baseTop } }
   return { label: `Make the top of ${mark} a front rail`, edit }
