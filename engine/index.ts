@@ -25,6 +25,7 @@ export type { Result } from './basics/result'
 export type { BuiltRun, Place } from './between/run'
 export { assignParts, type PlacedPart } from './breakdown/assign'
 export type { PieceAtHand } from './breakdown/atHand'
+export { type CutNumbers, cutNumbersOf } from './breakdown/cutNumbers'
 export { refusedExtent } from './breakdown/damage'
 export type { Progress } from './breakdown/floor'
 export { measuredRows } from './breakdown/measured'
@@ -35,6 +36,7 @@ export { relaid } from './breakdown/relaid'
 export { type SawnOut, sawnOutOf } from './breakdown/sawnOut'
 export type { Breakdown, Effort, Sketch, SketchPiece, Step, StepPiece } from './breakdown/step'
 export { type BreakdownInput, breakdownOf } from './breakdown/steps'
+export { sheetNumbers } from './breakdown/walks'
 export { numberList } from './breakdown/wording'
 export { MOST_OFF } from './cabinets/asBuilt'
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace, type Leg } from './cabinets/board'
@@ -115,6 +117,7 @@ export {
   type FrontPath,
   frontAt,
   graduatedHeights,
+  placeWords,
   withFrontAt,
   withSizeAt,
 } from './project/frontTree'

@@ -16,10 +16,12 @@ import type { Finding } from './checks/finding'
 import { hobFindings } from './checks/hob'
 import { insideCornerFindings } from './checks/insideCorner'
 import { landingFindings } from './checks/landing'
+import { overlapFindings } from './checks/overlap'
 import { seenScrewFindings } from './checks/seenScrews'
 import { sillFindings } from './checks/sill'
 import { standingFindings } from './checks/standing'
 import { stockFindings } from './checks/stock'
+import { underCutoutFindings } from './checks/underCutout'
 import { cutListOf } from './cutlist/cutListOf'
 import type { CutList, CutRow } from './cutlist/row'
 import { hardwareOf } from './hardware/hardwareOf'
@@ -79,7 +81,8 @@ export const derive: (project: Project) => Derived = remember((project: Project)
     ...runs.flatMap((run) => run.problems),
     ...placeProblems(project),
     ...placeFindings(project, cabinets),
-    ...countertopFindings(project, runs),
+    ...overlapFindings(project, runs),
+    ...countertopFindings(project, runs, cabinets),
     ...stockFindings({ project, rows: listed().cutList.rows, job: order().job }, order().outgrown),
   ])
   return {
@@ -263,7 +266,17 @@ function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): F
 }
 
 /** What lies in the countertops, hangs over them and stands behind them. */
-function countertopFindings(project: Project, runs: readonly BuiltRun[]): Finding[] {
+function countertopFindings(
+  project: Project,
+  runs: readonly BuiltRun[],
+  cabinets: readonly DerivedCabinet[],
+): Finding[] {
   if (project.between.countertop === null) return []
-  return [...hobFindings(project, runs), ...landingFindings(project, runs), ...sillFindings(project, runs)]
+  const boardsOf = (id: CabinetId) => cabinets.find(({ cabinet }) => cabinet.id === id)?.parts ?? []
+  return [
+    ...hobFindings(project, runs),
+    ...underCutoutFindings(project, runs, boardsOf),
+    ...landingFindings(project, runs),
+    ...sillFindings(project, runs),
+  ]
 }

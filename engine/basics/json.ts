@@ -98,7 +98,7 @@ function wordsFor(sign: string): string {
     return `the value is ${sign}, which is no JSON number; it must be a number that has an end`
   return sign === '' || '}],:'.includes(sign)
     ? `a value is missing before ${shown(sign)}`
-    : `${shown(sign)} is no value`
+    : `${shown(sign)} is no JSON value; a text must stand in double quotes`
 }
 
 function shown(sign: string): string {

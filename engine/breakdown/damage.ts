@@ -59,7 +59,8 @@ function sheetOf(input: BreakdownInput, floor: readonly FloorPiece[], number: nu
   const isFree = floor.some(({ sheet }) => sheet === number)
   if (walk && !isFree) return bad(notFreed(input, walk.name) ?? `There is no piece ${walk.name} at hand.`)
   if (walk) return good({ name: walk.name, sheet: number, ...sizeWith(walk.root, walk.rough), piece: null })
-  const [first, last] = [walks[0]?.sheet, walks.at(-1)?.sheet]
+  const sheets = walks.filter(({ name, sheet }) => name === `sheet ${sheet}`)
+  const [first, last] = [sheets[0]?.sheet, sheets.at(-1)?.sheet]
   const known = first === undefined ? 'none is laid out' : `they go from ${first} to ${last}`
   return bad(`There is no sheet ${number}; ${known}.`)
 }

@@ -7,7 +7,7 @@ import { type CutAway, cleanOf } from './cutAway'
 import type { Step, StepPiece } from './step'
 import { type BreakdownInput, worksOf } from './steps'
 import { isClean, type Rough, sizeWith } from './task'
-import { copiesOf, walksOf } from './walks'
+import { copiesOf, isInShop, sheetNumbers, walksOf } from './walks'
 import type { Spot, Work } from './work'
 
 /** A piece as it lies in the shop, and where on its sheet it lay: from the sheet's corner, factory edges counted, mm. */
@@ -112,28 +112,23 @@ function sheetsOf(input: BreakdownInput): TakenUp[] {
   })
 }
 
-/** What lies in the shop and is on no layout, numbered after the sheets that are. */
+/** What lies in the shop and is on no layout. */
 function rackOf(input: BreakdownInput): TakenUp[] {
-  const { answer, firstSheet = 1, job } = input
-  let number = firstSheet + copiesOf(answer).length
+  const { answer, job } = input
+  const numbers = sheetNumbers(input).rack.values()
   return job.stock
     .filter((stock) => isInShop(stock))
     .flatMap((stock): TakenUp[] => {
       const hand = input.atHand?.get(stock.id)
       const taken = answer.sheets.reduce((sum, each) => sum + (each.stock === stock.id ? each.copies : 0), 0)
       return Array.from({ length: Math.max(0, stock.quantity! - taken) }, (_, at): TakenUp => {
-        const sheet = number++
+        const sheet = numbers.next().value!
         const { id, material } = stock
         const common = { sheet, stock: id, origin: originOf(input, id), material, x: 0, y: 0, part: null, damages: [] }
         const name = hand?.names[taken + at] ?? `sheet ${sheet}`
         return { called: name, piece: { ...common, kind: 'sheet', name, ...sizeOnRack(stock, hand?.rough) } }
       })
     })
-}
-
-/** What is there costs nothing more; of what can be bought there may be a limit too. */
-export function isInShop({ offcut, quantity }: JobStock): boolean {
-  return offcut === true && quantity !== undefined
 }
 
 function sizeOnRack({ length, width, trim = { length: 0, width: 0 } }: JobStock, beyond: Rough = NONE) {

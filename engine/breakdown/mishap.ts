@@ -1,7 +1,7 @@
 import type { PartId } from '../basics/id'
 import { bad, good, type Result } from '../basics/result'
 import type { CutRow } from '../cutlist/row'
-import type { SheetJob } from '../sheets/job'
+import type { JobPart, SheetJob } from '../sheets/job'
 import { jobParts } from '../sheets/jobOf'
 import { handOf, isStillWood, type PieceAtHand, pieceOf, type Stocked, stockOf } from './atHand'
 import type { CutAway } from './cutAway'
@@ -11,7 +11,7 @@ import type { Mishap } from './mishapKinds'
 import { type Resized, toldOf } from './mishapWords'
 import { pinned } from './pins'
 import type { BreakdownInput } from './steps'
-import { copiesOf } from './walks'
+import { sheetNumbers } from './walks'
 
 export interface Replan {
   /** Cut, sound and still of the right size. */
@@ -54,7 +54,7 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
   const rows = mishap.kind === 'thickness' || mishap.kind === 'openings' ? mishap.rows : before
   const { cut, lost } = sortedOut(partsCutBy(floor.value, input), before, rows, isLost)
   const needed = splitRows(rows, (part) => !cut.includes(part))
-  const nextSheet = (input.firstSheet ?? 1) + copiesOf(input.answer).length
+  const nextSheet = sheetNumbers(input).afterLaid
   const shop = { job: input.job, rows: needed, before: input.atHand ?? new Map(), firstNumber: nextSheet }
   const lies = floor.value.map((piece) =>
     damage && hit(piece) ? { ...piece, damages: [...piece.damages, damage.rect] } : piece,
@@ -162,7 +162,7 @@ function splitRows(rows: readonly CutRow[], isWanted: (part: PartId) => boolean)
 
 /** Layouts of the old job are not carried over; goals and pins are, and a bank is while it is still whole. */
 function jobOf(
-  { kerf, stages, firstCut, effort, seconds, seed, offcutLeast, goals }: SheetJob,
+  { kerf, stages, firstCut, effort, seconds, seed, offcutLeast, goals, parts }: SheetJob,
   stocked: Stocked,
   rows: readonly CutRow[],
   before: readonly CutRow[],
@@ -172,8 +172,14 @@ function jobOf(
     kerf,
     ...Object.fromEntries(kept.filter(([, value]) => value !== undefined)),
     stock: stocked.stock,
-    parts: pinned(jobParts(freed(rows, before), {}), rows, stocked),
+    parts: pinned(turnedAs(parts, jobParts(freed(rows, before), {})), rows, stocked),
   }
+}
+
+/** What was turned in the plan may be turned again. */
+function turnedAs(before: readonly JobPart[], parts: readonly JobPart[]): JobPart[] {
+  const turned = new Set(before.flatMap(({ id, rotate }) => (rotate ? [id] : [])))
+  return parts.map((part) => (turned.has(part.id) ? { ...part, rotate: true } : part))
 }
 
 /** A board of a bank is cut by itself when another board of it is cut already: its grain cannot run on any more. */

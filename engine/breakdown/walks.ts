@@ -26,7 +26,8 @@ export interface AtHand {
 
 /** Every sheet by itself, copies counted out, with the part that each of its places was dealt. */
 export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[] {
-  const { job, answer, firstSheet = 1 } = laid
+  const { job, answer } = laid
+  const numbers = sheetNumbers(laid).laid
   const stock = new Map(job.stock.map((each) => [each.id, each]))
   const dealt = dealtOn(laid)
   const lateRows = new Set<string>(laid.cutList.rows.flatMap(({ key, isLate }) => (isLate ? [key] : [])))
@@ -37,7 +38,7 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
     const hand = laid.atHand?.get(id)
     const count = taken.get(id) ?? 0
     taken.set(id, count + 1)
-    const sheet = firstSheet + at
+    const sheet = numbers[at]!
     const order = new Map(partsIn(root).map((piece, place) => [piece, place]))
     return {
       ...{ sheet, material: from.material, kerf: job.kerf, root, firstBlade },
@@ -47,6 +48,34 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
       dealt: (piece) => dealt.get(at + 1)?.[order.get(piece)!] ?? { mark: piece.part, part: null },
     }
   })
+}
+
+/**
+ * The numbers of what is laid out, copies counted out, and those of what stays on the rack. Sheets count on from the
+ * first, laid out or not; pieces of earlier sheets, which have names of their own, come behind them all.
+ */
+export function sheetNumbers({ job, answer, atHand, firstSheet = 1 }: Omit<Laid, 'cutList' | 'marks'>) {
+  const isPiece = (id: string) => atHand?.has(id) === true
+  const laid = copiesOf(answer).map(({ stock }) => stock)
+  const rack = onRack(job, answer)
+  const sheets = firstSheet + laid.filter((id) => !isPiece(id)).length
+  let nextSheet = firstSheet
+  let nextPiece = sheets + rack.filter((id) => !isPiece(id)).length
+  const numberOf = (id: string) => (isPiece(id) ? nextPiece++ : nextSheet++)
+  return { laid: laid.map(numberOf), rack: rack.map(numberOf), afterLaid: sheets }
+}
+
+/** What lies in the shop and is on no layout, by its stock. */
+function onRack({ stock }: SheetJob, { sheets }: SheetAnswer): string[] {
+  return stock.filter(isInShop).flatMap(({ id, quantity }) => {
+    const taken = sheets.reduce((sum, each) => sum + (each.stock === id ? each.copies : 0), 0)
+    return Array.from({ length: Math.max(0, quantity! - taken) }, () => id)
+  })
+}
+
+/** What is there costs nothing more; of what can be bought there may be a limit too. */
+export function isInShop({ offcut, quantity }: JobStock): boolean {
+  return offcut === true && quantity !== undefined
 }
 
 export function copiesOf({ sheets }: SheetAnswer): SheetLayout[] {

@@ -28,7 +28,7 @@ import { cellsOf } from './openings'
 import type { Notch } from './operation'
 import { boardInCabinet, inCabinet } from './past'
 import { type Piece, UNBANDED } from './piece'
-import { pipesIn } from './pipes'
+import { pipesIn, tellCrossed } from './pipes'
 import { pulled } from './pull'
 import { refitted } from './refit'
 import { type Report, reportOn } from './report'
@@ -80,6 +80,7 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
     isHiddenByFrame(piece, carcass) ? { ...piece, banded: UNBANDED } : piece,
   )
   const { pipes } = cabinet.interior
+  if (pipes && interior.niches.length === 0) tellCrossed(pipes, interior.pieces, carcass, report)
   const pipesThrough = (back: Board) => (pipes ? pipesIn(back, pipes, carcass, report) : [])
   const boards = joined(pieces.filter((piece) => canBeCut(piece, report))).map((one) => {
     return worked(one, cabinet, interior, pipesThrough, carcass)

@@ -78,6 +78,7 @@ export function carcassOf(cabinet: Cabinet, { method, materials, kick }: Rules, 
   const { faceFrame } = method
   const width = settle(cabinet.width - (faceFrame ? faceFrame.pastLeft + faceFrame.pastRight : 0))
   const depth = settle(cabinet.depth - frameThickness)
+  if (faceFrame && !areStilesOnSides(faceFrame, report)) return null
   if (!isLeftBehindFrame({ width, depth }, report)) return null
   const stands = KINDS_THAT_STAND.includes(cabinet.kind)
   const isNotched = stands && method.floor.kind === 'notched'
@@ -146,6 +147,21 @@ function sizesAreGood(cabinet: Cabinet, report: Report): boolean {
     }
   }
   return wrong.length === 0
+}
+
+/** A stile that stands past its side by its whole width has nothing left to be fixed to. */
+function areStilesOnSides({ pastLeft, pastRight, stile }: FaceFrame, report: Report): boolean {
+  const sides = [
+    { name: 'left', past: pastLeft },
+    { name: 'right', past: pastRight },
+  ]
+  const loose = sides.filter(({ past }) => !(past < stile))
+  for (const { name, past } of loose) {
+    report.stop(
+      `its face frame would stand ${report.say(past)} past the ${name} side; its stile is ${report.say(stile)} wide and must lie on the side, so it must be less.`,
+    )
+  }
+  return loose.length === 0
 }
 
 function isLeftBehindFrame(left: { readonly width: Mm; readonly depth: Mm }, report: Report): boolean {

@@ -5,12 +5,31 @@ import { backFront, type Carcass } from './carcass'
 import { inBoard, notchOf } from './frame'
 import { BACK_LEFT } from './niche'
 import type { Notch } from './operation'
-import { room } from './piece'
+import { type Piece, room } from './piece'
 import type { Report } from './report'
+import { ROLE_NAMES } from './role'
 
 /** The left edge of a window that stands in the middle of the cabinet. */
 export function pipesLeft(width: Mm, carcass: Carcass): Mm {
   return settle((carcass.width - width) / 2)
+}
+
+/** A window that a board inside cuts in two: pipes have to go round that board, or through it. */
+export function tellCrossed(pipes: PipeWindow, pieces: readonly Piece[], carcass: Carcass, report: Report): void {
+  const left = pipesLeft(pipes.width, carcass)
+  const [low, high] = [pipes.bottom, settle(pipes.bottom + pipes.height)]
+  const crossing = pieces.filter(({ role, box: { min, max } }) => {
+    const isInWindow = min.y < high && max.y > low && min.x < left + pipes.width && max.x > left
+    return (role === 'fixedShelf' || role === 'partition' || role === 'divider') && isInWindow
+  })
+  for (const { role, box } of crossing) {
+    const [from, to] = role === 'fixedShelf' ? [box.min.y, box.max.y] : [box.min.x, box.max.x]
+    const [start, end] = role === 'fixedShelf' ? [low, high] : [left, settle(left + pipes.width)]
+    const over = role === 'fixedShelf' ? 'from the floor' : 'from the left'
+    report.mind(
+      `a ${ROLE_NAMES[role]} from ${report.say(from)} to ${report.say(to)} crosses the window for pipes, which goes from ${report.say(start)} to ${report.say(end)} ${over}.`,
+    )
+  }
 }
 
 /** The window in the back for pipes; none where too little of the back would be left around it. */

@@ -1,5 +1,6 @@
 import type { FrontFace } from '../cabinets/board'
-import type { Cabinet, Project, Side } from '../project/document'
+import type { Cabinet, Front, Project, Side } from '../project/document'
+import { childrenOf } from '../project/frontTree'
 import { find } from '../project/references'
 import { fitOf } from '../runs/fit'
 import { rightEdge, sharedBy } from '../runs/lane'
@@ -78,7 +79,7 @@ function hingedFinding(one: Standing, side: Side, project: Project, standing: re
   const filler = settle(HANDLE_OUT - gap)
   const message =
     `a door hinged at its ${side} opens against ${words}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
-    `Put a filler of ${say.length(filler)} there, or hinge it at the other side.`
+    `Put a filler of ${say.length(filler)} there${hasPair(one.cabinet.front) ? '' : ', or hinge it at the other side'}.`
   const told = { message, measure: say.length(gap), limit: say.length(HANDLE_OUT), source: PRACTICE }
   const tried = () => fillerRemedy(one, side, filler, project) ?? turnRemedy(one, side)
   return [withRemedy(about(one, { weight: 'mind', ...told }), tried)]
@@ -112,6 +113,11 @@ export function fillerRemedy({ cabinet, mark }: Standing, side: Side, filler: Mm
   })
   if (!fitOf(project, [moved, ...others]).fits) return null
   return { label: `Leave room for a filler beside ${mark}`, edit: { kind: 'shapeCabinets', shapes } }
+}
+
+/** Each door of a pair hangs at its own side. */
+function hasPair(front: Front): boolean {
+  return front.kind === 'pair' || childrenOf(front).some((child) => hasPair(child.front))
 }
 
 /** A single door can be hinged at the other side. */

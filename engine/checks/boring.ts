@@ -1,6 +1,6 @@
 import { counted } from '../basics/counted'
 import { boxOf } from '../cabinets/boardBox'
-import { centresOf, type HoleRow, type Operation, type Recess } from '../cabinets/operation'
+import { centresOf, type HolePurpose, type HoleRow, type Operation, type Recess } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
@@ -11,7 +11,35 @@ const GEOMETRY = 'worked out from the boards'
 
 /** Pin holes that break into a dado or a groove, and pin holes whose shelf would meet a nailer. */
 export function boringFindings(checked: Checked): Finding[] {
-  return [...brokenFinding(checked), ...blockedFinding(checked)]
+  return [...brokenFinding(checked), ...blockedFinding(checked), ...shallowFindings(checked)]
+}
+
+/**
+ * Holes that are set to go through their boards: they are bored as deep as may be instead. That a partition is bored from
+ * both faces, less than half through, needs no word.
+ */
+function shallowFindings(checked: Checked): Finding[] {
+  const { shelves, slides } = checked.rules.method
+  return [
+    ...shallowFinding('shelfPin', 'pin holes of its shelves', shelves.pinDepth, checked),
+    ...shallowFinding('slide', 'screw holes of its slides', slides.holeDepth, checked),
+  ]
+}
+
+function shallowFinding(purpose: HolePurpose, words: string, wished: Mm, checked: Checked): Finding[] {
+  const bored = checked.parts.flatMap(({ operations, thickness, role }) =>
+    operations.flatMap((one) =>
+      one.kind === 'holeRow' && one.purpose === purpose && role !== 'partition' && one.depth < wished
+        ? [{ depth: one.depth, thickness }]
+        : [],
+    ),
+  )
+  const [first] = bored.sort((a, b) => a.depth - b.depth)
+  if (!first) return []
+  const say = sayIn(checked.display)
+  const [depth, set] = say.apart(first.depth, wished)
+  const message = `the ${words} are set to ${set} deep; in boards ${say.length(first.thickness)} thick they are bored ${depth}, so that they do not go through. Change the depth in the build method.`
+  return [about(checked, { weight: 'mind', message, measure: set, limit: depth, source: GEOMETRY })]
 }
 
 /** The centres of the holes in a row that would open into a recess of the same face, along the board. */

@@ -57,10 +57,14 @@ function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
   const wide = doors.filter(({ part }) => spreadOf(part) <= part.width)
   const worst = wide[0]?.part
   if (!worst) return []
-  const [spread, width] = sayIn(checked.display).apart(spreadOf(worst), worst.width)
-  const message =
+  const say = sayIn(checked.display)
+  const [spread, width] = say.apart(Math.max(0, spreadOf(worst)), worst.width)
+  const ends = say.length(checked.rules.method.hinge.firstFromEnd)
+  const tooLow = `the hinges of ${counted(wide.length, 'door')} do not fit one above another: a door is ${say.length(worst.length)} high, and each hinge is to be ${ends} from an end. A flap hangs better.`
+  const apart =
     `the hinges of ${counted(wide.length, 'door')} would be ${spread} apart from the top one to the bottom one; ` +
     `that must be more than the ${width} that a door is wide. A pair, or a flap, hangs better.`
+  const message = spreadOf(worst) > 0 ? apart : tooLow
   const remedy =
     checked.cabinet.front.kind === 'door'
       ? {

@@ -2,6 +2,7 @@ import { counted } from '../basics/counted'
 import { type Hanging, hangingsOf } from '../cabinets/hanging'
 import { armFor, hingesFor, overlayOf } from '../cabinets/hinge'
 import { type Leaf, leafWeight, leavesOf } from '../cabinets/leaf'
+import type { Operation } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
@@ -16,7 +17,7 @@ const LEAST_BEHIND_CUP: Mm = 3
 export function hingeFindings(checked: Checked): Finding[] {
   const { cupDiameter, plateDiameter } = checked.rules.method.hinge
   if (!(cupDiameter > 0 && plateDiameter > 0)) return []
-  return [...overlayFinding(checked), ...depthFinding(checked), ...placeFinding(checked)]
+  return [...overlayFinding(checked), ...depthFinding(checked), ...placeFinding(checked), ...plateFinding(checked)]
 }
 
 /** How far a door is from where its hinge holds it, as the best arm does. */
@@ -87,11 +88,29 @@ function placeFinding(checked: Checked): Finding[] {
   ]
 }
 
+/** Plates whose line is so far from the front edge that it is not on the board that the door hangs on. */
+function plateFinding(checked: Checked): Finding[] {
+  const { plateFromFront } = checked.rules.method.hinge
+  const off = hangingsOf(checked.parts, checked.fronts).filter(
+    ({ leaf, carrier }) => bored(leaf) > 0 && !carrier.operations.some(isForPlate),
+  )
+  const [first] = off
+  if (!first) return []
+  const say = sayIn(checked.display)
+  const [measure, limit] = say.apart(plateFromFront, first.carrier.width)
+  const message = `the plates of ${counted(off.length, 'door')} are to be screwed on ${measure} behind the front edge, where their boards, ${limit} wide, leave no room for the holes. Nothing is bored for the plates.`
+  return [about(checked, { weight: 'mind', message, measure, limit, source: 'worked out from the boards' })]
+}
+
+function isForPlate(one: Operation): boolean {
+  return one.kind === 'holeRow' && one.purpose === 'hingePlate'
+}
+
 function wanted(leaf: Leaf<Part>, { rules }: Checked): number {
   const kg = leafWeight(leaf, ({ material }) => rules.materials[material]?.density ?? 0)
   return hingesFor(leaf.hinge === 'top' ? leaf.rect.width : leaf.rect.height, kg)
 }
 
-function bored({ operations }: Part): number {
+function bored({ operations }: Pick<Part, 'operations'>): number {
   return operations.filter((one) => one.kind === 'holeRow' && one.purpose === 'hingeCup').length
 }

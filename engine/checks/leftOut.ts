@@ -9,6 +9,7 @@ import { type Hindrance, hindranceOf, type Size } from '../sheets/hindrance'
 import type { JobStock, SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { kindsOf, type PartKind } from '../sheets/lot'
+import { countedStock } from '../sheets/unplaced'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
 import type { Finding, Remedy } from './finding'
@@ -138,7 +139,7 @@ function whyLeft(kind: PartKind, { name }: Material, { project, job }: Asked, sh
   if (kind.from !== undefined)
     return `${stockName(own[0]!, project)}, which ${WISH}, has no room left. ${more}, or choose another sheet.`
   const isNone = there === 0 ? `there are 0 sheets of ${name} on hand` : null
-  return `${isNone ?? `the ${counted(there, 'sheet')} of ${name} on hand ${there === 1 ? 'is' : 'are'} used up`}. ${more}.`
+  return `${isNone ?? `the ${countedStock(own)} of ${name} on hand ${there === 1 ? 'is' : 'are'} used up`}. ${more}.`
 }
 
 /** What would place the boards by what is known of sizes; tried before it is offered. */

@@ -1,11 +1,29 @@
+import { counted } from '../basics/counted'
 import type { Project } from '../project/document'
 import type { Outgrown } from '../sheets/jobOf'
-import type { Finding } from './finding'
+import { turnedRows } from '../sheets/turned'
+import { type Finding, PRACTICE } from './finding'
 import { type Asked, hindered, sizeIn } from './leftOut'
 
 /** Boards that no sheet can give, and kept sheets that the design has outgrown. */
 export function stockFindings(asked: Asked, outgrown: readonly Outgrown[]): Finding[] {
-  return [...hindered(asked), ...outgrown.map((sheet) => keptFinding(asked.project, sheet))]
+  return [...hindered(asked), ...turnedFindings(asked), ...outgrown.map((sheet) => keptFinding(asked.project, sheet))]
+}
+
+/** Backs that are wider than their sheets across the grain, and lie along it instead. */
+function turnedFindings({ project, rows, job }: Asked): Finding[] {
+  return turnedRows(job, rows).map((row): Finding => {
+    const size = sizeIn(row, project.display)
+    const boards = `${counted(row.quantity, 'board')} of ${row.mark} (${row.name}) ${row.quantity === 1 ? 'is' : 'are'}`
+    const message = `${boards} cut with the grain running across the cabinet, not up: ${size} is on no sheet of ${project.materials[row.material]!.name} upright, and a back is hidden.`
+    return {
+      weight: 'know',
+      about: { kind: 'material', material: row.material },
+      message,
+      measure: size,
+      source: PRACTICE,
+    }
+  })
 }
 
 function keptFinding({ kept, stock, materials, display }: Project, { id, board }: Outgrown): Finding {

@@ -3,8 +3,9 @@ import { dirname, join, resolve } from 'node:path'
 import { ASSEMBLY_CAUTIONS, assemblyOfCabinet } from '../assembly/assemblyOf'
 import { readJson } from '../basics/json'
 import type { BuiltRun } from '../between/run'
+import { cutNumbersOf } from '../breakdown/cutNumbers'
 import { sawnOutOf } from '../breakdown/sawnOut'
-import { breakdownOf } from '../breakdown/steps'
+import { type BreakdownInput, breakdownOf } from '../breakdown/steps'
 import { installCautions } from '../checks/installation'
 import { leftOut } from '../checks/leftOut'
 import { partDrawing } from '../drawings/part'
@@ -45,11 +46,16 @@ export async function planCommand(args: readonly string[]): Promise<number> {
   return 0
 }
 
+function toCut({ project, cutList, sheetJob: job, partOf }: Derived, answer: SheetAnswer): BreakdownInput {
+  const { shop, materials, display } = project
+  const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
+  return { job, answer, shop, cutList, marks, materials, display }
+}
+
 function planOf(derived: Derived, answer: SheetAnswer) {
   const { project, cutList, sheetJob: job, partOf } = derived
-  const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
-  const { shop, materials, display } = project
-  const breakdown = breakdownOf({ job, answer, shop, cutList, marks, materials, display })
+  const { shop, display } = project
+  const breakdown = breakdownOf(toCut(derived, answer))
   const left = leftOut({ project, rows: cutList.rows, job }, answer).map(({ message }) => message)
   const known = derived.problems.map(({ message }) => message)
   return {
@@ -131,11 +137,16 @@ function writeAll(folder: string, derived: Derived, answer: SheetAnswer, plan: s
   writeFileSync(join(folder, 'plan.json'), `${plan}\n`)
   writeFileSync(join(folder, 'cut-list.csv'), cutListCsv(cutList, project.materials, project.display))
   const marks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
+  const turns = cutNumbersOf(toCut(derived, answer))
+  let sheet = 1
   for (const [at, layout] of answer.sheets.entries()) {
+    const numbers = turns.get(sheet)
+    sheet += layout.copies
     const stock = sheetJob.stock.find(({ id }) => id === layout.stock)!
     const hasGrain = Object.values(project.materials).some((one) => one.id === stock.material && one.hasGrain)
     const markOf = (row: string) => marks.get(row) ?? row
-    const drawing = sheetDrawing({ layout, stock, kerf: sheetJob.kerf, markOf, display: project.display, hasGrain })
+    const { kerf } = sheetJob
+    const drawing = sheetDrawing({ layout, stock, kerf, markOf, display: project.display, hasGrain, numbers })
     writeFileSync(join(folder, `sheet-${at + 1}.svg`), svgOf(drawing, `Sheet ${at + 1}, ${layout.copies} alike`))
   }
 }

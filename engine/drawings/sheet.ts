@@ -1,3 +1,4 @@
+import { type CutNumbers, pieceKey } from '../breakdown/cutNumbers'
 import type { Rect } from '../geometry/rect'
 import type { JobStock } from '../sheets/job'
 import type { CutPiece, PartPiece, Piece, SheetLayout } from '../sheets/layout'
@@ -17,6 +18,8 @@ export interface SheetDrawingInput {
   readonly textSize?: Mm
   /** Whether the sheet's own length and width stand beside it. */
   readonly isMeasured?: boolean
+  /** In which turn each cut is made; no turns are written when left out. */
+  readonly numbers?: CutNumbers | undefined
 }
 
 /** A width of the average letter in its height, for fitting text into parts. */
@@ -38,6 +41,7 @@ export function sheetDrawing(input: SheetDrawingInput): Drawing {
     ...leaves.flatMap((leaf): DrawingMark[] => (leaf.kind === 'part' ? [] : leftMarks(leaf, size, input.display))),
     ...parts.map((part, placement): DrawingMark => ({ kind: 'rect', layer: 'part', rect: rectOf(part), placement })),
     ...cutLines(layout.root, input.kerf),
+    ...(input.numbers ? cutTurns(layout.root, input.numbers, size * TURN_SIZE) : []),
     ...(input.hasGrain ? [grainArrow(sheet, size)].flat() : []),
     ...parts.flatMap((part, placement) => partTexts(part, placement, size, input)),
     ...(isMeasured ? measures(sheet, size, input.display) : []),
@@ -122,6 +126,24 @@ export function cutLines(piece: Piece, kerf: Mm): LineMark[] {
       return { kind: 'line', layer: 'cut', from, to }
     })
   return [...lines, ...piece.pieces.flatMap((child) => cutLines(child, kerf))]
+}
+
+/** Of the letters of a mark. */
+const TURN_SIZE = 0.8
+
+/** The turn of every cut, on the side that it frees, where there is room: at the near end of a rip, at the far end of a crosscut. */
+function cutTurns(piece: Piece, numbers: CutNumbers, size: Mm): DrawingMark[] {
+  if (piece.kind !== 'cut') return []
+  const isRip = piece.direction === 'rip'
+  const turns = numbers.get(pieceKey(piece)) ?? []
+  const texts = piece.pieces.flatMap((child, at): DrawingMark[] => {
+    const [wide, long] = isRip ? [child.width, child.length] : [child.length, child.width]
+    if (!turns[at] || wide < size * 1.4 || long < size * 3) return []
+    const x = isRip ? child.x + size * 0.7 : child.x + child.length - size * 0.7
+    const y = child.y + child.width - size * 0.6
+    return [{ kind: 'text', layer: 'caption', at: { x, y }, text: String(turns[at]), size, isUpright: false }]
+  })
+  return [...texts, ...piece.pieces.flatMap((child) => cutTurns(child, numbers, size))]
 }
 
 /** Along the length, in the corner where the far edges meet: that is where offcuts lie. */

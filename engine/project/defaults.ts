@@ -5,7 +5,7 @@ import { VERSION } from './document'
 import { USUAL_LEGS } from './fixing'
 import { NO_FRAMES, USUAL_FIVE_PART, USUAL_FRAME } from './frames'
 import { NOTHING_LATE } from './late'
-import { USUAL_HINGE, USUAL_SLIDES } from './machining'
+import { SLIDE_CLASSES, USUAL_HINGE, USUAL_SLIDES } from './machining'
 import type { BuildMethod } from './method'
 
 /**
@@ -200,7 +200,8 @@ function shopStandard(preset: Preset): BuildMethod {
       bottomPlay: 1.6,
     },
     hinge: USUAL_HINGE,
-    slides: USUAL_SLIDES,
+    // The drawers of a base of the usual width weigh more with what is in them than the lightest class carries.
+    slides: { ...USUAL_SLIDES, loadClass: SLIDE_CLASSES[1] },
     legs: USUAL_LEGS,
   }
 }

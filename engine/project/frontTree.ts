@@ -74,3 +74,14 @@ export function bankAt(heights: readonly Mm[]): Front {
   })
   return { kind: 'rows', rows }
 }
+
+/** `column 2, row 1`: rows are counted from the top, columns from the left. */
+export function placeWords(front: Front, path: FrontPath): string {
+  const words: string[] = []
+  let node = front
+  for (const at of path) {
+    words.push(`${node.kind === 'rows' ? 'row' : 'column'} ${at + 1}`)
+    node = childrenOf(node)[at]!.front
+  }
+  return words.join(', ')
+}

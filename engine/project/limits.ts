@@ -18,6 +18,8 @@ export const LIMITS = {
   trim: { least: 0, most: 200 },
   frontSize: { least: 20, most: 4000 },
   small: { least: 0, most: 1000 },
+  /** Nobody glues thicker bands on. Common practice, no source. */
+  banding: { least: 0, most: 10 },
 } as const satisfies Record<string, { least: Mm; most: Mm }>
 
 export type LimitedField = keyof typeof LIMITS
@@ -37,6 +39,7 @@ const SPOKEN: Readonly<Record<LimitedField, string>> = {
   trim: 'The trim',
   frontSize: 'The size of the front',
   small: 'The size',
+  banding: 'The banding',
 }
 
 /** The length itself if the field can take it; otherwise a message with the field, the value and the limit. */

@@ -113,7 +113,7 @@ function readyPart(project: Project, what: NewKind, put: Put): Partial<Start> {
     case 'tall':
       return {}
     case 'drawerBase':
-      return { front: rowsOf(fixed(inUnits(project, 140, 5.5), DRAWER), share(DRAWER), share(DRAWER)), interior: EMPTY }
+      return { front: rowsOf(fixed(topDrawerHeight(project), DRAWER), share(DRAWER), share(DRAWER)), interior: EMPTY }
     case 'sinkBase':
       return sinkBase(project, put)
     case 'blindBase':
@@ -138,6 +138,14 @@ function readyPart(project: Project, what: NewKind, put: Put): Partial<Start> {
     case 'applianceHousing':
       return applianceHousing(project, put)
   }
+}
+
+/** A top on edge takes of the height behind the topmost front, which is higher by that. */
+function topDrawerHeight(project: Project): Mm {
+  const { baseTop } = methodIn(project)
+  const usual = inUnits(project, 140, 5.5)
+  if (baseTop.kind === 'full' || baseTop.kind === 'stretchersFlat') return usual
+  return settle(usual + Math.max(0, baseTop.width - thicknessOf(project, 'carcassMaterial')))
 }
 
 /** No top and nothing behind the rail, a front that does not move before the bowl, and a window in the back for pipes. */
@@ -223,15 +231,19 @@ function pantry(project: Project, put: Put): Partial<Start> {
 /** A usual built-in oven over two drawers; the maker's drawing is what counts. */
 function applianceHousing(project: Project, put: Put): Partial<Start> {
   const niche = { kind: 'appliance', width: 560, height: 590, air: 45 } as const
-  const height = nicheFrontHeight(niche.height, thicknessOf(project, 'carcassMaterial'), methodIn(project).fronts.gap)
+  const thickness = thicknessOf(project, 'carcassMaterial')
+  const { faceFrame, fronts } = methodIn(project)
   const drawer = fixed(inUnits(project, 300, 12), DRAWER)
+  const step = inUnits(project, 10, 0.5)
+  const least = settle(niche.width + 2 * Math.max(thickness, faceFrame?.stile ?? 0))
+  const usual = project.newCabinets.tall.width
+  const width = put.width ?? (usual >= least ? usual : settle(Math.ceil(least / step - 1e-6) * step))
+  // Fronts that cover a frame are higher than its opening, which the appliance goes in through.
+  const cover = faceFrame?.fronts.kind === 'overlay' ? faceFrame.fronts.by : 0
+  const height = Math.max(nicheFrontHeight(niche.height, thickness, fronts.gap), settle(niche.height + 2 * cover))
   return {
-    front: rowsOf(
-      share(doorsAcross(put.width ?? project.newCabinets.tall.width)),
-      fixed(height, niche),
-      drawer,
-      drawer,
-    ),
+    width,
+    front: rowsOf(share(doorsAcross(width)), fixed(height, niche), drawer, drawer),
     interior: { ...EMPTY, adjustableShelves: 2 },
   }
 }

@@ -1,10 +1,13 @@
 import { bad, good, type Result } from '../basics/result'
+import { LIMITS } from '../project/limits'
 import { wrongBanks } from './bank'
 import { wrongLayouts, wrongLocks } from './checkLayouts'
 import type { JobPart, JobStock, SheetJob } from './job'
 
 const LONGEST = 100_000
 const LEAST = 0.01
+/** No blade is thicker, on the page or here. */
+const WIDEST_KERF = LIMITS.kerf.most
 const MOST_KINDS = 10_000
 const MOST_PARTS = 50_000
 
@@ -33,7 +36,7 @@ function wrongIn(job: Fields): string | null {
   if (!efforts.includes(job.effort as string))
     return `effort is ${shown(job.effort)}; it must be glance, quick or thorough`
   const found =
-    notSize('kerf', job.kerf, 0) ??
+    wrongKerf(job.kerf) ??
     (job.seconds === undefined ? null : notSize('seconds', job.seconds, 0)) ??
     (job.seed === undefined ? null : notCount('seed', job.seed)) ??
     (job.offcutLeast === undefined ? null : wrongLeast(job.offcutLeast)) ??
@@ -45,6 +48,11 @@ function wrongIn(job: Fields): string | null {
   const strayed = strayFrom(job.parts as readonly JobPart[], job.stock as readonly JobStock[])
   if (strayed) return strayed
   return count > MOST_PARTS ? `parts asks for ${count} boards in all; ${MOST_PARTS} is the most` : null
+}
+
+function wrongKerf(kerf: unknown): string | null {
+  const isKerf = typeof kerf === 'number' && Number.isFinite(kerf) && kerf >= 0 && kerf <= WIDEST_KERF
+  return isKerf ? null : `kerf is ${shown(kerf)}; it must be a number from 0 to ${WIDEST_KERF}`
 }
 
 function firstWrong(list: string, things: readonly unknown[], wrong: (thing: Fields, path: string) => string | null) {

@@ -6,19 +6,23 @@ import { costOf, type Plan } from './plan'
 export interface Goal {
   readonly boards: readonly Board[]
   readonly pool: readonly number[]
+  /** Whether a part without a place counts as one, however large it is: where the sheets run short, small ones go first. */
+  readonly isCounted?: boolean
 }
 
 /** Above so many kinds of sheet only single exchanges are tried. */
 const MOST_GOALS = 12
+/** Of each kind of sheet that is not begun only so many are worked on. */
+const MOST_UNOPENED = 20
 
 /**
  * Every way to pay less that may still hold all parts: a sheet of each kind given up, for nothing or for a cheaper one
- * that is there; the boldest saving last. With parts left over, the goal is to place them on the sheets there are.
+ * that is there; the boldest saving last. With parts left over, the goal is to place more of them on the sheets there are.
  */
 export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
-  if (plan.left.length > 0) return [{ boards: plan.boards, pool: plan.left }]
-  const whole = lot.kinds.reduce((sum, { area, quantity }) => sum + area * quantity, 0)
-  const room = plan.boards.reduce((sum, { stock }) => sum + stock.length * stock.width, 0)
+  if (plan.left.length > 0) return goalsRunningShort(plan, lot)
+  const whole = wholeOf(lot)
+  const room = roomOn(plan.boards)
   const goals: { goal: Goal; saved: number }[] = []
   for (const given of leastUsed(plan)) {
     for (const taken of [null, ...lot.stocks]) {
@@ -37,8 +41,33 @@ export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
     .map(({ goal }) => goal)
 }
 
+/** Sheets that are there and not begun are worked on too, as far as they can be counted. */
+function goalsRunningShort(plan: Plan, lot: Lot): Goal[] {
+  const unopened = lot.stocks.flatMap((stock) => {
+    const count = stock.quantity === Infinity ? 0 : Math.min(MOST_UNOPENED, stock.quantity - countOf(stock, plan))
+    return Array.from({ length: Math.max(0, count) }, () => freshBoard(stock, firstWay(lot), lot))
+  })
+  const goal = { boards: [...plan.boards, ...unopened], pool: plan.left }
+  const counted = { ...goal, isCounted: true }
+  return wholeOf(lot) > roomOn(goal.boards) ? [counted] : [goal, counted]
+}
+
+function wholeOf({ kinds }: Lot): number {
+  return kinds.reduce((sum, { area, quantity }) => sum + area * quantity, 0)
+}
+
+function roomOn(boards: Plan['boards']): number {
+  return boards.reduce((sum, { stock }) => sum + areaOf(stock), 0)
+}
+
+/** What a plan takes, without what lies where on it. */
+export interface TakenPlan {
+  readonly boards: readonly { readonly stock: StockKind }[]
+  readonly left: Plan['left']
+}
+
 /** A plan that no plan can beat: no sheet fewer is possible, and none of its sheets has a cheaper one beside it. */
-export function isBest(plan: Plan, lot: Lot, bound: number): boolean {
+export function isBest(plan: TakenPlan, lot: Lot, bound: number): boolean {
   const bought = lot.stocks.filter(({ offcut }) => !offcut)
   const cheapest = Math.min(...bought.map(({ price }) => price))
   const isCheap = plan.boards.every(({ stock }) => stock.offcut || stock.price <= cheapest)
@@ -46,7 +75,7 @@ export function isBest(plan: Plan, lot: Lot, bound: number): boolean {
   return plan.left.length === 0 && plan.boards.length === bound && isCheap && !(isPaid && hasFreeOffcut(plan, lot))
 }
 
-function hasFreeOffcut(plan: Plan, lot: Lot): boolean {
+function hasFreeOffcut(plan: TakenPlan, lot: Lot): boolean {
   return lot.stocks.some((stock) => stock.offcut && countOf(stock, plan) < stock.quantity)
 }
 
@@ -71,8 +100,9 @@ function isThere(stock: StockKind, plan: Plan, given: Board): boolean {
   return stock !== given.stock && countOf(stock, plan) < stock.quantity
 }
 
-function countOf(stock: StockKind, { boards }: Plan): number {
-  return boards.filter((board) => board.stock === stock).length
+/** Counted by the stock itself, since a lot without locked sheets has kinds of its own. */
+function countOf({ stock }: StockKind, { boards }: TakenPlan): number {
+  return boards.filter((board) => board.stock.stock.id === stock.id).length
 }
 
 function areaOf({ length, width }: StockKind): number {

@@ -25,7 +25,10 @@ export function heldBy(job: SheetJob, answer: SheetAnswer): SheetAnswer | null {
   const places = lockedIn(job, answer)
   if (answer.unplaced.length > 0 || places.includes(-1)) return null
   const others = answer.sheets.filter((_, at) => !places.includes(at))
-  return { ...answer, sheets: [...(job.locked ?? []), ...others] }
+  const { provedWithLocked: _, ...own } = answer
+  // What was said of other locked sheets is not said of these.
+  const withLocked = job.locked?.length ? { provedWithLocked: answer.proved } : {}
+  return { ...own, ...withLocked, sheets: [...(job.locked ?? []), ...others] }
 }
 
 /** Whether two jobs ask for the same, whatever sheets are locked in them. */

@@ -7,6 +7,7 @@ import { wrongLocks } from './checkLayouts'
 import { isKeptLeft } from './draw'
 import type { JobPart, JobStock, SheetJob } from './job'
 import { type Placement2D, placementsIn, type SheetLayout } from './layout'
+import { withBacksTurned } from './turned'
 
 /** What the packer is asked for a design, and what became of the sheets that the maker kept. */
 export interface SheetOrder {
@@ -30,7 +31,7 @@ const orders = new Map<string, SheetOrder>()
 const ORDERS_KEPT = 32
 
 export function sheetOrderOf(project: Project, rows: readonly CutRow[]): SheetOrder {
-  const job = freeJob(project, rows)
+  const job = withBacksTurned(freeJob(project, rows), rows, project)
   const kept = valuesOf(project.kept).sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1))
   const asked = JSON.stringify([job, kept])
   const same = orders.get(asked)

@@ -50,4 +50,6 @@ export interface SheetAnswer {
   readonly bounds: Readonly<Record<string, number>>
   /** Whether the number of sheets meets the bounds, so that no layout needs fewer. */
   readonly proved: boolean
+  /** Whether no layout that has the locked sheets needs fewer; left out where no sheet is locked. */
+  readonly provedWithLocked?: boolean
 }

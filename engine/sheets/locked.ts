@@ -1,4 +1,7 @@
+import { ticks } from '../units/length'
+import { unlocked } from './held'
 import type { SheetJob } from './job'
+import { type StockKind, stockKind } from './lot'
 
 /** What is still to be packed: the job without its excluded sheets, and without the parts and sheets that are locked. */
 export function withoutLocked(job: SheetJob): SheetJob {
@@ -21,8 +24,29 @@ export function withoutLocked(job: SheetJob): SheetJob {
   }
 }
 
-/** How many sheets of a material are locked. */
-export function lockedCount({ stock, locked = [] }: SheetJob, material: string): number {
-  const own = new Set(stock.filter((sheet) => sheet.material === material).map(({ id }) => id))
-  return locked.reduce((sum, sheet) => sum + (own.has(sheet.stock) ? sheet.copies : 0), 0)
+/**
+ * What any layout may take for all the parts, as if nothing was locked: of an excluded kind no more sheets than are
+ * locked. A bound for it holds whatever sheets are kept.
+ */
+export function asIfFree(job: SheetJob): SheetJob {
+  const { stock, ...rest } = unlocked(job)
+  const held = new Map<string, number>()
+  for (const sheet of job.locked ?? []) held.set(sheet.stock, (held.get(sheet.stock) ?? 0) + sheet.copies)
+  return {
+    ...rest,
+    stock: stock.flatMap(({ excluded, ...one }) => {
+      const count = held.get(one.id) ?? 0
+      if (excluded) return count > 0 ? [{ ...one, quantity: count }] : []
+      return [one]
+    }),
+  }
+}
+
+/** The locked sheets of a material, copies counted out, each as its kind of stock. */
+export function lockedOf({ stock, locked = [], kerf }: SheetJob, material: string): StockKind[] {
+  const own = new Map(stock.filter((sheet) => sheet.material === material).map((one) => [one.id, one]))
+  return locked.flatMap(({ stock: id, copies }) => {
+    const one = own.get(id)
+    return one ? Array.from({ length: copies }, () => stockKind(one, ticks(kerf))) : []
+  })
 }

@@ -29,6 +29,9 @@ export function stayNear(job: SheetJob): (answer: SheetAnswer) => SheetAnswer {
       unplaced: settled.flatMap(({ unplaced }) => unplaced),
       bounds: answer.bounds,
       proved: settled.every(({ proved }) => proved),
+      ...(answer.provedWithLocked === undefined
+        ? {}
+        : { provedWithLocked: settled.every(({ provedWithLocked }) => provedWithLocked) }),
     }
   }
 }
@@ -58,7 +61,11 @@ function shareOf(job: SheetJob, material: string, materialOf: ReadonlyMap<string
     const before = { ...answer, sheets: near, unplaced: [] }
     if (isSound && !beats(job, answer, before)) {
       const isAsFew = sheetCount(before) === sheetCount(answer) && costOf(job, before) <= costOf(job, answer) + 1e-9
-      return { ...before, proved: answer.proved && isAsFew }
+      const isProvedHere = answer.provedWithLocked === true && isAsFew
+      return {
+        ...{ ...before, proved: answer.proved && isAsFew },
+        ...(answer.provedWithLocked === undefined ? {} : { provedWithLocked: isProvedHere }),
+      }
     }
     const place = (sheet: SheetLayout) => known.get(layoutKey(sheet)) ?? Infinity
     const placed = answer.sheets.map((sheet) => ({ sheet, place: place(sheet) }))

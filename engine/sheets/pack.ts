@@ -7,8 +7,8 @@ import { heldBy, standing, unlocked } from './held'
 import { improve, improvedBriefly } from './improve'
 import type { SheetJob } from './job'
 import type { SheetAnswer, SheetLayout } from './layout'
-import { lockedCount, withoutLocked } from './locked'
-import { type Lot, lotsOf } from './lot'
+import { asIfFree, lockedOf, withoutLocked } from './locked'
+import { type Lot, lotsOf, type StockKind } from './lot'
 import { stayNear } from './near'
 import { firstPlan, type Known, type Plan } from './plan'
 import type { SolverAtHand } from './solver'
@@ -44,6 +44,15 @@ interface Bay {
   bound: number
   plan: Plan
   layouts: readonly SheetLayout[]
+  /** With its locked sheets; null where none is locked. */
+  readonly locks: Locks | null
+}
+
+/** The locked sheets of a material, and what any layout of all its parts needs, whatever is kept. */
+interface Locks {
+  readonly sheets: readonly StockKind[]
+  readonly lot: Lot
+  readonly bound: number
 }
 
 /**
@@ -100,7 +109,8 @@ function* packingFree(
 ): Generator<SheetAnswer | null, SheetAnswer, void> {
   const lots = lotsOf(job)
   const firstWork = Math.min(FIRST_WORK, workOf(job) * FIRST_SHARE)
-  const bays = lots.map((lot, at) => bayOf(lot, job, seedOf(job) + at, firstWork / lots.length))
+  const locks = locksOf(whole)
+  const bays = lots.map((lot, at) => bayOf(lot, job, seedOf(job) + at, firstWork / lots.length, locks[at] ?? null))
   yield answerOf(whole, job, bays)
   for (const bay of bays) bay.bound = boundOf(bay.lot)
   let answer = answerOf(whole, job, bays)
@@ -155,10 +165,16 @@ function seedOf({ seed }: SheetJob): number {
   return seed ?? 1
 }
 
-function bayOf(lot: Lot, job: SheetJob, seed: number, work: number): Bay {
+/** For each material in turn; nothing where no sheet is locked. */
+function locksOf(whole: SheetJob): Locks[] {
+  if (!whole.locked || whole.locked.length === 0) return []
+  return lotsOf(asIfFree(whole)).map((lot) => ({ lot, bound: boundOf(lot), sheets: lockedOf(whole, lot.material) }))
+}
+
+function bayOf(lot: Lot, job: SheetJob, seed: number, work: number, locks: Locks | null): Bay {
   const plan = improvedBriefly(lot, firstPlan(lot), areaBound(lot), seed, work)
   const draw = drawerFor(lot, job)
-  return { lot, draw, bound: areaBound(lot), plan, layouts: draw(plan.boards) }
+  return { lot, draw, bound: areaBound(lot), plan, layouts: draw(plan.boards), locks }
 }
 
 function withKnown(
@@ -174,13 +190,31 @@ function withKnown(
   return answerOf(whole, job, bays)
 }
 
-/** Proved: every part has its place, on as many sheets as the bound says, and no sheet could have been a cheaper one. */
+/**
+ * Proved: every part has its place, on as many sheets as the bound says, and no sheet could have been a cheaper one. With
+ * locked sheets that is said of all layouts, and by itself of those that have them.
+ */
 function answerOf(whole: SheetJob, job: SheetJob, bays: readonly Bay[]): SheetAnswer {
   const unplaced = [...unfitting(job, whole), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan))]
   return {
     sheets: [...(whole.locked ?? []), ...bays.flatMap(({ layouts }) => layouts)],
     unplaced,
-    bounds: Object.fromEntries(bays.map(({ lot, bound }) => [lot.material, bound + lockedCount(whole, lot.material)])),
-    proved: unplaced.length === 0 && bays.every(({ lot, plan, bound }) => isBest(plan, lot, bound)),
+    bounds: Object.fromEntries(bays.map(({ lot, bound, locks }) => [lot.material, locks?.bound ?? bound])),
+    proved: unplaced.length === 0 && bays.every(isProved),
+    ...(whole.locked?.length ? { provedWithLocked: unplaced.length === 0 && bays.every(isProvedWithLocked) } : {}),
   }
+}
+
+function isProved(bay: Bay): boolean {
+  const { plan, locks } = bay
+  if (!locks) return isProvedWithLocked(bay)
+  return isBest(
+    { boards: [...locks.sheets.map((stock) => ({ stock })), ...plan.boards], left: plan.left },
+    locks.lot,
+    locks.bound,
+  )
+}
+
+function isProvedWithLocked({ plan, lot, bound }: Bay): boolean {
+  return isBest(plan, lot, bound)
 }

@@ -1,4 +1,4 @@
-import { type Board, CROSSCUT, depthUsed, freshBoard, RIP, tidy } from './cutTree'
+import { type Board, CROSSCUT, copyOf, depthUsed, freshBoard, RIP, tidy } from './cutTree'
 import { fits, type Lot, type StockKind } from './lot'
 import { findSpot, type Look, putAt, type Spot } from './spot'
 
@@ -43,14 +43,62 @@ export function firstPlan(lot: Lot): Plan {
   // What must come from one kind of sheet is placed while there is room on it.
   const bound = (kind: number) => (kinds[kind]!.from === undefined ? 1 : 0)
   let best: Plan | null = null
-  for (const [measure, dead] of tries.slice(0, Math.max(1, Math.min(8, Math.round(PARTS_TRIED / parts.length))))) {
+  for (const [measure, dead] of tries.slice(0, triesFor(parts))) {
     const order = [...parts].sort((a, b) => bound(a) - bound(b) || measure(b) - measure(a) || a - b)
     for (const favourite of favourites(lot)) {
       const plan = fill(lot, order, dead, favourite)
       if (!best || isBetter(plan, best)) best = plan
     }
   }
-  return best ?? { boards: [], left: [] }
+  if (!best || best.left.length === 0) return best ?? { boards: [], left: [] }
+  return withoutOffcuts(lot, bestOfShort(lot, best, parts), parts)
+}
+
+/** Eight at most, and one where there are many parts. */
+function triesFor({ length }: readonly number[]): number {
+  return Math.max(1, Math.min(8, Math.round(PARTS_TRIED / length)))
+}
+
+/** Where the sheets run short: so much of their area is taken up by the smallest parts, which are placed first. */
+const SHARES_FILLED = [0.88, 0.82, 0.94, 0.75]
+/** Only so many offcuts are left out in turn. */
+const OFFCUTS_LEFT_OUT = 4
+
+/** The most parts that find a place: the smallest that should just fit are placed as they would be alone. */
+function bestOfShort(lot: Lot, first: Plan, parts: readonly number[]): Plan {
+  const { kinds, stocks } = lot
+  const area = (kind: number) => kinds[kind]!.area
+  const small = [...parts].sort((a, b) => area(a) - area(b) || a - b)
+  const room = stocks.reduce((sum, { length, width, quantity }) => sum + length * width * quantity, 0)
+  let best = first
+  for (const share of SHARES_FILLED.slice(0, triesFor(parts))) {
+    let used = 0
+    const taken = small.filter((kind) => {
+      used += area(kind)
+      return used <= share * room
+    })
+    const late = small.slice(taken.length)
+    for (const measure of [area, (kind: number) => kinds[kind]!.width * 1e9 + kinds[kind]!.length]) {
+      const order = [...taken].sort((a, b) => measure(b) - measure(a) || a - b)
+      const plan = fill(lot, [...order, ...late], 10, null)
+      if (isBetter(plan, best)) best = plan
+    }
+  }
+  return best
+}
+
+/** An offcut more must not leave a part more: the plan without it is tried, and what is left then is put on the offcut. */
+function withoutOffcuts(lot: Lot, first: Plan, parts: readonly number[]): Plan {
+  let best = first
+  const offcuts = lot.stocks.filter((stock) => stock.offcut)
+  for (const offcut of offcuts.slice(0, Math.min(OFFCUTS_LEFT_OUT, triesFor(parts) - 1))) {
+    const others = { ...lot, stocks: lot.stocks.filter((stock) => stock !== offcut) }
+    const { boards, left } = bestOfShort(others, { boards: [], left: parts }, parts)
+    const small = [...left].sort((a, b) => lot.kinds[a]!.area - lot.kinds[b]!.area || a - b)
+    const plan = fill(lot, small, 10, null, boards)
+    if (isBetter(plan, best)) best = plan
+  }
+  return best
 }
 
 /** Every size of sheet that is bought is tried as the one that is bought first; null leaves it to the price. */
@@ -59,7 +107,7 @@ function favourites({ stocks }: Lot): (StockKind | null)[] {
   return bought.length < 2 ? [null] : [null, ...bought.slice(0, 4)]
 }
 
-export function costOf({ boards }: Plan): number {
+export function costOf({ boards }: { readonly boards: readonly { readonly stock: StockKind }[] }): number {
   return boards.reduce((sum, { stock }) => sum + stock.price, 0)
 }
 
@@ -89,10 +137,18 @@ export function eachOf(quantities: readonly number[]): number[] {
   return quantities.flatMap((quantity, kind) => new Array<number>(quantity).fill(kind))
 }
 
-function fill(lot: Lot, order: readonly number[], dead: number, favourite: StockKind | null): Plan {
-  const boards: Board[] = []
+/** Places parts in their order, on boards that are begun and on new ones. */
+function fill(
+  lot: Lot,
+  order: readonly number[],
+  dead: number,
+  favourite: StockKind | null,
+  begun: readonly Board[] = [],
+): Plan {
+  const boards = begun.map(copyOf)
   const left: number[] = []
   const opened = new Map<StockKind, number>()
+  for (const { stock } of begun) opened.set(stock, (opened.get(stock) ?? 0) + 1)
   const refused = new Set<number>()
   const look: Look = { lot, nextBlink: () => Infinity, untilBlink: Infinity, dead, work: 0, fuss: null }
   const spot: Spot = { board: 0, rest: 0, turned: false, across: false, loss: Infinity }

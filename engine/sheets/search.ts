@@ -28,6 +28,13 @@ const STERN_IMPATIENCE = 0.1
 const AT_WORK = 30
 const MANY = 45
 const SPELL = 300
+/** Where parts are counted, so often the smallest are placed first (found by trial). */
+const SMALL_FIRST = 0.3
+
+function meanArea({ kinds }: Lot): number {
+  const count = kinds.reduce((sum, { quantity }) => sum + quantity, 0)
+  return kinds.reduce((sum, { area, quantity }) => sum + area * quantity, 0) / Math.max(1, count)
+}
 
 export function lookFor(lot: Lot, random: Random): Look {
   const nextBlink = () => Math.ceil(-Math.log(1 - random()) / BLINK)
@@ -54,6 +61,8 @@ export class Search {
   private readonly refused: Int32Array
   /** What an area of each kind counts while it is homeless. */
   private readonly urgency: Float64Array
+  /** What a part counts where all count alike. */
+  private readonly share: number
   private readonly spot: Spot = { board: 0, rest: 0, turned: false, across: false, loss: Infinity }
 
   constructor(
@@ -64,6 +73,8 @@ export class Search {
     private readonly random: Random,
     /** What else a state costs, in sheets. */
     private readonly aside: ((boards: readonly Board[]) => number) | null = null,
+    /** Whether what is homeless is counted by parts, and the smallest are placed first. */
+    private readonly isCounted = false,
   ) {
     this.boards = [...boards]
     this.pool = [...pool]
@@ -71,6 +82,7 @@ export class Search {
     this.sizes = new Float64Array(lot.kinds.length)
     this.refused = new Int32Array(lot.kinds.length)
     this.urgency = new Float64Array(lot.kinds.length).fill(1)
+    this.share = meanArea(lot)
     this.cost = this.costNow()
     this.late = new Float64Array(LATE).fill(this.cost)
   }
@@ -95,7 +107,7 @@ export class Search {
       this.pool = poolBefore
     }
     this.late[at] = this.cost
-    if (this.turns % PATIENCE === 0) this.press()
+    if (this.turns % PATIENCE === 0 && !this.isCounted) this.press()
     this.look.work += (this.aside ? DEAR_TURN : TURN) + this.boards.length + 4 * poolBefore.length
     return isKept
   }
@@ -114,8 +126,8 @@ export class Search {
   }
 
   private costNow(): number {
-    let homeless = 0
-    for (const kind of this.pool) homeless += this.lot.kinds[kind]!.area * this.urgency[kind]!
+    let homeless = this.isCounted ? this.pool.length * this.share : 0
+    if (!this.isCounted) for (const kind of this.pool) homeless += this.lot.kinds[kind]!.area * this.urgency[kind]!
     let worth = 0
     for (const board of this.boards) worth += board.worth
     return homeless / this.lot.sheetArea - REST_SHARE * worth + (this.aside?.(this.boards) ?? 0)
@@ -217,6 +229,10 @@ export class Search {
   private measure(): void {
     const { sizes, lot, random, urgency } = this
     const way = random()
+    if (this.isCounted && way < SMALL_FIRST) {
+      for (const kind of this.pool) sizes[kind] = -lot.kinds[kind]!.area
+      return
+    }
     for (const kind of this.pool) {
       const { area, width, length } = lot.kinds[kind]!
       sizes[kind] = way < 0.5 ? area * urgency[kind]! : way < 0.75 ? width : way < 0.95 ? length : random()

@@ -1,4 +1,5 @@
 import { unreachable } from '../basics/assert'
+import { counted } from '../basics/counted'
 import { settle } from '../units/length'
 import { type Hindrance, hindranceOf, type Size } from './hindrance'
 import type { JobPart, SheetJob } from './job'
@@ -39,7 +40,9 @@ function wordsFor(hindrance: Hindrance, part: JobPart): string {
       return `the trim leaves nothing of the sheets of ${of}`
     case 'large': {
       const { stock, usable, best } = hindrance
-      return `${size(part)} is larger than ${size(usable)}, what sheet ${stock.id} gives less its trim; ${size(best)} would fit`
+      const larger = `${size(part)} is larger than ${size(usable)}, what sheet ${stock.id} gives less its trim`
+      const isTurning = part.rotate !== true && part.width <= usable.length && part.length <= usable.width
+      return `${larger}; ${isTurning ? 'it would fit if it may be turned (rotate: true)' : `${size(best)} would fit`}`
     }
     default:
       return unreachable(hindrance)
@@ -63,5 +66,25 @@ function whyLeft({ material, stocks, depth }: Lot, { block, from }: PartKind, us
   if (from !== undefined) return `sheet ${from}, which it must come from, has no room for it`
   const there = stocks.reduce((sum, { quantity }) => sum + quantity, 0)
   if (block && used < there) return `its boards cannot be cut apart as one piece in ${depth} stages`
-  return `${there === 1 ? `the one sheet of ${material} on hand is` : `all ${there} sheets of ${material} on hand are`} used up`
+  if (there === 0) return `there are 0 sheets of ${material} on hand`
+  const onHand = countedStock(stocks)
+  return there === 1
+    ? `the one ${onHand.slice(2)} of ${material} on hand is used up`
+    : `all ${onHand} of ${material} on hand are used up`
+}
+
+/** `3 sheets and 1 offcut`. */
+export function countedStock(stocks: readonly { readonly offcut?: boolean; readonly quantity?: number }[]): string {
+  const count = (isOffcut: boolean) => {
+    return stocks.reduce(
+      (sum, { offcut, quantity = Infinity }) => sum + (Boolean(offcut) === isOffcut ? quantity : 0),
+      0,
+    )
+  }
+  const [sheets, offcuts] = [count(false), count(true)]
+  const words = [
+    ...(sheets > 0 || offcuts === 0 ? [counted(sheets, 'sheet')] : []),
+    ...(offcuts > 0 ? [counted(offcuts, 'offcut')] : []),
+  ]
+  return words.join(' and ')
 }

@@ -194,7 +194,7 @@ test('a pull-out, roll-outs, tray dividers, and columns with rows in one of them
   await expect(cabinet(shop, 'B4')).toHaveCount(1)
 
   await expectRows(shop, 'B1', {
-    'drawer front': banded(400 - 3, FRONTS),
+    'drawer front': banded(FRONTS, 400 - 3),
     'drawer box front': size(boxFront(400), 150),
   })
   // A door that stands open takes its thickness of the width at its hinges, and 5 more.

@@ -6,6 +6,7 @@ import { floorAfter, type Progress } from '../../engine/breakdown/floor'
 import { type Replan, replanAfter } from '../../engine/breakdown/mishap'
 import type { Mishap } from '../../engine/breakdown/mishapKinds'
 import { type BreakdownInput, breakdownOf, worksOf } from '../../engine/breakdown/steps'
+import { walksOf } from '../../engine/breakdown/walks'
 import type { CutRow } from '../../engine/cutlist/row'
 import { type Rect, rectsOverlap, rightOf, topOf } from '../../engine/geometry/rect'
 import { checkJob } from '../../engine/sheets/check'
@@ -67,10 +68,12 @@ function mishapOf(input: BreakdownInput, done: Progress, drawn: Case): Mishap {
   const lies = floor.ok ? floor.value : []
   const on = lies.find(({ sheet, x, y }) => sheet === firstSheet && x === 0 && y === 0)
   // The first sheet of a plan may be a piece that is still to be cut free of an earlier damage: that one is told of then.
-  const instead = lies.some(({ sheet }) => sheet === firstSheet) ? undefined : lies.find(isStillWood)
+  const isLaid = walksOf(input, 'rip').some(({ sheet }) => sheet === firstSheet)
+  const isThere = isLaid && lies.some(({ sheet }) => sheet === firstSheet)
+  const instead = isThere ? undefined : lies.find(isStillWood)
   // Somewhere on what lies at the first corner, so that it is on the sheet.
   const { left, bottom, ...size } = drawn.damage
-  const { length, width } = on ?? instead ?? { length: 1, width: 1 }
+  const { length, width } = instead ?? on ?? { length: 1, width: 1 }
   return {
     kind: 'damaged',
     on: instead?.name ?? firstSheet,

@@ -68,7 +68,7 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
           x={6 * mmPerPx}
           y={-kick - 7 * mmPerPx}
           fontSize={12.5 * mmPerPx}
-          strokeWidth={4 * mmPerPx}
+          strokeWidth={HALO_PX * mmPerPx}
         >
           {built.mark}
           {isOwn && <tspan className={styles.own}> *</tspan>}
@@ -133,6 +133,8 @@ function Lid({ built }: { readonly built: DerivedCabinet }) {
 }
 
 const PULL_PX = 22
+/** Around the letters of a mark, half of it at each side. */
+const HALO_PX = 4
 
 interface FrontDrawingProps {
   readonly front: FrontFace

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
-import { breakdownOf, counted, formatLength, type Step, settingsOf } from '../../engine/index'
+import { breakdownOf, counted, formatLength, type Step, settingsOf, sheetNumbers } from '../../engine/index'
 import { goToBench, handNow, tick } from '../store/cutting'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
@@ -131,10 +131,10 @@ function nextOpen(steps: readonly Step[], done: ReadonlySet<string>, from: numbe
 /** The numbers of what is cut that are pieces of sheets and not sheets. */
 export function piecesIn({ input }: Cutting): ReadonlySet<number> {
   const laid = input.answer.sheets.flatMap(({ stock, copies }) => Array.from({ length: copies }, () => stock))
-  const first = input.firstSheet ?? 1
+  const numbers = sheetNumbers(input).laid
   const cutAways = input.cutAways ?? []
   return new Set([
-    ...laid.flatMap((stock, at) => (input.atHand?.has(stock) ? [first + at] : [])),
+    ...laid.flatMap((stock, at) => (input.atHand?.has(stock) ? [numbers[at]!] : [])),
     ...cutAways.flatMap(({ sheet, isWhole }) => (isWhole ? [] : [sheet])),
   ])
 }

@@ -12,6 +12,7 @@ import {
   type PartId,
   type Rect,
   refusedExtent,
+  sheetNumbers,
 } from '../../engine/index'
 import { handNow, partsCut, planAgain } from '../store/cutting'
 import type { Cutting } from '../store/state'
@@ -204,14 +205,16 @@ function choicesOf(cutting: Cutting, display: LengthDisplay) {
     return { on: name, words: `${name}, ${sizeWords(length, width, display)}`, length, width }
   })
   const there = new Set(hand.map(({ name }) => name))
-  const { job, answer, firstSheet = 1 } = cutting.input
+  const { job, answer } = cutting.input
+  const numbers = sheetNumbers(cutting.input).laid
   const laid = answer.sheets.flatMap(({ stock, copies }) => Array.from({ length: copies }, () => stock))
   const sheets = laid.flatMap((id, at): Choice[] => {
     const stock = job.stock.find((each) => each.id === id)
-    const name = `sheet ${firstSheet + at}`
+    const number = numbers[at]!
+    const name = `sheet ${number}`
     if (!stock || there.has(name) || cutting.input.atHand?.has(id)) return []
     const { length, width } = stock
-    return [{ on: firstSheet + at, words: `${name}, ${sizeWords(length, width, display)}`, length, width }]
+    return [{ on: number, words: `${name}, ${sizeWords(length, width, display)}`, length, width }]
   })
   return { pieces, sheets }
 }

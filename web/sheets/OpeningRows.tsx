@@ -1,9 +1,11 @@
 import {
   type DerivedCabinet,
+  type Front,
   type FrontOpening,
   formatWithUnit,
   type LengthDisplay,
   MOST_OFF,
+  placeWords,
 } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
@@ -20,7 +22,7 @@ const SIDES = ['width', 'height'] as const
 /** The openings of a cabinet as drawn, with fields for what the tape says on the carcass that stands. */
 export function OpeningRows({ built: { cabinet, mark, openings }, display }: OpeningRowsProps) {
   const actions = useStore((state) => state.actions)
-  const names = namesOf(openings)
+  const names = openings.map((opening) => openingName(cabinet.front, opening))
   return openings.map((opening, at) => {
     const { key, drawn, measured, off } = opening
     const put = (what: Partial<NonNullable<FrontOpening['measured']>>) => {
@@ -79,11 +81,8 @@ const WORDS: Partial<Readonly<Record<FrontOpening['front']['kind'], string>>> = 
   falseFront: 'false front',
 }
 
-/** `drawer 2`: numbered from the bottom up where there are several of a kind, as their marks are. */
-function namesOf(openings: readonly FrontOpening[]): string[] {
-  const words = openings.map(({ front }) => WORDS[front.kind] ?? 'front')
-  return words.map((word, at) => {
-    const isOnly = words.filter((other) => other === word).length === 1
-    return isOnly ? word : `${word} ${words.slice(0, at + 1).filter((other) => other === word).length}`
-  })
+/** `row 1, drawer`: counted from the top and from the left, as rows and columns are where they are chosen. */
+export function openingName(whole: Front, { path, front }: Pick<FrontOpening, 'path' | 'front'>): string {
+  const word = WORDS[front.kind] ?? 'front'
+  return path.length === 0 ? word : `${placeWords(whole, path)}, ${word}`
 }

@@ -1,6 +1,6 @@
 import { Lock, LockOpen } from 'lucide-react'
 import { memo, type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
-import type { Derived, LengthDisplay, Material, PlacedPart } from '../../engine/index'
+import type { CutNumbers, Derived, LengthDisplay, Material, PlacedPart } from '../../engine/index'
 import { formatLength, numberList, sheetDrawing, yieldOfSheet } from '../../engine/index'
 import { areCutAlike, type Fold, isSameFold } from './folds'
 import { SheetPicture } from './SheetPicture'
@@ -10,6 +10,8 @@ interface SheetFigureProps {
   readonly fold: Fold
   readonly display: LengthDisplay
   readonly material: Material | undefined
+  /** In which turn each of its cuts is made; not known under the hand. */
+  readonly numbers: CutNumbers | undefined
   /** For the marks of the parts that lie on the sheet. */
   readonly partMarks: Derived['partOf']
   /** Numbers of the lit places, apart by spaces; null where they are as they were. */
@@ -90,6 +92,7 @@ const Sheet = memo(function Sheet({
   fold,
   display,
   material,
+  numbers: turns,
   partMarks,
   lit,
   onPick,
@@ -100,11 +103,11 @@ const Sheet = memo(function Sheet({
   const drawing = useMemo(() => {
     const markOf = new Map(layout.placements.map(({ part }, at) => [part, marks[at]!]))
     return sheetDrawing({
-      ...{ layout, stock, kerf, display, textSize: TEXT_SIZE, isMeasured: false },
+      ...{ layout, stock, kerf, display, textSize: TEXT_SIZE, isMeasured: false, numbers: turns },
       markOf: (part) => markOf.get(part) ?? part,
       hasGrain: material?.hasGrain ?? false,
     })
-  }, [layout, stock, kerf, marks, display, material])
+  }, [layout, stock, kerf, marks, display, material, turns])
   const places = useMemo(() => placesOf(fold, partMarks, display), [fold, partMarks, display])
   const onPlace = useCallback((place: number) => onPick(fold.parts[place] ?? []), [fold, onPick])
   const numbers = numberList(Array.from({ length: layout.copies }, (_, copy) => first + copy))
@@ -166,6 +169,7 @@ function isSameSheet(a: SheetFigureProps, b: SheetFigureProps): boolean {
     a.display === b.display &&
     a.material === b.material &&
     a.fold === b.fold &&
+    (b.isLive || a.numbers === b.numbers) &&
     // Nothing under the hand gives a part another mark.
     (b.isLive || a.partMarks === b.partMarks || areMarkedAlike(a, b))
   )

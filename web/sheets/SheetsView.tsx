@@ -1,5 +1,6 @@
 import { memo, type ReactNode, useCallback, useDeferredValue, useMemo, useRef } from 'react'
-import { type Derived, leftOut, type MaterialId, type PlacedPart } from '../../engine/index'
+import { cutNumbersOf, type Derived, leftOut, type MaterialId, type PlacedPart } from '../../engine/index'
+import { inputOf } from '../store/cutting'
 import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
 import { useCurrency, useFollowing } from '../store/turns'
@@ -122,6 +123,10 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
     },
     [actions],
   )
+  const turns = useMemo(
+    () => (isLive || !layout.isSettled ? null : cutNumbersOf(inputOf(derived, layout.job, layout.answer))),
+    [derived, layout, isLive],
+  )
   return (
     <>
       {isCurrent ? (
@@ -138,6 +143,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
           <SheetFigure
             key={fold.first}
             {...{ fold, display, isLive }}
+            numbers={turns?.get(fold.first)}
             material={materials[fold.stock.material as MaterialId]}
             partMarks={derived.partOf}
             lit={chosen && litPlaces(fold, chosen)}

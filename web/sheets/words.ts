@@ -59,12 +59,29 @@ export function countWords({ job, answer, isSettled }: Pick<Layout, 'job' | 'ans
     return `${words}; ${onNoSheetWords(left)}.${isSettled ? '' : ' Still looking for room.'}`
   }
   const search = searchWords(job)
-  if (answer.proved) {
-    return `${words}, and no layout of these parts needs fewer${isSettled || search === '' ? '' : `; still looking for ${search}`}.`
-  }
-  const bound = Object.values(answer.bounds).reduce((sum, least) => sum + least, 0)
-  const least = `any layout of these parts needs at least ${bound}${taken.offcuts > 0 ? ', offcuts counted' : ''}`
-  return `${words}; ${least}. ${isSettled ? `None ${lessWords(job, taken)} was found` : `Still looking for one ${lessWords(job, taken)}`}.`
+  const looking = isSettled || search === '' ? '' : `; still looking for ${search}`
+  if (answer.proved) return `${words}, and no layout ${ofPartsWords(job)} needs fewer${looking}.`
+  const least = `any layout ${ofPartsWords(job)} needs at least ${boundOf(answer)}${taken.offcuts > 0 ? ', offcuts counted' : ''}`
+  const keeping = keepingWords(job)
+  if (answer.provedWithLocked) return `${words}, and no layout that ${keeping} needs fewer; ${least}${looking}.`
+  const less = `${lessWords(job, taken)}${keeping === '' ? '' : ` that ${keeping}`}`
+  return `${words}; ${least}. ${isSettled ? `None ${less} was found` : `Still looking for one ${less}`}.`
+}
+
+/** Where boards are pinned, layouts that do not mind it are not spoken of. */
+export function ofPartsWords({ parts }: SheetJob): string {
+  return `of these parts${parts.some(({ from }) => from !== undefined) ? ', cut from the sheets chosen for them,' : ''}`
+}
+
+/** `keeps the 3 kept sheets`; nothing where none is kept. */
+export function keepingWords({ locked = [] }: SheetJob): string {
+  const kept = locked.reduce((sum, { copies }) => sum + copies, 0)
+  return kept === 0 ? '' : `keeps the ${kept === 1 ? 'kept sheet' : `${kept} kept sheets`}`
+}
+
+/** The least that any layout needs, over all materials. */
+export function boundOf({ bounds }: Pick<Layout['answer'], 'bounds'>): number {
+  return Object.values(bounds).reduce((sum, least) => sum + least, 0)
 }
 
 /** What the packer looks for first: what costs less, where an offcut costs nothing and every sheet of a kind is alike. */

@@ -17,6 +17,7 @@ import { NumberField } from '../ui/NumberField'
 import { BayRows, PipeRows } from './BayRows'
 import { isMeasured } from './FrontLeaf'
 import { FrontTree } from './FrontTree'
+import { frontEdits } from './frontEdit'
 import {
   bankOf,
   DRAWER_OVER,
@@ -44,10 +45,7 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
   const actions = useStore((state) => state.actions)
   const name = common(cabinets, ({ front }) => frontName(front))
   function choose(next: FrontName) {
-    const edits = cabinets.map(
-      ({ id, width }) => ({ kind: 'setFront', ids: [id], front: frontOf(next, width) }) as const,
-    )
-    actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
+    actions.commit(frontEdits(cabinets, ({ width }) => frontOf(next, width)))
   }
   return (
     <>

@@ -3,7 +3,6 @@ import {
   type Cabinet,
   childrenOf,
   dividedInto,
-  type Edit,
   type Front,
   type FrontPath,
   type FrontPlace,
@@ -21,6 +20,7 @@ import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import { ColumnShelvesRows, isMeasured, LeafRows } from './FrontLeaf'
+import { frontEdit, isFull } from './frontEdit'
 import { LEAF_WORDS, type LeafName, leafName, leafOf, placeName } from './fronts'
 import styles from './Properties.module.css'
 
@@ -41,7 +41,7 @@ const MOST = { rows: 20, columns: 6 } as const
 /** The rows and columns of one cabinet, each with its size and what closes it: what can be dragged can be typed here. */
 export function FrontTree({ project, cabinet }: FrontTreeProps) {
   const actions = useStore((state) => state.actions)
-  const setFront = (front: Front) => actions.commit({ kind: 'setFront', ids: [cabinet.id], front } satisfies Edit)
+  const setFront = (front: Front) => actions.commit(frontEdit(cabinet, front))
   const places = frontPlaces(project, cabinet)
   const outer = places.filter(({ path }) => path.length <= 1)
   const common = { project, cabinet, onFront: setFront }
@@ -99,7 +99,7 @@ function Place({ place, project, cabinet, onFront }: PlaceProps) {
         />
       )}
       {isMeasured(front) && <LeafRows front={front} display={project.display} name={name} onFront={change} />}
-      {path.length === 1 && cabinet.front.kind === 'columns' && hasRoomInside(front) && (
+      {path.length === 1 && cabinet.front.kind === 'columns' && !isFull(front) && (
         <ColumnShelvesRows
           front={cabinet.front}
           cabinet={cabinet}
@@ -110,13 +110,6 @@ function Place({ place, project, cabinet, onFront }: PlaceProps) {
       )}
     </>
   )
-}
-
-/** Whether anything but drawers and appliances is behind a front. */
-function hasRoomInside(front: Front): boolean {
-  const inner = childrenOf(front)
-  if (inner.length > 0) return inner.some((child) => hasRoomInside(child.front))
-  return front.kind !== 'drawer' && front.kind !== 'pullOut' && front.kind !== 'appliance'
 }
 
 function wordOf(kind: 'rows' | 'columns'): string {

@@ -114,7 +114,7 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
                 label={label}
                 value={values[name]!}
                 display={display}
-                field="small"
+                field={set === 'banding' ? 'banding' : 'small'}
                 onLength={(length) => {
                   onChange({ [set]: { ...method[set], [name]: length } })
                   return null

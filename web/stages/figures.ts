@@ -1,5 +1,5 @@
 import { type Derived, type SheetAnswer, type SheetJob, takenBy } from '../../engine/index'
-import { leftCount, onNoSheetWords, searchWords } from '../sheets/words'
+import { boundOf, keepingWords, leftCount, ofPartsWords, onNoSheetWords, searchWords } from '../sheets/words'
 import type { Layout } from '../store/state'
 
 /** What a design comes to, as far as it is known. */
@@ -44,15 +44,18 @@ function costOf({ stock }: SheetJob, { sheets }: SheetAnswer): number {
 /** What is said about the number of sheets. */
 export function proofOf(layout: Layout | null): { readonly text: string; readonly isProved: boolean } | null {
   if (!layout) return null
-  const { answer } = layout
+  const { job, answer } = layout
   const left = leftCount(answer)
   if (left > 0) return { text: onNoSheetWords(left), isProved: false }
   if (answer.sheets.length === 0) return null
-  const least = Object.values(answer.bounds).reduce((sum, bound) => sum + bound, 0)
+  const least = boundOf(answer)
+  const search = layout.isSettled ? '' : searchWords(job)
+  const more = search === '' ? '' : `; still looking for ${search}`
   if (answer.proved) {
-    const search = layout.isSettled ? '' : searchWords(layout.job)
-    const more = search === '' ? '' : `; still looking for ${search}`
-    return { text: `no layout of these parts needs fewer than ${least}${more}`, isProved: true }
+    return { text: `no layout ${ofPartsWords(job)} needs fewer than ${least}${more}`, isProved: true }
+  }
+  if (answer.provedWithLocked) {
+    return { text: `no layout that ${keepingWords(job)} needs fewer${more}`, isProved: false }
   }
   return { text: `at least ${least} needed${layout.isSettled ? '' : ', still looking'}`, isProved: false }
 }

@@ -1,4 +1,12 @@
-import { childrenOf, dividedInto, type Front, type FrontPath, type FrontRow, type Mm } from '../../engine/index'
+import {
+  childrenOf,
+  dividedInto,
+  type Front,
+  type FrontPath,
+  type FrontRow,
+  type Mm,
+  placeWords,
+} from '../../engine/index'
 
 /** The fronts that can be picked by name; anything else was divided by hand. */
 export type FrontName =
@@ -193,12 +201,6 @@ export function leafOf(name: LeafName, before: Front): Front {
 
 /** `Column 2, row 1`. */
 export function placeName(front: Front, path: FrontPath): string {
-  const words: string[] = []
-  let node = front
-  for (const at of path) {
-    words.push(`${node.kind === 'rows' ? 'row' : 'column'} ${at + 1}`)
-    node = childrenOf(node)[at]!.front
-  }
-  const text = words.join(', ')
+  const text = placeWords(front, path)
   return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -60,7 +60,7 @@ export function breakdownFor(derived: Derived, { job, answer }: Layout): Breakdo
 }
 
 /** All that the steps of a design are worked out from. */
-function inputOf({ project, cutList, partOf }: Derived, job: SheetJob, answer: SheetAnswer): BreakdownInput {
+export function inputOf({ project, cutList, partOf }: Derived, job: SheetJob, answer: SheetAnswer): BreakdownInput {
   const { shop, materials, display } = project
   const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
   return { job, answer, shop, cutList: { rows: cutList.rows }, marks, materials, display }

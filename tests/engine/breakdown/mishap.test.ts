@@ -233,12 +233,27 @@ describe('the next mishap', () => {
     expect(pieces.map(({ name }) => name).sort()).toEqual(['1a3', '1c', '2a3', '2c'])
   })
 
+  it('numbers sheets on from the last sheet, however many pieces are at hand', () => {
+    // Sheets 1 and 2 are cut; the four pieces that they left are no sheets.
+    expect([first.firstSheet, again({ kind: 'spoiled', parts: [] }).firstSheet]).toEqual([3, 3])
+  })
+
+  it('calls what comes of a piece after the piece, and of what is left of a sheet otherwise than before', () => {
+    const named = (name: string) => {
+      const atHand = new Map([['s1', { names: [name, name], rough: { start: 0, low: 0, end: 0, high: 0 } }]])
+      return breakdownOf({ ...INPUT, atHand }).steps.flatMap(({ write }) => write)
+    }
+    expect(named('1c')).toContain('1c1')
+    expect(named('rest of sheet 1')).toContain('1R1')
+    expect(named('rest of sheet 1 (2)')).toContain('1RR1')
+  })
+
   it('can be a damage on a piece that no layout uses', () => {
     const rect = { left: 2000, bottom: 0, width: 440, height: 304 }
     const plan = again({ kind: 'damaged', on: '2c', rect })
     expect(plan.told[0]).toBe('2c is damaged over 440 x 304 mm, from 2000 along and 0 mm up.')
-    // 2000 less 10 at its first end, 304 less 10 at the far edge; sheet 3 is 1a3, so 2c is cut under 4
-    const clean = plan.job.stock.find(({ id }) => plan.atHand.get(id)?.names.includes('4a'))
+    // 2000 less 10 at its first end, 304 less 10 at the far edge; 1a3 is a piece and no sheet, so 2c is cut under 3
+    const clean = plan.job.stock.find(({ id }) => plan.atHand.get(id)?.names.includes('3a'))
     expect([clean?.length, clean?.width]).toEqual([1990, 294])
   })
 

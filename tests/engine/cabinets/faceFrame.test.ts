@@ -50,6 +50,18 @@ describe('a carcass behind a face frame', () => {
   })
 })
 
+describe('a stile', () => {
+  it('must lie on its side: past it by its whole width, nothing is built', () => {
+    const { boards, problems } = built(DOOR, { pastLeft: 40, pastRight: 55 })
+    expect(boards).toEqual([])
+    expect(problems.map(({ weight, message }) => `${weight}: ${message}`)).toEqual([
+      'stop: B1: its face frame would stand 40 mm past the left side; its stile is 40 mm wide and must lie on the side, so it must be less.',
+      'stop: B1: its face frame would stand 55 mm past the right side; its stile is 40 mm wide and must lie on the side, so it must be less.',
+    ])
+    expect(built(DOOR, { pastLeft: 39 }).boards.length).toBeGreaterThan(0)
+  })
+})
+
 describe('a face frame', () => {
   // The floor of the carcass is at 100 + 18; a bottom rail of 36 flush with it begins at 118 - 36 = 82.
   it('has stiles of its whole height, from the lower edge of the bottom rail to the top of the carcass', () => {

@@ -126,4 +126,15 @@ describe('the window for pipes', () => {
       'B1: the window for pipes would leave 39 mm of the back beside it; 40 mm is the least, so it is left out.',
     ])
   })
+
+  it('is told where a fixed shelf or an upright crosses it, not where it is free of them', () => {
+    // The shelf is in the middle of 720 less 18 below and above: from (720 - 18) / 2 up. The window ends at 250 + 200.
+    expect(messages(withInside({ pipes, fixedShelves: 1 }, { kind: 'pair' }))).toEqual([
+      `B1: a fixed shelf from ${(720 - 18) / 2} mm to ${(720 + 18) / 2} mm crosses the window for pipes, which goes from 250 mm to ${250 + 200} mm from the floor.`,
+    ])
+    expect(messages(withInside({ pipes, partition: { at: 0.5 } }, { kind: 'pair' }))).toEqual([
+      `B1: a partition from ${(600 - 18) / 2} mm to ${(600 + 18) / 2} mm crosses the window for pipes, which goes from ${(600 - 300) / 2} mm to ${(600 + 300) / 2} mm from the left.`,
+    ])
+    expect(messages(withInside({ pipes: { ...pipes, bottom: 400 }, fixedShelves: 1 }, { kind: 'pair' }))).toEqual([])
+  })
 })

@@ -31,6 +31,13 @@ describe('a door hinged at the end of the wall', () => {
     expect(findingIn(after, OPENS)).toBeNull()
   })
 
+  it('is not asked to hang at the other side where it is one of a pair', () => {
+    const told = (front: typeof LEFT | { readonly kind: 'pair' }) =>
+      findingIn(aWall(cabinet('B1', { left: 15, width: 800, front })), OPENS)?.message
+    expect(told(LEFT)).toContain('or hinge it at the other side')
+    expect(told({ kind: 'pair' })).not.toContain('other side')
+  })
+
   it('is of no concern with its hinges at the other side, or far from the end', () => {
     expect(findingIn(aWall(cabinet('B1', { left: 0, front: RIGHT })), OPENS)).toBeNull()
     expect(findingIn(aWall(cabinet('B1', { left: 40, front: LEFT })), OPENS)).toBeNull()

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { brokenHoles } from '../../../engine/checks/boring'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Project, Shop } from '../../../engine/project/document'
+import { USUAL_FRAME } from '../../../engine/project/frames'
 import { aWall, cabinet } from '../../helpers/wall'
 import { built, findingIn } from './findings'
 
@@ -15,6 +16,12 @@ describe('a narrow board', () => {
     expect(findingIn(thin, /neither rail nor hand/)).toMatchObject({ weight: 'mind', limit: '40 mm' })
   })
 
+  it('may be a member of a frame down to 25, since that is ripped from a long board', () => {
+    const framed = (stile: number) => built(plain, { faceFrame: { ...USUAL_FRAME, stile } })
+    expect(findingIn(framed(25), /neither rail nor hand/)).toBeNull()
+    expect(findingIn(framed(24), /neither rail nor hand/)).toMatchObject({ weight: 'mind', limit: '25 mm' })
+  })
+
   it('is good to know of where the guides do not reach it and have no attachment', () => {
     expect(findingIn(plain, /the guides reach/)).toBeNull()
     const finding = findingIn(inShop(plain, { narrowRips: null }), /the guides reach/)
@@ -22,6 +29,25 @@ describe('a narrow board', () => {
     expect(finding).toMatchObject({ weight: 'know', measure: '74 mm', limit: '190 mm' })
     expect(findingIn(inShop(plain, { narrowRips: { least: 75, greatest: 230 } }), /the guides reach/)).not.toBeNull()
     expect(findingIn(inShop(plain, { narrowRips: { least: 74, greatest: 230 } }), /the guides reach/)).toBeNull()
+  })
+})
+
+describe('holes that are set too deep', () => {
+  it('are told with what is bored instead: all but 1 of the side', () => {
+    const shelved = aWall(
+      cabinet('B1', { left: 400, interior: { fixedShelves: 0, adjustableShelves: 1, partition: null } }),
+    )
+    const { shelves } = shelved.methods[shelved.method]!
+    const pins = (pinDepth: number) => findingIn(built(shelved, { shelves: { ...shelves, pinDepth } }), /pin holes of/)
+    expect(pins(30)).toMatchObject({ weight: 'mind', measure: '30 mm', limit: `${18 - 1} mm` })
+    expect(pins(17)).toBeNull()
+  })
+  it('are told of slides too', () => {
+    const drawn = aWall(cabinet('B1', { left: 400, front: { kind: 'drawer' } }))
+    const { slides } = drawn.methods[drawn.method]!
+    const holes = (holeDepth: number) => findingIn(built(drawn, { slides: { ...slides, holeDepth } }), /screw holes of/)
+    expect(holes(40)).toMatchObject({ weight: 'mind', measure: '40 mm', limit: `${18 - 1} mm` })
+    expect(holes(17)).toBeNull()
   })
 })
 

@@ -29,6 +29,13 @@ describe('the hinges of a door', () => {
     expect(figureOf(finding?.measure)).toBeCloseTo(kgOf(1200, 2390), 1)
   })
 
+  it('do not fit one above another on a door lower than twice their distance from an end', () => {
+    // 200 less the kick and 3 above is 97; twice 76.2 is 152.4.
+    const finding = findingIn(withDoor('B1', 600, 200), /hinges of/)!
+    expect(finding.message).toContain('do not fit one above another: a door is 97 mm high')
+    expect(finding.measure).toBe('0 mm')
+  })
+
   it('are farther apart than the door is wide, or a pair is offered', () => {
     // The door is 400 - 103 high; with 3 in at each end the hinges are 144.6 apart.
     const spread = 400 - 103 - 2 * 76.2

@@ -31,6 +31,15 @@ describe('the slides of a drawer', () => {
     expect(whole).toBeGreaterThan(held(project))
   })
 
+  it('of a new project carry a drawer of the usual width, but not the one of a base twice as wide', () => {
+    // Three drawers in a base of 600: each weighs up to 34 kg full, which is the class of 75 lb.
+    const row = { size: { kind: 'share', share: 1 }, front: { kind: 'drawer' } } as const
+    const three = { kind: 'rows', rows: [row, row, row] } as const
+    const bank = (width: number) => aWall(cabinet('B1', { left: 400, width, front: three }))
+    expect(findingIn(bank(600), /class/)).toBeNull()
+    expect(findingIn(bank(1200), /class/)).not.toBeNull()
+  })
+
   it('of the build method are of no concern where they carry it', () => {
     const project = drawers(600)
     const method = project.methods[project.method]!

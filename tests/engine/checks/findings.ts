@@ -2,7 +2,7 @@ import type { Finding } from '../../../engine/checks/finding'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import type { House, Project } from '../../../engine/project/document'
-import type { MethodChoices } from '../../../engine/project/method'
+import type { BuildMethod } from '../../../engine/project/method'
 
 /** The only finding whose words match, or nothing. */
 export function findingIn(project: Project, words: RegExp): Finding | null {
@@ -16,7 +16,7 @@ export function inHouse(project: Project, change: Partial<House>): Project {
 }
 
 /** All cabinets built differently in some choice. */
-export function built(project: Project, change: Partial<MethodChoices>): Project {
+export function built(project: Project, change: Partial<BuildMethod>): Project {
   return applyEdit(project, { kind: 'editMethod', id: project.method, change })
 }
 

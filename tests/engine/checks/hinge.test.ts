@@ -35,6 +35,12 @@ describe('the hinges of a build method', () => {
     expect(findingIn(hungWith({ plateLength: 800 }), /find no place/)?.measure).toBe('2 hinges')
   })
 
+  it('need their plates on the board that the door hangs on', () => {
+    expect(findingIn(PROJECT, /the plates of/)).toBeNull()
+    const finding = findingIn(hungWith({ plateFromFront: 900 }), /the plates of/)
+    expect(finding).toMatchObject({ weight: 'mind', measure: '900 mm', limit: '580 mm' })
+  })
+
   it('are nothing to speak of where nothing is bored', () => {
     expect(findingIn(hungWith({ cupDiameter: 0 }), /find no place|cover an edge/)).toBeNull()
   })

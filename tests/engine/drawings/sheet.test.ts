@@ -55,6 +55,25 @@ describe('the drawing of a sheet', () => {
     ])
   })
 
+  it('says at the end of a line in which turn it is cut, where there is room', () => {
+    const numbers = new Map([
+      ['rip 10 10 980 480', [1, null]],
+      ['crosscut 10 10 980 200', [2, 3, null]],
+    ])
+    const { marks } = sheetDrawing({
+      ...{ layout: LAYOUT, stock: STOCK, kerf: 4, hasGrain: false, display: { unit: 'mm', step: 1 }, numbers },
+      markOf: (part) => part,
+    })
+    const turns = marks.flatMap((mark) => (mark.kind === 'text' && /^\d$/.test(mark.text) ? [mark] : []))
+    // 44 x 0.8 high, so 0.7 of it from the end of the line and 0.6 of it inside
+    const size = 44 * 0.8
+    expect(turns.map(({ text, at }) => [text, at.x, at.y])).toEqual([
+      ['1', 10 + 0.7 * size, 210 - 0.6 * size],
+      ['2', 410 - 0.7 * size, 210 - 0.6 * size],
+      ['3', 814 - 0.7 * size, 210 - 0.6 * size],
+    ])
+  })
+
   it('hatches waste only, and shows the grain only where there is one', () => {
     const { marks } = drawn(false)
     const hatching = marks.flatMap((mark) =>

@@ -24,6 +24,14 @@ describe.each(UNITS)('every ready kind in %s', (unit) => {
     for (const left of [0, 1800]) expect(readyBuild(name, project, left).problems).toEqual([])
   })
 
+  it.each(NAMES)('%s can be built by each method that it is placed under', (name) => {
+    for (const method of methods) {
+      const under = { ...project, method: method.id }
+      const stops = readyBuild(name, under).problems.filter(({ weight }) => weight === 'stop')
+      expect(stops.map(({ message }) => `${method.name}: ${message}`)).toEqual([])
+    }
+  })
+
   it.each(NAMES)('%s has no two boards in one place, every joint filled, and comes apart, by either method', (name) => {
     for (const method of methods) {
       const { boards } = readyBuild(name, project, 0, method)

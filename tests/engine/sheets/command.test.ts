@@ -34,7 +34,12 @@ describe('the sheets command', () => {
   })
 
   it.each([
-    ['a negative kerf', JSON.stringify({ ...job, kerf: -3 }), 'kerf is -3; it must be a number from 0 to 100000'],
+    ['a negative kerf', JSON.stringify({ ...job, kerf: -3 }), 'kerf is -3; it must be a number from 0 to 20'],
+    [
+      'a kerf that no blade has',
+      JSON.stringify({ ...job, kerf: 5000 }),
+      'kerf is 5000; it must be a number from 0 to 20',
+    ],
     ['no parts', JSON.stringify({ ...job, parts: null }), 'parts is null; it must be a list of parts'],
   ])('ends with 2 and one line for %s', (_, text, line) => {
     const { status, stdout, stderr } = sheets(file('bad.json', text))
@@ -75,6 +80,7 @@ describe('the sheets command', () => {
       '{"kerf": -Infinity}',
       'line 1, kerf: the value is -Infinity, which is no JSON number; it must be a number that has an end',
     ],
+    ['plain words', 'not json', 'line 1: not is no JSON value; a text must stand in double quotes'],
     ['a file cut short', '{"kerf": 3,\n"parts": [', 'line 2, parts[0]: a value is missing before the end'],
     ['a comma too many', '{"kerf": 3,\n"stages": 3,\n}', "line 3: a field's name in double quotes is missing before }"],
   ])('names the line and the field of %s', (_, text, line) => {
@@ -117,7 +123,7 @@ describe('a batch of jobs', () => {
       .split('\n')
       .map((line) => JSON.parse(line))
     const errors = [
-      'line 1: kerf is -3; it must be a number from 0 to 100000',
+      'line 1: kerf is -3; it must be a number from 0 to 20',
       'line 2, kerf: the value is NaN, which is no JSON number; it must be a number that has an end',
       'line 3: the job is not an object',
     ]

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { derive } from '../../../engine/pipeline'
+import { demonstrationKitchen } from '../../../engine/samples/kitchen'
 import type { SheetJob } from '../../../engine/sheets/job'
 import type { Piece, SheetAnswer } from '../../../engine/sheets/layout'
 import { packing, packSheets } from '../../../engine/sheets/pack'
@@ -104,6 +106,45 @@ describe('the stock', () => {
       { part: '2000 x 1000 x 5', quantity: 3, reason: 'all 2 sheets of ply on hand are used up' },
     ])
     expect(answer.proved).toBe(false)
+  })
+
+  it('names what is on hand by what it is: sheets, offcuts, or nothing at all', () => {
+    const reasons = (...stock: SheetJob['stock']) =>
+      sound(aJob([boards('2000 x 1000 x 9')], { stock, effort: 'glance' })).unplaced.map(({ reason }) => reason)
+    const offcut = aSheet({ id: 'rest', length: 2100, width: 1100, offcut: true, quantity: 1 })
+    expect(reasons(aSheet({ quantity: 3 }), offcut)).toEqual(['all 3 sheets and 1 offcut of ply on hand are used up'])
+    expect(reasons(offcut)).toEqual(['the one offcut of ply on hand is used up'])
+    expect(reasons(aSheet({ quantity: 0 }))).toEqual(['there are 0 sheets of ply on hand'])
+  })
+
+  it('says so where a part would fit if it was turned', () => {
+    const answer = sound(aJob([boards('500 x 1000 x 1')], { stock: [aSheet({ length: 1000, width: 500 })] }))
+    expect(answer.unplaced[0]?.reason).toBe(
+      '500 x 1000 is larger than 1000 x 500, what sheet sheet gives less its trim; it would fit if it may be turned (rotate: true)',
+    )
+  })
+
+  it('leaves out as few parts as it can when it runs out, however large they are', () => {
+    // One sheet of 1000 x 500 holds the large part alone, or five of 200 x 500.
+    const stock = [aSheet({ length: 1000, width: 500, quantity: 1 })]
+    const answer = sound({ ...aJob([boards('1000 x 500 x 1'), boards('200 x 500 x 5')], { stock }), kerf: 0 })
+    expect(answer.unplaced.map(({ part, quantity }) => [part, quantity])).toEqual([['1000 x 500 x 1', 1]])
+  })
+
+  it('leaves out no more parts when an offcut lies there too', () => {
+    const { stock, parts, ...shop } = derive(demonstrationKitchen()).sheetJob
+    const [sheet] = stock.filter(({ material }) => material === 'carcass')
+    const asked = (more: SheetJob['stock']): SheetJob => ({
+      ...{ ...shop, effort: 'glance', stock: [{ ...sheet!, quantity: 3 }, ...more] },
+      parts: parts.filter(({ material }) => material === 'carcass'),
+    })
+    const leftWith = (...more: SheetJob['stock']) =>
+      sound(asked(more)).unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
+    const offcut = aSheet({ id: 'rest', material: 'carcass', length: 800, width: 600, offcut: true, quantity: 1 })
+    const alone = leftWith()
+    expect(alone).toBeLessThanOrEqual(20)
+    expect(leftWith(offcut)).toBeLessThanOrEqual(alone)
+    expect(leftWith(offcut, { ...offcut, id: 'small', length: 400, width: 300 })).toBeLessThanOrEqual(alone)
   })
 
   it('is packed material by material', () => {

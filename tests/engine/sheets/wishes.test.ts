@@ -31,6 +31,36 @@ describe('a locked sheet', () => {
     expect(sheetCount(answer)).toBe(3)
   })
 
+  it('does not make more sheets of a job look like the fewest', () => {
+    // One sheet of 1000 x 500 holds both: 100 + 900 = 1000 long.
+    const stock = [aSheet({ length: 1000, width: 500 })]
+    const small = { ...aJob([boards('100 x 100 x 1')]), kerf: 0, stock }
+    const parts = [boards('100 x 100 x 1'), boards('900 x 500 x 1')]
+    const asked: SheetJob = { ...small, parts, locked: packSheets(small).sheets }
+    const answer = packSheets(asked)
+    expect(sheetCount(answer)).toBe(2)
+    expect(answer).toMatchObject({ bounds: { ply: 1 }, proved: false, provedWithLocked: true })
+    expect(packSheets({ ...asked, near: answer.sheets })).toMatchObject({ proved: false, provedWithLocked: true })
+    expect(sheetCount(packSheets({ ...small, parts, firstCut: 'any' }))).toBe(1)
+  })
+
+  it('is not proved where a free offcut would do instead', () => {
+    const parts = [boards('300 x 200 x 1')]
+    const offcut = aSheet({ id: 'rest', length: 400, width: 300, offcut: true, quantity: 1 })
+    const locked = packSheets(aJob(parts)).sheets
+    expect(packSheets(aJob(parts, { stock: [aSheet(), offcut], locked }))).toMatchObject({ proved: false })
+  })
+
+  it('of an excluded kind counts for a bound that holds all the same', () => {
+    const large = aSheet({ id: 'large', length: 3000, width: 1500 })
+    const parts = [boards('2900 x 1400 x 1'), boards('700 x 300 x 1')]
+    const locked = packSheets(aJob([parts[0]!], { stock: [large] })).sheets
+    const asked = aJob(parts, { stock: [aSheet(), { ...large, excluded: true }], locked })
+    const answer = packSheets(asked)
+    expect(sheetCount(answer)).toBe(2)
+    expect(verify(asked, answer)).toEqual([])
+  })
+
   it('is missed by the verifier when an answer changes it', () => {
     expect(verify(withLock, { ...before, sheets: [...before.sheets].reverse().slice(1) }).join()).toContain('locked')
   })

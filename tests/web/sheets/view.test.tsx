@@ -135,6 +135,26 @@ describe('the sheets on screen', () => {
     )
   })
 
+  it('say of kept sheets only what holds while they are kept', () => {
+    const job = { ...JOB, locked: [{ ...SHEET, copies: 2 }] }
+    const kept = { ...LAYOUT, job, answer: { ...LAYOUT.answer, provedWithLocked: true } }
+    expect(countWords(kept)).toBe(
+      '2 sheets, and no layout that keeps the 2 kept sheets needs fewer; any layout of these parts needs at least 1.',
+    )
+    expect(proofOf(kept)).toEqual({ text: 'no layout that keeps the 2 kept sheets needs fewer', isProved: false })
+    expect(countWords({ ...kept, answer: LAYOUT.answer })).toBe(
+      '2 sheets; any layout of these parts needs at least 1. None with fewer that keeps the 2 kept sheets was found.',
+    )
+  })
+
+  it('say so where boards are cut from sheets that were chosen for them', () => {
+    const parts = [{ id: 'r1', material: 'm1', length: 400, width: 200, quantity: 2, from: 's1' }]
+    const job = { ...JOB, parts }
+    expect(countWords({ ...LAYOUT, job, answer: { ...LAYOUT.answer, proved: true } })).toBe(
+      '2 sheets, and no layout of these parts, cut from the sheets chosen for them, needs fewer.',
+    )
+  })
+
   it('count offcuts apart', () => {
     const offcut = { ...STOCK, id: 's2', offcut: true }
     const job = { ...JOB, stock: [STOCK, offcut] }

@@ -1,0 +1,111 @@
+import type { CabinetId } from '../basics/id'
+import type { BuiltRun } from '../between/run'
+import type { Board, BoardRole } from '../cabinets/board'
+import { boxOf } from '../cabinets/boardBox'
+import { methodOf } from '../cabinets/build'
+import { buildCabinet } from '../cabinets/buildCabinet'
+import { ROLE_NAMES } from '../cabinets/role'
+import { type Box, boxOver } from '../geometry/box'
+import type { Cutout, Project } from '../project/document'
+import type { Edit } from '../project/edit'
+import type { BaseTop } from '../project/method'
+import { inch, type Mm, settle } from '../units/length'
+import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
+import { sayIn } from './say'
+import { type LetIn, letInto } from './worktop'
+
+/** What hangs below the countertop of a sink and of a hob. Common practice, no source. */
+const HANGS: Readonly<Record<Cutout['of'], Mm>> = { sink: 200, hob: 50 }
+
+/** That a cut-out is wider than its cabinet inside is told with the countertop. */
+const UPRIGHT: readonly BoardRole[] = ['leftSide', 'rightSide']
+/** A drawer box reaches as far as these of its boards. */
+const DRAWER_ENDS: readonly BoardRole[] = ['drawerBottom', 'drawerBoxFront', 'drawerBoxBack']
+const IN_BOX: readonly BoardRole[] = [...DRAWER_ENDS, 'drawerSide']
+
+/** The boards of a cabinet that lie where its sink or hob hangs down through the countertop. */
+export function underCutoutFindings(
+  project: Project,
+  runs: readonly BuiltRun[],
+  boardsOf: (cabinet: CabinetId) => readonly Board[],
+): Finding[] {
+  return letInto(project, runs).flatMap((one) => {
+    const room = roomUnder(one)
+    return room ? underFinding(one, room, inTheWay(boardsOf(one.cabinet.id), room), project) : []
+  })
+}
+
+/** What hangs below the countertop, in the frame of the cabinet; null where the cut-out itself is left out. */
+function roomUnder({ cabinet, of, left, right, top }: LetIn): Box | null {
+  const cutout = cabinet.cutout!
+  const front = settle(top.place.depth - cutout.fromFront)
+  const rear = settle(front - cutout.depth)
+  if (rear <= 0 || front >= top.place.depth) return null
+  return {
+    min: { x: settle(left - cabinet.left), y: settle(cabinet.height - HANGS[of]), z: rear },
+    max: { x: settle(right - cabinet.left), y: cabinet.height, z: front },
+  }
+}
+
+interface Solid {
+  readonly name: string
+  readonly box: Box
+}
+
+/** Boards by themselves, but a drawer box as a whole: what hangs into it keeps it from being drawn out. */
+function solidsOf(boards: readonly Board[]): Solid[] {
+  const single = boards.filter(({ role }) => !UPRIGHT.includes(role) && !IN_BOX.includes(role))
+  const drawers = boards
+    .filter(({ role }) => role === 'drawerBottom')
+    .map(({ number }): Solid => {
+      const ends = boards.filter((board) => board.number === number && DRAWER_ENDS.includes(board.role))
+      return { name: 'drawer box', box: ends.map(boxOf).reduce(boxOver) }
+    })
+  return [...single.map((board) => ({ name: ROLE_NAMES[board.role], box: boxOf(board) })), ...drawers]
+}
+
+function inTheWay(boards: readonly Board[], { min, max }: Box): Solid[] {
+  return solidsOf(boards).filter(({ box }) => {
+    const isAcross = box.min.x < max.x && box.max.x > min.x && box.min.z < max.z && box.max.z > min.z
+    return isAcross && box.max.y > min.y
+  })
+}
+
+function underFinding(one: LetIn, room: Box, solids: readonly Solid[], project: Project): Finding[] {
+  const [first] = [...solids].sort((a, b) => b.box.max.y - a.box.max.y)
+  if (!first) return []
+  const say = sayIn(project.display)
+  const { min, max } = first.box
+  const measure = say.length(Math.max(0, settle(one.cabinet.height - max.y)))
+  const limit = say.length(HANGS[one.of])
+  const names = [...new Set(solids.map(({ name }) => name))]
+  const message =
+    `under the cut-out for its ${one.of} lies the ${inWords(names)}; ${limit} below the countertop is usual to keep free. ` +
+    `From the wall, the cut-out goes from ${say.length(room.min.z)} to ${say.length(room.max.z)}, the ${first.name}, ${measure} below the countertop, from ${say.length(min.z)} to ${say.length(max.z)}.`
+  return [
+    withRemedy(about(one, { weight: 'mind', message, measure, limit, source: PRACTICE }), () =>
+      withFrontRail(one, room, project),
+    ),
+  ]
+}
+
+function inWords(names: readonly string[]): string {
+  const last = names.at(-1)!
+  return names.length === 1 ? last : `${names.slice(0, -1).join(', ')} and ${last}`
+}
+
+/** Over a sink there is often no top but a rail on edge at the front, where that leaves the room free. */
+function withFrontRail({ cabinet, mark, of }: LetIn, room: Box, project: Project): Remedy | null {
+  const method = methodOf(cabinet, project)
+  if (of !== 'sink' || method.baseTop.kind === 'frontRail') return null
+  const baseTop: BaseTop = { kind: 'frontRail', width: railWidth(method.baseTop, project) }
+  const { materials, display, between } = project
+  const rules = { method: { ...method, baseTop }, materials, display, kick: between.kick }
+  if (inTheWay(buildCabinet(cabinet, rules).boards, room).length > 0) return null
+  const edit: Edit = { kind: 'override', ids: [cabinet.id], choices: { baseTop } }
+  return { label: `Make the top of ${mark} a front rail`, edit }
+}
+
+function railWidth(top: BaseTop, { display }: Project): Mm {
+  return top.kind === 'full' ? (display.unit === 'mm' ? 75 : inch(3)) : top.width
+}
