@@ -169,7 +169,7 @@ test('a pull-out, roll-outs, tray dividers, and columns with rows in one of them
   await startProject(shop, 'Millimetres')
   const card = properties(shop)
   await pullBase(shop, 0)
-  await type(card.getByLabel('Width', { exact: true }), '400')
+  await type(card.getByLabel('Width', { exact: true }), '420')
   await card.getByLabel('Front', { exact: true }).selectOption('pull-out on a low box')
   await putReady(shop, 'end shelf')
   await type(card.getByLabel('Width', { exact: true }), '600')
@@ -194,8 +194,8 @@ test('a pull-out, roll-outs, tray dividers, and columns with rows in one of them
   await expect(cabinet(shop, 'B4')).toHaveCount(1)
 
   await expectRows(shop, 'B1', {
-    'drawer front': banded(FRONTS, 400 - 3),
-    'drawer box front': size(boxFront(400), 150),
+    'drawer front': banded(FRONTS, 420 - 3),
+    'drawer box front': size(boxFront(420), 150),
   })
   // A door that stands open takes its thickness of the width at its hinges, and 5 more.
   await expectRows(shop, 'B2', {
