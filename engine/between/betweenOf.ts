@@ -4,6 +4,7 @@ import { type Mm, settle } from '../units/length'
 import { isOneKick, type KickStep, kickPieces, kickStepOf } from './kick'
 import { type BuiltRun, boardsFrom, partsOfRun, runNamed } from './run'
 import { remembered, runsAlong } from './runsAlong'
+import { sameRun } from './sameRun'
 import { longestBoard } from './splice'
 import { topsOf } from './tops'
 import { trimsOf } from './trimsOf'
@@ -12,10 +13,10 @@ const NOTHING: readonly BuiltRun[] = []
 
 /** Every run of a project with its boards: kicks, countertops, then trims, each from left to right along each wall. */
 export function betweenOf(project: Project): readonly BuiltRun[] {
-  const { kick, ...others } = project.between
+  const { kick, pins: _, ...others } = project.between
   if (kick === 'perCabinet' && Object.values(others).every((one) => one === null)) return NOTHING
   const walls = valuesOf<Wall>(project.walls).sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1))
-  return [...kicksOf(project, walls), ...topsOf(project, walls), ...trimsOf(project, walls)]
+  return [...kicksOf(project, walls), ...topsOf(project, walls), ...trimsOf(project, walls)].map(sameRun)
 }
 
 function kicksOf(project: Project, walls: readonly Wall[]): BuiltRun[] {

@@ -196,6 +196,12 @@ describe('boards over several cabinets', () => {
     const same = after.runs.map(({ mark, parts }, at) => `${mark} ${parts === before.runs[at]!.parts}`)
     expect(same).toEqual(['BK1 true', 'BK9 false', 'BT1 true', 'BT9 false'])
   })
+  it('are the very same runs where nothing of them changes', () => {
+    const apart = withBetween(aWall(cabinet('B1', { width: 600 }), cabinet('B9', { left: 2500, width: 600 })), LONG)
+    const wider = applyEdit(apart, { kind: 'shapeCabinets', shapes: [{ id: 'b1' as CabinetId, width: 650 }] })
+    const [before, after] = [derive(apart).runs, derive(wider).runs]
+    expect([after[0] === before[0], after[1] === before[1]]).toEqual([false, true])
+  })
   it('are undone by name', () => {
     expect(labelOf(project, { kind: 'editBetween', change: LONG })).toBe('Change kick boards')
     expect(labelOf(project, { kind: 'editBetween', change: { countertop: null } })).toBe('Change countertop')
