@@ -15,9 +15,17 @@ export function areFrontsInset({ faceFrame, frontMount }: Pick<MethodChoices, 'f
   return faceFrame ? faceFrame.fronts.kind === 'inset' : frontMount === 'inset'
 }
 
+/** What a cabinet was last built by, and from which method: asked for again and again while something is dragged. */
+const lastOf = new WeakMap<Cabinet, { readonly from: BuildMethod; readonly method: BuildMethod }>()
+
 /** The method that a cabinet is built by, with its own choices. */
 export function methodOf(cabinet: Cabinet, { methods, method: usual }: Project): BuildMethod {
-  return withOverrides(methods[cabinet.method ?? usual]!, cabinet)
+  const from = methods[cabinet.method ?? usual]!
+  const before = lastOf.get(cabinet)
+  if (before?.from === from) return before.method
+  const method = withOverrides(from, cabinet)
+  lastOf.set(cabinet, { from, method })
+  return method
 }
 
 /** Uppers, and what is made to stand but was put higher than the floor. */
