@@ -1,4 +1,5 @@
 export { boxOf } from './cabinets/boardBox'
+export { FIVE_PARTS, SLAB_FRONTS } from './cabinets/role'
 /** The front door: every public name of the engine, one by one. */
 
 export { ASSEMBLY_CAUTIONS, assemblyOfCabinet } from './assembly/assemblyOf'

@@ -1,5 +1,6 @@
 import type { BoardRole } from '../cabinets/board'
 import { methodOf } from '../cabinets/build'
+import { DRAWER_BOX, FIVE_PARTS, SLAB_FRONTS } from '../cabinets/role'
 import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
 import type { Cabinet, Project } from '../project/document'
@@ -19,17 +20,7 @@ export interface AssemblyInput {
   readonly display: LengthDisplay
 }
 
-const BOX: readonly BoardRole[] = ['drawerSide', 'drawerBoxFront', 'drawerBoxBack', 'drawerBottom']
 const PLINTH: readonly BoardRole[] = ['plinthFront', 'plinthBack', 'plinthEnd']
-const FRONT: readonly BoardRole[] = ['door', 'flap', 'falseFront', 'blindPanel', 'drawerFront']
-const FIVE_PART: readonly BoardRole[] = [
-  'doorStile',
-  'doorRail',
-  'doorPanel',
-  'drawerStile',
-  'drawerRail',
-  'drawerPanel',
-]
 const FRAME: readonly BoardRole[] = ['stile', 'topRail', 'bottomRail', 'midRail', 'mullion']
 const BESIDE: readonly BoardRole[] = ['leftEnd', 'rightEnd', 'filler', 'fillerReturn', 'cornerFiller']
 
@@ -47,19 +38,19 @@ export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: Asse
     stepOf('standing', standWords(cabinet, lateOnes.length > 0), parts.filter(isOfCarcass)),
     stepOf('standing', 'Screw the kick board between the sides when the cabinet stands.', of('kickBoard')),
     ...machiningOf(lateOnes, isBandInSize),
-    ...boxSteps(of(...BOX)),
+    ...boxSteps(of(...DRAWER_BOX)),
     fits(
       'Glue the stiles and rails of five-part fronts round their panels, square and flat. No glue in the groove: a panel of solid wood must move.',
-      ...FIVE_PART,
+      ...FIVE_PARTS,
     ),
     fits('Lay the lid on the carcass and hang it.', 'lid'),
     fits('Scribe what closes to the wall and to its neighbour, and screw it on from inside.', ...BESIDE),
     fits('Put in what is loose: it goes in from the front.', 'adjustableShelf', 'divider'),
-    fits('Put the boxes on their slides, all the way in and out.', ...BOX),
+    fits('Put the boxes on their slides, all the way in and out.', ...DRAWER_BOX),
     fits(
       'Fronts last: hang the doors, screw drawer fronts to their boxes, and make all gaps equal.',
-      ...FRONT,
-      ...FIVE_PART,
+      ...SLAB_FRONTS,
+      ...FIVE_PARTS,
     ),
   ]
   return steps.filter(({ marks, stage }) => marks.length > 0 || stage === 'carcass')

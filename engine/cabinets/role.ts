@@ -55,3 +55,30 @@ export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   drawerBoxBack: 'drawer box back',
   drawerBottom: 'drawer bottom',
 }
+
+/** The five boards of a drawer box, by what they are. */
+export const DRAWER_BOX = [
+  'drawerSide',
+  'drawerBoxFront',
+  'drawerBoxBack',
+  'drawerBottom',
+] as const satisfies readonly BoardRole[]
+
+/** Fronts that are one board. */
+export const SLAB_FRONTS = [
+  'door',
+  'flap',
+  'falseFront',
+  'blindPanel',
+  'drawerFront',
+] as const satisfies readonly BoardRole[]
+
+/** The parts of five-part doors and drawer fronts. */
+export const FIVE_PARTS = [
+  'doorStile',
+  'doorRail',
+  'doorPanel',
+  'drawerStile',
+  'drawerRail',
+  'drawerPanel',
+] as const satisfies readonly BoardRole[]

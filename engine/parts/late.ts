@@ -1,12 +1,10 @@
 import type { BoardRole } from '../cabinets/board'
+import { DRAWER_BOX, FIVE_PARTS, SLAB_FRONTS } from '../cabinets/role'
 import type { CutLate } from '../project/late'
 
 const LATE_ROLES: { readonly [kind in keyof CutLate]: readonly BoardRole[] } = {
-  fronts: [
-    ...(['door', 'flap', 'falseFront', 'blindPanel', 'drawerFront'] as const),
-    ...(['doorStile', 'doorRail', 'doorPanel', 'drawerStile', 'drawerRail', 'drawerPanel'] as const),
-  ],
-  drawerBoxes: ['drawerSide', 'drawerBoxFront', 'drawerBoxBack', 'drawerBottom'],
+  fronts: [...SLAB_FRONTS, ...FIVE_PARTS],
+  drawerBoxes: DRAWER_BOX,
   fitted: [
     ...(['filler', 'fillerReturn', 'cornerFiller', 'leftEnd', 'rightEnd', 'longKick', 'countertop', 'splash'] as const),
     ...(['lightRail', 'lightRailReturn', 'crown', 'crownReturn', 'valance'] as const),

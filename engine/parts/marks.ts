@@ -1,4 +1,5 @@
 import type { BoardRole } from '../cabinets/board'
+import { DRAWER_BOX, FIVE_PARTS, SLAB_FRONTS } from '../cabinets/role'
 
 /** What is written on a board after the mark of its cabinet. */
 export const ROLE_MARKS: Readonly<Record<BoardRole, string>> = {
@@ -64,21 +65,9 @@ export const SEVERAL: ReadonlySet<BoardRole> = new Set<BoardRole>([
   'stile',
   'midRail',
   'mullion',
-  'doorStile',
-  'doorRail',
-  'doorPanel',
-  'drawerStile',
-  'drawerRail',
-  'drawerPanel',
-  'door',
-  'flap',
-  'falseFront',
-  'blindPanel',
   'cornerFiller',
   'divider',
-  'drawerFront',
-  'drawerSide',
-  'drawerBoxFront',
-  'drawerBoxBack',
-  'drawerBottom',
+  ...FIVE_PARTS,
+  ...SLAB_FRONTS,
+  ...DRAWER_BOX,
 ])

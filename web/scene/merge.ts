@@ -1,8 +1,10 @@
 import {
   type Axis,
   type BoardRole,
+  FIVE_PARTS,
   type Part,
   type PartId,
+  SLAB_FRONTS,
   turned as turnedAbout,
   unit,
   type Vec3,
@@ -52,20 +54,7 @@ export interface MergedCabinet {
   readonly withoutFronts: { readonly indices: number; readonly edges: number }
 }
 
-const FRONTS: ReadonlySet<BoardRole> = new Set<BoardRole>([
-  'door',
-  'flap',
-  'falseFront',
-  'blindPanel',
-  'filler',
-  'drawerFront',
-  'doorStile',
-  'doorRail',
-  'doorPanel',
-  'drawerStile',
-  'drawerRail',
-  'drawerPanel',
-])
+const FRONTS: ReadonlySet<BoardRole> = new Set<BoardRole>([...SLAB_FRONTS, ...FIVE_PARTS, 'filler'])
 
 export function isFront(role: BoardRole): boolean {
   return FRONTS.has(role)
