@@ -4,18 +4,20 @@ import type { Opening, Project, Wall } from '../project/document'
 import { find } from '../project/references'
 import { settle } from '../units/length'
 
+type Walled = Pick<Project, 'walls'>
+
 /** The walls of a project in their order. */
-export function wallsOf(project: Project): Wall[] {
+export function wallsOf(project: Walled): Wall[] {
   return valuesOf<Wall>(project.walls).sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1))
 }
 
 /** The first wall; null only for a project without a wall. */
-export function firstWall(project: Project): Wall | null {
+export function firstWall(project: Walled): Wall | null {
   return wallsOf(project)[0] ?? null
 }
 
 /** A wall by its id; the first where none is asked for, or the one that is asked for is gone. */
-export function wallAt(project: Project, id: WallId | null): Wall | null {
+export function wallAt(project: Walled, id: WallId | null): Wall | null {
   return (id !== null && find(project.walls, id)) || firstWall(project)
 }
 

@@ -31,21 +31,20 @@ const TARGET_PX = 24
 /** A dimension line that ends in slashes. A press on its figure lets a length be typed over it. */
 export const DimensionDrawing = memo(function DimensionDrawing(props: DimensionDrawingProps) {
   const { dimensionKey, way, from, to, at, text, name, isLive, canType, mmPerPx, onType } = props
-  const room = (to - from) / mmPerPx
+  const length = to - from
+  const room = length / mmPerPx
   const isRead = room > figuresIn(text) * TEXT_PX * FIGURE + 2 || isLive
   const tick = TICK_PX * mmPerPx
-  const middle = (from + to) / 2
   const look = `${styles.dimension} ${isLive ? styles.live : ''}`
-  const frame = way === 'along' ? undefined : `translate(${at} ${-middle}) rotate(-90) translate(${-middle} ${-at})`
-  const width = Math.max(TARGET_PX * mmPerPx, Math.min(to - from, 64 * mmPerPx))
+  // It is drawn from its own start, so that one that is only pushed along changes nothing but its place.
+  const frame = way === 'along' ? `translate(${from} ${at})` : `translate(${at} ${-from}) rotate(-90)`
+  const width = Math.max(TARGET_PX * mmPerPx, Math.min(length, 64 * mmPerPx))
   const doesType = canType && isRead && (room >= TARGET_PX || isLive)
   const press = () => onType(dimensionKey)
   return (
     <g className={look} transform={frame}>
-      <line x1={from} x2={to} y1={at} y2={at} />
-      <path
-        d={`M${from - tick} ${at + tick}l${2 * tick} ${-2 * tick}M${to - tick} ${at + tick}l${2 * tick} ${-2 * tick}`}
-      />
+      <line x2={length} />
+      <path d={`M${-tick} ${tick}l${2 * tick} ${-2 * tick}M${length - tick} ${tick}l${2 * tick} ${-2 * tick}`} />
       {isRead && (
         <g
           data-nohand
@@ -64,8 +63,8 @@ export const DimensionDrawing = memo(function DimensionDrawing(props: DimensionD
             },
           })}
         >
-          <rect x={middle - width / 2} y={at - 20 * mmPerPx} width={width} height={TARGET_PX * mmPerPx} />
-          <text x={middle} y={at - 5 * mmPerPx} fontSize={TEXT_PX * mmPerPx}>
+          <rect x={(length - width) / 2} y={-20 * mmPerPx} width={width} height={TARGET_PX * mmPerPx} />
+          <text x={length / 2} y={-5 * mmPerPx} fontSize={TEXT_PX * mmPerPx}>
             {text}
           </text>
         </g>

@@ -1,4 +1,4 @@
-import { type FocusEvent, type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { type FocusEvent, memo, type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import {
   type CabinetId,
   formatLength,
@@ -10,7 +10,6 @@ import {
   type Rect,
   startOf,
   type WallId,
-  wallAt,
 } from '../../engine/index'
 import { placesToMove } from '../input/commands'
 import { added } from '../input/create'
@@ -18,6 +17,7 @@ import { movedBy } from '../input/move'
 import { chosenCabinets } from '../store/selection'
 import type { Placing } from '../store/state'
 import { useStore } from '../store/store'
+import { useWallInSight } from '../store/wall'
 import { Beside } from './Beside'
 import { Cabinets } from './Cabinets'
 import { Dimensions } from './Dimensions'
@@ -29,7 +29,7 @@ import { Tray } from './Tray'
 import { Typing } from './Typing'
 import { useHand } from './useHand'
 import { focusCabinet, useKeys } from './useKeys'
-import { useView } from './useView'
+import { useView, type ViewHands } from './useView'
 import { FirstWords, WallDrawing } from './WallDrawing'
 import { WallTabs } from './WallTabs'
 
@@ -47,10 +47,7 @@ export function Elevation({ beside }: ElevationProps) {
   const gesture = useStore((state) => state.gesture)
   const placing = useStore((state) => state.placing)
   const actions = useStore((state) => state.actions)
-  const wall = wallAt(
-    shown,
-    useStore((state) => state.wall),
-  )!
+  const wall = useWallInSight()!
   const host = useRef<HTMLElement>(null)
   const isSpaceDown = useRef(false)
   const [said, announce] = useState('')
@@ -81,6 +78,8 @@ export function Elevation({ beside }: ElevationProps) {
     },
     [actions],
   )
+
+  const pick = useCallback((cabinet: NewKind) => actions.place({ kind: 'new', cabinet }), [actions])
 
   const typeNext = useCallback((key: string | null) => {
     setTyping(key)
@@ -135,7 +134,7 @@ export function Elevation({ beside }: ElevationProps) {
       <div className={styles.walls}>
         <WallTabs />
       </div>
-      <Tray placing={placing} onPlace={(cabinet) => actions.place({ kind: 'new', cabinet })} />
+      <Tray placing={placing} onPlace={pick} />
       {placing && <PlacingWords placing={placing} count={slots.length} onStop={() => actions.place(null)} />}
       {typing !== null && (
         <Typing key={typing} dimension={typing} view={view} onDimension={typeNext} announce={announce} />
@@ -145,7 +144,7 @@ export function Elevation({ beside }: ElevationProps) {
           {beside}
         </Beside>
       )}
-      <ViewButtons views={views} />
+      <ViewButtons zoomMiddle={views.zoomMiddle} fit={views.fit} />
       <p className="unseen" aria-live="polite">
         {said}
       </p>
@@ -196,18 +195,18 @@ function newWords(what: NewKind): string {
   return `${/^[aeio]/.test(name) ? 'an' : 'a'} ${name}`
 }
 
-function ViewButtons({ views }: { readonly views: ReturnType<typeof useView> }) {
+const ViewButtons = memo(function ViewButtons({ zoomMiddle, fit }: Pick<ViewHands, 'zoomMiddle' | 'fit'>) {
   return (
     <div className={styles.views} role="toolbar" aria-label="View of the wall" data-nohand>
-      <button type="button" aria-label="Farther" onClick={() => views.zoomMiddle(0.8)}>
+      <button type="button" aria-label="Farther" onClick={() => zoomMiddle(0.8)}>
         −
       </button>
-      <button type="button" onClick={views.fit}>
+      <button type="button" onClick={fit}>
         Fit
       </button>
-      <button type="button" aria-label="Nearer" onClick={() => views.zoomMiddle(1.25)}>
+      <button type="button" aria-label="Nearer" onClick={() => zoomMiddle(1.25)}>
         +
       </button>
     </div>
   )
-}
+})

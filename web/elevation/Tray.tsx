@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import { Menu, Button as MenuButton, MenuItem, MenuTrigger, Popover } from 'react-aria-components'
 import { type CabinetKind, type NewKind, newKindName, READY, type ReadyName } from '../../engine/index'
 import type { Placing } from '../store/state'
@@ -16,7 +17,7 @@ interface TrayProps {
 }
 
 /** Pull a box out of it onto the wall, or press it and pick a free place. */
-export function Tray({ placing, onPlace }: TrayProps) {
+export const Tray = memo(function Tray({ placing, onPlace }: TrayProps) {
   return (
     <div className={styles.tray} role="toolbar" aria-label="New cabinets">
       {THINGS.map(({ kind, name, outline }) => (
@@ -40,7 +41,7 @@ export function Tray({ placing, onPlace }: TrayProps) {
       <Ready placing={placing} onPlace={onPlace} />
     </div>
   )
-}
+})
 
 /** Cabinets that stand ready: one is picked, and then a free place for it. */
 function Ready({ placing, onPlace }: TrayProps) {

@@ -1,7 +1,8 @@
-import { type Edit, gapFilled, type Project, wallAt } from '../../engine/index'
+import { type Edit, gapFilled, type Project } from '../../engine/index'
 import type { View } from '../input/view'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
+import { useWallInSight } from '../store/wall'
 import type { Dimension } from './chains'
 import { DimensionEntry } from './DimensionEntry'
 import { dimensionsOf } from './Dimensions'
@@ -20,10 +21,7 @@ export function Typing({ dimension: key, view, onDimension, announce }: TypingPr
   const project = useStore((state) => state.history.present)
   const selection = useStore((state) => state.selection)
   const actions = useStore((state) => state.actions)
-  const wall = wallAt(
-    project,
-    useStore((state) => state.wall),
-  )
+  const wall = useWallInSight()
   if (!wall) return null
   const all = dimensionsOf(project, wall, chosenCabinets(selection), 1 / view.zoom).filter(
     ({ measures }) => measures.kind !== 'nothing',

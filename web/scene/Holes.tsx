@@ -7,6 +7,7 @@ import {
   InstancedBufferGeometry,
   type Mesh,
   type PerspectiveCamera,
+  Vector2,
   Vector3,
   type WebGLRenderer,
 } from 'three'
@@ -56,11 +57,13 @@ export function Holes({ parts, middle, reach, areFrontsHidden, lit, shading }: P
 
 const EYE = new Vector3()
 const CENTRE = new Vector3()
+const SIZE = new Vector2()
 
 /** How many pixels high a thing is that is as high as it is far away. */
 function pixelsAtOne(camera: Camera, renderer: WebGLRenderer): number {
   const { fov } = camera as PerspectiveCamera
-  return renderer.domElement.clientHeight / 2 / Math.tan((fov * Math.PI) / 360)
+  // The renderer knows its size; asking the canvas would have the page laid out in the middle of a frame.
+  return renderer.getSize(SIZE).y / 2 / Math.tan((fov * Math.PI) / 360)
 }
 
 const CORNERS = 14

@@ -64,7 +64,8 @@ export function Properties() {
 
 /** What its fronts and boxes are made to, folded away until the carcass stands. */
 function AsBuilt({ cabinet }: { readonly cabinet: Cabinet }) {
-  const built = useStore((state) => state.derived.cabinetOf[cabinet.id])
+  // As it stands: it need not follow the hand.
+  const built = useStore(({ before, derived }) => (before ?? derived).cabinetOf[cabinet.id])
   const display = useStore((state) => state.shown.display)
   if (!built || built.openings.length === 0) return null
   const count = built.openings.filter(({ measured }) => measured).length

@@ -12,11 +12,11 @@ import {
   settle,
   valuesOf,
   type Wall,
-  wallAt,
   wallsOf,
 } from '../../engine/index'
 import { WallTabs } from '../elevation/WallTabs'
 import { useStore } from '../store/store'
+import { useWallInSight } from '../store/wall'
 import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import fields from '../ui/Fields.module.css'
@@ -28,10 +28,7 @@ import styles from './Stages.module.css'
 /** The wall as it was measured, with its doors and windows. */
 export function SiteStage() {
   const project = useStore((state) => state.shown)
-  const wall = wallAt(
-    project,
-    useStore((state) => state.wall),
-  )
+  const wall = useWallInSight()
   return (
     <div className={styles.stage}>
       <div className={styles.column}>

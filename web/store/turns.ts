@@ -94,6 +94,8 @@ const LEAST_WAIT_MS: Record<Taker, number> = { scene: 60, sheets: 250, lists: 80
 let last = 0
 /** The last move: what it came to, and when that was. */
 let move: { readonly derived: State['derived']; readonly at: number; readonly restsAfter: number } | null = null
+/** When the hand will have rested, unless it moves again. A timer looks at it, since setting one at every move costs much. */
+let restsAt = 0
 let rest: ReturnType<typeof setTimeout> | undefined
 /** When a follower may take its next turn under a moving hand. */
 const mayFollowAt: Record<Taker, number> = { scene: 0, sheets: 0, lists: 0 }
@@ -101,6 +103,7 @@ const mayFollowAt: Record<Taker, number> = { scene: 0, sheets: 0, lists: 0 }
 useStore.subscribe((state) => {
   if (!state.preview) {
     clearTimeout(rest)
+    rest = undefined
     move = null
     for (const follower of TURNS) {
       takeTurn(follower, state, true)
@@ -112,8 +115,7 @@ useStore.subscribe((state) => {
     const slow = move ? Math.min(1.5 * (at - move.at), RESTING_MS.most) : 0
     move = { derived: state.derived, at, restsAfter: Math.max(slow, RESTING_MS.least) }
     takeTurnOfMove(state, at)
-    clearTimeout(rest)
-    rest = setTimeout(catchUp, move.restsAfter)
+    watchRest(at + move.restsAfter)
   } else if (performance.now() - move.at >= move.restsAfter) catchUp()
 })
 
@@ -135,6 +137,17 @@ function afterFrames(count: number, deed: () => void) {
   requestAnimationFrame(() => (count > 1 ? afterFrames(count - 1, deed) : deed()))
 }
 
+function watchRest(at: number) {
+  restsAt = at
+  rest ??= setTimeout(lookForRest, at - performance.now())
+}
+
+function lookForRest() {
+  rest = undefined
+  if (performance.now() < restsAt) watchRest(restsAt)
+  else catchUp()
+}
+
 /** The hand rests: there is time for every turn, but for one that holds up the page only when its wait is over. */
 function catchUp() {
   const state = useStore.getState()
@@ -142,10 +155,7 @@ function catchUp() {
   for (const follower of TURNS) {
     if (caughtUp[follower] === state) continue
     if (follower !== 'scene' || now >= mayFollowAt.scene) takeTurn(follower, state, true)
-    else {
-      clearTimeout(rest)
-      rest = setTimeout(catchUp, Math.min(mayFollowAt.scene - now, RESTING_MS.most))
-    }
+    else watchRest(Math.min(mayFollowAt.scene, now + RESTING_MS.most))
   }
 }
 
