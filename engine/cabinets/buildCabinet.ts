@@ -1,4 +1,3 @@
-import { counted } from '../basics/counted'
 import type { Cabinet } from '../project/document'
 import { markOf } from '../project/mark'
 import { asMeasured, measuredPlace, openingsOf } from './asBuilt'
@@ -14,7 +13,7 @@ import { type Carcass, carcassOf, hasNailersBehind } from './carcass'
 import { type DrawerPlace, drawerBoxOf } from './drawerBox'
 import { faceFrameOf } from './faceFrame'
 import { endNotch } from './finishedEnd'
-import { fixed } from './fixing'
+import { held } from './fixing'
 import { facesOf, frontsOf } from './fronts'
 import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
@@ -101,7 +100,7 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
       return measured ? [boxAt(measured, at)] : []
     }),
   )
-  const done = held(fitted(boxed, fronts, carcass, { of: cabinet.kind, report }), carcass, report)
+  const done = held(fitted(boxed, fronts, carcass, { of: cabinet.kind, report }), carcass.method.fixing, report)
   return {
     cabinet,
     mark,
@@ -137,17 +136,6 @@ function fitted(
   { of, report }: { readonly of: Cabinet['kind']; readonly report: Report },
 ): readonly Board[] {
   return onLegs(pulled(boards, fronts, { method: carcass.method, of, report }), carcass)
-}
-
-/** The boards with what holds their corners, last of all that is bored, since it can best make way. */
-function held(boards: readonly Board[], carcass: Carcass, report: Report): readonly Board[] {
-  const { boards: done, missing } = fixed(boards, carcass.method.fixing)
-  if (missing > 0) {
-    report.mind(
-      `${counted(missing, 'fixing')} of its corners find no place: other holes, grooves or a thin board are in the way. Nothing is bored for them.`,
-    )
-  }
-  return done
 }
 
 /** The carcass itself, from the floor up. */

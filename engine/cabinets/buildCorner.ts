@@ -16,6 +16,7 @@ import { cornerBottom, cornerTop } from './cornerLevels'
 import { cornerRear } from './cornerRear'
 import { cornerShelves, postPins } from './cornerShelves'
 import { endNotch } from './finishedEnd'
+import { held } from './fixing'
 import { hung } from './hingeBoring'
 import { joined } from './joinery'
 import { leafWeight } from './leaf'
@@ -45,7 +46,14 @@ export function buildCorner(cabinet: Cabinet, corner: Corner, rules: Rules): Cab
   for (const leg of [legs.own, legs.other]) tellTightness(leg, report)
   if (!isRoomy(legs, report)) return nothing
   const { boards, fronts } = builtCorner(plain, legs, corner, asked, report)
-  return { cabinet, mark, boards, fronts, openings: [], problems: report.problems }
+  return {
+    cabinet,
+    mark,
+    boards: held(boards, asked.method.fixing, report),
+    fronts,
+    openings: [],
+    problems: report.problems,
+  }
 }
 
 /** What a corner can have of what is asked: shelves, and doors or none. */

@@ -1,3 +1,4 @@
+import { counted } from '../basics/counted'
 import type { Interval } from '../geometry/interval'
 import type { Vec3 } from '../geometry/vector'
 import type { Fixing } from '../project/fixing'
@@ -11,6 +12,7 @@ import { boreDepth, withHoles } from './holes'
 import { type Meeting, meetingsOf } from './meeting'
 import type { HoleRow } from './operation'
 import { roomsIn } from './removed'
+import type { Report } from './report'
 
 type Fixed = Exclude<Fixing, { readonly kind: 'none' }>
 
@@ -21,6 +23,17 @@ export interface FixedBoards {
   readonly boards: readonly Board[]
   /** What the rule asks for and what finds no place. */
   readonly missing: number
+}
+
+/** The boards with what holds their corners, last of all that is bored, since it can best make way. */
+export function held(boards: readonly Board[], fixing: Fixing, report: Report): readonly Board[] {
+  const { boards: done, missing } = fixed(boards, fixing)
+  if (missing > 0) {
+    report.mind(
+      `${counted(missing, 'fixing')} of its corners find no place: other holes, grooves or a thin board are in the way. Nothing is bored for them.`,
+    )
+  }
+  return done
 }
 
 /**
@@ -73,12 +86,12 @@ function extentOf(fixing: Fixed): { readonly along: Mm; readonly across: Mm } {
 }
 
 /** How deep it is bored into the face and into the end. A screw passes what its housing leaves of the board. */
-function depthsOf(fixing: Fixed, { carrier, mate, sunk }: Meeting): { readonly inFace: Mm; readonly inEnd: Mm } {
+function depthsOf(fixing: Fixed, { carrier, reach, sunk }: Meeting): { readonly inFace: Mm; readonly inEnd: Mm } {
   if (fixing.kind === 'screws') {
     const inFace = settle(carrier.thickness - sunk)
-    return { inFace, inEnd: settle(Math.min(fixing.length - inFace, mate.length - 1)) }
+    return { inFace, inEnd: settle(Math.min(fixing.length - inFace, reach - 1)) }
   }
-  return { inFace: boreDepth(fixing.inFace, carrier), inEnd: settle(Math.min(fixing.inEnd, mate.length / 2 - 1)) }
+  return { inFace: boreDepth(fixing.inFace, carrier), inEnd: settle(Math.min(fixing.inEnd, reach / 2 - 1)) }
 }
 
 /** Each where it is wished, or at the nearest place where it meets nothing that is worked on either board. */

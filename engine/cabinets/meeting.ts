@@ -3,12 +3,12 @@ import { type Mm, settle } from '../units/length'
 import type { Board, BoardRole } from './board'
 import { boxOf } from './boardBox'
 import { dimensionOf } from './frame'
-import type { Face } from './operation'
+import type { EdgeFace, Face } from './operation'
 
 type Dimension = 'x' | 'y' | 'z'
 
 /**
- * The end of one board at the face of another, in the cabinet's frame.
+ * The end of one board at the face of another, in the cabinet's frame; of a board that goes through a corner also its edge.
  *
  *      |carrier|
  *      |       |____________
@@ -21,10 +21,12 @@ export interface Meeting {
   /** Of the carrier: the one that the mate is at. */
   readonly face: Face
   readonly mate: Board
-  readonly end: 'start' | 'end'
-  /** Which way the mate's length runs, and whether the carrier is at its high end. */
+  readonly end: EdgeFace
+  /** Which way the mate goes into the carrier, and whether the carrier is at its high end. */
   readonly through: Dimension
   readonly isHigh: boolean
+  /** How long the mate is that way. */
+  readonly reach: Mm
   /** Where the mate's end is along that way. */
   readonly level: Mm
   /** How far it is let into the face. */
@@ -49,6 +51,8 @@ const FIXED: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
   rightSide: ['bottom', 'top'],
 }
 
+const ENDS: readonly EdgeFace[] = ['start', 'end', 'low', 'high']
+
 /** Every end of a board of a carcass that stands at the face of another. */
 export function meetingsOf(boards: readonly Board[]): Meeting[] {
   return boards.flatMap((mate) => {
@@ -56,7 +60,7 @@ export function meetingsOf(boards: readonly Board[]): Meeting[] {
     if (!roles) return []
     const carriers = boards.filter(({ role }) => roles.includes(role))
     return carriers.flatMap((carrier) =>
-      (['start', 'end'] as const).flatMap((end) => {
+      ENDS.flatMap((end) => {
         const meeting = meetingAt(mate, end, carrier)
         return meeting ? [meeting] : []
       }),
@@ -64,17 +68,19 @@ export function meetingsOf(boards: readonly Board[]): Meeting[] {
   })
 }
 
-function meetingAt(mate: Board, end: Meeting['end'], carrier: Board): Meeting | null {
-  const { dimension: through, sign } = dimensionOf(mate.placement.length)
+function meetingAt(mate: Board, end: EdgeFace, carrier: Board): Meeting | null {
+  const { length, width, thickness } = mate.placement
+  const isAcross = end === 'low' || end === 'high'
+  const { dimension: through, sign } = dimensionOf(isAcross ? width : length)
   const looks = dimensionOf(carrier.placement.thickness)
   if (looks.dimension !== through) return null
   const [own, other] = [boxOf(mate), boxOf(carrier)]
-  const isHigh = (end === 'end') === sign > 0
+  const isHigh = (end === 'end' || end === 'high') === sign > 0
   const level = isHigh ? own.max[through] : own.min[through]
   const sunk = settle(isHigh ? level - other.min[through] : other.max[through] - level)
   if (sunk < 0 || sunk >= carrier.thickness) return null
-  const line = dimensionOf(mate.placement.width).dimension
-  const across = dimensionOf(mate.placement.thickness).dimension
+  const line = dimensionOf(isAcross ? length : width).dimension
+  const across = dimensionOf(thickness).dimension
   const stretch = {
     from: Math.max(own.min[line], other.min[line]),
     to: Math.min(own.max[line], other.max[line]),
@@ -83,5 +89,6 @@ function meetingAt(mate: Board, end: Meeting['end'], carrier: Board): Meeting | 
   if (stretch.from >= stretch.to || middle <= other.min[across] || middle >= other.max[across]) return null
   // The mate lies on the low side of a carrier that is at its high end.
   const face = isHigh === looks.sign < 0 ? 'inside' : 'outside'
-  return { carrier, face, mate, end, through, isHigh, level, sunk, across, middle, line, stretch }
+  const reach = isAcross ? mate.width : mate.length
+  return { carrier, face, mate, end, through, isHigh, reach, level, sunk, across, middle, line, stretch }
 }

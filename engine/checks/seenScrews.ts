@@ -1,7 +1,7 @@
 import { methodOf } from '../cabinets/build'
 import type { Cabinet, Project, Side } from '../project/document'
 import { markOf } from '../project/mark'
-import { gapsBeside } from '../runs/neighbours'
+import { gapAtLeg, gapsBeside } from '../runs/neighbours'
 import type { Mm } from '../units/length'
 import { about, type Finding, PRACTICE } from './finding'
 
@@ -12,10 +12,7 @@ const UNSEEN: Mm = 5
 export function seenScrewFindings(project: Project, cabinets: readonly Cabinet[]): Finding[] {
   return cabinets.flatMap((cabinet) => {
     if (methodOf(cabinet, project).fixing.kind !== 'screws') return []
-    const gaps = gapsBeside(project, cabinet)
-    const seen = (['left', 'right'] as const satisfies readonly Side[]).filter(
-      (side) => cabinet.beside[side].kind === 'none' && gaps[side].gap > UNSEEN,
-    )
+    const seen = seenSides(project, cabinet)
     if (seen.length === 0) return []
     const where = seen.length === 2 ? 'both its sides' : `its ${seen[0]} side`
     const message = `screws through ${where} are seen: nothing stands there or covers it. Put a skin or a panel there, or hold its corners with dowels or loose tenons.`
@@ -23,5 +20,15 @@ export function seenScrewFindings(project: Project, cabinets: readonly Cabinet[]
     return [
       about({ cabinet, mark: markOf(cabinet) }, { weight: 'mind', message, measure, limit: 'none', source: PRACTICE }),
     ]
+  })
+}
+
+/** A corner cabinet has a side at the free end of each leg and none in its corner; nothing covers the one at the other wall. */
+function seenSides(project: Project, cabinet: Cabinet): Side[] {
+  const gaps = gapsBeside(project, cabinet)
+  const { corner, beside } = cabinet
+  return (['left', 'right'] as const satisfies readonly Side[]).filter((side) => {
+    if (side === corner?.hand) return (gapAtLeg(project, cabinet)?.gap ?? 0) > UNSEEN
+    return beside[side].kind === 'none' && gaps[side].gap > UNSEEN
   })
 }

@@ -1,5 +1,6 @@
 import { valuesOf } from '../basics/id'
 import { gapsIn, type Interval } from '../geometry/interval'
+import type { Rect } from '../geometry/rect'
 import type { Cabinet, CabinetKind, Project, Wall } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
@@ -7,7 +8,7 @@ import { openingsAcross } from '../site/wall'
 import { type Mm, settle } from '../units/length'
 import { footprintOf } from './footprint'
 import { doLanesMeet, type Lane, lanesOf, rightEdge, sharedBy, topEdge } from './lane'
-import { faceFrom, inTheWay } from './reach'
+import { faceFrom, inTheWay, meetingsOf, reachingIn } from './reach'
 
 export interface Gap {
   readonly gap: Mm
@@ -49,6 +50,27 @@ export function gapsBeside(project: Project, cabinet: Cabinet): { readonly left:
     }
   }
   return { left, right }
+}
+
+/**
+ * The free space at the end of the leg that a corner cabinet has along the other wall, up to what stands there; null where
+ * no wall meets its own in its corner.
+ */
+export function gapAtLeg(project: Project, { id, wall, corner, kind }: Cabinet): Gap | null {
+  const own = find(project.walls, wall)
+  const meeting = own && meetingsOf(project, own).find(({ side }) => side === corner?.hand)
+  const leg = meeting && reachingIn(project, meeting.wall).find(({ cabinet, isLeg }) => isLeg && cabinet.id === id)
+  if (!leg) return null
+  // A corner at the right of its own wall is at the left of the other.
+  const isAtLeft = meeting.side === 'right'
+  const away = ({ left, width }: Rect) => settle(isAtLeft ? left - rightEdge(leg) : leg.left - left - width)
+  const beside = valuesOf<Cabinet>(project.cabinets)
+    .filter((one) => one.wall === meeting.wall.id && doLanesMeet(one.kind, kind))
+    .map((one) => ({ there: footprintOf(one, project), to: markOf(one) }))
+    .filter(({ there }) => sharedBy(leg, there).y > 0)
+    .map(({ there, to }): Gap => ({ gap: away(there), to }))
+  const end = isAtLeft ? settle(meeting.wall.length - rightEdge(leg)) : leg.left
+  return beside.reduce((nearest, one) => (one.gap < nearest.gap ? one : nearest), { gap: end, to: 'the wall end' })
 }
 
 /** The other cabinets on its wall that share a lane with it, from left to right. */

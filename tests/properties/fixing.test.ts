@@ -10,7 +10,7 @@ import { toCabinet } from '../../engine/geometry/placement'
 import type { Vec3 } from '../../engine/geometry/vector'
 import type { Cabinet } from '../../engine/project/document'
 import { type Fixing, USUAL_DOOR_PULLS, USUAL_DRAWER_PULLS, USUAL_FIXINGS } from '../../engine/project/fixing'
-import { anyCabinet } from '../helpers/cabinets'
+import { anyCabinet, anyCorner } from '../helpers/cabinets'
 
 const CABINETS = 600
 const PURPOSES = ['screw', 'pilot', 'dowel', 'looseTenon']
@@ -25,8 +25,8 @@ const FIXINGS: readonly Fixing[] = [
   { ...USUAL_FIXINGS.screws, fromEdge: 8, spacing: 100, head: 4 },
 ]
 
-function built(seed: number, changes: Partial<Cabinet> = {}) {
-  const { cabinet: any, rules } = anyCabinet(randomFrom(seed))
+function built(seed: number, changes: Partial<Cabinet> = {}, anyOf = anyCabinet) {
+  const { cabinet: any, rules } = anyOf(randomFrom(seed))
   const cabinet = { ...any, ...changes }
   const fixing = FIXINGS[seed % FIXINGS.length]!
   return buildCabinet(cabinet, { ...rules, method: { ...rules.method, fixing } })
@@ -58,11 +58,14 @@ function isOnAxis(face: Hole, end: Hole): boolean {
   )
 }
 
-describe('the fixings of any cabinet', () => {
+describe.each([
+  ['cabinet', anyCabinet, 5000],
+  ['corner cabinet', anyCorner, 4000],
+] as const)('the fixings of any %s', (_, anyOf, least) => {
   it('are bored in the face of one board and the end of another, on one axis', () => {
     let count = 0
     for (let seed = 0; seed < CABINETS; seed++) {
-      const holes = fixingsIn(built(seed).boards)
+      const holes = fixingsIn(built(seed, {}, anyOf).boards)
       const faces = holes.filter(({ row }) => !isInEdge(row))
       const ends = holes.filter(({ row }) => isInEdge(row))
       expect(faces.length, `seed ${seed}`).toBe(ends.length)
@@ -71,12 +74,12 @@ describe('the fixings of any cabinet', () => {
       }
       count += ends.length
     }
-    expect(count).toBeGreaterThan(5000)
+    expect(count).toBeGreaterThan(least)
   })
 
   it('keep their wood: inside their boards, and clear of all else that is worked on them', () => {
     for (let seed = 0; seed < CABINETS; seed++) {
-      for (const board of built(seed).boards) {
+      for (const board of built(seed, {}, anyOf).boards) {
         const blank: Box = { min: { x: 0, y: 0, z: 0 }, max: { x: board.length, y: board.width, z: board.thickness } }
         const rows = board.operations.filter(
           (one): one is HoleRow => one.kind === 'holeRow' && PURPOSES.includes(one.purpose),
@@ -93,6 +96,23 @@ describe('the fixings of any cabinet', () => {
     }
   })
 
+  it('are bored from outside only where they are screws, and all others not through', () => {
+    let inserted = 0
+    for (let seed = 0; seed < CABINETS; seed++) {
+      const holes = fixingsIn(built(seed, {}, anyOf).boards)
+      for (const { board, row } of holes.filter((one) => !isInEdge(one.row))) {
+        const isScrew = row.purpose === 'screw'
+        if (!isScrew) inserted++
+        expect([row.face, row.depth >= board.thickness - 1e-6], `seed ${seed}`).toEqual(
+          isScrew ? ['outside', expect.any(Boolean)] : ['inside', false],
+        )
+      }
+    }
+    expect(inserted).toBeGreaterThan(100)
+  })
+})
+
+describe('the fixings of any cabinet', () => {
   it('have pulls beside them that are bored clear of the cups and of one another', () => {
     let pulls = 0
     for (let seed = 0; seed < CABINETS; seed++) {

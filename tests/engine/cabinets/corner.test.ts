@@ -4,7 +4,9 @@ import type { Board } from '../../../engine/cabinets/board'
 import { boxOf } from '../../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import type { Cabinet } from '../../../engine/project/document'
+import { USUAL_FIXINGS } from '../../../engine/project/fixing'
 import { mirroredFront } from '../../../engine/project/mirror'
+import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCorner, boardIn, boardsOf, rulesWith, sizeOf } from '../../helpers/cabinets'
 
 /** 920 along its own wall and 580 deep there, 860 along the other and 560 deep. */
@@ -88,6 +90,25 @@ describe('an L corner base', () => {
     expect(problems[0]!.message).toBe(
       'B1: its own leg goes on 149 mm between the 560 mm of the leg across it and its side; 150 mm is the least.',
     )
+  })
+})
+
+describe('what holds the corners of a butted corner cabinet', () => {
+  it('goes into the end and into the edge of what runs through the corner, on one line in both sides', () => {
+    const boards = boardsOf(L_BASE, rulesWith({ fixing: USUAL_FIXINGS.dowels }))
+    const dowels = (board: Board) =>
+      board.operations.flatMap((one) => {
+        if (one.kind !== 'holeRow' || one.purpose !== 'dowel') return []
+        return [`${one.face}: ${one.count} from ${one.along === 'width' ? one.y : one.x} by ${one.step}`]
+      })
+    // Along 580 the first is 50 from either end, and 480 are parted into three; along 560 they are 460.
+    expect(dowels(boardIn(boards, 'bottom'))).toEqual([
+      `low: 4 from 50 by ${settle(460 / 3)}`,
+      `end: 4 from ${860 - 18 - 580 + 50} by 160`,
+    ])
+    expect(dowels(boardIn(boards, 'rightSide'))).toEqual(['inside: 4 from 50 by 160', 'inside: 4 from 50 by 160'])
+    expect(dowels(boardIn(boards, 'leftSide'))).toHaveLength(2)
+    expect(dowels(boardIn(boards, 'cornerPost'))).toEqual([])
   })
 })
 

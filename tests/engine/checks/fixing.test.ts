@@ -3,14 +3,14 @@ import type { MaterialId, MethodId } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
 import type { Cabinet, Project } from '../../../engine/project/document'
 import { type Fixing, USUAL_FIXINGS } from '../../../engine/project/fixing'
-import { aWall, cabinet } from '../../helpers/wall'
+import { aCorner, aWall, cabinet, OTHER_WALL } from '../../helpers/wall'
 
 const { screws, dowels, looseTenons } = USUAL_FIXINGS
 const m1 = 'm1' as MethodId
 
 /** A wall whose cabinets are butted, or housed, and held so. */
-function held(fixing: Fixing, cabinets: readonly Cabinet[], isHoused = false): Project {
-  const project = aWall(...cabinets)
+function held(fixing: Fixing, cabinets: readonly Cabinet[], isHoused = false, wall = aWall): Project {
+  const project = wall(...cabinets)
   const method = project.methods[m1]!
   const cornerJoint = isHoused ? method.cornerJoint : ({ kind: 'butt' } as const)
   return { ...project, methods: { ...project.methods, [m1]: { ...method, fixing, cornerJoint } } }
@@ -37,6 +37,15 @@ describe('screws through sides', () => {
     const finished = [cabinet('B1', { left: 1000, beside: { left: skin, right: skin } })]
     expect(told(held(screws, finished), /are seen/)).toEqual([])
     expect(told(held(dowels, ALONE), /are seen/)).toEqual([])
+  })
+
+  it('are seen in a corner cabinet on the sides of its two legs, as long as nothing stands beside them', () => {
+    const corner = { kind: 'L', hand: 'right', other: 900, otherDepth: 580 } as const
+    const l = cabinet('B1', { left: 3600 - 920, width: 920, corner })
+    const [before, after] = [cabinet('B2', { left: 3600 - 920 - 600 }), cabinet('B3', { wall: OTHER_WALL, left: 900 })]
+    const sides = (...others: Cabinet[]) =>
+      told(held(screws, [l, ...others], false, aCorner), /^B1: .*are seen/)[0]?.message.match(/both|left|right/)?.[0]
+    expect([sides(), sides(before), sides(after), sides(before, after)]).toEqual(['both', 'right', 'left', undefined])
   })
 
   it('hold in the end with what the side leaves of them', () => {
