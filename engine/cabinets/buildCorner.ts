@@ -10,6 +10,7 @@ import { holesIn, type PinRows } from './boring'
 import type { CabinetBuild, Rules } from './build'
 import { carcassOf, hasNailersBehind } from './carcass'
 import { cornerLeaves, hungFace, slantDoor, slantFace, withSlantCups } from './cornerDoor'
+import { feetInCorner } from './cornerFeet'
 import { cornerFloor, slantKick } from './cornerFloor'
 import { type Legs, legsOf, mirrored, turnedLeg } from './cornerLegs'
 import { cornerBottom, cornerTop } from './cornerLevels'
@@ -20,8 +21,9 @@ import { held } from './fixing'
 import { hung } from './hingeBoring'
 import { joined } from './joinery'
 import { leafWeight } from './leaf'
+import { type Foot, withPlates } from './leg'
 import { boardOf, type Piece } from './piece'
-import { type Report, reportOn } from './report'
+import { type Report, reportOn, SILENT } from './report'
 import { kickNotch, sidesOf } from './side'
 import { mirroredSlant } from './slantBoard'
 import { canBeCut, tellTightness } from './sound'
@@ -45,15 +47,33 @@ export function buildCorner(cabinet: Cabinet, corner: Corner, rules: Rules): Cab
   const legs = legsOf(own, corner)
   for (const leg of [legs.own, legs.other]) tellTightness(leg, report)
   if (!isRoomy(legs, report)) return nothing
-  const { boards, fronts } = builtCorner(plain, legs, corner, asked, report)
+  const { boards, fronts } = builtCorner(plain, legs, corner, asked, { report, isKickLong: rules.kick === 'inLengths' })
   return {
     cabinet,
     mark,
-    boards: held(boards, asked.method.fixing, report),
+    boards: held(
+      withPlates(boards, own, () => feetOf(legs, corner)),
+      asked.method.fixing,
+      report,
+    ),
     fronts,
     openings: [],
     problems: report.problems,
   }
+}
+
+function feetOf(legs: Legs, { hand }: Corner): Foot[] {
+  const { rear, front } = feetInCorner(legs)
+  const { width } = legs.own
+  return [...rear, ...front].map(({ x, z }) => ({ x: hand === 'right' ? settle(width - x) : x, z }))
+}
+
+/** How many legs a corner cabinet stands on, and how many of them carry its kick; null where it cannot be built. */
+export function countedFeet(cabinet: Cabinet, rules: Rules): { readonly all: number; readonly front: number } | null {
+  const own = cabinet.corner && carcassOf(cabinet, cornerRules(cabinet.corner, rules, SILENT), SILENT)
+  if (!cabinet.corner || !own) return null
+  const { rear, front } = feetInCorner(legsOf(own, cabinet.corner))
+  return { all: rear.length + front.length, front: front.length }
 }
 
 /** What a corner can have of what is asked: shelves, and doors or none. */
@@ -107,7 +127,7 @@ function builtCorner(
   legs: Legs,
   corner: Corner,
   rules: Rules,
-  report: Report,
+  { report, isKickLong }: { readonly report: Report; readonly isKickLong: boolean },
 ): Pick<CabinetBuild, 'boards' | 'fronts'> {
   const isRight = corner.hand === 'right'
   const { width } = legs.own
@@ -121,7 +141,7 @@ function builtCorner(
     cornerBottom(legs),
     cornerTop(legs),
     ...rear,
-    ...cornerFloor(legs),
+    ...cornerFloor(legs, isKickLong),
     ...shelving.pieces,
     ...(doors === 'L' ? cornerLeaves(legs) : []),
     ...besideFree(cabinet, legs, corner, rules, report),
@@ -130,7 +150,7 @@ function builtCorner(
   const boards = lying.map((board) => workedOn(board, cabinet, shelving.pins, legs, corner))
   const density = rules.materials[legs.own.method.frontMaterial]?.density ?? 0
   const slanted = (board: Board) => (isRight ? mirroredSlant(board, width) : board)
-  const kicks = slantKick(legs).map(slanted)
+  const kicks = slantKick(legs, isKickLong).map(slanted)
   if (doors === 'L') {
     const face = isRight ? mirroredFace(hungFace(legs), width) : hungFace(legs)
     // Both leaves hang on the hinges of the first.

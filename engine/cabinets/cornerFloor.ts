@@ -8,11 +8,15 @@ import { type Piece, room, UNBANDED } from './piece'
 import { slantBoard } from './slantBoard'
 import { plinthEndLength } from './toeKick'
 
-/** What closes the floor of an L, but for what stands slantwise: two kick boards, or the six boards of a plinth. */
-export function cornerFloor(legs: Legs): Piece[] {
+/**
+ * What closes the floor of an L, but for what stands slantwise: two kick boards, or the six boards of a plinth. Before legs
+ * there are boards where the kick of the runs beside it is made of boards too, which end at the corner.
+ */
+export function cornerFloor(legs: Legs, isKickLong: boolean): Piece[] {
   const { own } = legs
   const { floor } = own.method
-  if (own.floorHeight === 0 || floor.kind === 'none' || floor.kind === 'legs') return []
+  if (own.floorHeight === 0 || floor.kind === 'none') return []
+  if (floor.kind === 'legs') return legs.kind === 'L' && isKickLong ? facesOfKick(legs, 'kickBoard', 0) : []
   if (floor.kind === 'notched') return legs.kind === 'L' ? facesOfKick(legs, 'kickBoard', own.thickness) : []
   return [...(legs.kind === 'L' ? facesOfKick(legs, 'plinthFront', 0) : []), ...restOfPlinth(legs)]
 }
@@ -68,21 +72,23 @@ function downAndForward(): Explode {
 }
 
 /**
- * The one board before the floor of a diagonal, between its sides or the ends of its plinth. Its ends are square, so that
- * it touches them with the edge of its face.
+ * The one board before the floor of a diagonal, between its sides or the ends of its plinth, before legs from end to end.
+ * Its ends are square, so that it touches them with the edge of its face.
  */
-export function slantKick(legs: Legs): Board[] {
+export function slantKick(legs: Legs, isKickLong: boolean): Board[] {
   const { own, other, kind } = legs
   const { floor } = own.method
-  if (kind === 'L' || own.floorHeight === 0 || floor.kind === 'none' || floor.kind === 'legs') return []
+  if (kind === 'L' || own.floorHeight === 0 || floor.kind === 'none') return []
+  if (floor.kind === 'legs' && !isKickLong) return []
   const line = frontLine(legs, floor.setback)
-  const [right, far] = [settle(own.width - own.thickness), settle(other.width - own.thickness)]
+  const inside = floor.kind === 'legs' ? 0 : own.thickness
+  const [right, far] = [settle(own.width - inside), settle(other.width - inside)]
   const from = { x: line.x(far), z: far }
   const length = settle(Math.hypot(right - from.x, from.z - line.z(right)))
   return [
     slantBoard(
       {
-        role: floor.kind === 'notched' ? 'kickBoard' : 'plinthFront',
+        role: floor.kind === 'plinth' ? 'plinthFront' : 'kickBoard',
         material: own.method.carcassMaterial,
         banded: UNBANDED,
         lie: 'onEdgeLookingIn',

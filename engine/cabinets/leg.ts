@@ -13,19 +13,37 @@ export function legsAcross(width: Mm, { fromEdge, spacing }: LegRules): Mm[] {
   return placesAlong({ from: 0, to: width }, { fromEdge, spacing })
 }
 
+/** Where a leg stands, from above, in the cabinet's frame. */
+export interface Foot {
+  readonly x: Mm
+  readonly z: Mm
+}
+
 /** The boards with what is bored in the underside of the bottom for the plates of legs. */
 export function onLegs(boards: readonly Board[], carcass: Carcass): readonly Board[] {
-  const { floor, legs } = carcass.method
-  if (floor.kind !== 'legs' || !(carcass.floorHeight > 0 && legs.plateSpread > 0)) return boards
-  return boards.map((board) => (board.role === 'bottom' ? withHoles(board, platesUnder(board, carcass)) : board))
+  return withPlates(boards, carcass, (bottom) => feetUnder(bottom, carcass))
+}
+
+/** The same for feet that stand elsewhere than in two rows. */
+export function withPlates(
+  boards: readonly Board[],
+  { method: { floor, legs }, floorHeight }: Carcass,
+  feetOf: (bottom: Board) => readonly Foot[],
+): readonly Board[] {
+  if (floor.kind !== 'legs' || !(floorHeight > 0 && legs.plateSpread > 0)) return boards
+  return boards.map((board) => {
+    if (board.role !== 'bottom') return board
+    const { y } = boxOf(board).min
+    const plates = feetOf(board).flatMap(({ x, z }) => plateAt({ x, y, z }, board, legs))
+    return withHoles(board, plates)
+  })
 }
 
 /** The front row stands behind the recess of the kick, the rear row before the rear edge of the bottom. */
-function platesUnder(bottom: Board, carcass: Carcass): HoleRow[] {
+function feetUnder(bottom: Board, carcass: Carcass): Foot[] {
   const { legs } = carcass.method
-  const { min } = boxOf(bottom)
-  const rows = [settle(min.z + legs.fromEdge), settle(kickRear(carcass) - legs.fromEdge)]
-  return legsAcross(carcass.width, legs).flatMap((x) => rows.flatMap((z) => plateAt({ x, y: min.y, z }, bottom, legs)))
+  const rows = [settle(boxOf(bottom).min.z + legs.fromEdge), settle(kickRear(carcass) - legs.fromEdge)]
+  return legsAcross(carcass.width, legs).flatMap((x) => rows.map((z) => ({ x, z })))
 }
 
 /** Four screws in a square. */

@@ -1,4 +1,5 @@
 import type { CabinetBuild, Rules } from '../cabinets/build'
+import { countedFeet } from '../cabinets/buildCorner'
 import { type Hang, hangOf } from '../cabinets/hang'
 import { hingesFor } from '../cabinets/hinge'
 import { leafWeight, leavesOf } from '../cabinets/leaf'
@@ -94,15 +95,14 @@ function pinsUnder(parts: readonly Part[], { method }: Rules, each: number): num
   return each * parts.filter(({ role }) => role === 'adjustableShelf' || (arePinned && role === 'fixedShelf')).length
 }
 
-/**
- * Two rows of legs, and a clip on each of the front row for the board of the kick. In a corner there is one at each end of
- * both legs, one in the corner and one at the inside of it; the kick before them stands on the inside three.
- */
-function legsUnder({ cabinet, boards }: CabinetBuild, { method }: Rules): HardwareRow[] {
-  if (method.floor.kind !== 'legs' || cabinet.kind === 'upper' || boards.length === 0) return []
-  const across = cabinet.corner ? 3 : legsAcross(cabinet.width, method.legs).length
+/** Two rows of legs, and a clip on each of the front row for the board of the kick; in a corner as they stand there. */
+function legsUnder({ cabinet, boards }: CabinetBuild, rules: Rules): HardwareRow[] {
+  const { floor, legs } = rules.method
+  if (floor.kind !== 'legs' || cabinet.kind === 'upper' || boards.length === 0) return []
+  const across = legsAcross(cabinet.width, legs).length
+  const { all, front } = countedFeet(cabinet, rules) ?? { all: 2 * across, front: across }
   return [
-    { name: 'leg', quantity: 2 * across, length: null },
-    { name: 'kick clip', quantity: across, length: null },
+    { name: 'leg', quantity: all, length: null },
+    { name: 'kick clip', quantity: front, length: null },
   ]
 }

@@ -191,7 +191,7 @@ export function anyCorner(dice: Random): ReturnType<typeof anyCabinet> {
   const front: Front = oneOf<Front>({ kind: 'open' }, { kind: 'door', hinge: 'left' }, { kind: 'door', hinge: 'right' })
   const { fixedShelves, adjustableShelves } = cabinet.interior
   return {
-    rules,
+    rules: { ...rules, kick: oneOf('perCabinet', 'inLengths') },
     cabinet: {
       ...cabinet,
       kind,

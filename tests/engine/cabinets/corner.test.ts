@@ -67,6 +67,14 @@ describe('an L corner base', () => {
     expect(size('kickBoard', 2)).toBe(`${860 - 18 - (580 - 75)} x 100`)
   })
 
+  it('has kick boards before legs where the kick of runs is made of boards, up to both its ends, and else none', () => {
+    const onLegs = rulesWith({ floor: { kind: 'legs', height: 100, setback: 75 } })
+    const kicks = boardsOf(L_BASE, { ...onLegs, kick: 'inLengths' })
+    expect(sizeOf(boardIn(kicks, 'kickBoard', 1))).toBe(`${920 - (560 - 75 - 18)} x 100`)
+    expect(sizeOf(boardIn(kicks, 'kickBoard', 2))).toBe(`${860 - (580 - 75)} x 100`)
+    expect(boardsOf(L_BASE, onLegs).filter(({ role }) => role === 'kickBoard')).toEqual([])
+  })
+
   it('has shelves through the corner, let round the post, their setback at both inside edges', () => {
     const rear = 12 + 6
     expect(size('fixedShelf')).toBe(`${920 - 18 + 6 - rear} x ${860 - 18 + 6 - rear}`)

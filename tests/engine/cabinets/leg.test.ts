@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { legsAcross } from '../../../engine/cabinets/leg'
 import { centresOf } from '../../../engine/cabinets/operation'
+import { toCabinet } from '../../../engine/geometry/placement'
 import { USUAL_LEGS } from '../../../engine/project/fixing'
 import { aCabinet, boardIn, boardsOf, rulesWith } from '../../helpers/cabinets'
 
@@ -33,5 +34,44 @@ describe('the legs under a carcass', () => {
       [front, rear].flatMap((y) => [-20, 20].flatMap((a) => [-20, 20].map((b) => `${x + a},${y + b}`))),
     )
     expect(holes.sort()).toEqual(expected.sort())
+  })
+})
+
+describe('the legs under a corner cabinet', () => {
+  const cornerBase = (kind: 'L' | 'diagonal', hand: 'left' | 'right') =>
+    aCabinet('base', { width: 920, depth: 580, corner: { kind, hand, other: 860, otherDepth: 560 } })
+  const rules = rulesWith({ floor, legs: { ...USUAL_LEGS, plateSpread: 40 } })
+  /** The middle of each plate, from the corner: half of the spread past its first screw each way. */
+  const feet = (cabinet: ReturnType<typeof aCabinet>) => {
+    const bottom = boardIn(boardsOf(cabinet, rules), 'bottom')
+    const rows = bottom.operations.filter((one) => one.kind === 'holeRow')
+    return rows
+      .filter((_, at) => at % 2 === 0)
+      .map(({ x, y }) => {
+        const { x: along, z } = toCabinet(bottom.placement, x + 20, y, 0)
+        return `${Math.round(along)},${Math.round(z + 20)}`
+      })
+  }
+
+  it('stand along both walls, in the corner, and behind both kicks with one in the inside corner', () => {
+    // 920 - 100 = 820 is more than one step of 800, 860 - 100 is not; behind the kicks 60 + 50 from the front edges.
+    const [x, z] = [560 - 60 - 50, 580 - 60 - 50]
+    const rear = ['50,50', '460,50', '870,50', '50,810']
+    expect(feet(cornerBase('L', 'left'))).toEqual([...rear, `${x},${z}`, `870,${z}`, `${x},810`])
+    const mirrored = [...rear, `${x},${z}`, `870,${z}`, `${x},810`].map((at) =>
+      at.replace(/^\d+/, (of) => `${920 - Number(of)}`),
+    )
+    expect(feet(cornerBase('L', 'right'))).toEqual(mirrored)
+  })
+
+  it('stand behind the slanting kick of a diagonal in one line, 60 + 50 square behind it', () => {
+    // From (560, 860) to (920, 580): 360 along and 280 out, so 456.07 long; the line of the legs is 110 square to that.
+    const long = Math.hypot(360, 280)
+    const at870 = 580 - (110 * long + 280 * (870 - 920)) / 360
+    const at810 = 920 - (110 * long + 360 * (810 - 580)) / 280
+    expect(feet(cornerBase('diagonal', 'left')).slice(4)).toEqual([
+      `${Math.round(at810)},810`,
+      `870,${Math.round(at870)}`,
+    ])
   })
 })

@@ -35,6 +35,14 @@ describe('the hardware of a cabinet', () => {
       '2 kick clip',
     ])
   })
+  it('is legs along both walls of a corner and behind its kicks, with a clip on those', () => {
+    const corner = { kind: 'L', hand: 'left', other: 860, otherDepth: 560 } as const
+    const floor = { kind: 'legs', height: 100, setback: 50 } as const
+    const cabinet = aCabinet('base', { width: 920, corner })
+    // Along 920 three, along 860 two, the one in the corner counted once; before them one more in the inside corner.
+    expect(told(cabinet, { floor })).toEqual([`${3 + 2 - 1 + 3} leg`, '3 kick clip'])
+    expect(told({ ...cabinet, corner: { ...corner, kind: 'diagonal' } }, { floor })[0]).toBe(`${3 + 2 - 1 + 2} leg`)
+  })
   it('is a packing strip beside each roll-out, at the side where the door hangs', () => {
     const interior = { fixedShelves: 0, adjustableShelves: 0, partition: null, rollOuts: { count: 2, height: 100 } }
     const cabinet = aCabinet('base', { front: { kind: 'door', hinge: 'left' }, interior })
