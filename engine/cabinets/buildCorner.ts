@@ -1,26 +1,24 @@
 import type { Corner } from '../project/corner'
 import { type Cabinet, type Front, NOTHING_BESIDE } from '../project/document'
-import { NO_FRAMES } from '../project/frames'
 import { markOf } from '../project/mark'
 import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import { besideOf } from './beside'
-import type { Board, FrontFace } from './board'
+import type { Board } from './board'
 import { holesIn, type PinRows } from './boring'
 import type { CabinetBuild, Rules } from './build'
 import { carcassOf, hasNailersBehind } from './carcass'
-import { cornerLeaves, hungFace, slantDoor, slantFace, withSlantCups } from './cornerDoor'
+import { withSlantDoor } from './cornerDoor'
 import { feetInCorner } from './cornerFeet'
 import { cornerFloor, slantKick } from './cornerFloor'
+import { withLeaves } from './cornerLeaves'
 import { type Legs, legsOf, mirrored, turnedLeg } from './cornerLegs'
 import { cornerBottom, cornerTop } from './cornerLevels'
 import { cornerRear } from './cornerRear'
 import { cornerShelves, postPins } from './cornerShelves'
 import { endNotch } from './finishedEnd'
 import { held } from './fixing'
-import { hung } from './hingeBoring'
 import { joined } from './joinery'
-import { leafWeight } from './leaf'
 import { type Foot, withPlates } from './leg'
 import { boardOf, type Piece } from './piece'
 import { type Report, reportOn, SILENT } from './report'
@@ -98,10 +96,9 @@ function cornerRules({ kind }: Corner, rules: Rules, report: Report): Rules {
   const isInset = kind === 'diagonal' && rules.method.frontMount === 'inset'
   if (isInset) report.mind('the door of a diagonal is laid over the front edges, also where others are inset.')
   if (rules.method.faceFrame) report.mind('a corner is built without a face frame.')
-  if (rules.method.frontBuild.kind === 'fivePart') report.mind('the doors of a corner are made of one board.')
   const method: BuildMethod = {
     ...rules.method,
-    ...NO_FRAMES,
+    faceFrame: null,
     baseTop: { kind: 'full' },
     ...(isInset ? { frontMount: 'fullOverlay' } : {}),
   }
@@ -135,7 +132,6 @@ function builtCorner(
   const nailers = hasNailersBehind(legs.own) ? [] : rear.filter(isOwnNailer)
   const { fixedShelves: fixed, adjustableShelves: adjustable } = cabinet.interior
   const shelving = cornerShelves({ fixed, adjustable }, nailers, legs, report)
-  const doors = cabinet.front.kind === 'open' ? 'none' : legs.kind
   const pieces = [
     ...cornerSides(legs),
     cornerBottom(legs),
@@ -143,25 +139,19 @@ function builtCorner(
     ...rear,
     ...cornerFloor(legs, isKickLong),
     ...shelving.pieces,
-    ...(doors === 'L' ? cornerLeaves(legs) : []),
     ...besideFree(cabinet, legs, corner, rules, report),
   ].filter((piece) => canBeCut(piece, report))
   const lying = joined(isRight ? pieces.map((piece) => mirrored(piece, width)) : pieces)
   const boards = lying.map((board) => workedOn(board, cabinet, shelving.pins, legs, corner))
-  const density = rules.materials[legs.own.method.frontMaterial]?.density ?? 0
   const slanted = (board: Board) => (isRight ? mirroredSlant(board, width) : board)
   const kicks = slantKick(legs, isKickLong).map(slanted)
-  if (doors === 'L') {
-    const face = isRight ? mirroredFace(hungFace(legs), width) : hungFace(legs)
-    // Both leaves hang on the hinges of the first.
-    const leaves = boards.filter(({ role }) => role === 'door')
-    const weightOf = () => leafWeight({ boards: leaves }, () => density)
-    return { boards: [...hung(boards, [face], legs.own, weightOf), ...kicks], fronts: [face] }
-  }
-  if (doors === 'none') return { boards: [...boards, ...kicks], fronts: [] }
-  const hinge = cabinet.front.kind === 'door' && cabinet.front.hinge === 'right' ? 'right' : 'left'
-  const door = withSlantCups(slanted(slantDoor(legs)), hinge, legs, density)
-  return { boards: [...boards, ...kicks, door], fronts: [slantFace(door, hinge)] }
+  const { front } = cabinet
+  if (front.kind === 'open') return { boards: [...boards, ...kicks], fronts: [] }
+  const densityOf = ({ material }: Board) => rules.materials[material]?.density ?? 0
+  const doors = { hand: corner.hand, width, of: cabinet.kind, report, densityOf }
+  const hinge = front.kind === 'door' && front.hinge === 'right' ? 'right' : 'left'
+  const hung = legs.kind === 'L' ? withLeaves(boards, legs, doors) : withSlantDoor(boards, legs, hinge, doors)
+  return { boards: [...hung.boards, ...kicks], fronts: hung.fronts }
 }
 
 function isOwnNailer({ role, number }: Piece): boolean {
@@ -210,9 +200,4 @@ function workedOn(board: Board, { beside }: Cabinet, pins: readonly PinRows[], l
     default:
       return board
   }
-}
-
-function mirroredFace({ hinge, rect, kind }: FrontFace, width: Mm): FrontFace {
-  const side = hinge === 'left' ? 'right' : hinge === 'right' ? 'left' : hinge
-  return { kind, hinge: side, rect: { ...rect, left: settle(width - rect.left - rect.width) } }
 }

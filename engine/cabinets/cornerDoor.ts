@@ -1,103 +1,86 @@
-import type { Rect } from '../geometry/rect'
-import { rightOf, topOf } from '../geometry/rect'
+import { type Box, boxOver } from '../geometry/box'
+import type { CabinetKind, Side } from '../project/document'
 import { type Mm, settle } from '../units/length'
-import { WAYS } from './apart'
+import { forward, WAYS } from './apart'
 import type { Board, Explode, FrontFace } from './board'
 import { boxOf } from './boardBox'
-import { insideFront } from './carcass'
+import type { Carcass } from './carcass'
 import type { Legs } from './cornerLegs'
 import { frontLine } from './cornerLevels'
-import { cupCentre, hingeLine, hingesFor } from './hinge'
-import { boreDepth, withHoles } from './holes'
+import { type FacePlane, OWN_WALL, stoodIn, undone } from './facePlane'
+import { doorOf } from './fronts'
+import { hungOn, withCups } from './hingeBoring'
+import { withHoles } from './holes'
+import { joined } from './joinery'
+import { leafWeight, leavesOf } from './leaf'
+import { frontsApart } from './membersApart'
 import { frontArea } from './openings'
-import type { HoleRow } from './operation'
-import { type Piece, room } from './piece'
-import { slantBoard } from './slantBoard'
+import { pulled } from './pull'
+import type { Report } from './report'
 
-/**
- * The two leaves of an L. The one on the own leg hangs on the side there and runs into the inside corner; the other is
- * hinged to it and stands before it, a gap away.
- *
- *      |
- *    o |
- *    t |   gap
- *    h #_________________
- *    e  #################  hung leaf
- *    r #
- *      #  leaf
- */
-export function cornerLeaves(legs: Legs): Piece[] {
-  const hung = hungLeaf(legs)
+/** What the doors of a corner are hung by, besides their legs. */
+export interface Doors {
+  /** The end of its wall that is the corner. */
+  readonly hand: Side
+  /** Of the whole cabinet, along its own wall. */
+  readonly width: Mm
+  readonly of: CabinetKind
+  readonly report: Report
+  readonly densityOf: (board: Board) => number
+}
+
+/** Both leaves come out of the corner together: forward, and away from the end of their wall that is the corner. */
+export function outOfCorner(corner: Side): Explode {
+  return { by: { x: corner === 'left' ? WAYS.front : -WAYS.front, y: 0, z: WAYS.front }, from: 0, to: 0.35 }
+}
+
+/** The other wall: flat, its leg is seen from the room, with the corner at the other end than at the own wall. */
+export function otherWall({ other }: Legs, { hand, width }: Pick<Doors, 'hand' | 'width'>): FacePlane {
+  return hand === 'left'
+    ? { x: 0, z: other.width, turn: { cos: 0, sin: 1 } }
+    : { x: width, z: 0, turn: { cos: 0, sin: -1 } }
+}
+
+/** The plane from the front edge of one side to that of the other: flat, it begins at the left one as seen from the room. */
+export function slantPlane(legs: Legs, { hand, width }: Pick<Doors, 'hand' | 'width'>): FacePlane {
   const { own, other } = legs
-  const area = frontArea(other)
-  const { frontThickness, method } = own
-  const x = insideFront(other)
-  const z = settle(insideFront(own) + frontThickness + method.fronts.gap)
-  const common = {
-    role: 'door',
-    material: method.frontMaterial,
-    banded: { edges: 'all', thickness: method.banding.fronts },
-    explode: outOfCorner(1, 1),
-  } as const
-  const y = [hung.bottom, topOf(hung)] as const
-  const rear = insideFront(own)
-  return [
-    {
-      ...common,
-      number: 1,
-      box: room([hung.left, rightOf(hung)], y, [rear, rear + frontThickness]),
-      lie: 'uprightLookingIn',
-    },
-    {
-      ...common,
-      number: 2,
-      box: room([x, x + frontThickness], y, [z, other.width - area.left]),
-      lie: 'uprightLookingLeft',
-    },
-  ]
+  const { along, out, long } = frontLine(legs, 0)
+  const [cos, sin] = [along / long, out / long]
+  return hand === 'left'
+    ? { x: other.depth, z: other.width, turn: { cos, sin } }
+    : { x: settle(width - own.width), z: own.depth, turn: { cos, sin: -sin } }
 }
 
-/** Seen from the room, at the own wall. */
-function hungLeaf({ own, other }: Legs): Rect {
-  const area = frontArea(own)
-  const left = insideFront(other)
-  return { ...area, left, width: settle(rightOf(area) - left) }
+/** The carcass behind the slanting front, as if that were all of its front. */
+export function slantCarcass(legs: Legs): Carcass {
+  return { ...legs.own, width: settle(frontLine(legs, 0).long), depth: 0 }
 }
 
-export function hungFace(legs: Legs): FrontFace {
-  return { kind: 'door', hinge: 'right', rect: hungLeaf(legs) }
-}
-
-/** Both leaves, or one door, come out of the corner together. */
-function outOfCorner(x: number, z: number): Explode {
-  return { by: { x: x * WAYS.front, y: 0, z: z * WAYS.front }, from: 0, to: 0.35 }
+/** The one door of a diagonal, on its line from side to side. */
+export function withSlantDoor(boards: readonly Board[], legs: Legs, hinge: Side, doors: Doors) {
+  const { of, report, densityOf } = doors
+  const carcass = slantCarcass(legs)
+  const face = slantFace(legs, hinge, doors, carcass)
+  const pieces = doorOf(face, 1, forward(WAYS.front), carcass, report)
+  const leaf = joined(pieces.length > 1 ? frontsApart(pieces) : pieces)
+  const kg = leafWeight({ boards: leaf }, densityOf)
+  const hung = hungAslant(boards, leaf, face, kg, legs, doors)
+  const plane = slantPlane(legs, doors)
+  const done = pulled(hung.leaf, [face], { method: carcass.method, of, report }).map((board) => stoodIn(board, plane))
+  return { boards: [...hung.boards, ...done], fronts: done.length > 0 ? [asSeen(done, face)] : [] }
 }
 
 /**
- * The one door of a diagonal lies on the line from side to side. It ends where its outer corners are as far inside the
- * ends of both legs as its reveal, so that it is clear of the fronts beside it.
+ * It ends where its outer corners are as far inside the ends of both legs as its reveal, so that it is clear of the fronts
+ * beside it.
  */
-export function slantDoor(legs: Legs): Board {
-  const { own } = legs
-  const { left: reveal, bottom, height } = frontArea(own)
-  const { frontThickness, method } = own
-  const line = frontLine(legs, 0)
-  const { along, out, long } = line
-  const start = slantReveal(reveal, frontThickness, along, out, long)
-  const end = slantReveal(reveal, frontThickness, out, along, long)
-  const turn = { cos: along / long, sin: out / long }
-  return slantBoard(
-    {
-      role: 'door',
-      material: method.frontMaterial,
-      banded: { edges: 'all', thickness: method.banding.fronts },
-      lie: 'uprightLookingIn',
-      box: room([start, long - end], [bottom, bottom + height], [0, frontThickness]),
-    },
-    { x: legs.other.depth, z: legs.other.width },
-    turn,
-    { ...outOfCorner(out / long, along / long) },
-  )
+function slantFace(legs: Legs, hinge: Side, { hand }: Doors, carcass: Carcass): FrontFace {
+  const area = frontArea(legs.own)
+  const { along, out, long } = frontLine(legs, 0)
+  const atOther = slantReveal(area.left, carcass.frontThickness, along, out, long)
+  const atOwn = slantReveal(area.left, carcass.frontThickness, out, along, long)
+  const [left, right] = hand === 'left' ? [atOther, atOwn] : [atOwn, atOther]
+  return { kind: 'door', hinge, rect: { ...area, left, width: settle(long - right - left) } }
 }
 
 /** Along the line, from the front edge of a side: the thickness leans out over the end, and the reveal is square to it. */
@@ -105,39 +88,36 @@ function slantReveal(reveal: Mm, thickness: Mm, along: Mm, out: Mm, long: Mm): M
   return settle((thickness * along + reveal * long) / out)
 }
 
-/** A door of a diagonal as it is seen from the room: as wide as it looks. */
-export function slantFace(door: Board, hinge: 'left' | 'right'): FrontFace {
-  const { min, max } = boxOf(door)
-  const rect = { left: settle(min.x), bottom: settle(min.y), width: settle(max.x - min.x), height: door.length }
-  return { kind: 'door', hinge, rect }
-}
-
-/** The cups of the hinges of a door that stands slantwise. What is bored in its side is by the drawing of the hinge. */
-export function withSlantCups(door: Board, side: 'left' | 'right', { own }: Legs, density: number): Board {
-  const { hinge } = own.method
-  const kg = ((door.length * door.width * door.thickness) / 1e9) * density
-  const across = (by: Mm) => settle(side === 'left' ? by : door.width - by)
-  const middles = hingeLine({ from: 0, to: door.length }, hingesFor(door.length, kg), hinge)
-  const holes = middles.flatMap((middle): HoleRow[] => [
-    {
-      ...{ kind: 'holeRow', purpose: 'hingeCup', face: 'inside', step: 0, count: 1 },
-      ...{ x: middle, y: across(cupCentre(hinge)) },
-      ...{ diameter: hinge.cupDiameter, depth: boreDepth(hinge.cupDepth, door) },
-    },
-    {
-      ...{ kind: 'holeRow', purpose: 'hingeScrew', face: 'inside', step: hinge.screwSpread, count: 2 },
-      ...{ x: settle(middle - hinge.screwSpread / 2), y: across(cupCentre(hinge) + hinge.screwBehind) },
-      ...{ diameter: hinge.screwDiameter, depth: boreDepth(hinge.screwDepth, door) },
-    },
-  ])
-  return withHoles(door, holes.filter(isSound(door)))
-}
-
-/** A door too small for a hole, or a hole of nothing, goes without. */
-function isSound(door: Board): (hole: HoleRow) => boolean {
-  return ({ x, y, step, count, diameter, depth }) => {
-    const end = x + (count - 1) * step
-    const edge = diameter / 2
-    return diameter > 0 && depth > 0 && x >= edge && y >= edge && end <= door.length - edge && y <= door.width - edge
+/**
+ * Cups in the door, and the plates of its hinges on the side that it hangs on, on the line where those of a straight door
+ * are: hinges for slanting doors have plates for it. From memory, no source; the drawing of the hinge comes first.
+ */
+function hungAslant(
+  boards: readonly Board[],
+  leaf: readonly Board[],
+  { hinge, rect, kind }: FrontFace,
+  kg: number,
+  legs: Legs,
+  doors: Doors,
+): { readonly boards: readonly Board[]; readonly leaf: readonly Board[] } {
+  const [own] = leavesOf(leaf, [{ hinge, rect, kind }])
+  if (!own || (hinge !== 'left' && hinge !== 'right')) return { boards, leaf }
+  const isOnOwn = hinge !== doors.hand
+  const carrier = boards.find(({ role }) => role === `${hinge}Side`)
+  if (!carrier) return { boards, leaf: withCups(leaf, [{ hinge, rect, kind }], legs.own, () => kg) }
+  // Each side as it stands along its own wall.
+  const wall = isOnOwn ? OWN_WALL : undone(otherWall(legs, doors))
+  const along = boards.map((board) => stoodIn(board, wall))
+  const hanging = { leaf: own.hung, rect, hinge, carrier: along[boards.indexOf(carrier)]!, overlay: 0 } as const
+  const { cups, plates } = hungOn({ ...hanging, face: 'inside' }, along, isOnOwn ? legs.own : legs.other, kg)
+  return {
+    boards: boards.map((board) => (board === carrier ? withHoles(board, plates) : board)),
+    leaf: leaf.map((board) => (board === own.hung ? withHoles(board, cups) : board)),
   }
+}
+
+/** A door of a diagonal as it is seen from the room at the own wall: as wide as it looks. */
+function asSeen(boards: readonly Board[], { hinge, kind, rect }: FrontFace): FrontFace {
+  const { min, max } = boards.map(boxOf).reduce((all, one): Box => boxOver(all, one))
+  return { kind, hinge, rect: { ...rect, left: min.x, width: settle(max.x - min.x) } }
 }

@@ -66,6 +66,17 @@ export function frontsOf(
   return areFivePart.some(Boolean) ? frontsApart(pieces) : pieces
 }
 
+/** One door by itself, of one board or of five parts. */
+export function doorOf(face: FrontFace, number: number, explode: Explode, carcass: Carcass, report: Report): Piece[] {
+  tellWidth(face, report)
+  const { frontBuild } = carcass.method
+  if (frontBuild.kind === 'slab' || !isFivePart(face, carcass, report)) {
+    return [slab(face, number, null, explode, carcass)]
+  }
+  const front = { of: 'door', number, rect: face.rect, rear: frontsRear(carcass) } as const
+  return fivePartsOf(front, frontBuild, carcass, { explode })
+}
+
 /** Whether a front is made of five parts. One that is too small for them is made of one board. */
 function isFivePart({ kind, rect }: FrontFace, carcass: Carcass, report: Report): boolean {
   const { frontBuild } = carcass.method

@@ -24,12 +24,11 @@ export function hung(
   carcass: Carcass,
   weightOf: WeightOf,
 ): readonly Board[] {
-  return carcass.frame
-    ? hungOnFrame(boards, fronts, carcass, weightOf)
-    : hungOnCarcass(boards, fronts, carcass, weightOf)
+  return carcass.frame ? withCups(boards, fronts, carcass, weightOf) : hungOnCarcass(boards, fronts, carcass, weightOf)
 }
 
-function hungOnFrame(
+/** The boards with cups in doors and flaps, spread over their height alone. */
+export function withCups(
   boards: readonly Board[],
   fronts: readonly FrontFace[],
   carcass: Carcass,
@@ -71,13 +70,32 @@ function hungOnCarcass(
     const hanging = { ...rest, leaf: at(leaf), carrier: at(carrier) }
     const middles = middlesOf(hanging, now, places, carcass, weights.get(leaf)!)
     places.push(...middles.map((middle) => ({ carrier, face: rest.face, middle })))
-    const more = new Map<Board, HoleRow[]>([
-      [hanging.leaf, middles.flatMap((middle) => cupHoles(hanging, middle, carcass))],
-      [hanging.carrier, middles.flatMap((middle) => plateHoles(hanging, middle, carcass))],
-    ])
-    now = now.map((board) => withHoles(board, more.get(board) ?? []))
+    const { cups, plates } = holesFor(hanging, middles, carcass)
+    now = now.map((board) => {
+      return withHoles(board, board === hanging.leaf ? cups : board === hanging.carrier ? plates : [])
+    })
   }
   return now
+}
+
+/**
+ * What is bored for one door by itself and for the board that it hangs on. Each may be in a frame of its own, as long as
+ * heights are the same; `boards` are those of the carrier's.
+ */
+export function hungOn(
+  hanging: Hanging,
+  boards: readonly Board[],
+  carcass: Carcass,
+  kg: number,
+): { readonly cups: readonly HoleRow[]; readonly plates: readonly HoleRow[] } {
+  return holesFor(hanging, middlesOf(hanging, boards, [], carcass, kg), carcass)
+}
+
+function holesFor(hanging: Hanging, middles: readonly Mm[], carcass: Carcass) {
+  return {
+    cups: middles.flatMap((middle) => cupHoles(hanging, middle, carcass)),
+    plates: middles.flatMap((middle) => plateHoles(hanging, middle, carcass)),
+  }
 }
 
 interface Placed {

@@ -19,12 +19,16 @@ const SHARE = 0.15
 /** Beyond its tenon, each member of a face frame stands off the next by this, mm. */
 const OFF: Mm = 24
 
-/** The boards of fronts, some of them of five parts: stiles outwards, rails up and down, a panel in its place between. */
-export function frontsApart(pieces: readonly Piece[]): Piece[] {
-  const [x, y] = (['x', 'y'] as const).map(
-    (axis) =>
-      (Math.min(...pieces.map(({ box }) => box.min[axis])) + Math.max(...pieces.map(({ box }) => box.max[axis]))) / 2,
-  ) as [Mm, Mm]
+/**
+ * The boards of fronts, some of them of five parts: stiles outwards, rails up and down, a panel in its place between. In an
+ * inside corner, at `from`, all of them go away from it, since the boards of another leaf are there.
+ */
+export function frontsApart(pieces: readonly Piece[], from: 'middle' | 'left' | 'right' = 'middle'): Piece[] {
+  const ends = (axis: 'x' | 'y') =>
+    [Math.min(...pieces.map(({ box }) => box.min[axis])), Math.max(...pieces.map(({ box }) => box.max[axis]))] as const
+  const [left, right] = ends('x')
+  const [low, high] = ends('y')
+  const [x, y] = [from === 'middle' ? (left + right) / 2 : from === 'left' ? left : right, (low + high) / 2]
   return pieces.map((piece) => {
     const { min, max } = piece.box
     const by = { x: SHARE * ((min.x + max.x) / 2 - x), y: SHARE * ((min.y + max.y) / 2 - y), z: 0 }

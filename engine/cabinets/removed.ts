@@ -1,4 +1,4 @@
-import { type Box, boxAround } from '../geometry/box'
+import { type Box, boxAround, boxesOverlap } from '../geometry/box'
 import { toCabinet } from '../geometry/placement'
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
@@ -65,13 +65,28 @@ function depthOf({ face, depth }: HoleRow, { length, width, thickness }: Board) 
 
 /** All that is worked on a board already, as boxes in the cabinet's frame. */
 export function roomsIn(board: Board): Box[] {
-  const own = board.operations.flatMap((one) => {
+  return workedOn(board).map(({ min, max }) => {
+    const { placement } = board
+    return boxAround(toCabinet(placement, min.x, min.y, min.z), toCabinet(placement, max.x, max.y, max.z))
+  })
+}
+
+/** The same in the board's own frame. */
+function workedOn(board: Board): Box[] {
+  return board.operations.flatMap((one): Box[] => {
     if (one.kind === 'holeRow') return boredBy(one, board)
     const room = removedBy(one.kind === 'clip' ? aroundClip(one, board) : one, board)
     return room ? [room] : []
   })
-  return own.map(({ min, max }) => {
-    const { placement } = board
-    return boxAround(toCabinet(placement, min.x, min.y, min.z), toCabinet(placement, max.x, max.y, max.z))
-  })
+}
+
+/** Whether a row has a size, lies on its board and meets nothing that is worked on it already. */
+export function fitsOn(board: Board, row: HoleRow): boolean {
+  if (!(row.diameter > 0 && row.depth > 0)) return false
+  const there = workedOn(board)
+  const half = row.diameter / 2
+  const isInside = ({ x, y }: { readonly x: Mm; readonly y: Mm }) =>
+    x >= half && y >= half && x <= board.length - half && y <= board.width - half
+  const own = boredBy(row, board)
+  return centresOf(row).every(isInside) && !own.some((box) => there.some((other) => boxesOverlap(box, other)))
 }

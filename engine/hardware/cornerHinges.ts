@@ -1,5 +1,7 @@
+import type { Board } from '../cabinets/board'
 import type { CabinetBuild, Rules } from '../cabinets/build'
 import { hingesFor } from '../cabinets/hinge'
+import { leafWeight } from '../cabinets/leaf'
 
 interface CornerHinges {
   readonly name: string
@@ -13,18 +15,27 @@ interface CornerHinges {
  * open far enough to fold back; a diagonal door hangs aslant on its side.
  */
 export function cornerHinges({ cabinet, boards }: CabinetBuild, { materials }: Rules): CornerHinges[] {
-  const doors = boards.filter(({ role }) => role === 'door')
-  const [hung, folded] = doors
-  if (!hung) return []
-  const weightOf = ({ length, width, thickness, material }: typeof hung) => {
-    return ((length * width * thickness) / 1e9) * (materials[material]?.density ?? 0)
-  }
-  const all = doors.reduce((sum, door) => sum + weightOf(door), 0)
-  const quantity = hingesFor(hung.length, all)
+  const hung = boards.filter((board) => leafOf(board) === 1)
+  const folded = boards.filter((board) => leafOf(board) === 2)
+  if (hung.length === 0) return []
+  const densityOf = ({ material }: Board) => materials[material]?.density ?? 0
+  const weightOf = (leaf: readonly Board[]) => leafWeight({ boards: leaf }, densityOf)
+  const quantity = hingesFor(heightOf(hung), weightOf([...hung, ...folded]))
   if (cabinet.corner?.kind === 'diagonal') return [{ name: 'hinge for a diagonal door', quantity, length: null }]
-  const between = folded ? hingesFor(folded.length, weightOf(folded)) : 0
+  const between = folded.length > 0 ? hingesFor(heightOf(folded), weightOf(folded)) : 0
   return [
     { name: 'wide-angle hinge for folding doors', quantity, length: null },
     { name: 'hinge between folding leaves', quantity: between, length: null },
   ]
+}
+
+/** Which leaf a board is of, from 1; of five parts there are two stiles and two rails for each. */
+function leafOf({ role, number }: Board): number | null {
+  if (role === 'door' || role === 'doorPanel') return number
+  return role === 'doorStile' || role === 'doorRail' ? Math.ceil(number / 2) : null
+}
+
+/** Of the leaf itself, or of its stiles. */
+function heightOf(leaf: readonly Board[]): number {
+  return Math.max(...leaf.map(({ length }) => length))
 }

@@ -1,5 +1,8 @@
-import { inch } from '../units/length'
+import { inch, type Mm } from '../units/length'
 import type { HingeRules, SlideRules } from './method'
+
+/** Hinges between folding leaves differ from maker to maker. From memory, no source. */
+export const USUAL_FOLD: Mm = 20
 
 /**
  * What most shops bore for their hinges. Sources: cups of 35 (iqsdirectory), 13 deep as one hinge maker draws them, screws
@@ -27,6 +30,7 @@ export const USUAL_HINGE: HingeRules = {
   halfCrank: 9.5,
   fullCrank: 18,
   sideAdjustment: 2,
+  foldFromEdge: USUAL_FOLD,
 }
 
 /** What a pair of slides carries at rest, by class, in pounds. Source: Architectural Woodwork Standards (2009), appendix B. */

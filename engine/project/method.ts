@@ -218,6 +218,11 @@ export interface HingeRules {
   readonly fullCrank: Mm
   /** How far a hinge can be set to either side. */
   readonly sideAdjustment: Mm
+  /**
+   * Of the hinge between the two leaves of an inside corner: its cup is in the leaf that is pulled, and the line of its
+   * plate's holes so far from the edge of the other leaf. What a method does not say is what is usual.
+   */
+  readonly foldFromEdge?: Mm
 }
 
 /** How the slides of drawers are screwed to the boards beside them. */

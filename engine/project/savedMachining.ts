@@ -22,6 +22,7 @@ export const savedMachining = {
     halfCrank: measure,
     fullCrank: measure,
     sideAdjustment: measure,
+    foldFromEdge: measure.optional(),
   }),
   slides: z.strictObject({
     lineUp: measure,

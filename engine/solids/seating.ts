@@ -2,7 +2,7 @@ import type { Board } from '../cabinets/board'
 import type { EdgeSlot, Recess } from '../cabinets/operation'
 import { removedBy } from '../cabinets/removed'
 import { type Box, boxAround, boxesOverlap, boxVolume } from '../geometry/box'
-import { toCabinet } from '../geometry/placement'
+import { toCabinet, turned } from '../geometry/placement'
 import type { Mm } from '../units/length'
 import { boxesInCabinet } from './solid'
 
@@ -22,6 +22,30 @@ const DUST: Mm = 1e-6
  * crosses a tongue in them it is judged as the groove that it is.
  */
 export function unseatedJoints(boards: readonly Board[], groovePlay: Mm): UnseatedJoint[] {
+  const square = boards.filter(({ placement }) => !placement.turn)
+  const slants = new Map<number, Board[]>()
+  for (const board of boards) {
+    const { turn } = board.placement
+    if (turn) slants.set(turn.sin, [...(slants.get(turn.sin) ?? []), board])
+  }
+  return [
+    ...unseatedAmong(square, groovePlay, DUST),
+    ...[...slants.values()].flatMap((slanted) => unseatedAmong(slanted.map(turnedBack), groovePlay, SLANT_DUST)),
+  ]
+}
+
+/** Where boards stand slantwise, the corner of each is on the grid of lengths: half a tick off in two directions. */
+const SLANT_DUST: Mm = 0.001
+
+/** Boards that stand slantwise are let into one another alone: as they lie when all of them are square again. */
+function turnedBack(board: Board): Board {
+  const { turn, ...placement } = board.placement
+  if (!turn) return board
+  const origin = turned(placement.origin, { cos: turn.cos, sin: 0 - turn.sin })
+  return { ...board, placement: { ...placement, origin } }
+}
+
+function unseatedAmong(boards: readonly Board[], groovePlay: Mm, dust: Mm): UnseatedJoint[] {
   const fillings = boards.map((board) => [...boxesInCabinet(board), ...groovesIn(board)])
   return boards.flatMap((board, at) => {
     const others = fillings.filter((_, other) => other !== at).flat()
@@ -29,7 +53,7 @@ export function unseatedJoints(boards: readonly Board[], groovePlay: Mm): Unseat
       if (operation.kind === 'holeRow' || operation.kind === 'notch' || operation.kind === 'clip') return []
       const room = roomOf(operation, board)
       if (!room) return [{ board, recess: operation, empty: Number.POSITIVE_INFINITY }]
-      const play = DUST + (isMadeWithPlay(operation) ? groovePlay : 0)
+      const play = dust + (isMadeWithPlay(operation) ? groovePlay : 0)
       const left = others.reduce((rooms, box) => rooms.flatMap((one) => lessBox(one, grown(box, play))), [room])
       const empty = left.reduce((sum, box) => sum + boxVolume(box), 0)
       return left.length > 0 ? [{ board, recess: operation, empty }] : []

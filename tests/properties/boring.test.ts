@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
 import type { Board } from '../../engine/cabinets/board'
 import { centresOf, type HoleRow, isEdgeSlot } from '../../engine/cabinets/operation'
-import { anyCabinet, boardsOf } from '../helpers/cabinets'
+import { anyCabinet, anyCorner, boardsOf } from '../helpers/cabinets'
 
 const CABINETS = 400
 
@@ -16,15 +16,17 @@ function holesIn({ operations }: Board): Hole[] {
   return operations.flatMap((row) => (row.kind === 'holeRow' ? centresOf(row).map(({ x, y }) => ({ row, x, y })) : []))
 }
 
-/** Every board with holes of some hundred cabinets by any build method. */
+/** Every board with holes of some hundred cabinets by any build method, straight ones and in corners. */
 function eachBored(look: (board: Board, holes: readonly Hole[], seed: string) => void): number {
   let count = 0
-  for (let seed = 0; seed < CABINETS; seed++) {
-    const { cabinet, rules } = anyCabinet(randomFrom(seed))
-    for (const board of boardsOf(cabinet, rules)) {
-      const holes = holesIn(board)
-      count += holes.length
-      look(board, holes, `seed ${seed}, ${board.role} ${board.number}`)
+  for (const [of, anyOf] of Object.entries({ straight: anyCabinet, corner: anyCorner })) {
+    for (let seed = 0; seed < CABINETS; seed++) {
+      const { cabinet, rules } = anyOf(randomFrom(seed))
+      for (const board of boardsOf(cabinet, rules)) {
+        const holes = holesIn(board)
+        count += holes.length
+        look(board, holes, `${of}, seed ${seed}, ${board.role} ${board.number}`)
+      }
     }
   }
   return count

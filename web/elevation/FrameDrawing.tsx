@@ -1,4 +1,4 @@
-import type { DerivedCabinet, Part } from '../../engine/index'
+import { type DerivedCabinet, type Part, toCabinet } from '../../engine/index'
 import styles from './Elevation.module.css'
 
 interface FrameDrawingProps {
@@ -28,11 +28,14 @@ function Member({ part, className }: { readonly part: Part; readonly className: 
   return <rect className={className} x={x} y={-(y + height)} width={width} height={height} />
 }
 
-/** A member without its tenons, in the frame of the cabinet. */
-function seenRect({ placement: { origin, length: along }, length, width, operations }: Part) {
+/** A member without its tenons, in the frame of the cabinet: as wide as it looks where it stands aslant or on edge. */
+function seenRect({ placement, length, width, thickness, operations }: Part) {
   const tenon = operations.find((one) => one.kind === 'rabbet' && one.x === 0)
   const hidden = tenon?.kind === 'rabbet' ? tenon.length : 0
-  const seen = length - 2 * hidden
-  if (along === '+y') return { x: origin.x, y: origin.y + hidden, width, height: seen }
-  return { x: origin.x - length + hidden, y: origin.y, width: seen, height: width }
+  const corners = [hidden, length - hidden].flatMap((along) =>
+    [0, width].flatMap((across) => [0, thickness].map((up) => toCabinet(placement, along, across, up))),
+  )
+  const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)]
+  const [x, y] = [Math.min(...xs), Math.min(...ys)]
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y }
 }

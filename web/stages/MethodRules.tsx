@@ -1,4 +1,4 @@
-import { type BuildMethod, KG_PER_POUND, type LengthDisplay, SLIDE_CLASSES } from '../../engine/index'
+import { type BuildMethod, KG_PER_POUND, type LengthDisplay, SLIDE_CLASSES, USUAL_FOLD } from '../../engine/index'
 import { Choice } from '../ui/Choice'
 import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
@@ -72,6 +72,7 @@ const RULES = {
       ['halfCrank', 'Crank, half overlay'],
       ['fullCrank', 'Crank, inset'],
       ['sideAdjustment', 'Can be set by'],
+      ['foldFromEdge', 'Folding leaves: plate from the edge'],
     ],
   },
   slides: {
@@ -104,6 +105,7 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
   return (
     <>
       {(Object.keys(RULES) as RuleSet[]).map((set) => {
+        // What leaves are hinged to one another by is the one measure that a method may leave out.
         const values = method[set] as unknown as Readonly<Record<string, number>>
         return (
           <fieldset key={set} className={styles.set}>
@@ -112,7 +114,7 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
               <LengthField
                 key={name}
                 label={label}
-                value={values[name]!}
+                value={values[name] ?? USUAL_FOLD}
                 display={display}
                 field={set === 'banding' ? 'banding' : 'small'}
                 onLength={(length) => {

@@ -3,8 +3,12 @@ import { randomFrom } from '../../../engine/basics/random'
 import type { Board } from '../../../engine/cabinets/board'
 import { boxOf } from '../../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
+import type { HolePurpose, HoleRow } from '../../../engine/cabinets/operation'
+import { toCabinet } from '../../../engine/geometry/placement'
 import type { Cabinet } from '../../../engine/project/document'
-import { USUAL_FIXINGS } from '../../../engine/project/fixing'
+import { USUAL_DOOR_PULLS, USUAL_FIXINGS } from '../../../engine/project/fixing'
+import { USUAL_FIVE_PART } from '../../../engine/project/frames'
+import { USUAL_HINGE } from '../../../engine/project/machining'
 import { mirroredFront } from '../../../engine/project/mirror'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCorner, boardIn, boardsOf, rulesWith, sizeOf } from '../../helpers/cabinets'
@@ -175,6 +179,103 @@ describe('a diagonal corner upper', () => {
   })
 })
 
+/** Each row of a purpose in a board, as one looks at it: where its first hole is along and across the board. */
+function bored(board: Board, purpose: HolePurpose): string[] {
+  return board.operations.flatMap((one) =>
+    one.kind === 'holeRow' && one.purpose === purpose ? [`${one.face} ${one.x}, ${one.y}`] : [],
+  )
+}
+
+describe('what is bored for the doors of an L', () => {
+  const hinge = { ...USUAL_HINGE, firstFromEnd: 80, foldFromEdge: 24 }
+  const rules = rulesWith({ hinge, doorPull: USUAL_DOOR_PULLS.knob })
+  const high = 720 - 3
+  const shop = { ...L_BASE, interior: { ...L_BASE.interior, fixedShelves: 0, adjustableShelves: 0 } }
+
+  it('is cups in both leaves, plates on the side, and plates of the folding hinge on the leaf that is hung', () => {
+    const boards = boardsOf(shop, rules)
+    const [hung, pulled] = [boardIn(boards, 'door', 1), boardIn(boards, 'door', 2)]
+    // The first leaf hangs on the own side at its right, so that its cups are 5 + 35 / 2 from there.
+    expect(bored(hung, 'hingeCup')).toEqual([80, high - 80].map((x) => `inside ${x}, ${hung.width - 22.5}`))
+    expect(bored(boardIn(boards, 'rightSide'), 'hingePlate')).toEqual(
+      [80, high - 80].map((x) => `inside ${x - 16}, 37`),
+    )
+    // The second has its cups at the edge along the corner, which is the far one of its width as it lies.
+    expect(bored(pulled, 'hingeCup')).toEqual([80, high - 80].map((x) => `inside ${x}, ${pulled.width - 22.5}`))
+    expect(bored(hung, 'hingePlate')).toEqual([80, high - 80].map((x) => `inside ${x - 16}, 24`))
+  })
+
+  it('is a pull in the leaf that is pulled alone, at its free edge', () => {
+    for (const hand of ['left', 'right'] as const) {
+      const boards = boardsOf({ ...shop, corner: { ...L_BASE.corner!, hand } }, rules)
+      const leaf = boardIn(boards, 'door', 2)
+      expect(bored(boardIn(boards, 'door', 1), 'pull')).toEqual([])
+      const [pull] = leaf.operations.filter((one) => one.kind === 'holeRow' && one.purpose === 'pull')
+      const { x, y } = pull as HoleRow
+      const at = toCabinet(leaf.placement, x, y, 0)
+      // Its free edge is the reveal inside the end of the other leg; the knob is 40 from it and 60 from the top.
+      expect([at.y, at.z]).toEqual([720 - 3 - 60, 860 - 1.5 - 40])
+      expect(at.x).toBe(hand === 'left' ? 560 + 19 : 920 - 560 - 19)
+    }
+  })
+})
+
+describe('what is bored for the door of a diagonal', () => {
+  const rules = rulesWith({ hinge: { ...USUAL_HINGE, firstFromEnd: 80 }, doorPull: USUAL_DOOR_PULLS.bar })
+  const diagonal = (hand: 'left' | 'right', side: 'left' | 'right') =>
+    aCabinet('base', {
+      ...{ width: 920, depth: 580, front: { kind: 'door', hinge: side } },
+      corner: { kind: 'diagonal', hand, other: 900, otherDepth: 560 },
+    })
+
+  it('is cups at its hinges, plates on the side there, and its pull at the other edge', () => {
+    const ways = (['left', 'right'] as const).flatMap((hand) =>
+      (['left', 'right'] as const).map((side) => [hand, side] as const),
+    )
+    for (const [hand, side] of ways) {
+      const boards = boardsOf(diagonal(hand, side), rules)
+      const door = boardIn(boards, 'door')
+      const at = (from: number) => (side === 'left' ? from : settle(door.width - from))
+      expect(bored(door, 'hingeCup')).toEqual([80, 717 - 80].map((x) => `inside ${x}, ${at(22.5)}`))
+      expect(bored(door, 'pull')).toEqual([`outside ${717 - 60 - 128}, ${settle(door.width - at(40))}`])
+      const carrier = boardIn(boards, side === 'left' ? 'leftSide' : 'rightSide')
+      const from = side === 'left' ? carrier.width - 37 : 37
+      expect(bored(carrier, 'hingePlate')).toEqual([80, 717 - 80].map((x) => `inside ${x - 16}, ${from}`))
+      expect(bored(boardIn(boards, side === 'left' ? 'rightSide' : 'leftSide'), 'hingePlate')).toEqual([])
+    }
+  })
+})
+
+describe('five-part doors of corners', () => {
+  const build = { ...USUAL_FIVE_PART, stile: 60, rail: 70, groove: 10, play: 3 }
+  const rules = rulesWith({ frontBuild: build })
+
+  it('have the parts of two doors in the leaves of an L', () => {
+    const boards = boardsOf(L_BASE, rules)
+    const size = (role: Board['role'], number: number) => sizeOf(boardIn(boards, role, number))
+    const [first, second] = [920 - 1.5 - 560, 860 - 1.5 - (580 + 19 + 3)]
+    for (const [at, width] of [
+      [1, first],
+      [2, second],
+    ] as const) {
+      expect(size('doorStile', 2 * at)).toBe(`${720 - 3} x 60`)
+      expect(size('doorRail', 2 * at)).toBe(`${width - 2 * 60 + 2 * 10} x 70`)
+      expect(size('doorPanel', at)).toBe(`${720 - 3 - 2 * 70 + 2 * 10 - 3} x ${width - 2 * 60 + 2 * 10 - 3}`)
+    }
+    expect(boards.filter(({ role }) => role === 'door')).toEqual([])
+  })
+
+  it('have those of one door in a diagonal, turned together', () => {
+    const corner = { kind: 'diagonal', hand: 'left', other: 900, otherDepth: 560 } as const
+    const boards = boardsOf({ ...L_BASE, depth: 560, width: 900, corner }, rules)
+    const width = 340 * Math.SQRT2 - 2 * (19 + 1.5 * Math.SQRT2)
+    expect(boardIn(boards, 'doorRail').length).toBeCloseTo(width - 2 * 60 + 2 * 10, 3)
+    const parts = boards.filter(({ role }) => role.startsWith('door'))
+    expect(parts.map(({ role }) => role)).toEqual(['doorStile', 'doorStile', 'doorRail', 'doorRail', 'doorPanel'])
+    expect(parts.every(({ placement }) => placement.turn?.cos === parts[0]!.placement.turn!.cos)).toBe(true)
+  })
+})
+
 describe('a corner at the right end of its wall', () => {
   it('is the mirror image of one at the left end, board by board', () => {
     for (let seed = 0; seed < 200; seed++) {
@@ -183,9 +284,17 @@ describe('a corner at the right end of its wall', () => {
       const there = buildCabinet(inMirror(cabinet), rules).boards
       expect(there.length, `seed ${seed}`).toBe(here.length)
       for (const board of here) {
-        const other = boardIn(there, ROLES[board.role] ?? board.role, board.number)
-        const [a, b] = [boxOf(board), boxOf(other)]
+        const a = boxOf(board)
         const name = `seed ${seed}, ${board.role} ${board.number}`
+        // Of two stiles the one at the left is the first in both, so that boards are found by where they are.
+        const isThere = (one: Board) =>
+          one.role === (ROLES[board.role] ?? board.role) &&
+          Math.abs(boxOf(one).min.x - (cabinet.width - a.max.x)) < 0.01 &&
+          Math.abs(boxOf(one).min.y - a.min.y) < 0.01 &&
+          Math.abs(boxOf(one).min.z - a.min.z) < 0.01
+        const other = there.find(isThere)!
+        expect(other, name).toBeDefined()
+        const b = boxOf(other)
         expect(sizeOf(other), name).toBe(sizeOf(board))
         expect(b.min.x, name).toBeCloseTo(cabinet.width - a.max.x, 2)
         expect(b.max.x, name).toBeCloseTo(cabinet.width - a.min.x, 2)
