@@ -108,6 +108,19 @@ export const ASSEMBLY_CAUTIONS: readonly string[] = [
 
 function frameSteps(frame: readonly Part[]): AssemblyStep[] {
   if (frame.length === 0) return []
-  const words = 'Glue up the face frame flat, with equal diagonals, then glue it to the front of the carcass.'
-  return [stepOf('carcass', words, frame)]
+  return [stepOf('carcass', frameWords(frame), frame)]
+}
+
+/** Before an L there are two frames, before a diagonal one with bevelled stiles. */
+function frameWords(frame: readonly Part[]): string {
+  const rails = frame.filter(({ role }) => role === 'topRail')
+  if (rails.length > 1) {
+    const [first, second] = rails.map(({ mark }) => mark)
+    return `Glue up both face frames flat, each of a stile and two rails, square, with a batten across the free ends of the rails. Glue them to the front of the carcass: the one with ${first} first, which runs into the inside corner, then the one with ${second}, butted against it and glued and screwed to it from behind.`
+  }
+  const isBevelled = frame.some(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
+  const words = 'Glue up the face frame flat, with equal diagonals, then glue it to the front of the carcass'
+  return isBevelled
+    ? `${words}: its bevels are in line with the two ends, and the frames beside it are butted against them and screwed through their stiles.`
+    : `${words}.`
 }

@@ -1,4 +1,5 @@
 import type { BoardRole } from '../cabinets/board'
+import { isSlantedCut } from '../cabinets/operation'
 import { boxesOverlap } from '../geometry/box'
 import type { Part } from '../parts/part'
 import { roomOf } from '../solids/seating'
@@ -75,7 +76,7 @@ function backWords(isLast: boolean, hosts: readonly Part[]): string {
 function isLetInto(guest: Part, host: Part): boolean {
   const wood = boxesInCabinet(guest)
   return host.operations.some((one) => {
-    const room = one.kind === 'holeRow' || one.kind === 'notch' || one.kind === 'clip' ? null : roomOf(one, host)
+    const room = one.kind === 'holeRow' || one.kind === 'notch' || isSlantedCut(one) ? null : roomOf(one, host)
     return room !== null && wood.some((box) => boxesOverlap(box, room, 0.01))
   })
 }

@@ -8,12 +8,18 @@ export function machiningOf(parts: readonly Part[], isBandInSize: boolean): Asse
   const banded = parts.filter(isBanded)
   const recessed = parts.filter((part) => recessesOf(part).length > 0)
   const notched = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'notch' || kind === 'clip'))
+  const bevelled = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
   const slotted = parts.filter(({ operations }) => operations.some(isEdgeSlot))
   const bored = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'holeRow'))
   return [
     stepOf('machining', bandWords(isBandInSize, recessed.length > 0), banded),
     stepOf('machining', recessWords(recessed), recessed),
     stepOf('machining', 'Cut out notches and corners, and try each against the board that passes through it.', notched),
+    stepOf(
+      'machining',
+      'Bevel the edges that are drawn so, with the blade tilted as it is said beside the cuts.',
+      bevelled,
+    ),
     stepOf('machining', 'Groove the edges for panels and cut mortises and tenons; try each joint dry.', slotted),
     stepOf('machining', boreWords(bored), bored),
   ].filter(({ marks }) => marks.length > 0)

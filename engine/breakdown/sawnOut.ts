@@ -1,5 +1,5 @@
 import type { MaterialId } from '../basics/id'
-import { aroundClip, type Clip, type Notch } from '../cabinets/operation'
+import { aroundClip, type Bevel, type Clip, type Notch, tiltOf } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import type { Shop } from '../project/document'
 import { isKeptLeft } from '../sheets/draw'
@@ -11,7 +11,9 @@ export interface SawnOut {
   readonly material: MaterialId
   /** `B1-BT`: the boards that it is sawn out of, all alike. */
   readonly boards: readonly string[]
-  readonly what: 'corner' | 'slanted corner' | 'edge' | 'cut-out'
+  readonly what: 'corner' | 'slanted corner' | 'edge' | 'cut-out' | 'bevel'
+  /** Of a bevel, in degrees from square. */
+  readonly tilt?: number
   /** Along the grain, and across it, of what goes. */
   readonly length: Mm
   readonly width: Mm
@@ -41,11 +43,17 @@ type Cut = Omit<SawnOut, 'boards' | 'text'>
 
 function cutsIn(part: Part, shop: Shop): Cut[] {
   return part.operations.flatMap((one, at): Cut[] => {
+    if (one.kind === 'bevel') return [bevelCut(one, part)]
     if (one.kind !== 'notch' && one.kind !== 'clip') return []
     const cut = one.kind === 'clip' ? slantedCut(one, part, shop) : squareCut(one, part, shop)
     const isOutline = part.outline !== undefined && at === 0
     return isOutline || cut.keeps ? [cut] : []
   })
+}
+
+/** A wedge along the whole edge, which nobody keeps. */
+function bevelCut(bevel: Bevel, { material, length, thickness }: Part): Cut {
+  return { material, what: 'bevel', tilt: tiltOf(bevel, thickness), length, width: bevel.by, keeps: null }
 }
 
 /** The blade takes its kerf of what goes, on every side that was in the board. */
@@ -69,14 +77,32 @@ function kept(left: { readonly length: Mm; readonly width: Mm }, shop: Shop): Cu
   return isKeptLeft({ x: 0, y: 0, ...left }, shop) ? left : null
 }
 
-const HOW: Readonly<Record<SawnOut['what'], string>> = {
+/** What most saws tilt to. Common practice, no source. */
+const MOST_TILT = 45
+
+/** Ripped last, on the one edge that is drawn, with the face that stays whole where the maker of the saw wants it. */
+function bevelWords(tilt: number, by: Mm, boards: readonly string[], display: LengthDisplay): string {
+  const angle = `${tilt.toFixed(1)}°`
+  const steep =
+    tilt > MOST_TILT + 0.05
+      ? ` Most saws tilt to ${MOST_TILT}°: tilt it ${(90 - tilt).toFixed(1)}° and rip with the board on edge against a tall fence, or plane the rest off.`
+      : ''
+  return `Rip one edge of ${boards.join(', ')} with the blade tilted ${angle}: one face stays as wide as it is, the other gets ${formatWithUnit(by, display)} narrower; the drawing of the part shows which. Try it on a scrap, and keep the offcut from being caught under the blade.${steep}`
+}
+
+const HOW: Readonly<Record<Exclude<SawnOut['what'], 'bevel'>, string>> = {
   corner: 'Along the rail to just before the inside corner, the rest with the jigsaw',
   'slanted corner': 'Along the rail, from edge to edge',
   edge: 'Into the board with the jigsaw, along the rail between its corners',
   'cut-out': 'Bore a hole in each corner, then the jigsaw along the lines',
 }
 
-function wordsOf({ what, length, width, keeps }: Cut, boards: readonly string[], display: LengthDisplay): string {
+function wordsOf(
+  { what, tilt = 0, length, width, keeps }: Cut,
+  boards: readonly string[],
+  display: LengthDisplay,
+): string {
+  if (what === 'bevel') return bevelWords(tilt, width, boards, display)
   const size = (a: Mm, b: Mm) => `${formatWithUnit(a, display)} by ${formatWithUnit(b, display)}`
   const out =
     what === 'slanted corner' ? 'Cut the corner off' : what === 'corner' ? 'Cut the corner out of' : 'Cut out of'

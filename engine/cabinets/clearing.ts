@@ -6,12 +6,13 @@ import type { Board, BoardRole } from './board'
 import { boxOf } from './boardBox'
 import { LEAST_WOOD } from './hinge'
 import {
-  aroundClip,
+  aroundSlant,
   centreOf,
   centresOf,
   type Face,
   type HoleRow,
   isEdgeSlot,
+  isSlantedCut,
   type Notch,
   type Recess,
 } from './operation'
@@ -49,7 +50,7 @@ export function takenByWork(line: Line, plate: Plate): Interval[] {
   return line.carrier.operations.flatMap((operation) => {
     if (isEdgeSlot(operation)) return []
     if (operation.kind === 'notch') return takenByRecess(operation, line, plate)
-    if (operation.kind === 'clip') return takenByRecess(aroundClip(operation, line.carrier), line, plate)
+    if (isSlantedCut(operation)) return takenByRecess(aroundSlant(operation, line.carrier), line, plate)
     if (operation.face !== line.face) return []
     return operation.kind === 'holeRow' ? takenByHoles(operation, line, plate) : takenByRecess(operation, line, plate)
   })

@@ -2,7 +2,7 @@ import { type Box, boxOver } from '../geometry/box'
 import type { CabinetKind, Side } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { forward, WAYS } from './apart'
-import type { Board, Explode, FrontFace } from './board'
+import type { Board, FrontFace } from './board'
 import { boxOf } from './boardBox'
 import type { Carcass } from './carcass'
 import type { Legs } from './cornerLegs'
@@ -17,6 +17,7 @@ import { frontsApart } from './membersApart'
 import { frontArea } from './openings'
 import { pulled } from './pull'
 import type { Report } from './report'
+import { canBeCut } from './sound'
 
 /** What the doors of a corner are hung by, besides their legs. */
 export interface Doors {
@@ -29,11 +30,6 @@ export interface Doors {
   readonly densityOf: (board: Board) => number
 }
 
-/** Both leaves come out of the corner together: forward, and away from the end of their wall that is the corner. */
-export function outOfCorner(corner: Side): Explode {
-  return { by: { x: corner === 'left' ? WAYS.front : -WAYS.front, y: 0, z: WAYS.front }, from: 0, to: 0.35 }
-}
-
 /** The other wall: flat, its leg is seen from the room, with the corner at the other end than at the own wall. */
 export function otherWall({ other }: Legs, { hand, width }: Pick<Doors, 'hand' | 'width'>): FacePlane {
   return hand === 'left'
@@ -41,19 +37,29 @@ export function otherWall({ other }: Legs, { hand, width }: Pick<Doors, 'hand' |
     : { x: width, z: 0, turn: { cos: 0, sin: -1 } }
 }
 
-/** The plane from the front edge of one side to that of the other: flat, it begins at the left one as seen from the room. */
-export function slantPlane(legs: Legs, { hand, width }: Pick<Doors, 'hand' | 'width'>): FacePlane {
-  const { own, other } = legs
-  const { along, out, long } = frontLine(legs, 0)
-  const [cos, sin] = [along / long, out / long]
-  return hand === 'left'
-    ? { x: other.depth, z: other.width, turn: { cos, sin } }
-    : { x: settle(width - own.width), z: own.depth, turn: { cos, sin: -sin } }
+/**
+ * The plane from the front edge of one side to that of the other, or of the rear of a face frame: flat, it begins at the
+ * left end of the front as seen from the room.
+ */
+export function slantPlane({ own, ends }: Legs, { hand, width }: Pick<Doors, 'hand' | 'width'>): FacePlane {
+  const { cos, sin } = slantTurn(ends)
+  const thickness = own.frame?.thickness ?? 0
+  const behind = ({ x, z }: Legs['ends']['own']) => ({ x: settle(x - thickness * sin), z: settle(z - thickness * cos) })
+  if (hand === 'left') return { ...behind(ends.other), turn: { cos, sin } }
+  const { x, z } = behind(ends.own)
+  return { x: settle(width - x), z, turn: { cos, sin: -sin } }
 }
 
-/** The carcass behind the slanting front, as if that were all of its front. */
-export function slantCarcass(legs: Legs): Carcass {
-  return { ...legs.own, width: settle(frontLine(legs, 0).long), depth: 0 }
+function slantTurn({ own, other }: Legs['ends']) {
+  const [along, out] = [own.x - other.x, other.z - own.z]
+  const long = Math.hypot(along, out)
+  return { cos: along / long, sin: out / long, long: settle(long) }
+}
+
+/** The carcass behind the slanting front, as if that were all of its front; its frame ends with it. */
+export function slantCarcass({ own, ends }: Legs): Carcass {
+  const frame = own.frame && { ...own.frame, rules: { ...own.frame.rules, pastLeft: 0, pastRight: 0 } }
+  return { ...own, width: slantTurn(ends).long, depth: 0, frame }
 }
 
 /** The one door of a diagonal, on its line from side to side. */
@@ -61,7 +67,7 @@ export function withSlantDoor(boards: readonly Board[], legs: Legs, hinge: Side,
   const { of, report, densityOf } = doors
   const carcass = slantCarcass(legs)
   const face = slantFace(legs, hinge, doors, carcass)
-  const pieces = doorOf(face, 1, forward(WAYS.front), carcass, report)
+  const pieces = doorOf(face, 1, forward(WAYS.front), carcass, report).filter((piece) => canBeCut(piece, report))
   const leaf = joined(pieces.length > 1 ? frontsApart(pieces) : pieces)
   const kg = leafWeight({ boards: leaf }, densityOf)
   const hung = hungAslant(boards, leaf, face, kg, legs, doors)
@@ -71,10 +77,11 @@ export function withSlantDoor(boards: readonly Board[], legs: Legs, hinge: Side,
 }
 
 /**
- * It ends where its outer corners are as far inside the ends of both legs as its reveal, so that it is clear of the fronts
+ * In a face frame it closes its opening. Without one it ends where its outer corners are as far inside the ends of both legs as its reveal, so that it is clear of the fronts
  * beside it.
  */
 function slantFace(legs: Legs, hinge: Side, { hand }: Doors, carcass: Carcass): FrontFace {
+  if (carcass.frame) return { kind: 'door', hinge, rect: frontArea(carcass) }
   const area = frontArea(legs.own)
   const { along, out, long } = frontLine(legs, 0)
   const atOther = slantReveal(area.left, carcass.frontThickness, along, out, long)
@@ -104,7 +111,8 @@ function hungAslant(
   if (!own || (hinge !== 'left' && hinge !== 'right')) return { boards, leaf }
   const isOnOwn = hinge !== doors.hand
   const carrier = boards.find(({ role }) => role === `${hinge}Side`)
-  if (!carrier) return { boards, leaf: withCups(leaf, [{ hinge, rect, kind }], legs.own, () => kg) }
+  // On a frame nothing is bored in the carcass.
+  if (!carrier || legs.own.frame) return { boards, leaf: withCups(leaf, [{ hinge, rect, kind }], legs.own, () => kg) }
   // Each side as it stands along its own wall.
   const wall = isOnOwn ? OWN_WALL : undone(otherWall(legs, doors))
   const along = boards.map((board) => stoodIn(board, wall))

@@ -1,9 +1,12 @@
 import { rightOf } from '../geometry/rect'
+import { plus } from '../geometry/vector'
+import type { Side } from '../project/document'
 import { USUAL_FOLD } from '../project/machining'
-import { settle } from '../units/length'
-import type { Board, FrontFace } from './board'
+import { type Mm, settle } from '../units/length'
+import { WAYS } from './apart'
+import type { Board, FrontFace, Leg as LegOfWay } from './board'
 import { frontsRear } from './carcass'
-import { type Doors, otherWall, outOfCorner } from './cornerDoor'
+import { type Doors, otherWall } from './cornerDoor'
 import type { Legs } from './cornerLegs'
 import { stoodIn } from './facePlane'
 import { doorOf } from './fronts'
@@ -14,8 +17,11 @@ import { leafWeight } from './leaf'
 import { frontsApart } from './membersApart'
 import { frontArea } from './openings'
 import type { HoleRow } from './operation'
+import type { Piece } from './piece'
 import { pulled } from './pull'
 import { fitsOn } from './removed'
+import type { Report } from './report'
+import { canBeCut } from './sound'
 
 /**
  * The two leaves of an L. The one on the own leg hangs on the side there and runs into the inside corner; the other is
@@ -34,9 +40,10 @@ export function withLeaves(boards: readonly Board[], legs: Legs, doors: Doors) {
   const { own, other } = legs
   const away = hand === 'left' ? 'right' : 'left'
   const face = hungFace(legs, doors)
-  const first = leafOf(doorOf(face, 1, outOfCorner(hand), own, report), hand)
   const leadingFace = pulledFace(legs, doors)
-  const second = leafOf(doorOf(leadingFace, 2, outOfCorner(away), other, report), away)
+  const ways = waysOut(own.isInset, hand)
+  const first = leafOf(doorOf(face, 1, ways.hung.by, own, report), hand, ways.hung.after, report)
+  const second = leafOf(doorOf(leadingFace, 2, ways.leading.by, other, report), away, ways.leading.after, report)
   const weightOf = (leaf: readonly Board[]) => leafWeight({ boards: leaf }, densityOf)
   // Both leaves hang on the hinges of the first.
   const carried = hung([...boards, ...first], [face], own, () => weightOf([...first, ...second]))
@@ -47,9 +54,49 @@ export function withLeaves(boards: readonly Board[], legs: Legs, doors: Doors) {
   return { boards: [...folded, ...done.map((board) => stoodIn(board, plane))], fronts: [face] }
 }
 
-function leafOf(pieces: Parameters<typeof frontsApart>[0], corner: 'left' | 'right'): Board[] {
-  return joined(pieces.length > 1 ? frontsApart(pieces, corner) : pieces)
+function leafOf(pieces: readonly Piece[], corner: Side, then: LegOfWay | null, report: Report): Board[] {
+  const sound = pieces.filter((piece) => canBeCut(piece, report))
+  return joined(sound.length > 1 ? frontsApart(sound, corner) : sound).map((board) => {
+    const { explode } = board
+    return then ? { ...board, explode: { ...explode, after: withWay(then, explode.after) } } : board
+  })
 }
+
+function withWay(then: LegOfWay, apart: LegOfWay | undefined): LegOfWay {
+  return apart ? { ...then, by: plus(then.by, apart.by) } : then
+}
+
+interface WayOut {
+  readonly by: LegOfWay
+  readonly after: LegOfWay | null
+}
+
+/**
+ * How both leaves leave the corner, each in its own flat frame. Laid over the fronts they go forward and away from the corner
+ * together. Inset ones stand in what is round them: the leaf that is pulled comes out of that first, then the one that is
+ * hung, while the other makes way for it, and at last both are where the others would be.
+ */
+function waysOut(isInset: boolean, hand: Side): { readonly hung: WayOut; readonly leading: WayOut } {
+  const way = WAYS.front
+  const x = hand === 'left' ? way : -way
+  const leg = (across: Mm, z: Mm, from: number, to: number): LegOfWay => ({ by: { x: across, y: 0, z }, from, to })
+  if (!isInset) {
+    return {
+      hung: { by: leg(x, way, 0, OUT), after: null },
+      leading: { by: leg(-x, way, 0, OUT), after: null },
+    }
+  }
+  const [first, free] = [0.17, 0.2]
+  return {
+    hung: { by: leg(0, CLEAR, first, free), after: leg(x, way - CLEAR, free, OUT) },
+    leading: { by: leg(0, way, 0, first), after: leg(-x, 0, first, OUT) },
+  }
+}
+
+/** When all that is before a carcass has come forward. */
+const OUT = 0.35
+/** So far out no inset leaf is in its frame any more. */
+const CLEAR: Mm = 50
 
 /** Seen from the room at the own wall, in the cabinet's frame: from the rear of the other leaf to the free end. */
 function hungFace({ own, other }: Legs, { hand, width }: Doors): FrontFace {

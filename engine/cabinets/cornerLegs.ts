@@ -4,6 +4,7 @@ import type { Corner } from '../project/corner'
 import { type Mm, settle } from '../units/length'
 import type { BoardRole, Explode } from './board'
 import type { Carcass } from './carcass'
+import { pastRight } from './past'
 import { LIES, type Lie, type Piece } from './piece'
 
 /**
@@ -25,10 +26,53 @@ export interface Legs {
   readonly own: Carcass
   /** As deep and as wide as it is along the other wall. */
   readonly other: Carcass
+  /** The front corners of both free ends, with their face frames. */
+  readonly ends: { readonly own: Point; readonly other: Point }
 }
 
-export function legsOf(own: Carcass, { kind, other, otherDepth }: Corner): Legs {
-  return { kind, own, other: { ...own, width: settle(other), depth: settle(otherDepth) } }
+/** From above, in the cabinet's frame. */
+interface Point {
+  readonly x: Mm
+  readonly z: Mm
+}
+
+/** The legs, with `past` how far a face frame stands past the free end of the other one. */
+export function legsOf(own: Carcass, { kind, other, otherDepth }: Corner, past: Mm): Legs {
+  const { frame } = own
+  const thickness = frame?.thickness ?? 0
+  const leg: Carcass = {
+    ...own,
+    width: settle(other - past),
+    depth: settle(otherDepth - thickness),
+    frame: frame && { ...frame, rules: { ...frame.rules, pastLeft: past, pastRight: 0 } },
+  }
+  const ends = {
+    own: { x: settle(own.width + pastRight(own)), z: settle(own.depth + thickness) },
+    other: { x: settle(otherDepth), z: settle(other) },
+  }
+  const legs = { kind, own, other: leg, ends }
+  return kind === 'diagonal' && frame ? behindSlant(legs, thickness) : legs
+}
+
+/**
+ * Behind a slanting face frame both legs are as deep as the line of its rear: the face goes from the front corner of one end
+ * to that of the other, and the frame is so thick behind it. Seen at the own end, with the frame standing past the side:
+ *
+ *      side |past| front corner of the end
+ *           |    +
+ *           |  / /  frame
+ *      -----+/ /    depth of the carcass there
+ */
+function behindSlant(legs: Legs, thickness: Mm): Legs {
+  const { own, other, ends } = legs
+  const [along, out] = [ends.own.x - ends.other.x, ends.other.z - ends.own.z]
+  const long = Math.hypot(along, out)
+  const past = { own: ends.own.x - own.width, other: ends.other.z - other.width }
+  return {
+    ...legs,
+    own: { ...own, depth: settle(ends.own.z + (out * past.own - thickness * long) / along) },
+    other: { ...other, depth: settle(ends.other.x + (along * past.other - thickness * long) / out) },
+  }
 }
 
 const TURNED: Readonly<Record<Lie, Lie>> = {

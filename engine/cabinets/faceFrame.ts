@@ -4,7 +4,7 @@ import type { Front } from '../project/document'
 import { childrenOf } from '../project/frontTree'
 import { type Mm, settle } from '../units/length'
 import { forward, WAYS } from './apart'
-import type { BoardRole } from './board'
+import type { BoardRole, Explode } from './board'
 import type { Carcass, Frame } from './carcass'
 import { betweenFramed, coverOf, frameArea, frameOpening, openingBehind } from './frameRects'
 import { rectsWithin } from './frontRects'
@@ -16,10 +16,12 @@ import { sharedRoom } from './rooms'
 import { tenonsOf } from './tenon'
 
 /** A member of a face frame as it is seen, without its tenons. */
-interface Member {
+export interface Member {
   readonly role: Extract<BoardRole, 'stile' | 'topRail' | 'bottomRail' | 'midRail' | 'mullion'>
   readonly rect: Rect
   readonly off: Off
+  /** The end of a rail that is butted in the inside corner of a cabinet, and has no tenon. */
+  readonly butted?: 'left' | 'right'
 }
 
 /** Stiles run the whole height of the frame. */
@@ -48,13 +50,24 @@ export function faceFrameOf(front: Front, carcass: Carcass, report: Report): Pie
   tellFronts(frame, inner.length > 0, carcass, report)
   const members = outerMembers(front, carcass, frame)
   for (const one of inner) if (findsRoom(one, members, carcass, frame, report)) members.push(one)
+  return framePieces(members, carcass, frame, forward(WAYS.frame))
+}
+
+/** The boards of the members of a frame, joined to one another; `whole` is the way that the frame goes as it is. */
+export function framePieces(
+  members: readonly Member[],
+  carcass: Carcass,
+  frame: Frame,
+  whole: Explode,
+  first: Partial<Record<Member['role'], number>> = {},
+): Piece[] {
   const counts = new Map<Member['role'], number>()
   const pieces = members.map((member): Piece => {
-    const number = (counts.get(member.role) ?? 0) + 1
+    const number = (counts.get(member.role) ?? first[member.role] ?? 0) + 1
     counts.set(member.role, number)
-    return pieceFor(member, number, carcass, frame)
+    return pieceFor(member, number, carcass, frame, whole)
   })
-  return frame.tenon === 0 ? pieces : mortised(pieces, frame)
+  return frame.tenon === 0 ? pieces : mortised(pieces, members, frame)
 }
 
 function outerMembers(front: Front, carcass: Carcass, frame: Frame): Member[] {
@@ -131,12 +144,18 @@ function isOver(a: Rect, b: Rect): boolean {
   return isAcross && a.bottom < settle(topOf(b)) && b.bottom < settle(topOf(a))
 }
 
-function pieceFor({ role, rect, off }: Member, number: number, carcass: Carcass, frame: Frame): Piece {
+function pieceFor(
+  { role, rect, off, butted }: Member,
+  number: number,
+  carcass: Carcass,
+  frame: Frame,
+  whole: Explode,
+): Piece {
   const isUpright = role === 'stile' || role === 'mullion'
   const tenon = role === 'stile' ? 0 : frame.tenon
   const [x, y] = [isUpright ? 0 : tenon, isUpright ? tenon : 0]
   const box = room(
-    [rect.left - x, rightOf(rect) + x],
+    [rect.left - (butted === 'left' ? 0 : x), rightOf(rect) + (butted === 'right' ? 0 : x)],
     [rect.bottom - y, topOf(rect) + y],
     [carcass.depth, carcass.depth + frame.thickness],
   )
@@ -147,13 +166,17 @@ function pieceFor({ role, rect, off }: Member, number: number, carcass: Carcass,
     box,
     lie: isUpright ? 'uprightLookingIn' : 'onEdgeLookingIn',
     banded: UNBANDED,
-    explode: memberApart(forward(WAYS.frame), off, frame),
+    explode: memberApart(whole, off, frame),
   }
 }
 
 /** The members with their tenons cut, and mortises where tenons of others come in. */
-function mortised(pieces: readonly Piece[], frame: Frame): Piece[] {
-  const tenons = pieces.map((piece) => (piece.role === 'stile' ? null : tenonsOf(piece, frame.tenon)))
+function mortised(pieces: readonly Piece[], members: readonly Member[], frame: Frame): Piece[] {
+  const tenons = pieces.map((piece, at) => {
+    const butted = members[at]!.butted
+    const ends = !butted ? 'both ends' : butted === 'left' ? 'high end' : 'low end'
+    return piece.role === 'stile' ? null : tenonsOf(piece, frame.tenon, ends)
+  })
   return pieces.map((piece, at) => {
     const mortises = tenons.flatMap((one, of): Box[] => {
       if (!one || of === at) return []
@@ -165,7 +188,12 @@ function mortised(pieces: readonly Piece[], frame: Frame): Piece[] {
 }
 
 /** Whether fronts that cover the frame leave room for each other and end on it, and inset ones are flush with it. */
-function tellFronts(frame: Frame, isDivided: boolean, { method, frontThickness }: Carcass, report: Report): void {
+export function tellFronts(
+  frame: Frame,
+  isDivided: boolean,
+  { method, frontThickness }: Carcass,
+  report: Report,
+): void {
   const { fronts, stile, topRail, bottomRail } = frame.rules
   if (fronts.kind === 'inset') {
     const proud = settle(frontThickness - frame.thickness)

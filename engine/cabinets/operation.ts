@@ -4,7 +4,7 @@ import { type Mm, settle } from '../units/length'
  * What is worked on a board, in the board's own frame: x from one end along its length, y from one edge across it. The
  * inside face is the one at the full thickness, the outside face the one at 0.
  */
-export type Operation = Recess | Notch | Clip | HoleRow | EdgeSlot
+export type Operation = Recess | Notch | Clip | Bevel | HoleRow | EdgeSlot
 
 export type Face = 'inside' | 'outside'
 
@@ -48,6 +48,36 @@ export function aroundClip(clip: Clip, board: { readonly length: Mm; readonly wi
   const x = clip.end === 'start' ? 0 : settle(board.length - clip.length)
   const y = clip.edge === 'low' ? 0 : settle(board.width - clip.width)
   return { kind: 'notch', x, y, length: clip.length, width: clip.width }
+}
+
+/** An edge ripped with the blade tilted, from end to end: one face keeps its width, the other is narrower by `by`. */
+export interface Bevel {
+  readonly kind: 'bevel'
+  /** The edge at y = 0, or at y = width. */
+  readonly edge: 'low' | 'high'
+  /** The face that gets narrower. */
+  readonly face: Face
+  readonly by: Mm
+}
+
+/** The rectangle of a face over what a bevel takes, in the board's own frame. */
+export function aroundBevel({ edge, by }: Bevel, board: { readonly length: Mm; readonly width: Mm }): Notch {
+  return { kind: 'notch', x: 0, y: edge === 'low' ? 0 : settle(board.width - by), length: board.length, width: by }
+}
+
+/** By how many degrees the blade is tilted for a bevel. */
+export function tiltOf({ by }: Pick<Bevel, 'by'>, thickness: Mm): number {
+  return (Math.atan2(by, thickness) * 180) / Math.PI
+}
+
+/** Cut along a plane that is square to no edge of its board, or not to its faces. */
+export function isSlantedCut(one: Operation): one is Clip | Bevel {
+  return one.kind === 'clip' || one.kind === 'bevel'
+}
+
+/** The rectangle around what such a cut takes. */
+export function aroundSlant(one: Clip | Bevel, board: { readonly length: Mm; readonly width: Mm }): Notch {
+  return one.kind === 'clip' ? aroundClip(one, board) : aroundBevel(one, board)
 }
 
 /** A slot in an edge that leaves both faces whole: a groove for a panel runs its whole length, a mortise takes a tenon. */

@@ -2,7 +2,16 @@ import { type Box, boxAround, boxesOverlap } from '../geometry/box'
 import { toCabinet } from '../geometry/placement'
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
-import { aroundClip, centresOf, type EdgeSlot, type HoleRow, isEdgeSlot, type Notch, type Recess } from './operation'
+import {
+  aroundSlant,
+  centresOf,
+  type EdgeSlot,
+  type HoleRow,
+  isEdgeSlot,
+  isSlantedCut,
+  type Notch,
+  type Recess,
+} from './operation'
 
 /** The room that a recess, a notch or a slot takes out of a board; null where it misses the board. */
 export function removedBy(operation: Recess | Notch | EdgeSlot, board: Board): Box | null {
@@ -75,7 +84,7 @@ export function roomsIn(board: Board): Box[] {
 function workedOn(board: Board): Box[] {
   return board.operations.flatMap((one): Box[] => {
     if (one.kind === 'holeRow') return boredBy(one, board)
-    const room = removedBy(one.kind === 'clip' ? aroundClip(one, board) : one, board)
+    const room = removedBy(isSlantedCut(one) ? aroundSlant(one, board) : one, board)
     return room ? [room] : []
   })
 }

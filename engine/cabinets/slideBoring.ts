@@ -7,7 +7,7 @@ import { type Carcass, insideFront } from './carcass'
 import { slideSetback } from './drawerBox'
 import { LEAST_WOOD } from './hinge'
 import { holesBetween, withHoles } from './holes'
-import { type Face, type HoleRow, isEdgeSlot } from './operation'
+import { type Face, type HoleRow, isEdgeSlot, isSlantedCut } from './operation'
 
 /** Screws of a slide are no nearer to its rear end than this. Common practice, no source. */
 const FROM_REAR: Mm = 20
@@ -84,7 +84,7 @@ function screwsFor(board: Board, face: Face, y: Mm, length: Mm, carcass: Carcass
 function isClear({ face, x, y, diameter }: HoleRow, { operations }: Board): boolean {
   const around = diameter / 2 + LEAST_WOOD
   return !operations.some((one) => {
-    if (one.kind === 'holeRow' || one.kind === 'clip' || isEdgeSlot(one)) return false
+    if (one.kind === 'holeRow' || isSlantedCut(one) || isEdgeSlot(one)) return false
     if (one.kind !== 'notch' && one.face !== face) return false
     const isBeside = x + around <= one.x || x - around >= one.x + one.length
     return !isBeside && y + around > one.y && y - around < one.y + one.width

@@ -84,6 +84,7 @@ function packingFinding(checked: Checked): Finding[] {
 
 /** A loose shelf is put in last, tilted through the largest opening before it. */
 function shelfFinding(checked: Checked): Finding[] {
+  if (checked.cabinet.corner) return cornerShelfFinding(checked)
   const openings = openingsIn(checked)
   if (openings.length === 0) return []
   const stuck = withRole(checked.parts, 'adjustableShelf').filter((shelf) => {
@@ -107,6 +108,23 @@ function shelfFinding(checked: Checked): Finding[] {
       limit: say.length(width),
       source: GEOMETRY,
     }),
+  ]
+}
+
+/** Shelves go round a corner in one board, up to the sides: past stiles that stand before them they go in no more. */
+function cornerShelfFinding(checked: Checked): Finding[] {
+  const { faceFrame, carcassMaterial } = checked.rules.method
+  const shelves = withRole(checked.parts, 'adjustableShelf').length
+  const thickness = checked.rules.materials[carcassMaterial]?.thickness ?? 0
+  if (!faceFrame || shelves === 0) return []
+  const before = settle(faceFrame.stile - Math.min(faceFrame.pastLeft, faceFrame.pastRight) - thickness)
+  if (before <= 0) return []
+  const say = sayIn(checked.display)
+  const message =
+    `${counted(shelves, 'loose shelf', 'loose shelves')} of one board round the corner cannot be put in past the stiles of its face frame, which stand ${say.length(before)} before the inside of its sides. ` +
+    'Put them in before the frame goes on, or make them in two.'
+  return [
+    about(checked, { weight: 'mind', message, measure: say.length(before), limit: say.length(0), source: GEOMETRY }),
   ]
 }
 

@@ -1,13 +1,17 @@
 import type { Board } from '../cabinets/board'
 import {
   aroundClip,
+  aroundSlant,
+  type Bevel,
   type Clip,
   centresOf,
   type EdgeSlot,
   type Face,
   type HoleRow,
   isEdgeSlot,
+  isSlantedCut,
   type Operation,
+  tiltOf,
 } from '../cabinets/operation'
 import type { Interval } from '../geometry/interval'
 import type { Rect } from '../geometry/rect'
@@ -112,6 +116,7 @@ function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
     })
   }
   if (one.kind === 'clip') return clipMarks(one, input)
+  if (one.kind === 'bevel') return bevelMarks(one, input)
   const across = acrossOf(one, input.part)
   const [a, b] = [heightOf(across.from, input), heightOf(across.to, input)]
   const rect: Rect = { left: one.x, bottom: Math.min(a, b), width: one.length, height: Math.abs(a - b) }
@@ -120,7 +125,7 @@ function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
 
 /** Where something is across the board; a slot in an edge is drawn as deep as it is, though a face does not show it. */
 function acrossOf(any: Exclude<Operation, HoleRow>, part: Pick<Board, 'length' | 'width'>): Interval {
-  const one = any.kind === 'clip' ? aroundClip(any, part) : any
+  const one = isSlantedCut(any) ? aroundSlant(any, part) : any
   if (!isEdgeSlot(one)) return { from: one.y, to: settle(one.y + one.width) }
   return one.edge === 'low' ? { from: 0, to: one.depth } : { from: settle(part.width - one.depth), to: part.width }
 }
@@ -139,10 +144,20 @@ function clipMarks(clip: Clip, input: FaceInput): DrawingMark[] {
   return [...slant('part', 1), ...[0.2, 0.4, 0.6, 0.8].flatMap((share) => slant('hatch', share))]
 }
 
+/** The line where a bevel begins on the face that it makes narrower, and lines beside it over what goes. */
+function bevelMarks(bevel: Bevel, input: FaceInput): DrawingMark[] {
+  const { part } = input
+  const acrossAt = (by: Mm) => heightOf(settle(bevel.edge === 'low' ? by : part.width - by), input)
+  const along = (layer: LineMark['layer'], share: number) =>
+    line(layer, [0, acrossAt(bevel.by * share)], [part.length, acrossAt(bevel.by * share)])
+  return [...along('part', 1), ...[0.25, 0.5, 0.75].flatMap((share) => along('hatch', share))]
+}
+
 /** Every place along the board that is measured, from its datum end; of a row the first and the last hole. */
 function placesAlong(own: readonly Operation[], part: Board): Mm[] {
   const { length } = part
   const places = own.flatMap((any) => {
+    if (any.kind === 'bevel') return []
     const one = any.kind === 'clip' ? aroundClip(any, part) : any
     if (one.kind !== 'holeRow') return [one.x, settle(one.x + one.length)]
     const centres = centresOf(one)
@@ -204,9 +219,11 @@ function legend({ operations, thickness }: Board): string[] {
           ? 'notch, right through'
           : one.kind === 'clip'
             ? `corner cut off, ${plainMm(one.length)} mm along and ${plainMm(one.width)} mm across`
-            : isEdgeSlot(one)
-              ? slotWords(one)
-              : `${one.kind} ${plainMm(one.depth)} mm deep`
+            : one.kind === 'bevel'
+              ? `edge bevelled ${tiltOf(one, thickness).toFixed(1)} degrees, the ${one.face} face ${plainMm(one.by)} mm narrower`
+              : isEdgeSlot(one)
+                ? slotWords(one)
+                : `${one.kind} ${plainMm(one.depth)} mm deep`
     lines.set(words, (lines.get(words) ?? 0) + (one.kind === 'holeRow' ? one.count : 1))
   }
   return [...lines].map(([words, count]) => `${count} × ${words}`)

@@ -1,5 +1,5 @@
 import type { CabinetBuild, Rules } from '../cabinets/build'
-import { countedFeet } from '../cabinets/buildCorner'
+import { countedFeet } from '../cabinets/cornerCarcass'
 import { type Hang, hangOf } from '../cabinets/hang'
 import { hingesFor } from '../cabinets/hinge'
 import { leafWeight, leavesOf } from '../cabinets/leaf'

@@ -1,4 +1,5 @@
 import type { Board } from '../cabinets/board'
+import { isSlantedCut } from '../cabinets/operation'
 import { removedBy } from '../cabinets/removed'
 import type { Box } from '../geometry/box'
 import type { Mm } from '../units/length'
@@ -24,7 +25,7 @@ export interface Cells {
 export function cellsOf(board: Board): Cells {
   const whole: Box = { min: { x: 0, y: 0, z: 0 }, max: { x: board.length, y: board.width, z: board.thickness } }
   const gone = board.operations.flatMap((operation) => {
-    if (operation.kind === 'holeRow' || operation.kind === 'clip') return []
+    if (operation.kind === 'holeRow' || isSlantedCut(operation)) return []
     const box = removedBy(operation, board)
     return box ? [box] : []
   })

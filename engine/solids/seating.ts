@@ -1,5 +1,5 @@
 import type { Board } from '../cabinets/board'
-import type { EdgeSlot, Recess } from '../cabinets/operation'
+import { type EdgeSlot, isSlantedCut, type Recess } from '../cabinets/operation'
 import { removedBy } from '../cabinets/removed'
 import { type Box, boxAround, boxesOverlap, boxVolume } from '../geometry/box'
 import { toCabinet, turned } from '../geometry/placement'
@@ -50,7 +50,7 @@ function unseatedAmong(boards: readonly Board[], groovePlay: Mm, dust: Mm): Unse
   return boards.flatMap((board, at) => {
     const others = fillings.filter((_, other) => other !== at).flat()
     return board.operations.flatMap((operation): UnseatedJoint[] => {
-      if (operation.kind === 'holeRow' || operation.kind === 'notch' || operation.kind === 'clip') return []
+      if (operation.kind === 'holeRow' || operation.kind === 'notch' || isSlantedCut(operation)) return []
       const room = roomOf(operation, board)
       if (!room) return [{ board, recess: operation, empty: Number.POSITIVE_INFINITY }]
       const play = dust + (isMadeWithPlay(operation) ? groovePlay : 0)

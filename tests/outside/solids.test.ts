@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
 import type { Board } from '../../engine/cabinets/board'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
-import { type Clip, type HoleRow, isEdgeSlot, type Operation } from '../../engine/cabinets/operation'
+import { type Bevel, type Clip, type HoleRow, isEdgeSlot, type Operation } from '../../engine/cabinets/operation'
 import { turned } from '../../engine/geometry/placement'
 import { type Axis, unit, type Vec3 } from '../../engine/geometry/vector'
 import { type Fixing, USUAL_FIXINGS } from '../../engine/project/fixing'
@@ -60,7 +60,7 @@ function wedgeFor(clip: Clip, { length, width, thickness }: Board, keep: (solid:
 }
 
 function blockFor(
-  operation: Exclude<Operation, HoleRow | Clip>,
+  operation: Exclude<Operation, HoleRow | Clip | Bevel>,
   { thickness, width }: Board,
   keep: (solid: Manifold) => Manifold,
 ) {
@@ -73,6 +73,18 @@ function blockFor(
   const low = operation.kind !== 'notch' && operation.face === 'inside' ? thickness - depth : 0
   const block = keep(solids.Manifold.cube([operation.length, operation.width, depth]))
   return keep(block.translate([operation.x, operation.y, low]))
+}
+
+/** The wedge along an edge between the whole face and the narrower one. */
+function bevelFor({ edge, face, by }: Bevel, { length, width, thickness }: Board, keep: Keep): Manifold {
+  const [at, inner] = edge === 'low' ? [0, by] : [width, width - by]
+  const [narrow, whole] = face === 'outside' ? [0, thickness] : [thickness, 0]
+  const corners = [0, length].flatMap((x): [number, number, number][] => [
+    [x, at, narrow],
+    [x, inner, narrow],
+    [x, at, whole],
+  ])
+  return keep(solids.Manifold.hull(corners))
 }
 
 /** A drill, or a mortising bit that is drawn along, with its head at z = 0 and its point at the depth of the hole. */
@@ -120,6 +132,7 @@ function drillsFor(row: HoleRow, { thickness }: Board, keep: Keep) {
 function worked(board: Board, keep: (solid: Manifold) => Manifold, isDrilled = true): Manifold {
   const tools = board.operations.flatMap((operation) => {
     if (operation.kind === 'clip') return [wedgeFor(operation, board, keep)]
+    if (operation.kind === 'bevel') return [bevelFor(operation, board, keep)]
     if (operation.kind !== 'holeRow') return [blockFor(operation, board, keep)]
     return isDrilled ? drillsFor(operation, board, keep) : []
   })

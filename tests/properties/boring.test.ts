@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
 import type { Board } from '../../engine/cabinets/board'
-import { centresOf, type HoleRow, isEdgeSlot } from '../../engine/cabinets/operation'
+import { centresOf, type HoleRow, isEdgeSlot, isSlantedCut } from '../../engine/cabinets/operation'
 import { anyCabinet, anyCorner, boardsOf } from '../helpers/cabinets'
 
 const CABINETS = 400
@@ -64,7 +64,7 @@ describe('every hole', () => {
         if (row.purpose === 'shelfPin') return false
         const edge = row.diameter / 2
         return operations.some((one) => {
-          if (one.kind === 'holeRow' || one.kind === 'clip' || isEdgeSlot(one)) return false
+          if (one.kind === 'holeRow' || isSlantedCut(one) || isEdgeSlot(one)) return false
           if (one.kind !== 'notch' && one.face !== row.face) return false
           const isBeside = x + edge <= one.x || x - edge >= one.x + one.length
           return !isBeside && y + edge > one.y && y - edge < one.y + one.width

@@ -1,17 +1,22 @@
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
+import { sawnOutOf } from '../../../engine/breakdown/sawnOut'
 import type { Board } from '../../../engine/cabinets/board'
 import { boxOf } from '../../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import type { HolePurpose, HoleRow } from '../../../engine/cabinets/operation'
 import { toCabinet } from '../../../engine/geometry/placement'
+import { partsOf } from '../../../engine/parts/partsOf'
+import { newProject } from '../../../engine/project/defaults'
 import type { Cabinet } from '../../../engine/project/document'
 import { USUAL_DOOR_PULLS, USUAL_FIXINGS } from '../../../engine/project/fixing'
-import { USUAL_FIVE_PART } from '../../../engine/project/frames'
+import { USUAL_FIVE_PART, USUAL_FRAME } from '../../../engine/project/frames'
 import { USUAL_HINGE } from '../../../engine/project/machining'
+import type { FaceFrame } from '../../../engine/project/method'
 import { mirroredFront } from '../../../engine/project/mirror'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCorner, boardIn, boardsOf, rulesWith, sizeOf } from '../../helpers/cabinets'
+import { mirroredFrame } from '../../helpers/frames'
 
 /** 920 along its own wall and 580 deep there, 860 along the other and 560 deep. */
 const L_BASE = aCabinet('base', {
@@ -276,12 +281,106 @@ describe('five-part doors of corners', () => {
   })
 })
 
+describe('the face frame of a diagonal', () => {
+  const faceFrame = { ...USUAL_FRAME, stile: 40, topRail: 45, bottomRail: 50, pastLeft: 6, pastRight: 6 }
+  const corner = { kind: 'diagonal', hand: 'left', other: 920, otherDepth: 600 } as const
+  const base = aCabinet('base', { width: 920, depth: 600, front: { kind: 'door', hinge: 'left' }, corner })
+  const boards = boardsOf(base, rulesWith({ faceFrame }))
+  const long = 320 * Math.SQRT2
+
+  it('is as long at its face as from end to end, its rails between the faces of its stiles', () => {
+    expect(boardIn(boards, 'topRail').length).toBeCloseTo(long - 2 * 40, 3)
+    expect([boardIn(boards, 'topRail').width, boardIn(boards, 'bottomRail').width]).toEqual([45, 50])
+    expect(boardIn(boards, 'door').width).toBeCloseTo(long - 2 * 40 - 2 * 3, 3)
+  })
+
+  it('has stiles as much wider behind as the frame is thick, bevelled to be in line with the ends of the cabinet', () => {
+    for (const [number, edge] of [
+      [1, 'low'],
+      [2, 'high'],
+    ] as const) {
+      const stile = boardIn(boards, 'stile', number)
+      expect(sizeOf(stile)).toBe(`720 x ${40 + 20}`)
+      expect(stile.operations).toEqual([{ kind: 'bevel', edge, face: 'outside', by: 20 }])
+    }
+    // The whole face, behind, ends on the plane of either end, and so does the narrower one before it.
+    const stile = boardIn(boards, 'stile', 2)
+    expect(toCabinet(stile.placement, 0, 60, 20).x).toBeCloseTo(920, 2)
+    expect(toCabinet(stile.placement, 0, 40, 0).x).toBeCloseTo(920, 2)
+    expect(toCabinet(stile.placement, 0, 40, 0).z).toBeCloseTo(600, 2)
+  })
+
+  it('stands past the sides, which go on to it with their front edges bevelled', () => {
+    const side = boardIn(boards, 'rightSide')
+    // In line with the end the frame is 20 times the root of 2 thick; 6 inside of it, it is 6 nearer to the wall.
+    expect(side.width).toBeCloseTo(600 - 20 * Math.SQRT2 + 6 + 18, 3)
+    expect(boxOf(side).max.x).toBe(920 - 6)
+    expect(side.operations).toContainEqual({ kind: 'bevel', edge: 'low', face: 'outside', by: 18 })
+  })
+
+  it('is steeper at one end where the legs are not alike, and the saw is told how steep', () => {
+    const uneven = { ...base, corner: { ...corner, other: 840 } }
+    const stiles = boardsOf(uneven, rulesWith({ faceFrame })).filter(({ role }) => role === 'stile')
+    // 320 along and 240 out.
+    expect(stiles.map(({ width }) => width)).toEqual([settle(40 + (20 * 320) / 240), 40 + (20 * 240) / 320])
+    const { boards: all } = buildCabinet(uneven, rulesWith({ faceFrame }))
+    const parts = partsOf({ ...buildCabinet(uneven, rulesWith({ faceFrame })), boards: all }, rulesWith({ faceFrame }))
+    const told = sawnOutOf(parts, newProject('mm').shop, { unit: 'mm', step: 0.1 }).filter(
+      ({ what }) => what === 'bevel',
+    )
+    const angle = (Math.atan(320 / 240) * 180) / Math.PI
+    const steep = told.filter(({ tilt }) => tilt! > 45)
+    expect(steep.map(({ tilt }) => tilt!.toFixed(1))).toEqual([angle.toFixed(1), angle.toFixed(1)])
+    expect(steep[0]!.text).toContain(`Most saws tilt to 45°: tilt it ${(90 - angle).toFixed(1)}°`)
+  })
+})
+
+describe('the face frames of an L', () => {
+  const faceFrame: FaceFrame = {
+    ...{ ...USUAL_FRAME, stile: 40, topRail: 45, bottomRail: 50, pastLeft: 8, pastRight: 6 },
+    ...{ joint: { kind: 'tenon', length: 15 }, fronts: { kind: 'overlay', by: 12 } },
+  }
+  const corner = { kind: 'L', hand: 'left', other: 860, otherDepth: 580 } as const
+  const base = aCabinet('base', { width: 920, depth: 600, front: { kind: 'door', hinge: 'left' }, corner })
+  const boards = boardsOf(base, rulesWith({ faceFrame }))
+  const size = (role: Board['role'], number = 1) => sizeOf(boardIn(boards, role, number))
+
+  it('have a stile at either free end, and rails that meet in the inside corner without a stile', () => {
+    expect([size('stile', 1), size('stile', 2)]).toEqual(['720 x 40', '720 x 40'])
+    // Those of the own leg run behind the other frame, 580 - 20 from the wall; the others end at the face of the first.
+    expect(size('topRail', 1)).toBe(`${920 - 40 - (580 - 20) + 15} x 45`)
+    expect(size('topRail', 2)).toBe(`${860 - 40 - 600 + 15} x 45`)
+    expect(size('bottomRail', 2)).toBe(`${860 - 40 - 600 + 15} x 50`)
+  })
+
+  it('stand before the carcass and past the sides at the two free ends', () => {
+    expect([boxOf(boardIn(boards, 'rightSide')).max.x, boxOf(boardIn(boards, 'leftSide')).max.z]).toEqual([
+      920 - 6,
+      860 - 8,
+    ])
+    expect([size('rightSide'), size('leftSide')]).toEqual([`720 x ${600 - 20}`, `720 x ${580 - 20}`])
+  })
+
+  it('are covered by the two leaves, which meet before the inside corner', () => {
+    const high = 720 - 45 - 50 + 2 * 12
+    expect(size('door', 1)).toBe(`${high} x ${920 - 40 + 12 - 580}`)
+    expect(size('door', 2)).toBe(`${high} x ${860 - 40 + 12 - (600 + 19 + 3)}`)
+  })
+
+  it('that leave no opening wide enough are told with the numbers', () => {
+    const { problems } = buildCabinet({ ...base, width: 580 + 40 + 149 }, rulesWith({ faceFrame }))
+    expect(problems.map(({ message }) => message)).toEqual([
+      'B1: its own leg goes on 149 mm between the 580 mm of the leg across it and its stile; 150 mm is the least.',
+    ])
+  })
+})
+
 describe('a corner at the right end of its wall', () => {
   it('is the mirror image of one at the left end, board by board', () => {
     for (let seed = 0; seed < 200; seed++) {
       const { cabinet, rules } = anyCorner(randomFrom(seed))
       const here = buildCabinet(cabinet, rules).boards
-      const there = buildCabinet(inMirror(cabinet), rules).boards
+      const there = buildCabinet(inMirror(cabinet), { ...rules, method: mirroredFrame(rules.method) }).boards
       expect(there.length, `seed ${seed}`).toBe(here.length)
       for (const board of here) {
         const a = boxOf(board)

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
 import type { Board } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { isEdgeSlot, type Operation } from '../../../engine/cabinets/operation'
+import { isEdgeSlot, isSlantedCut, type Operation } from '../../../engine/cabinets/operation'
 import { toCabinet } from '../../../engine/geometry/placement'
 import type { Front } from '../../../engine/project/document'
 import { settle } from '../../../engine/units/length'
@@ -13,6 +13,7 @@ const DADO_6 = { kind: 'dado', depth: { rule: 'depth', depth: 6 } } as const
 
 /** `dado inside 102,0 18x580 6 deep`. */
 function told(operation: Operation): string {
+  if (operation.kind === 'bevel') return `${operation.edge} ${operation.face} ${operation.by}`
   if (operation.kind === 'clip') return `${operation.end} ${operation.edge} ${operation.length}x${operation.width}`
   const { kind, x } = operation
   if (isEdgeSlot(operation)) {
@@ -143,7 +144,7 @@ describe('left and right', () => {
   /** What is worked on a side, seen in a mirror: the same lengths, the widths from the other edge. */
   function mirrored(board: Board): string[] {
     return board.operations.map((operation) => {
-      if (operation.kind === 'clip' || isEdgeSlot(operation)) {
+      if (isSlantedCut(operation) || isEdgeSlot(operation)) {
         return told({ ...operation, edge: operation.edge === 'low' ? 'high' : 'low' })
       }
       if (operation.kind === 'holeRow') return told({ ...operation, y: settle(board.width - operation.y) })

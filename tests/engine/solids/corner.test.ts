@@ -38,11 +38,14 @@ describe('the boards of a corner cabinet built by any method', () => {
     expect(found).toEqual([])
   })
 
-  it('come apart without passing through one another, at every twentieth of the way', () => {
-    const found = Array.from({ length: 200 }, (_, seed) => {
+  it.each([
+    [200, 20],
+    [25, 200],
+  ])('come apart without passing through one another: %i of them at %i steps of the way', (cabinets, steps) => {
+    const found = Array.from({ length: cabinets }, (_, seed) => {
       const { boards } = built(seed)
-      return Array.from({ length: 21 }, (_, step) => {
-        return told(seed, interferences(boards, step / 20)).map((text) => `${step / 20} apart, ${text}`)
+      return Array.from({ length: steps + 1 }, (_, step) => {
+        return told(seed, interferences(boards, step / steps)).map((text) => `${step / steps} apart, ${text}`)
       })
     }).flat(2)
     expect(found).toEqual([])

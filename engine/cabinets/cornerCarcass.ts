@@ -1,0 +1,85 @@
+import type { Corner } from '../project/corner'
+import type { Cabinet, Front } from '../project/document'
+import type { BuildMethod } from '../project/method'
+import { type Mm, settle } from '../units/length'
+import type { Rules } from './build'
+import { carcassOf, outerFront } from './carcass'
+import { feetInCorner } from './cornerFeet'
+import { type Legs, legsOf } from './cornerLegs'
+import { pastRight } from './past'
+import { type Report, SILENT } from './report'
+
+/** The narrowest leaf of an L and the least that a diagonal goes on past either side. Common practice, no source. */
+const LEAST_LEAF: Mm = 150
+
+/** What a corner can have of what is asked: shelves, and doors or none. */
+export function plainCabinet(cabinet: Cabinet, report: Report): Cabinet {
+  const { front, interior } = cabinet
+  if (front.kind !== 'open' && front.kind !== 'door') {
+    report.mind('a corner is closed by a door or stays open; it gets a door.')
+  }
+  const { fixedShelves, adjustableShelves } = interior
+  const isMore = interior.partition || (interior.rollOuts?.count ?? 0) > 0 || (interior.dividers ?? 0) > 0
+  if (isMore) report.mind('in a corner there are shelves and nothing else, so the rest of its inside is left out.')
+  return {
+    ...cabinet,
+    front: front.kind === 'open' || front.kind === 'door' ? front : DOOR,
+    interior: { fixedShelves, adjustableShelves, partition: null },
+  }
+}
+
+const DOOR: Front = { kind: 'door', hinge: 'left' }
+
+export function cornerRules({ kind }: Corner, rules: Rules, report: Report): Rules {
+  const isInset = kind === 'diagonal' && !rules.method.faceFrame && rules.method.frontMount === 'inset'
+  if (isInset) report.mind('the door of a diagonal is laid over the front edges, also where others are inset.')
+  const method: BuildMethod = {
+    ...rules.method,
+    baseTop: { kind: 'full' },
+    ...(isInset ? { frontMount: 'fullOverlay' } : {}),
+  }
+  return { ...rules, method, kick: 'perCabinet' }
+}
+
+/**
+ * The legs of a corner cabinet, or null when there is nothing to work from; what is wrong is told. A face frame stands past
+ * the free end of each leg by what is chosen for that side, seen from the room, and not past the corner.
+ */
+export function cornerCarcass(cabinet: Cabinet, corner: Corner, rules: Rules, report: Report): Legs | null {
+  // First as it is chosen, so that what is wrong with it is told.
+  if (!carcassOf(cabinet, rules, report)) return null
+  const { faceFrame } = rules.method
+  const pasts = { left: faceFrame?.pastLeft ?? 0, right: faceFrame?.pastRight ?? 0 }
+  const [past, pastOther] = corner.hand === 'left' ? [pasts.right, pasts.left] : [pasts.left, pasts.right]
+  const atCorner = faceFrame && { ...faceFrame, pastLeft: 0, pastRight: past }
+  const own = carcassOf(cabinet, { ...rules, method: { ...rules.method, faceFrame: atCorner } }, SILENT)
+  return own && legsOf(own, corner, pastOther)
+}
+
+/** How many legs a corner cabinet stands on, and how many of them carry its kick; null where it cannot be built. */
+export function countedFeet(cabinet: Cabinet, rules: Rules): { readonly all: number; readonly front: number } | null {
+  const { corner } = cabinet
+  const legs = corner && cornerCarcass(cabinet, corner, cornerRules(corner, rules, SILENT), SILENT)
+  if (!legs) return null
+  const { rear, front } = feetInCorner(legs)
+  return { all: rear.length + front.length, front: front.length }
+}
+
+/** Whether both legs go on far enough: to the side, or to the stile of an L whose opening ends there. */
+export function isRoomy({ kind, own, other }: Legs, report: Report): boolean {
+  const frame = kind === 'L' ? own.frame : null
+  const [depth, deepOther] = frame ? [outerFront(own), outerFront(other)] : [own.depth, other.depth]
+  const end = (width: Mm, past: Mm) =>
+    frame ? settle(width + past - frame.rules.stile) : settle(width - own.thickness)
+  const room = [
+    ['its own leg', settle(end(own.width, pastRight(own)) - deepOther), deepOther],
+    ['the other leg', settle(end(other.width, other.frame?.rules.pastLeft ?? 0) - depth), depth],
+  ] as const
+  for (const [name, left, across] of room) {
+    if (left >= LEAST_LEAF) continue
+    report.stop(
+      `${name} goes on ${report.say(left)} between the ${report.say(across)} of the leg across it and its ${frame ? 'stile' : 'side'}; ${report.say(LEAST_LEAF)} is the least.`,
+    )
+  }
+  return room.every(([, left]) => left >= LEAST_LEAF)
+}
