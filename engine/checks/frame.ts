@@ -122,7 +122,7 @@ function cornerShelfFinding(checked: Checked): Finding[] {
   const say = sayIn(checked.display)
   const message =
     `${counted(shelves, 'loose shelf', 'loose shelves')} of one board round the corner cannot be put in past the stiles of its face frame, which stand ${say.length(before)} before the inside of its sides. ` +
-    'Put them in before the frame goes on, or make them in two.'
+    'Loose shelves go in before the frame, or are made in two.'
   return [
     about(checked, { weight: 'mind', message, measure: say.length(before), limit: say.length(0), source: GEOMETRY }),
   ]

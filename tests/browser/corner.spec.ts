@@ -1,4 +1,4 @@
-import { cabinet, cabinets, expect, openTab, test, type } from './shop'
+import { button, cabinet, cabinets, expect, openTab, startProject, test, type } from './shop'
 
 test('an L corner base built by hand has the boards that a sum on paper gives', async ({ shop }) => {
   await shop.locator('section[aria-label^="Elevation"]').focus()
@@ -26,4 +26,38 @@ test('an L corner base built by hand has the boards that a sum on paper gives', 
   await openTab(shop, 'Cut list')
   await card.getByLabel('Corner', { exact: true }).selectOption('diagonal')
   await expect(shop.getByRole('row').filter({ hasText: 'bottom, top, corner cut off' })).toHaveCount(1)
+})
+
+test('a diagonal with a face frame, five-part door, dowels and a pull is built by hand, as a sum on paper has it', async ({
+  shop,
+}) => {
+  await startProject(shop, 'Millimetres')
+  await shop.getByRole('button', { name: 'Ready kinds' }).click()
+  await shop.getByRole('menuitem', { name: 'diagonal corner base', exact: true }).click()
+  await shop.locator('[data-slot]').first().click({ force: true })
+  await expect(cabinet(shop, 'B1')).toHaveCount(1)
+  const card = shop.getByRole('region', { name: 'Properties' })
+  await button(shop, /Built differently/).click()
+  await card.getByLabel('Face frame', { exact: true }).selectOption('inset fronts, pocket screws')
+  await type(card.getByLabel('· Frame stiles'), '40')
+  await type(card.getByLabel('· Past the left side'), '6')
+  await type(card.getByLabel('· Past the right side'), '6')
+  await card.getByLabel('Doors', { exact: true }).selectOption('five-part')
+  await card.getByLabel('Corner joint', { exact: true }).selectOption('butt')
+  await card.getByLabel('Corner fixing', { exact: true }).selectOption('dowels')
+  await card.getByLabel('Pulls of doors', { exact: true }).selectOption('bar')
+
+  await openTab(shop, 'Cut list')
+  const row = (name: RegExp) => shop.locator('tr[data-row]').filter({ hasText: name })
+  // 900 each way and 580 deep: the face is 320 along and 320 out, and the frame is 18 thick.
+  const long = 320 * Math.SQRT2
+  await expect(row(/stile/).filter({ hasText: String(40 + 18) })).toHaveCount(1)
+  await expect(row(/top rail/)).toContainText((long - 2 * 40).toFixed(1))
+  await expect(row(/door rail/)).toContainText((long - 2 * 40 - 2 * 3 - 2 * 57 + 2 * 10).toFixed(1))
+  await openTab(shop, 'Steps')
+  // Both stiles, and both sides behind them.
+  await expect(shop.getByText(/^Rip one edge of B1-.*, B1-.* with the blade tilted 45\.0°/)).toHaveCount(2)
+  await openTab(shop, 'Hardware')
+  await expect(shop.getByRole('row').filter({ hasText: 'pull with holes 128 mm apart' })).toContainText('1')
+  await expect(shop.getByRole('row').filter({ hasText: 'dowel of 8 mm' })).toHaveCount(1)
 })

@@ -32,9 +32,13 @@ function Member({ part, className }: { readonly part: Part; readonly className: 
 function seenRect({ placement, length, width, thickness, operations }: Part) {
   const tenon = operations.find((one) => one.kind === 'rabbet' && one.x === 0)
   const hidden = tenon?.kind === 'rabbet' ? tenon.length : 0
-  const corners = [hidden, length - hidden].flatMap((along) =>
-    [0, width].flatMap((across) => [0, thickness].map((up) => toCabinet(placement, along, across, up))),
-  )
+  const bevel = operations.find(({ kind }) => kind === 'bevel')
+  // A bevelled edge of a frame's stile is cut back at its face.
+  const backAt = (edge: 'low' | 'high') => (bevel?.kind === 'bevel' && bevel.edge === edge ? bevel.by : 0)
+  const corners = [hidden, length - hidden].flatMap((along) => [
+    ...[backAt('low'), width - backAt('high')].map((across) => toCabinet(placement, along, across, 0)),
+    ...[0, width].map((across) => toCabinet(placement, along, across, thickness)),
+  ])
   const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)]
   const [x, y] = [Math.min(...xs), Math.min(...ys)]
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y }
