@@ -96,7 +96,7 @@ const RESTING_MS = { least: 40, most: 90 }
 /** A follower that holds up the page, as 3D does where the processor draws it, leaves three times as long to the others. */
 const PATIENCE = 3
 /** Under a moving hand nothing that follows it changes faster than can be read. */
-const LEAST_WAIT_MS: Record<Taker, number> = { scene: 60, sheets: 250, findings: 250, lists: 80 }
+const LEAST_WAIT_MS: Record<Taker, number> = { scene: 60, sheets: 250, findings: 250, lists: 150 }
 
 let last = 0
 /** The last move: what it came to, and when that was. */
