@@ -1,5 +1,5 @@
 import { ChevronDown, ChevronUp, Copy, Move, Trash2 } from 'lucide-react'
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import { type Cabinet, gapsBeside, installCautions, markOf, type Project, wallsOf } from '../../engine/index'
 import { duplicated, movedToWall, removed } from '../input/commands'
 import { OpeningRows } from '../sheets/OpeningRows'
@@ -32,9 +32,9 @@ interface PropertiesProps {
   readonly onFold?: () => void
 }
 
-/** Everything about what is selected, to be typed. It follows the hand that drags it. */
+/** Everything about what is selected, to be typed. */
 export function Properties({ isFolded = false, onFold }: PropertiesProps) {
-  const project = useFollowing('lists', ({ gesture, shown, history }) => (gesture ? shown : history.present))
+  const project = useStore((state) => state.history.present)
   const selection = useStore((state) => state.selection)
   const cabinets = useMemo(
     () => chosenCabinets(selection).flatMap((id): Cabinet[] => (project.cabinets[id] ? [project.cabinets[id]] : [])),
@@ -61,18 +61,14 @@ interface ChosenProps {
   readonly cabinets: readonly Cabinet[]
 }
 
-function Sections({ project, cabinets }: ChosenProps) {
-  const chosen = { project, cabinets }
-  const areCorners = cabinets.every(({ corner }) => corner)
-  const single = cabinets.length === 1 ? cabinets[0]! : null
+const Sections = memo(function Sections(chosen: ChosenProps) {
   return (
     <div className={styles.sections}>
       <Fold name="sizes" title="Size and place" className={styles.sizes} startsOpen>
         <Sizes {...chosen} />
       </Fold>
       <Fold name="front" title="Front and inside" startsOpen>
-        {areCorners ? <CornerRows {...chosen} /> : <FrontRows {...chosen} display={project.display} />}
-        {single && !single.corner && <AsBuilt cabinet={single} />}
+        <Inside {...chosen} />
       </Fold>
       <Fold name="beside" title="Beside it" startsOpen>
         <BesideRows {...chosen} />
@@ -83,6 +79,28 @@ function Sections({ project, cabinets }: ChosenProps) {
         <HowFixed {...chosen} />
       </Fold>
     </div>
+  )
+})
+
+/** What is chosen as the hand has it now: sizes and fronts can be dragged, and what is typed of them follows. */
+function useUnderHand({ project, cabinets }: ChosenProps): ChosenProps {
+  const shown = useFollowing('lists', (state) => (state.gesture ? state.shown : null))
+  if (!shown) return { project, cabinets }
+  return { project: shown, cabinets: cabinets.map((cabinet) => shown.cabinets[cabinet.id] ?? cabinet) }
+}
+
+function Inside(chosen: ChosenProps) {
+  const { project, cabinets } = useUnderHand(chosen)
+  const single = cabinets.length === 1 ? cabinets[0]! : null
+  return (
+    <>
+      {cabinets.every(({ corner }) => corner) ? (
+        <CornerRows project={project} cabinets={cabinets} />
+      ) : (
+        <FrontRows project={project} cabinets={cabinets} display={project.display} />
+      )}
+      {single && !single.corner && <AsBuilt cabinet={single} />}
+    </>
   )
 }
 
@@ -169,7 +187,8 @@ function Tools({ project, cabinets, isFolded, onFold }: ToolsProps) {
   )
 }
 
-function Sizes({ project, cabinets }: ChosenProps) {
+function Sizes(chosen: ChosenProps) {
+  const { project, cabinets } = useUnderHand(chosen)
   const { display } = project
   const [first] = cabinets
   const single = cabinets.length === 1 ? first! : null
