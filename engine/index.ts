@@ -103,12 +103,17 @@ export {
 } from './project/document'
 export type { CabinetShape, Edit } from './project/edit'
 export {
+  type BiscuitSize,
+  biscuits,
   type DoorPull,
   type DrawerPull,
   type Fixing,
+  type FrameFixing,
+  pocketsOf,
   USUAL_DOOR_PULLS,
   USUAL_DRAWER_PULLS,
   USUAL_FIXINGS,
+  USUAL_FRAME_FIXINGS,
 } from './project/fixing'
 export { USUAL_FIVE_PART, USUAL_FRAME, USUAL_MOISTURE, USUAL_OVERLAY, USUAL_TENON, WOODS } from './project/frames'
 export {

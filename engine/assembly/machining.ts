@@ -69,6 +69,8 @@ const BORED: Readonly<Record<HolePurpose, string>> = {
   pilot: 'pilot holes',
   dowel: 'dowels',
   looseTenon: 'loose tenons',
+  biscuit: 'biscuits',
+  pocketScrew: 'pocket screws',
   pull: 'pulls',
   legPlate: 'the plates of legs',
 }

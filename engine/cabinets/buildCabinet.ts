@@ -1,5 +1,6 @@
 import { counted } from '../basics/counted'
 import type { Cabinet } from '../project/document'
+import { pocketsOf } from '../project/fixing'
 import { markOf } from '../project/mark'
 import { asMeasured, measuredPlace, openingsOf } from './asBuilt'
 import { backOf } from './back'
@@ -15,6 +16,7 @@ import { type DrawerPlace, drawerBoxOf } from './drawerBox'
 import { faceFrameOf } from './faceFrame'
 import { endNotch } from './finishedEnd'
 import { fixed } from './fixing'
+import { withFramePockets } from './framePockets'
 import { facesOf, frontsOf } from './fronts'
 import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
@@ -141,7 +143,14 @@ function fitted(
 
 /** The boards with what holds their corners, last of all that is bored, since it can best make way. */
 function held(boards: readonly Board[], carcass: Carcass, report: Report): readonly Board[] {
-  const { boards: done, missing } = fixed(boards, carcass.method.fixing)
+  const { method } = carcass
+  const { boards: corners, missing } = fixed(boards, method.fixing, pocketsOf(method))
+  const { boards: done, missing: inFrame } = withFramePockets(corners, carcass)
+  if (inFrame > 0) {
+    report.mind(
+      `${counted(inFrame, 'pocket screw')} of its face frame find no place: the members are too narrow or too thin for them, or other holes are in the way. Nothing is bored for them.`,
+    )
+  }
   if (missing > 0) {
     report.mind(
       `${counted(missing, 'fixing')} of its corners find no place: other holes, grooves or a thin board are in the way. Nothing is bored for them.`,

@@ -1,6 +1,6 @@
 import type { MaterialId, MethodId } from '../basics/id'
 import type { Mm } from '../units/length'
-import type { DoorPull, DrawerPull, Fixing, LegRules } from './fixing'
+import type { DoorPull, DrawerPull, Fixing, FrameFixing, LegRules, PocketRules } from './fixing'
 
 /**
  * How a housed joint is measured. With `depth` the horizontal grows as the sheet gets thinner less than nominal; with
@@ -122,6 +122,8 @@ export interface MethodChoices {
   readonly frontMount: 'fullOverlay' | 'halfOverlay' | 'inset'
   /** Null for a carcass whose front edges are seen. */
   readonly faceFrame: FaceFrame | null
+  /** Glued on alone where it is left out. */
+  readonly frameFixing?: FrameFixing
   readonly frontBuild: FrontBuild
   /** Of five-part fronts. */
   readonly panelWood: PanelWood
@@ -247,4 +249,6 @@ export interface BuildMethod extends MethodChoices {
   readonly hinge: HingeRules
   readonly slides: SlideRules
   readonly legs: LegRules
+  /** The usual ones where they are left out. */
+  readonly pockets?: PocketRules
 }

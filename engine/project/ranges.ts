@@ -56,6 +56,8 @@ export const RANGES = {
   teeth: { least: 1, most: 500, isWhole: true },
   across: { least: 0, most: 0.02 },
   moisture: { least: 0, most: 30 },
+  /** Of a pocket hole, in degrees. */
+  angle: { least: 5, most: 45 },
   perSetting: MINUTES,
   perCut: MINUTES,
   perSheet: MINUTES,

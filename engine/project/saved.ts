@@ -3,7 +3,7 @@ import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
 import { savedBetween, savedCutout } from './savedBetween'
 import { savedCorner } from './savedCorner'
-import { savedFixing, savedLegs } from './savedFixing'
+import { savedFixing, savedLegs, savedPockets } from './savedFixing'
 import { savedFrames } from './savedFrames'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
@@ -109,6 +109,7 @@ const method = z.strictObject({
   }),
   ...savedMachining,
   legs: savedLegs,
+  pockets: savedPockets.optional(),
 })
 
 const front: z.ZodType = z.lazy(() =>

@@ -1,6 +1,6 @@
 import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Nailers, SlideFit } from '../../engine/index'
 import type { ChoiceOf } from './choiceOf'
-import { doorPull, drawerPull, fixing } from './fixingChoices'
+import { doorPull, drawerPull, fixing, frameFixing } from './fixingChoices'
 import { faceFrame, frontBuild, panelWood } from './frameChoices'
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
@@ -241,6 +241,7 @@ export const CHOICES = {
   nailers,
   fixedShelf,
   faceFrame,
+  frameFixing,
   frontMount,
   frontBuild,
   panelWood,

@@ -144,6 +144,7 @@ export function isIdle(name: string, choices: readonly MethodChoices[]): boolean
     case 'frontMount':
       return all((choice) => choice.faceFrame !== null)
     case 'frameMaterial':
+    case 'frameFixing':
       return all((choice) => choice.faceFrame === null)
     case 'panelWood':
     case 'panelMaterial':
