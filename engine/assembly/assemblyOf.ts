@@ -1,5 +1,6 @@
 import type { BoardRole } from '../cabinets/board'
 import { methodOf } from '../cabinets/build'
+import type { Operation } from '../cabinets/operation'
 import { DRAWER_BOX, FIVE_PARTS, SLAB_FRONTS } from '../cabinets/role'
 import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
@@ -33,7 +34,7 @@ export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: Asse
   const steps = [
     ...machiningOf(early, isBandInSize),
     ...carcassSteps(parts, display),
-    ...frameSteps(of(...FRAME)),
+    ...frameSteps(of(...FRAME), parts.filter(isOfCarcass)),
     stepOf('standing', 'Glue and screw the plinth, and set the carcass on it when it is level.', of(...PLINTH)),
     stepOf('standing', standWords(cabinet, lateOnes.length > 0), parts.filter(isOfCarcass)),
     stepOf('standing', 'Screw the kick board between the sides when the cabinet stands.', of('kickBoard')),
@@ -106,8 +107,20 @@ export const ASSEMBLY_CAUTIONS: readonly string[] = [
   'Glue is not loaded before it is dry, as long as its maker says.',
 ]
 
-function frameSteps(frame: readonly Part[]): AssemblyStep[] {
+function isPocket(one: Operation): boolean {
+  return one.kind === 'holeRow' && one.purpose === 'pocketScrew'
+}
+
+/** The front edges of sides and bottoms are bored towards it where it is screwed on. */
+function isTowardsFrame(one: Operation): boolean {
+  return one.kind === 'holeRow' && (one.slant?.towards === 'low' || one.slant?.towards === 'high')
+}
+
+function frameSteps(frame: readonly Part[], carcass: readonly Part[]): AssemblyStep[] {
   if (frame.length === 0) return []
-  const words = 'Glue up the face frame flat, with equal diagonals, then glue it to the front of the carcass.'
+  const isScrewedOn = carcass.some(({ operations }) => operations.some(isTowardsFrame))
+  const isScrewed = frame.some(({ operations }) => operations.some(isPocket))
+  const how = isScrewed ? 'flat, clamped at each joint while its pocket screws are driven' : 'flat'
+  const words = `Glue up the face frame ${how}, with equal diagonals, then glue it to the front of the carcass${isScrewedOn ? ' and drive the screws of the carcass into it' : ''}.`
   return [stepOf('carcass', words, frame)]
 }

@@ -106,7 +106,7 @@ function freePlaces(wishes: readonly Mm[], joint: PocketJoint, screws: readonly 
   const [row] = rowsAt([0], joint, rules)
   const pocket = row && boredBy(row, board)[0]
   if (!row || !pocket || !(row.depth > 0) || !(rules.screwLength > rules.underHead)) return []
-  if (pocket.min.z < 0 || pocket.max.z > board.thickness) return []
+  if (pocket.min.z < 0 || pocket.max.z > board.thickness || !isHeadSunk(board.thickness, rules)) return []
   const screw = inBoard(board, screwAt(0, joint, rules))
   const ranges = into.flatMap((one) => rangeWithin(inBoard(board, boxOf(one)), screw, along))
   const taken = [
@@ -125,6 +125,12 @@ function freePlaces(wishes: readonly Mm[], joint: PocketJoint, screws: readonly 
     if (nearest !== undefined) places.push(settle(nearest))
   }
   return places.sort((a, b) => a - b)
+}
+
+/** Whether the whole seat of the head is below the face: in a thin board less may be left under it. */
+function isHeadSunk(thickness: Mm, { angle, diameter, underHead }: PocketRules): boolean {
+  const [sin, cos] = [Math.sin(radians(angle)), Math.cos(radians(angle))]
+  return thickness / 2 - underHead * sin >= (diameter / 2) * cos
 }
 
 type Way = 'x' | 'y'
