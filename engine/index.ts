@@ -109,11 +109,13 @@ export {
   type DrawerPull,
   type Fixing,
   type FrameFixing,
+  type FrontScrews,
   pocketsOf,
   USUAL_DOOR_PULLS,
   USUAL_DRAWER_PULLS,
   USUAL_FIXINGS,
   USUAL_FRAME_FIXINGS,
+  USUAL_FRONT_SCREWS,
 } from './project/fixing'
 export { USUAL_FIVE_PART, USUAL_FRAME, USUAL_MOISTURE, USUAL_OVERLAY, USUAL_TENON, WOODS } from './project/frames'
 export {

@@ -72,6 +72,8 @@ const BORED: Readonly<Record<HolePurpose, string>> = {
   biscuit: 'biscuits',
   pocketScrew: 'pocket screws',
   pull: 'pulls',
+  frontScrew: 'the screws of drawer fronts',
+  frontPilot: 'the points of these',
   legPlate: 'the plates of legs',
 }
 

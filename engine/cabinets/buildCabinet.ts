@@ -17,6 +17,7 @@ import { faceFrameOf } from './faceFrame'
 import { endNotch } from './finishedEnd'
 import { fixed } from './fixing'
 import { withFramePockets } from './framePockets'
+import { frontsScrewed } from './frontScrew'
 import { facesOf, frontsOf } from './fronts'
 import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
@@ -131,14 +132,16 @@ function withBoxes(boards: readonly Board[], boxes: readonly (readonly Piece[])[
   })
 }
 
-/** The boards with the holes for pulls and legs. */
+/** The boards with the holes for pulls, for the screws of drawer fronts and for legs. */
 function fitted(
   boards: readonly Board[],
   fronts: readonly FrontFace[],
   carcass: Carcass,
   { of, report }: { readonly of: Cabinet['kind']; readonly report: Report },
 ): readonly Board[] {
-  return onLegs(pulled(boards, fronts, { method: carcass.method, of, report }), carcass)
+  const { method } = carcass
+  const withPulls = pulled(boards, fronts, { method, of, report })
+  return onLegs(frontsScrewed(withPulls, fronts, method.frontScrews, report), carcass)
 }
 
 /** The boards with what holds their corners, last of all that is bored, since it can best make way. */

@@ -81,6 +81,8 @@ export type HolePurpose =
   | 'biscuit'
   | 'pocketScrew'
   | 'pull'
+  | 'frontScrew'
+  | 'frontPilot'
   | 'legPlate'
 
 /** Equal holes in a line; one hole is a row of one. */

@@ -20,6 +20,14 @@ export function fixingsFor(parts: readonly Part[], { method }: Rules): HardwareR
   return [{ name: nameOf(fixing), quantity: countOf(rows.filter(isInEdge)), length: fixing.length }, pocketScrews]
 }
 
+/** A screw for each hole in the front of a drawer box. */
+export function frontScrewsFor(parts: readonly Part[], { method: { frontScrews } }: Rules): HardwareRow[] {
+  if (frontScrews?.kind !== 'screws') return []
+  const rows = parts.flatMap(({ operations }) => operations.filter((one) => one.kind === 'holeRow'))
+  const quantity = countOf(rows.filter(({ purpose }) => purpose === 'frontScrew'))
+  return [{ name: `screw of ${plainMm(frontScrews.diameter)} mm`, quantity, length: frontScrews.length }]
+}
+
 function countOf(rows: readonly HoleRow[]): number {
   return rows.reduce((sum, { count }) => sum + count, 0)
 }

@@ -1,6 +1,6 @@
 import type { MaterialId, MethodId } from '../basics/id'
 import type { Mm } from '../units/length'
-import type { DoorPull, DrawerPull, Fixing, FrameFixing, LegRules, PocketRules } from './fixing'
+import type { DoorPull, DrawerPull, Fixing, FrameFixing, FrontScrews, LegRules, PocketRules } from './fixing'
 
 /**
  * How a housed joint is measured. With `depth` the horizontal grows as the sheet gets thinner less than nominal; with
@@ -131,6 +131,8 @@ export interface MethodChoices {
   readonly fixing: Fixing
   readonly doorPull: DoorPull
   readonly drawerPull: DrawerPull
+  /** None where it is left out. */
+  readonly frontScrews?: FrontScrews
   readonly carcassMaterial: MaterialId
   readonly backMaterial: MaterialId
   readonly frontMaterial: MaterialId

@@ -31,6 +31,20 @@ export const savedFixing = {
       z.strictObject({ kind: z.literal('pocketScrews'), ...spaced }),
     ])
     .optional(),
+  frontScrews: z
+    .discriminatedUnion('kind', [
+      none,
+      z.strictObject({
+        kind: z.literal('screws'),
+        diameter: measure,
+        head: measure,
+        hole: measure,
+        pilot: measure,
+        length: measure,
+        ...spaced,
+      }),
+    ])
+    .optional(),
   doorPull: z.discriminatedUnion('kind', [
     none,
     z.strictObject({ kind: z.literal('knob'), ...onDoor }),

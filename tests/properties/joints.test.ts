@@ -4,10 +4,12 @@ import { randomFrom } from '../../engine/basics/random'
 import type { Board } from '../../engine/cabinets/board'
 import { boxOf } from '../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
-import type { HolePurpose, HoleRow } from '../../engine/cabinets/operation'
+import { centresOf, type HolePurpose, type HoleRow } from '../../engine/cabinets/operation'
 import { boredBy, roomsIn } from '../../engine/cabinets/removed'
 import { type Box, boxesOverlap } from '../../engine/geometry/box'
-import { USUAL_FIXINGS } from '../../engine/project/fixing'
+import { toCabinet } from '../../engine/geometry/placement'
+import type { Vec3 } from '../../engine/geometry/vector'
+import { USUAL_DRAWER_PULLS, USUAL_FIXINGS, USUAL_FRONT_SCREWS } from '../../engine/project/fixing'
 import type { MethodChoices } from '../../engine/project/method'
 import { anyCabinet } from '../helpers/cabinets'
 import { FRAME } from '../helpers/frames'
@@ -85,3 +87,30 @@ describe('pocket holes of any cabinet', () => {
     )
   })
 })
+
+describe('drawer fronts of any cabinet', () => {
+  it('are screwed clear of pulls, grooves and joints, hole before spot', () => {
+    let seen = 0
+    const purposes = ['frontScrew', 'frontPilot'] as const
+    fc.assert(
+      fc.property(fc.nat(100_000), fc.constantFrom('bar', 'knob'), (seed, pull) => {
+        const boards = built(seed, { frontScrews: USUAL_FRONT_SCREWS.screws, drawerPull: USUAL_DRAWER_PULLS[pull] })
+        expect(boards.flatMap((board) => wrongIn(board, purposes))).toEqual([])
+        const points = (purpose: HolePurpose) =>
+          boards.flatMap((board) => rowsOf(board, [purpose]).flatMap((row) => centresIn(row, board)))
+        const [holes, spots] = [points('frontScrew'), points('frontPilot')]
+        expect(spots.length).toBe(holes.length)
+        const alone = spots.filter((spot) => !holes.some(({ x, y }) => Math.hypot(x - spot.x, y - spot.y) < 1e-3))
+        expect(alone).toEqual([])
+        seen += holes.length
+      }),
+      RUNS,
+    )
+    expect(seen).toBeGreaterThan(500)
+  })
+})
+
+/** In the cabinet's frame. */
+function centresIn(row: HoleRow, { placement }: Board): Vec3[] {
+  return centresOf(row).map(({ x, y }) => toCabinet(placement, x, y, 0))
+}

@@ -1,6 +1,6 @@
 import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Nailers, SlideFit } from '../../engine/index'
 import type { ChoiceOf } from './choiceOf'
-import { doorPull, drawerPull, fixing, frameFixing } from './fixingChoices'
+import { doorPull, drawerPull, fixing, frameFixing, frontScrews } from './fixingChoices'
 import { faceFrame, frontBuild, panelWood } from './frameChoices'
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
@@ -247,6 +247,7 @@ export const CHOICES = {
   panelWood,
   doorPull,
   drawerPull,
+  frontScrews,
   slide,
 } as const
 

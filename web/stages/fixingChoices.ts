@@ -5,11 +5,13 @@ import {
   type DrawerPull,
   type Fixing,
   type FrameFixing,
+  type FrontScrews,
   type Mm,
   USUAL_DOOR_PULLS,
   USUAL_DRAWER_PULLS,
   USUAL_FIXINGS,
   USUAL_FRAME_FIXINGS,
+  USUAL_FRONT_SCREWS,
 } from '../../engine/index'
 import type { ChoiceOf, Measure } from './choiceOf'
 
@@ -121,4 +123,24 @@ export const drawerPull: ChoiceOf<DrawerPull> = {
   wayOf: ({ kind }) => kind,
   make: (way) => USUAL_DRAWER_PULLS[way as DrawerPull['kind']],
   measures: (value) => measuresOf(value, ON_FRONTS),
+}
+
+export const frontScrews: ChoiceOf<FrontScrews | undefined> = {
+  label: 'Drawer fronts',
+  ways: [
+    ['none', 'nothing bored'],
+    ['screws', 'screwed from inside the box'],
+  ],
+  wayOf: (value) => value?.kind ?? 'none',
+  make: (way) => USUAL_FRONT_SCREWS[way as FrontScrews['kind']],
+  measures: (value) =>
+    measuresOf(value ?? USUAL_FRONT_SCREWS.none, [
+      ['diameter', 'Screw'],
+      ['length', 'Screw length'],
+      ['head', 'Head'],
+      ['hole', 'Hole in the box'],
+      ['pilot', 'Hole for its point'],
+      ['fromEdge', 'First from the edges'],
+      ['spacing', 'Apart at most'],
+    ]),
 }
