@@ -1,7 +1,7 @@
 import type { BoardRole } from '../cabinets/board'
 import { methodOf } from '../cabinets/build'
 import type { Operation } from '../cabinets/operation'
-import { DRAWER_BOX, FIVE_PARTS, SLAB_FRONTS } from '../cabinets/role'
+import { DRAWER_BOX, FIVE_PARTS, INSERT, SLAB_FRONTS } from '../cabinets/role'
 import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
 import type { Cabinet, Project } from '../project/document'
@@ -48,6 +48,7 @@ export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: Asse
     fits('Scribe what closes to the wall and to its neighbour, and screw it on from inside.', ...BESIDE),
     fits('Put in what is loose: it goes in from the front.', 'adjustableShelf', 'divider'),
     fits('Put the boxes on their slides, all the way in and out.', ...DRAWER_BOX),
+    fits('Glue each insert square, its dividers into its ends, and lay it loose in its drawer.', ...INSERT),
     fits(
       'Fronts last: hang the doors, screw drawer fronts to their boxes, and make all gaps equal.',
       ...SLAB_FRONTS,

@@ -58,6 +58,8 @@ export type BoardRole =
   | 'drawerBoxFront'
   | 'drawerBoxBack'
   | 'drawerBottom'
+  | 'insertEnd'
+  | 'insertDivider'
 
 /** The thickness of the banding on each edge; 0 where there is none. */
 export interface Banding {

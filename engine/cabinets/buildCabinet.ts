@@ -12,7 +12,7 @@ import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
 import { buildCorner } from './buildCorner'
 import { type Carcass, carcassOf, hasNailersBehind } from './carcass'
-import { type DrawerPlace, drawerBoxOf } from './drawerBox'
+import { boxNumbers, type DrawerPlace, drawerBoxOf } from './drawerBox'
 import { faceFrameOf } from './faceFrame'
 import { endNotch } from './finishedEnd'
 import { fixed } from './fixing'
@@ -68,8 +68,9 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   )
   const faces = facesOf(cells, carcass)
   const places = [...interior.drawers, ...interior.rollOuts]
+  const numbers = boxNumbers(places)
   const boxAt = (place: DrawerPlace, at: number) =>
-    drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
+    drawerBoxOf(numbers[at]!, place, rearAt(place.opening, obstacles, carcass), carcass, report)
   const drawers = places.flatMap(boxAt)
   const drawn = frontsOf(
     faces,

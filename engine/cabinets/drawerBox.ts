@@ -1,4 +1,5 @@
 import type { Interval } from '../geometry/interval'
+import type { DrawerInsert } from '../project/document'
 import type { FrontPath } from '../project/frontTree'
 import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
@@ -6,6 +7,7 @@ import { forward, forwardAndOff, WAYS } from './apart'
 import type { Bay, Upright } from './bay'
 import { type Carcass, insideFront } from './carcass'
 import { drawerWay } from './fronts'
+import { insertOf } from './insert'
 import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
 
@@ -60,12 +62,29 @@ export interface DrawerPlace {
   readonly height?: Mm
   /** From the front of other boxes to the front of this one. */
   readonly setback?: Mm
+  readonly insert?: DrawerInsert
 }
 
-/** The five boards of a drawer box, or none where no box fits. `rear` is the front of what lies behind it. */
+/** The place of a box among all of its cabinet, from 1, and how many dividers the inserts before it have. */
+export interface BoxNumber {
+  readonly number: number
+  readonly dividers: number
+}
+
+/** The boxes of a cabinet numbered as they come. */
+export function boxNumbers(places: readonly DrawerPlace[]): BoxNumber[] {
+  let dividers = 0
+  return places.map(({ insert }, at) => {
+    const before = dividers
+    dividers += insert ? insert.divisions + 1 : 0
+    return { number: at + 1, dividers: before }
+  })
+}
+
+/** The five boards of a drawer box and those of its insert, or none where no box fits. `rear` is the front of what lies behind it. */
 export function drawerBoxOf(
-  number: number,
-  { opening, bay, height: own, setback = 0 }: DrawerPlace,
+  { number, dividers }: BoxNumber,
+  { opening, bay, height: own, setback = 0, insert }: DrawerPlace,
   rear: Mm,
   carcass: Carcass,
   report: Report,
@@ -124,6 +143,7 @@ export function drawerBoxOf(
       explode: forward(way),
       ...drawerBottom(number, { width, length, left, low, rear: box.rear }, carcass),
     },
+    ...(insert ? insertOf(number, insert, box, dividers, carcass, report) : []),
   ]
 }
 

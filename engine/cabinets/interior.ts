@@ -83,6 +83,7 @@ function drawersIn(cells: readonly Cell[], bay: Bay, carcass: Carcass): DrawerPl
       opening: clearUp(opening, clear),
       bay: clearAcross(own, clear),
       ...(front.kind === 'pullOut' ? { height: front.box } : {}),
+      ...(front.kind === 'drawer' && front.insert ? { insert: front.insert } : {}),
     }
   })
 }

@@ -44,6 +44,7 @@ export const RANGES = {
   adjustableShelves: COUNT,
   count: COUNT,
   dividers: COUNT,
+  divisions: { least: 2, most: 12, isWhole: true },
   at: { least: 0.01, most: 0.99 },
   share: { least: 0.001, most: 1000 },
   density: { least: 1, most: 25_000 },
