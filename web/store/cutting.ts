@@ -5,6 +5,7 @@ import {
   breakdownOf,
   type Derived,
   type Edit,
+  goOnAfter,
   type Mishap,
   measuredRows,
   type PartId,
@@ -88,8 +89,8 @@ export function stopCutting(): void {
 }
 
 /**
- * Plans the rest again after a mishap: what is cut stays, and what is missing is laid out on the pieces that lie there
- * and on sheets. Resolves with what is wrong, or with null when the new plan stands; only then is the edit made, by
+ * Plans again after a mishap: what is cut stays, what is not cut yet stays as it was laid out where it can, and what is
+ * missing is laid out on what is free and on sheets. Resolves with what is wrong, or with null when the new plan stands; only then is the edit made, by
  * which the design follows what was measured.
  */
 export async function planAgain(mishap: Mishap, hire: () => Hand, edit?: Edit): Promise<string | null> {
@@ -98,16 +99,16 @@ export async function planAgain(mishap: Mishap, hire: () => Hand, edit?: Edit): 
   const progress: Progress = { done: new Set(cutting.done) }
   const plan = replanAfter(cutting.input, progress, mishap)
   if (!plan.ok) return plan.message
-  const { job, told, cut, cutList, atHand, firstSheet, cutAways, cutBefore, kinds } = plan.value
-  const answer = await packed(job, hire)
-  if (typeof answer === 'string') return answer
+  const { cut } = plan.value
+  const going = await goOnAfter(cutting.input, plan.value, (job) => packed(job, hire)).catch(String)
+  if (typeof going === 'string') return going
   show({
     ...cutting,
-    input: { ...cutting.input, job, answer, cutList, atHand, firstSheet, cutAways, cutBefore, kinds },
+    input: going.input,
+    told: going.told,
     done: [],
     stepsBefore: doneOf(cutting).steps,
     cutBefore: cutting.input.cutBefore ? cut : [...new Set([...cutting.cutBefore, ...cut])],
-    told,
   })
   if (edit) useStore.getState().actions.commit(edit)
   return null
@@ -119,7 +120,7 @@ export function measuredPlan({ input, done }: Cutting, { cutList }: Derived): Re
   const mishap: Mishap = { kind: 'openings', rows }
   const plan = replanAfter(input, { done: new Set(done) }, mishap)
   if (!plan.ok) return plan
-  const { told, lost, resized } = plan.value
+  const { happened: told, lost, resized } = plan.value
   const isChanged = lost.length + resized.length > 0
   return { ok: true, value: isChanged ? { mishap, told } : null }
 }
@@ -141,9 +142,9 @@ export function handNow({ input, done }: Cutting): readonly PieceAtHand[] {
   return hand.ok ? hand.value : []
 }
 
-/** The settled answer to a job, or why there is none. */
-function packed(job: SheetJob, hire: () => Hand): Promise<SheetAnswer | string> {
-  return new Promise((resolve) => {
+/** The settled answer to a job; fails with what is to be said where there is none. */
+function packed(job: SheetJob, hire: () => Hand): Promise<SheetAnswer> {
+  return new Promise((resolve, reject) => {
     const packer = createPacker(hire, {
       onAnswer(_, answer, isSettled) {
         if (!isSettled) return
@@ -152,7 +153,7 @@ function packed(job: SheetJob, hire: () => Hand): Promise<SheetAnswer | string> 
       },
       onFailed(_, why) {
         packer.stop()
-        resolve(`The rest could not be laid out: ${why}. Nothing is changed.`)
+        reject(`The rest could not be laid out: ${why}. Nothing is changed.`)
       },
     })
     packer.ask(job)
