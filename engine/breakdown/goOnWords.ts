@@ -23,12 +23,16 @@ export function keptWords(
   givenUp: readonly string[],
 ): string[] {
   const all = cutList.rows.reduce((sum, { quantity }) => sum + quantity, 0)
-  const others = [...(cut.length > 0 ? ['what is cut'] : []), ...(all > anew.length ? ['what is still to be cut'] : [])]
+  const left = all - anew.length
+  const others = [
+    ...(cut.length > 0 ? [`${counted(cut.length, 'part')} that ${cut.length === 1 ? 'is' : 'are'} cut`] : []),
+    ...(left > 0 ? [`${counted(left, 'part')} still to be cut`] : []),
+  ]
   const again = givenUp.length > 0 ? anew.filter((part) => lost.includes(part)) : anew
   return [
     ...(again.length > FEW ? [`${again.length} parts are laid out anew.`] : fromWords(input, again)),
     ...(givenUp.length > 0 ? [`To save a sheet, what is cut from ${nameList(givenUp)} is laid out anew.`] : []),
-    ...(others.length > 0 ? [`All else stays as it was: ${others.join(', and ')}.`] : []),
+    ...(others.length > 0 ? [`All else stays as it was: ${nameList(others)}.`] : []),
     ...(all === 0 ? ['Nothing is left to cut.'] : []),
   ]
 }
