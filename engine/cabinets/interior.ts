@@ -185,7 +185,7 @@ function filledBay(
   const fixed = [...boards, ...rowPosts(cells, boards, obstacles, carcass)]
   if (!free || !(free.to > free.from)) return { ...NOTHING, ...common, pieces: numbered(fixed) }
   const { places: rollOuts, rest } = rollOutsIn(shelves, free, bay, cells, carcass, report)
-  const uprights = dividersOf(dividers, rest, bay, obstacles, carcass, report)
+  const uprights = dividersOf(dividers, rest, bay, { obstacles, held: fixed }, carcass, report)
   if (uprights.length > 0 && counts.fixed + counts.adjustable > 0) {
     report.mind('tray dividers take the place of its shelves, so the shelves are left out.')
   }

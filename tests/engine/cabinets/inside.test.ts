@@ -94,6 +94,16 @@ describe('tray dividers', () => {
     ])
   })
 
+  it('are told to have no hold where a drawer is over them', () => {
+    const rows = [
+      { size: { kind: 'fixed', height: 140 }, front: { kind: 'drawer' } },
+      { size: { kind: 'share', share: 1 }, front: { kind: 'pair' } },
+    ] as const
+    expect(messages(withInside({ dividers: 2 }, { kind: 'rows', rows }))).toEqual([
+      'B1: no board lies over its tray dividers to screw them to. Put a fixed one there, or leave them out.',
+    ])
+  })
+
   it('are left out where they would stand too close', () => {
     expect(messages(withInside({ dividers: 15 }, { kind: 'pair' }))).toEqual([
       `B1: 15 tray dividers would leave ${Math.round(((600 - 36 - 15 * 18) / 16) * 10) / 10} mm between them; 30 mm is the least, so they are left out.`,
