@@ -44,9 +44,13 @@ export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: Asse
       'Glue the stiles and rails of five-part fronts round their panels, square and flat. No glue in the groove: a panel of solid wood must move.',
       ...FIVE_PARTS,
     ),
-    fits('Lay the lid on the carcass and hang it.', 'lid'),
+    fits(
+      'Glue and screw the strip on at the wall, and hang the lid to it: the strip lets it up past upright.',
+      'lidStrip',
+      'lid',
+    ),
     fits('Scribe what closes to the wall and to its neighbour, and screw it on from inside.', ...BESIDE),
-    fits('Put in what is loose: it goes in from the front.', 'adjustableShelf', 'divider'),
+    fits('Put in what is loose: it goes in from the front.', 'adjustableShelf'),
     fits('Put the boxes on their slides, all the way in and out.', ...DRAWER_BOX),
     fits('Glue each insert square, its dividers into its ends, and lay it loose in its drawer.', ...INSERT),
     fits(

@@ -11,6 +11,7 @@ export type BoardRole =
   | 'bottom'
   | 'top'
   | 'lid'
+  | 'lidStrip'
   | 'frontStretcher'
   | 'backStretcher'
   | 'back'

@@ -7,6 +7,7 @@ export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   bottom: 'bottom',
   top: 'top',
   lid: 'lid',
+  lidStrip: 'strip behind the lid',
   frontStretcher: 'front stretcher',
   backStretcher: 'back stretcher',
   back: 'back',

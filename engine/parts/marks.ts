@@ -8,6 +8,7 @@ export const ROLE_MARKS: Readonly<Record<BoardRole, string>> = {
   bottom: 'BT',
   top: 'TP',
   lid: 'LD',
+  lidStrip: 'LB',
   frontStretcher: 'SF',
   backStretcher: 'SB',
   back: 'BK',
