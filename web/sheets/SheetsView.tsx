@@ -146,6 +146,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
             numbers={turns?.get(fold.first)}
             material={materials[fold.stock.material as MaterialId]}
             partMarks={derived.partOf}
+            shop={derived.project.shop}
             lit={chosen && litPlaces(fold, chosen)}
             onPick={onPick}
             onKeep={onKeep}
