@@ -16,7 +16,8 @@ import {
   type SheetAnswer,
   type SheetJob,
 } from '../../engine/index'
-import { createPacker, type Hand } from '../workers/packer'
+import { packOnce } from '../workers/once'
+import type { Hand } from '../workers/packer'
 import { shelf } from './keeping'
 import { type Cutting, currentLayout, type Layout } from './state'
 import { useStore } from './store'
@@ -100,7 +101,9 @@ export async function planAgain(mishap: Mishap, hire: () => Hand, edit?: Edit): 
   const plan = replanAfter(cutting.input, progress, mishap)
   if (!plan.ok) return plan.message
   const { cut } = plan.value
-  const going = await goOnAfter(cutting.input, plan.value, (job) => packed(job, hire)).catch(String)
+  const going = await goOnAfter(cutting.input, plan.value, (job) => packOnce(job, hire).answer).catch((why) => {
+    return `The rest could not be laid out: ${why}. Nothing is changed.`
+  })
   if (typeof going === 'string') return going
   show({
     ...cutting,
@@ -140,24 +143,6 @@ export function doneOf({ done, stepsBefore = 0, input }: Cutting): { readonly st
 export function handNow({ input, done }: Cutting): readonly PieceAtHand[] {
   const hand = atHandNow(input, { done: new Set(done) })
   return hand.ok ? hand.value : []
-}
-
-/** The settled answer to a job; fails with what is to be said where there is none. */
-function packed(job: SheetJob, hire: () => Hand): Promise<SheetAnswer> {
-  return new Promise((resolve, reject) => {
-    const packer = createPacker(hire, {
-      onAnswer(_, answer, isSettled) {
-        if (!isSettled) return
-        packer.stop()
-        resolve(answer)
-      },
-      onFailed(_, why) {
-        packer.stop()
-        reject(`The rest could not be laid out: ${why}. Nothing is changed.`)
-      },
-    })
-    packer.ask(job)
-  })
 }
 
 /** Marks of the parts that are cut, before this plan or by its steps that are done, so that one of them can be called spoiled. */
