@@ -133,7 +133,7 @@ export {
 export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
 export { labelOf } from './project/label'
 export type { CutLate } from './project/late'
-export { checkLength } from './project/limits'
+export { checkLength, type Limits } from './project/limits'
 export { SLIDE_CLASSES } from './project/machining'
 export { markOf } from './project/mark'
 export { freshBoard, materialsInOrder, stockOf } from './project/materials'

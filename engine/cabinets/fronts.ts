@@ -4,7 +4,7 @@ import { forward, WAYS } from './apart'
 import { blindFaces } from './blind'
 import type { BoardRole, Explode, FrontFace, GrainRun } from './board'
 import { type Carcass, frontsRear } from './carcass'
-import { fivePartsOf, whyNotFivePart } from './fivePart'
+import { fivePartsOf, hasMidRail, whyNotFivePart } from './fivePart'
 import { frontsApart } from './membersApart'
 import { type Cell, pairRects } from './openings'
 import { type Piece, room } from './piece'
@@ -51,6 +51,7 @@ export function frontsOf(
   }
   // Boxes are counted alone, so that a drawer front has the number of its box.
   const drawers = faces.filter(({ kind }) => kind === 'drawer').length
+  const fivePartDoors = faces.filter(({ kind }, at) => kind === 'door' && areFivePart[at]).length
   const pieces = faces.flatMap((face, at): Piece[] => {
     tellWidth(face, report)
     if (!areFivePart[at]) return [slab(face, next(roleOf(face)), runs[at] ?? null, explode, carcass)]
@@ -60,7 +61,10 @@ export function frontsOf(
         ? drawers + next('falseFront in five parts')
         : next(of === 'door' ? 'door in five parts' : 'drawerFront')
     const { frontBuild } = carcass.method
-    const front = { of, number, rect: face.rect, rear: frontsRear(carcass) } as const
+    const over =
+      frontBuild.kind === 'fivePart' && hasMidRail(of, face.rect, frontBuild) ? next('door with a mid rail') : 0
+    const numbers = { number, over: { rail: 2 * fivePartDoors + over, panel: fivePartDoors + over } }
+    const front = { of, ...numbers, rect: face.rect, rear: frontsRear(carcass) } as const
     return frontBuild.kind === 'fivePart' ? fivePartsOf(front, frontBuild, carcass, { explode }) : []
   })
   return areFivePart.some(Boolean) ? frontsApart(pieces) : pieces
@@ -72,7 +76,7 @@ function isFivePart({ kind, rect }: FrontFace, carcass: Carcass, report: Report)
   if (frontBuild.kind === 'slab' || !(rect.width > 0 && rect.height > 0)) return false
   const isAsked = kind === 'door' || (frontBuild.areDrawersToo && (kind === 'drawer' || kind === 'falseFront'))
   if (!isAsked) return false
-  const why = whyNotFivePart(rect, frontBuild, carcass, report.say)
+  const why = whyNotFivePart(kind === 'door' ? 'door' : 'drawer', rect, frontBuild, carcass, report.say)
   if (why)
     report.mind(`a ${FACE_NAMES[kind as keyof typeof FACE_NAMES]} is made of one board, not of five parts: ${why}.`)
   return why === null

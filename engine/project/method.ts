@@ -93,6 +93,8 @@ export type FrontBuild =
       readonly play: Mm
       /** Whether drawer fronts and false fronts are made so too. */
       readonly areDrawersToo: boolean
+      /** A door that is higher than this has a third rail in the middle of its height; none has where it is left out, or 0. */
+      readonly midRailFrom?: Mm
     }
 
 /** How panels move with the air: sheet goods not at all, solid wood across its grain. */
