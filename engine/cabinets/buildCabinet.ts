@@ -2,7 +2,7 @@ import { counted } from '../basics/counted'
 import type { Cabinet } from '../project/document'
 import { pocketsOf } from '../project/fixing'
 import { markOf } from '../project/mark'
-import { asMeasured, measuredPlace, openingsOf } from './asBuilt'
+import { asMeasured, measuredPlace, openingOf, openingsOf } from './asBuilt'
 import { backOf } from './back'
 import { rearAt } from './bay'
 import { besideOf } from './beside'
@@ -33,8 +33,8 @@ import { boardInCabinet, inCabinet } from './past'
 import { type Piece, UNBANDED } from './piece'
 import { pipesIn, tellCrossed } from './pipes'
 import { pulled } from './pull'
-import { refitted } from './refit'
-import { type Report, reportOn } from './report'
+import { nameOf, refitted } from './refit'
+import { type Report, reportOn, SILENT } from './report'
 import { kickNotch, sidesOf } from './side'
 import { slidden } from './slideBoring'
 import { canBeCut, tellTightness } from './sound'
@@ -69,15 +69,11 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const faces = facesOf(cells, carcass)
   const places = [...interior.drawers, ...interior.rollOuts]
   const numbers = boxNumbers(places)
-  const boxAt = (place: DrawerPlace, at: number) =>
-    drawerBoxOf(numbers[at]!, place, rearAt(place.opening, obstacles, carcass), carcass, report)
-  const drawers = places.flatMap(boxAt)
-  const drawn = frontsOf(
-    faces,
-    { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 },
-    carcass,
-    report,
-  )
+  const boxAt = (place: DrawerPlace, at: number, told: Report) =>
+    drawerBoxOf(numbers[at]!, place, rearAt(place.opening, obstacles, carcass), carcass, told)
+  const drawers = places.flatMap((place, at) => boxAt(place, at, report))
+  const how = { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 }
+  const drawn = frontsOf(faces, how, carcass, report)
   const beside = besideOf(cabinet, carcass, rules.materials, report)
   const frame = faceFrameOf(cabinet.front, carcass, report)
   const pieces = [...shell, ...interior.pieces, ...frame, ...drawn, ...drawers, ...beside].map((piece) =>
@@ -91,26 +87,41 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   })
   const visible = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
   const openings = openingsOf(cells, interior.pieces, cabinet.asBuilt ?? {}, report)
-  const fronts = facesOf(
-    cells.map((cell) => asMeasured(cell, openings)),
-    carcass,
-  ).filter((_, at) => visible.includes(faces[at]!))
+  const measured = cells.flatMap((cell) => {
+    const isMade = openingOf(cell, openings)?.isMade ?? false
+    return facesOf([asMeasured(cell, openings)], carcass).map((face) => ({ face, isMade }))
+  })
+  const fronts = measured.filter((_, at) => visible.includes(faces[at]!))
   const weightOf = (leaf: Pick<Leaf, 'boards'>) =>
     leafWeight(leaf, ({ material }) => rules.materials[material]?.density ?? 0)
-  const drilled = refitted(hung(slidden(boards, carcass), visible, carcass, weightOf), visible, fronts, report)
+  const anew = measured.some(({ isMade }) => isMade)
+    ? frontsOf(
+        measured.map(({ face }) => face),
+        { ...how, drawn: faces },
+        carcass,
+        SILENT,
+      )
+    : []
+  const refits = fronts.map(({ face, isMade }, at) => ({ drawn: visible[at]!, measured: isMade ? face : null }))
+  const drilled = refitted(
+    hung(slidden(boards, carcass), visible, carcass, weightOf),
+    refits,
+    new Map(joined(anew).map((board) => [nameOf(board), board])),
+  )
   const boxed = withBoxes(
     drilled,
     places.flatMap((place, at) => {
-      const measured = measuredPlace(place, openings)
-      return measured ? [boxAt(measured, at)] : []
+      const own = measuredPlace(place, openings)
+      return own ? [boxAt(own, at, own === place ? SILENT : report)] : []
     }),
   )
-  const done = held(fitted(boxed, fronts, carcass, { of: cabinet.kind, report }), carcass, report)
+  const made = fronts.map(({ face }) => face)
+  const done = held(fitted(boxed, made, carcass, { of: cabinet.kind, report }), carcass, report)
   return {
     cabinet,
     mark,
     boards: done.map((board) => boardInCabinet(board, carcass)),
-    fronts: fronts.map((face) => ({ ...face, rect: inCabinet(face.rect, carcass) })),
+    fronts: made.map((face) => ({ ...face, rect: inCabinet(face.rect, carcass) })),
     openings,
     problems: report.problems,
   }
@@ -123,12 +134,10 @@ function isHiddenByFrame({ banded, box }: Piece, { frame, depth }: Carcass): boo
 
 /** The boards with some drawer boxes made to measured openings in place of those that were drawn. */
 function withBoxes(boards: readonly Board[], boxes: readonly (readonly Piece[])[]): readonly Board[] {
-  const made = new Map(
-    boxes.flatMap((box) => joined(box)).map((board) => [`${board.role} ${board.number}`, board] as const),
-  )
+  const made = new Map(boxes.flatMap((box) => joined(box)).map((board) => [nameOf(board), board] as const))
   if (made.size === 0) return boards
   return boards.map((board) => {
-    const fresh = made.get(`${board.role} ${board.number}`)
+    const fresh = made.get(nameOf(board))
     return fresh ? { ...fresh, isMeasured: true } : board
   })
 }

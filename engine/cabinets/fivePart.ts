@@ -74,8 +74,8 @@ export function whyNotFivePart(
 interface Front {
   readonly of: keyof typeof FIVE_PART_ROLES
   readonly number: number
-  /** What the mid rail and the panel over it are numbered, where there are such. */
-  readonly over: { readonly rail: number; readonly panel: number }
+  /** What its mid rail and the panel over that are numbered; null where it has none. */
+  readonly over: { readonly rail: number; readonly panel: number } | null
   readonly rect: Rect
   /** The rear of it, from the wall. */
   readonly rear: Mm
@@ -99,7 +99,7 @@ export function fivePartsOf(front: Front, build: FivePart, carcass: Carcass, com
     ...[stile(rect.left, 'right', 2 * number - 1), stile(settle(rightOf(rect) - build.stile), 'left', 2 * number)],
     ...[rail(low, 2 * number - 1, [inUpper(low)]), rail(top, 2 * number, [inLower(top)])],
   ]
-  if (!hasMidRail(front.of, rect, build)) return [...outer, panel(between(low, top), number)]
+  if (!over) return [...outer, panel(between(low, top), number)]
   const mid = settle(low + (rect.height - wide) / 2)
   return [
     ...[...outer, rail(mid, over.rail, [inLower(mid), inUpper(mid)])],

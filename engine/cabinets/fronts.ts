@@ -30,18 +30,25 @@ export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
   })
 }
 
+interface FrontsHow {
+  readonly isGrainRunning: boolean
+  readonly hasBoxes: boolean
+  /** The same faces as they are drawn, which say of what parts they are; themselves where it is left out. */
+  readonly drawn?: readonly FrontFace[]
+}
+
 /**
  * The boards of the fronts: doors and flaps with their length upright, drawer fronts and false fronts with their length
  * from left to right unless the grain of a door runs on over them.
  */
 export function frontsOf(
   faces: readonly FrontFace[],
-  { isGrainRunning, hasBoxes }: { readonly isGrainRunning: boolean; readonly hasBoxes: boolean },
+  { isGrainRunning, hasBoxes, drawn = faces }: FrontsHow,
   carcass: Carcass,
   report: Report,
 ): Piece[] {
   const explode = forward(hasBoxes ? drawerWay(carcass) + WAYS.drawerFrontAhead : WAYS.front)
-  const areFivePart = faces.map((face) => isFivePart(face, carcass, report))
+  const areFivePart = drawn.map((face) => isFivePart(face, carcass, report))
   const runs = isGrainRunning ? runsOf(faces.map((face, at) => (areFivePart[at] ? null : face))) : []
   const counts = new Map<string, number>()
   const next = (what: string) => {
@@ -62,8 +69,8 @@ export function frontsOf(
         : next(of === 'door' ? 'door in five parts' : 'drawerFront')
     const { frontBuild } = carcass.method
     const over =
-      frontBuild.kind === 'fivePart' && hasMidRail(of, face.rect, frontBuild) ? next('door with a mid rail') : 0
-    const numbers = { number, over: { rail: 2 * fivePartDoors + over, panel: fivePartDoors + over } }
+      frontBuild.kind === 'fivePart' && hasMidRail(of, drawn[at]!.rect, frontBuild) ? next('door with a mid rail') : 0
+    const numbers = { number, over: over ? { rail: 2 * fivePartDoors + over, panel: fivePartDoors + over } : null }
     const front = { of, ...numbers, rect: face.rect, rear: frontsRear(carcass) } as const
     return frontBuild.kind === 'fivePart' ? fivePartsOf(front, frontBuild, carcass, { explode }) : []
   })

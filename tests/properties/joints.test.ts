@@ -10,7 +10,9 @@ import { type Box, boxesOverlap } from '../../engine/geometry/box'
 import { toCabinet } from '../../engine/geometry/placement'
 import type { Vec3 } from '../../engine/geometry/vector'
 import { USUAL_DRAWER_PULLS, USUAL_FIXINGS, USUAL_FRONT_SCREWS } from '../../engine/project/fixing'
+import { USUAL_FIVE_PART } from '../../engine/project/frames'
 import type { MethodChoices } from '../../engine/project/method'
+import { interferences } from '../../engine/solids/interference'
 import { anyCabinet } from '../helpers/cabinets'
 import { FRAME } from '../helpers/frames'
 
@@ -113,4 +115,43 @@ describe('drawer fronts of any cabinet', () => {
 /** In the cabinet's frame. */
 function centresIn(row: HoleRow, { placement }: Board): Vec3[] {
   return centresOf(row).map(({ x, y }) => toCabinet(placement, x, y, 0))
+}
+
+describe('fronts of any cabinet made to openings that were measured narrower and lower', () => {
+  it('share no room with anything, and keep their holes in their wood', () => {
+    let seen = 0
+    fc.assert(
+      fc.property(
+        fc.nat(100_000),
+        fc.integer({ min: 0, max: 32 }),
+        fc.integer({ min: 0, max: 32 }),
+        (seed, wide, high) => {
+          const { cabinet, rules } = anyCabinet(randomFrom(seed))
+          const method = { ...rules.method, frontBuild: { ...USUAL_FIVE_PART, areDrawersToo: true } }
+          const drawn = buildCabinet(cabinet, { ...rules, method })
+          const asBuilt = Object.fromEntries(
+            drawn.openings.map(({ key, drawn: { width, height } }) => [
+              key,
+              { width: width - wide / 8, height: height - high / 8 },
+            ]),
+          )
+          const { boards } = buildCabinet({ ...cabinet, asBuilt }, { ...rules, method })
+          expect(boards.length).toBe(drawn.boards.length)
+          expect(interferences(boards).map(({ a, b }) => `${a.role} in ${b.role}`)).toEqual([])
+          expect(boards.flatMap((board) => outOf(board))).toEqual([])
+          seen += boards.filter(({ isMeasured }) => isMeasured).length
+        },
+      ),
+      { numRuns: 60, seed: 1 },
+    )
+    expect(seen).toBeGreaterThan(200)
+  })
+})
+
+function outOf(board: Board): string[] {
+  const blank = { min: { x: 0, y: 0, z: 0 }, max: { x: board.length, y: board.width, z: board.thickness } }
+  return board.operations.flatMap((row) => {
+    if (row.kind !== 'holeRow' || boredBy(row, board).every((box) => isWithin(box, blank))) return []
+    return [`${board.role} ${board.number}: ${row.purpose}`]
+  })
 }

@@ -68,7 +68,7 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
 
 /** Row by row and column by column, folded away until it is wanted. */
 function Divided({ project, cabinet }: { readonly project: Project; readonly cabinet: Cabinet }) {
-  if (!['rows', 'columns'].includes(cabinet.front.kind) && !isMeasured(cabinet.front)) return null
+  if (!['rows', 'columns', 'drawer'].includes(cabinet.front.kind) && !isMeasured(cabinet.front)) return null
   return (
     <Fold name="rows and columns" title="Rows and columns" className={styles.fixing}>
       <FrontTree project={project} cabinet={cabinet} />
