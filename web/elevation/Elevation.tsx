@@ -34,7 +34,7 @@ import { FirstWords, WallDrawing } from './WallDrawing'
 import { WallTabs } from './WallTabs'
 
 interface ElevationProps {
-  /** Where there is room for little, the drawing stands alone, without the tray and the buttons of its view. */
+  /** Where there is room for little, the drawing stands alone, without the tray, the walls and the buttons of its view. */
   readonly isBare?: boolean
 }
 
@@ -132,9 +132,11 @@ export function Elevation({ isBare = false }: ElevationProps) {
           )}
         </g>
       </svg>
-      <div className={styles.walls}>
-        <WallTabs />
-      </div>
+      {!isBare && (
+        <div className={styles.walls}>
+          <WallTabs />
+        </div>
+      )}
       {!isBare && <Tray placing={placing} onPlace={pick} />}
       {placing && <PlacingWords placing={placing} count={slots.length} onStop={() => actions.place(null)} />}
       {typing !== null && (
