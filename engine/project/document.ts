@@ -45,6 +45,11 @@ export interface Wall {
   readonly height: Mm
   /** Whether its left end meets the right end of the wall before it, in an inside corner of 90 degrees. */
   readonly meets: boolean
+  /**
+   * Of the fourth wall of a row that meet: whether its right end meets the left end of the first, so that they are a closed
+   * room. Not where it is left out, and without effect on any other wall.
+   */
+  readonly closes?: boolean
   readonly openings: ById<OpeningId, Opening>
 }
 

@@ -27,6 +27,7 @@ const wall = z.strictObject({
   length: field('length'),
   height: field('height'),
   meets: flag,
+  closes: flag.optional(),
   openings: z.record(id, opening),
 })
 
