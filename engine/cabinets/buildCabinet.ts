@@ -12,7 +12,7 @@ import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
 import { buildCorner } from './buildCorner'
 import { type Carcass, carcassOf, hasNailersBehind } from './carcass'
-import { boxNumbers, type DrawerPlace, drawerBoxOf } from './drawerBox'
+import { boxNumbers, boxStretch, type DrawerPlace, drawerBoxOf } from './drawerBox'
 import { faceFrameOf } from './faceFrame'
 import { endNotch } from './finishedEnd'
 import { fixed } from './fixing'
@@ -70,7 +70,7 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const places = [...interior.drawers, ...interior.rollOuts]
   const numbers = boxNumbers(places)
   const boxAt = (place: DrawerPlace, at: number, told: Report) =>
-    drawerBoxOf(numbers[at]!, place, rearAt(place.opening, obstacles, carcass), carcass, told)
+    drawerBoxOf(numbers[at]!, place, rearAt(boxStretch(place, carcass), obstacles, carcass), carcass, told)
   const drawers = places.flatMap((place, at) => boxAt(place, at, report))
   const how = { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 }
   const drawn = frontsOf(faces, how, carcass, report)

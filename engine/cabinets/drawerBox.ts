@@ -29,6 +29,12 @@ export function boxHeight(opening: Interval, { method: { drawers } }: Carcass): 
   return settle(opening.to - opening.from - drawers.bottomClearance - drawers.topClearance)
 }
 
+/** From the lower edges of a box to its upper ones, in its opening. */
+export function boxStretch({ opening, height: own }: DrawerPlace, carcass: Carcass): Interval {
+  const low = settle(opening.from + carcass.method.drawers.bottomClearance)
+  return { from: low, to: settle(low + Math.min(own ?? Number.POSITIVE_INFINITY, boxHeight(opening, carcass))) }
+}
+
 /** The longest slide, and so the longest box, that leaves the clearance behind it free. */
 export function boxLength(clearDepth: Mm, { method: { drawers } }: Carcass): Mm {
   const most = clearDepth - drawers.rearClearance
@@ -84,20 +90,21 @@ export function boxNumbers(places: readonly DrawerPlace[]): BoxNumber[] {
 /** The five boards of a drawer box and those of its insert, or none where no box fits. `rear` is the front of what lies behind it. */
 export function drawerBoxOf(
   { number, dividers }: BoxNumber,
-  { opening, bay, height: own, setback = 0, insert }: DrawerPlace,
+  place: DrawerPlace,
   rear: Mm,
   carcass: Carcass,
   report: Report,
 ): Piece[] {
+  const { bay, setback = 0, insert } = place
   const front = settle(insideFront(carcass) - setback)
   const width = boxWidth(settle(bay.to - bay.from), carcass)
-  const height = Math.min(own ?? Number.POSITIVE_INFINITY, boxHeight(opening, carcass))
+  const { from: low, to: high } = boxStretch(place, carcass)
+  const height = settle(high - low)
   const length = boxLength(settle(front - rear - slideSetback(carcass.method)), carcass)
   if (!isWorthIt(number, { width, height, length }, carcass, report)) return []
   const { method, drawerThickness } = carcass
   const left = settle((bay.from + bay.to - width) / 2)
-  const low = settle(opening.from + method.drawers.bottomClearance)
-  const box = { left, right: left + width, low, high: low + height, rear: front - length, front }
+  const box = { left, right: left + width, low, high, rear: front - length, front }
   const common = { material: method.drawerMaterial, banded: UNBANDED } as const
   const way = drawerWay(carcass)
   const off = (x: number, z: number) => forwardAndOff(way, { x, y: 0, z })

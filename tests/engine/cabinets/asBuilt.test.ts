@@ -41,7 +41,7 @@ describe('an opening as it was built', () => {
       ),
       'door',
     )
-    expect(sizeOf(door)).toBe(`${683 - 3 - 1} x ${565.5 - 2 * 2}`)
+    expect(sizeOf(door)).toBe(`${683 - 3 - 2} x ${565.5 - 2 * 2}`)
     expect(door.isMeasured).toBe(true)
   })
 

@@ -120,6 +120,16 @@ describe('a pull-out', () => {
     expect(boardIn(boards, 'drawerBoxFront').width).toBe(150)
     expect(boardIn(boards, 'drawerBoxFront').placement.origin.y).toBe(18 + drawers.bottomClearance)
   })
+
+  it('runs as far back as its own height lets it, under a nailer at the top', () => {
+    const deep = withInside({}, { kind: 'pullOut', box: 150 }, { depth: 580 })
+    const nailers = { where: 'inside', top: true, bottom: false, width: 90 } as const
+    const { boards } = buildCabinet(deep, rulesWith({ ...BACK, nailers }))
+    // 580 less the applied back and 10 behind it: 564 leaves 550 in steps of 50; before the nailer it would be 500.
+    expect(boardIn(boards, 'topNailer').width).toBe(90)
+    expect(boardIn(boards, 'drawerSide', 1).length).toBe(Math.floor((580 - BOARDS.back - 10) / 50) * 50)
+    expect(Math.floor((580 - BOARDS.back - 18 - 10) / 50) * 50).toBe(500)
+  })
 })
 
 describe('the window for pipes', () => {
