@@ -29,12 +29,13 @@ export type { PieceAtHand } from './breakdown/atHand'
 export { type CutNumbers, cutNumbersOf } from './breakdown/cutNumbers'
 export { refusedExtent } from './breakdown/damage'
 export type { Progress } from './breakdown/floor'
+export { goOnAfter } from './breakdown/goOn'
 export { measuredRows } from './breakdown/measured'
 export { settingsOf } from './breakdown/minutes'
 export { atHandNow, type Replan, replanAfter } from './breakdown/mishap'
 export type { Mishap } from './breakdown/mishapKinds'
 export { relaid } from './breakdown/relaid'
-export { type SawnOut, sawnOutOf } from './breakdown/sawnOut'
+export { freedIn, type SawnOut, sawnOutOf } from './breakdown/sawnOut'
 export type { Breakdown, Effort, Sketch, SketchPiece, Step, StepPiece } from './breakdown/step'
 export { type BreakdownInput, breakdownOf } from './breakdown/steps'
 export { sheetNumbers } from './breakdown/walks'
@@ -103,12 +104,19 @@ export {
 } from './project/document'
 export type { CabinetShape, Edit } from './project/edit'
 export {
+  type BiscuitSize,
+  biscuits,
   type DoorPull,
   type DrawerPull,
   type Fixing,
+  type FrameFixing,
+  type FrontScrews,
+  pocketsOf,
   USUAL_DOOR_PULLS,
   USUAL_DRAWER_PULLS,
   USUAL_FIXINGS,
+  USUAL_FRAME_FIXINGS,
+  USUAL_FRONT_SCREWS,
 } from './project/fixing'
 export { USUAL_FIVE_PART, USUAL_FRAME, USUAL_MOISTURE, USUAL_OVERLAY, USUAL_TENON, WOODS } from './project/frames'
 export {
@@ -125,7 +133,7 @@ export {
 export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
 export { labelOf } from './project/label'
 export type { CutLate } from './project/late'
-export { checkLength } from './project/limits'
+export { checkLength, type Limits } from './project/limits'
 export { SLIDE_CLASSES, USUAL_FOLD } from './project/machining'
 export { markOf } from './project/mark'
 export { freshBoard, materialsInOrder, stockOf } from './project/materials'
@@ -165,7 +173,7 @@ export { stockFor } from './sheets/hindrance'
 export type { JobPart, JobStock, SheetJob } from './sheets/job'
 export { type Piece, placementsIn, type SheetAnswer, type SheetLayout } from './sheets/layout'
 export { sheetCount, type Taken, takenBy, tallyOf } from './sheets/tally'
-export { cornersOf, freshWall, wallAt, wallsOf } from './site/wall'
+export { canClose, cornersOf, freshWall, rowsOfWalls, wallAt, wallsOf } from './site/wall'
 export { type Hole, holesOf } from './solids/bores'
 export { meshOf, shapeKey } from './solids/mesh'
 export { type Dimension, dimensionsOf, type Freedom } from './thrift/freedom'

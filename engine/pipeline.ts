@@ -16,6 +16,7 @@ import type { Finding } from './checks/finding'
 import { hobFindings } from './checks/hob'
 import { insideCornerFindings } from './checks/insideCorner'
 import { landingFindings } from './checks/landing'
+import { misfitFindings } from './checks/misfit'
 import { overlapFindings } from './checks/overlap'
 import { seenScrewFindings } from './checks/seenScrews'
 import { sillFindings } from './checks/sill'
@@ -31,7 +32,6 @@ import { partsOf } from './parts/partsOf'
 import type { Cabinet, CabinetKind, House, Project, Shop } from './project/document'
 import type { CutLate } from './project/late'
 import { find } from './project/references'
-import { misfits } from './runs/fit'
 import type { SheetJob } from './sheets/job'
 import { sheetOrderOf } from './sheets/jobOf'
 import type { Mm } from './units/length'
@@ -79,7 +79,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
   const problems = once(() => [
     ...cabinets.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
     ...runs.flatMap((run) => run.problems),
-    ...placeProblems(project),
+    ...misfitFindings(project),
     ...placeFindings(project, cabinets),
     ...overlapFindings(project, runs),
     ...countertopFindings(project, runs, cabinets),
@@ -212,13 +212,6 @@ function builtCabinet(cabinet: Cabinet, usual: Rules): DerivedCabinet {
 function isSameBox(before: Cabinet, after: Cabinet): boolean {
   const fields = Object.keys({ ...before, ...after }) as (keyof Cabinet)[]
   return fields.every((field) => field === 'left' || before[field] === after[field])
-}
-
-/** What stands where it cannot stand. A drag never lands there, but a file or a changed wall may ask for it. */
-function placeProblems(project: Project): Problem[] {
-  return misfits(project).map(({ cabinet, why }): Problem => {
-    return { weight: 'stop', about: { kind: 'cabinet', cabinet: cabinet.id }, message: why }
-  })
 }
 
 interface Looked {

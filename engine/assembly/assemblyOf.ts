@@ -1,6 +1,7 @@
 import type { BoardRole } from '../cabinets/board'
 import { methodOf } from '../cabinets/build'
-import { DRAWER_BOX, FIVE_PARTS, SLAB_FRONTS } from '../cabinets/role'
+import type { Operation } from '../cabinets/operation'
+import { DRAWER_BOX, FIVE_PARTS, INSERT, SLAB_FRONTS } from '../cabinets/role'
 import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
 import type { Cabinet, Project } from '../project/document'
@@ -33,7 +34,7 @@ export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: Asse
   const steps = [
     ...machiningOf(early, isBandInSize),
     ...carcassSteps(parts, display),
-    ...frameSteps(of(...FRAME)),
+    ...frameSteps(of(...FRAME), parts.filter(isOfCarcass)),
     stepOf('standing', 'Glue and screw the plinth, and set the carcass on it when it is level.', of(...PLINTH)),
     stepOf('standing', standWords(cabinet, lateOnes.length > 0), parts.filter(isOfCarcass)),
     stepOf('standing', 'Screw the kick board between the sides when the cabinet stands.', of('kickBoard')),
@@ -43,10 +44,15 @@ export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: Asse
       'Glue the stiles and rails of five-part fronts round their panels, square and flat. No glue in the groove: a panel of solid wood must move.',
       ...FIVE_PARTS,
     ),
-    fits('Lay the lid on the carcass and hang it.', 'lid'),
+    fits(
+      'Glue and screw the strip on at the wall, and hang the lid to it: the strip lets it up past upright.',
+      'lidStrip',
+      'lid',
+    ),
     fits('Scribe what closes to the wall and to its neighbour, and screw it on from inside.', ...BESIDE),
-    fits('Put in what is loose: it goes in from the front.', 'adjustableShelf', 'divider'),
+    fits('Put in what is loose: it goes in from the front.', 'adjustableShelf'),
     fits('Put the boxes on their slides, all the way in and out.', ...DRAWER_BOX),
+    fits('Glue each insert square, its dividers into its ends, and lay it loose in its drawer.', ...INSERT),
     fits(
       'Fronts last: hang the doors, screw drawer fronts to their boxes, and make all gaps equal.',
       ...SLAB_FRONTS,
@@ -106,20 +112,32 @@ export const ASSEMBLY_CAUTIONS: readonly string[] = [
   'Glue is not loaded before it is dry, as long as its maker says.',
 ]
 
-function frameSteps(frame: readonly Part[]): AssemblyStep[] {
+function isPocket(one: Operation): boolean {
+  return one.kind === 'holeRow' && one.purpose === 'pocketScrew'
+}
+
+/** The front edges of sides and bottoms are bored towards it where it is screwed on. */
+function isTowardsFrame(one: Operation): boolean {
+  return one.kind === 'holeRow' && (one.slant?.towards === 'low' || one.slant?.towards === 'high')
+}
+
+function frameSteps(frame: readonly Part[], carcass: readonly Part[]): AssemblyStep[] {
   if (frame.length === 0) return []
-  return [stepOf('carcass', frameWords(frame), frame)]
+  return [stepOf('carcass', frameWords(frame, carcass), frame)]
 }
 
 /** Before an L there are two frames, before a diagonal one with bevelled stiles. */
-function frameWords(frame: readonly Part[]): string {
+function frameWords(frame: readonly Part[], carcass: readonly Part[]): string {
+  const isScrewedOn = carcass.some(({ operations }) => operations.some(isTowardsFrame))
+  const isScrewed = frame.some(({ operations }) => operations.some(isPocket))
+  const how = isScrewed ? 'flat, clamped at each joint while its pocket screws are driven' : 'flat'
   const rails = frame.filter(({ role }) => role === 'topRail')
   if (rails.length > 1) {
     const [first, second] = rails.map(({ mark }) => mark)
-    return `Glue up both face frames flat, each of a stile and two rails, square, with a batten across the free ends of the rails. Glue them to the front of the carcass: the one with ${first} first, which runs into the inside corner, then the one with ${second}, butted against it and glued and screwed to it from behind.`
+    return `Glue up both face frames ${how}, each of a stile and two rails, square, with a batten across the free ends of the rails. Glue them to the front of the carcass: the one with ${first} first, which runs into the inside corner, then the one with ${second}, butted against it and glued and screwed to it from behind.`
   }
   const isBevelled = frame.some(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
-  const words = 'Glue up the face frame flat, with equal diagonals, then glue it to the front of the carcass'
+  const words = `Glue up the face frame ${how}, with equal diagonals, then glue it to the front of the carcass${isScrewedOn ? ' and drive the screws of the carcass into it' : ''}`
   return isBevelled
     ? `${words}: its bevels are in line with the two ends, and the frames beside it are butted against them and screwed through their stiles.`
     : `${words}.`

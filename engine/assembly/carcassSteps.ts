@@ -12,7 +12,7 @@ import { type AssemblyStep, stepOf } from './step'
 
 const CARCASS: readonly BoardRole[] = [
   ...(['leftSide', 'rightSide', 'bottom', 'top', 'frontStretcher', 'backStretcher', 'back'] as const),
-  ...(['topNailer', 'bottomNailer', 'fixedShelf', 'partition', 'cornerPost'] as const),
+  ...(['topNailer', 'bottomNailer', 'fixedShelf', 'partition', 'divider', 'cornerPost'] as const),
 ]
 
 export function isOfCarcass({ role }: Part): boolean {

@@ -75,7 +75,11 @@ const BORED: Readonly<Record<HolePurpose, string>> = {
   pilot: 'pilot holes',
   dowel: 'dowels',
   looseTenon: 'loose tenons',
+  biscuit: 'biscuits',
+  pocketScrew: 'pocket screws',
   pull: 'pulls',
+  frontScrew: 'the screws of drawer fronts',
+  frontPilot: 'the points of these',
   legPlate: 'the plates of legs',
 }
 

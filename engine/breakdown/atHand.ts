@@ -6,6 +6,7 @@ import { settle } from '../units/length'
 import { type CutAway, cleanOf, cutAwayOf, type NamedPiece, usableOf } from './cutAway'
 import type { FloorPiece } from './floor'
 import { pinnedKinds } from './pins'
+import type { Future, Stage } from './stage'
 import type { Rough } from './task'
 import { type AtHand, isInShop } from './walks'
 
@@ -22,6 +23,11 @@ export interface PieceAtHand {
   readonly rough: Rough
   /** Whether it is a sheet as it came. */
   readonly isWhole: boolean
+  /** What is still to become of it by the layouts; nothing of what is freed of a damaged piece. */
+  readonly future?: Future
+  /** How far it has come, and what its pieces are to be called, where that stays as it was. */
+  readonly stage?: Stage
+  readonly called?: readonly string[]
 }
 
 export interface HandInput {
@@ -64,10 +70,10 @@ export function isStillWood({ kind }: FloorPiece): boolean {
 }
 
 export function pieceOf(piece: FloorPiece, before: ReadonlyMap<string, AtHand>): PieceAtHand {
-  const { sheet, stock, origin, material, name, kind, x, y, length, width, rough } = piece
+  const { sheet, stock, origin, material, name, kind, x, y, length, width, rough, future } = piece
   const place = { left: x, bottom: y, width: length, height: width }
   const isWhole = kind === 'sheet' && !(stock !== null && before.has(stock))
-  return { sheet, stock, origin, material, name, place, rough, isWhole }
+  return { sheet, stock, origin, material, name, place, rough, isWhole, future }
 }
 
 function cutAwayFor(each: FloorPiece, piece: PieceAtHand, input: HandInput, number: number): CutAway {
@@ -81,7 +87,8 @@ function cutAwayFor(each: FloorPiece, piece: PieceAtHand, input: HandInput, numb
 
 function cleanPiece({ name, rect, rough }: NamedPiece, from: PieceAtHand): PieceAtHand {
   const place = { ...rect, left: settle(rect.left + from.place.left), bottom: settle(rect.bottom + from.place.bottom) }
-  return { ...from, name, place, rough, isWhole: false }
+  const { future: _, ...clean } = from
+  return { ...clean, name, place, rough, isWhole: false }
 }
 
 interface Usable {
@@ -115,6 +122,8 @@ export interface Stocked {
   readonly atHand: ReadonlyMap<string, AtHand>
   /** The kind of sheet that was bought, by the id of what is at hand of it. */
   readonly kinds: ReadonlyMap<string, string>
+  /** The id of the stock that a piece is. */
+  readonly idOf: (piece: PieceAtHand) => string
 }
 
 /**
@@ -128,6 +137,10 @@ export function stockOf(hand: readonly PieceAtHand[], { job, rows }: HandInput, 
     .flatMap((each) => leftToBuy(each, taken(each.id)))
   const atHand = new Map<string, AtHand>()
   const kinds = new Map<string, string>()
+  const given = new Map<PieceAtHand, string>()
+  const give = (alike: Alike, id: string) => {
+    for (const piece of alike) given.set(piece, id)
+  }
   // An id that a kind of sheet had is never given to another.
   const ids = new Set([...job.stock.filter((each) => !isInShop(each)), ...stock].map(({ id }) => id))
   for (const { origin } of hand) ids.add(origin)
@@ -135,16 +148,19 @@ export function stockOf(hand: readonly PieceAtHand[], { job, rows }: HandInput, 
   for (const alike of alikeIn(hand)) {
     if (alike[0].isWhole && pins.has(alike[0].origin)) {
       putBack(stock, stockOfAlike(alike[0].origin, alike, job))
+      give(alike, alike[0].origin)
       continue
     }
     const id = freeId(ids)
     ids.add(id)
     stock.push(stockOfAlike(id, alike, job))
-    const [{ isWhole, rough, origin }] = alike
+    give(alike, id)
+    const [{ isWhole, rough, origin, stage }] = alike
     kinds.set(id, origin)
-    if (!isWhole) atHand.set(id, { names: alike.map(({ name }) => name), rough })
+    const turn = stage ? { stage, called: alike.map(({ called }) => called ?? []) } : {}
+    if (!isWhole) atHand.set(id, { names: alike.map(({ name }) => name), rough, ...turn })
   }
-  return { stock, atHand, kinds }
+  return { stock, atHand, kinds, idOf: (piece) => given.get(piece)! }
 }
 
 /** Whole sheets that boards must come from lie with those of their kind that can be bought. */
@@ -170,7 +186,7 @@ function alikeIn(hand: readonly PieceAtHand[]): Alike[] {
     const { length, width } = usableOf(piece.place, piece.rough)
     const key = piece.isWhole
       ? `whole ${piece.stock}`
-      : JSON.stringify([piece.material, piece.origin, length, width, Object.entries(piece.rough).sort()])
+      : JSON.stringify([piece.material, piece.origin, length, width, Object.entries(piece.rough).sort(), piece.stage])
     const group = groups.get(key)
     if (group) group.push(piece)
     else groups.set(key, [piece])

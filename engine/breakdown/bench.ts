@@ -2,6 +2,7 @@ import { assert } from '../basics/assert'
 import type { Shop } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { bareName } from './cutAway'
+import type { Future } from './stage'
 import type { Child, Group, Task } from './task'
 import { gripFor } from './tool'
 import type { CutKind, Left, Spot, Taken, Work } from './work'
@@ -18,6 +19,7 @@ interface Standing {
   /** Whether its number is written on a sheet yet. */
   isNamed: boolean
   groups: Group[]
+  tail: readonly Group[]
 }
 
 /** Cuts tasks and writes down the works, knowing where on its sheet every piece lies. */
@@ -73,7 +75,16 @@ export class Bench {
     const spot = before ?? { x: 0, y: 0 }
     const isPrepared = task.trim === 0
     const isNamed = before !== undefined
-    const standing = { task, spot, done: 0, left: task.span, isPrepared, isNamed, groups: [...task.groups] }
+    const standing = {
+      task,
+      spot,
+      done: 0,
+      left: task.span,
+      isPrepared,
+      isNamed,
+      groups: [...task.groups],
+      tail: task.tail,
+    }
     const isUncut = isPrepared && task.groups.length === 0 && task.tail.length === 0
     if (isUncut && task.rest) this.spots.set(task.rest.key, spot)
     return standing
@@ -110,6 +121,7 @@ export class Bench {
     for (const [at, group] of tail.entries()) {
       const takes = this.takesOf(standing)
       const children = this.cutOff(standing, group)
+      standing.tail = tail.slice(at + 1)
       const isLast = at === tail.length - 1
       const leaves = [...children, ...this.remaining(standing, isLast)]
       this.add(standing.task, kind, null, group.size, takes, 1, leaves)
@@ -143,8 +155,22 @@ export class Bench {
     const name = isUncut ? task.name : restOf(task)
     const mark = standing.isNamed ? null : task.name
     standing.isNamed = true
-    const piece = { kind: 'piece', name, key: task.name, mark, part: null, isLate: false } as const
+    const future = this.futureOf(standing)
+    const piece = { kind: 'piece', name, key: task.name, mark, part: null, isLate: false, future } as const
     return [{ ...piece, ...along(task, left), ...spotOf(standing), rough: this.roughOf(standing) }]
+  }
+
+  /** What is drawn of it and not cut off yet. */
+  private futureOf({ task, groups, tail }: Standing): Future {
+    const { drawn, called, stage, rest } = task
+    const open = new Set([...groups, ...tail].flatMap(({ children }) => children.map(({ key }) => key)))
+    if (rest) open.add(rest.key)
+    const isOpen = (at: number) => open.has(called[at]!)
+    return {
+      drawn: { ...drawn, pieces: drawn.pieces.filter((_, at) => isOpen(at)) },
+      called: called.filter((_, at) => isOpen(at)),
+      stage,
+    }
   }
 
   private waste(standing: Standing, size: Mm): Left[] {
@@ -157,6 +183,7 @@ export class Bench {
       mark: null,
       part: null,
       isLate: false,
+      future: { drawn: { kind: 'waste', ...spotOf(standing), ...along(task, size) }, called: [], stage: task.stage },
     } as const
     return [{ ...piece, ...along(task, size), ...spotOf(standing), rough: this.roughOf(standing) }]
   }

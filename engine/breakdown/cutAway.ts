@@ -1,7 +1,9 @@
 import { type Rect, rectsOverlap, rightOf, topOf } from '../geometry/rect'
 import { type Mm, settle } from '../units/length'
 import { type CleanCut, cleanCuts } from './clean'
-import { type Child, letter, type Rough, type Task } from './task'
+import { letter } from './names'
+import { AS_IT_CAME } from './stage'
+import type { Child, Rough, Task } from './task'
 import type { Left, Work } from './work'
 
 /** A damaged piece as it lies, factory edges counted. Rectangles are on the piece, from the corner of its first edges, mm. */
@@ -120,7 +122,9 @@ function workOf({ direction, takes, leaves }: AwayCut, task: Task, run: number):
 
 function leftOf({ kind, name, mark, rect, rough }: NamedPiece): Left {
   const size = { length: rect.width, width: rect.height }
-  const child: Child = { kind, name, key: name, mark, part: null, isLate: false, ...size, rough }
+  const drawn = { kind: 'waste', x: 0, y: 0, ...size } as const
+  const future = { drawn, called: [], stage: AS_IT_CAME }
+  const child: Child = { kind, name, key: name, mark, part: null, isLate: false, ...size, rough, future }
   return { ...child, x: rect.left, y: rect.bottom }
 }
 
@@ -133,6 +137,7 @@ function taskOf(
   const place = { x: 0, y: 0, length, width }
   return {
     ...{ name, sheet, material, direction, kind: direction, isLate: false, isSheet: isWhole, phase: 0, trim: 0, rough },
+    ...{ called: [name], stage: AS_IT_CAME },
     ...{ span: isRip ? width : length, across: isRip ? length : width, groups: [], tail: [], rest: null, restSize: 0 },
     drawn: { kind: 'cut', direction, pieces: [{ kind: 'part', part: name, rotated: false, ...place }], ...place },
     next: [],

@@ -4,6 +4,7 @@ import { type Rect, rectsOverlap } from '../geometry/rect'
 import type { JobStock } from '../sheets/job'
 import type { Mm } from '../units/length'
 import { type CutAway, cleanOf } from './cutAway'
+import { AS_IT_CAME, type Future } from './stage'
 import type { Step, StepPiece } from './step'
 import { type BreakdownInput, worksOf } from './steps'
 import { isClean, type Rough, sizeWith } from './task'
@@ -26,6 +27,7 @@ export interface FloorPiece extends Spot {
   readonly part: PartId | null
   /** Not cut away yet, in the same frame. */
   readonly damages: readonly Rect[]
+  readonly future: Future
 }
 
 /** How far the maker is: which steps are done, and how many pieces of one that is begun. */
@@ -85,24 +87,31 @@ function startOf(input: BreakdownInput): Start {
 
 function damagedPiece({ kind, isWhole, ...piece }: CutAway): FloorPiece {
   const { sheet, material, name, length, width, rough, damages } = piece
-  const common = { sheet, material, name, length, width, rough, damages }
+  const common = { sheet, material, name, length, width, rough, damages, future: unplanned({ length, width }) }
   return { ...common, kind: isWhole ? 'sheet' : 'piece', stock: null, origin: kind, x: 0, y: 0, part: null }
 }
 
+/** Nothing is laid out on it. */
+function unplanned(size: { readonly length: Mm; readonly width: Mm }, stage = AS_IT_CAME): Future {
+  return { drawn: { kind: 'offcut', x: 0, y: 0, ...size }, called: [], stage }
+}
+
 function leftBy({ leaves }: Work, { sheet, stock, origin, material, damages }: FloorPiece): FloorPiece[] {
-  return leaves.map(({ kind, name, x, y, length, width, rough, part }) => {
+  return leaves.map(({ kind, name, x, y, length, width, rough, part, future }) => {
     const place = { left: x, bottom: y, width: length, height: width }
     const still = damages.filter((damage) => rectsOverlap(place, damage))
-    return { sheet, stock, origin, material, name, kind, x, y, length, width, rough, part, damages: still }
+    return { sheet, stock, origin, material, name, kind, x, y, length, width, rough, part, future, damages: still }
   })
 }
 
 /** Whole sheets; one that is a part as it comes is that part. */
 function sheetsOf(input: BreakdownInput): TakenUp[] {
   const layouts = copiesOf(input.answer)
-  return walksOf(input, 'rip').map(({ sheet, material, name: called, root, rough, dealt }, at): TakenUp => {
+  return walksOf(input, 'rip').map((walk, at): TakenUp => {
+    const { sheet, material, name: called, root, rough, dealt } = walk
     const { stock } = layouts[at]!
-    const place = { x: 0, y: 0, ...sizeWith(root, rough), rough, damages: [] }
+    const future = { drawn: root, called: walk.called ?? [], stage: walk.stage }
+    const place = { x: 0, y: 0, ...sizeWith(root, rough), rough, damages: [], future }
     const common = { sheet, material, stock, origin: originOf(input, stock), ...place }
     if (root.kind !== 'part' || !isClean(rough)) {
       return { called, piece: { ...common, kind: 'sheet', name: called, part: null } }
@@ -126,7 +135,9 @@ function rackOf(input: BreakdownInput): TakenUp[] {
         const { id, material } = stock
         const common = { sheet, stock: id, origin: originOf(input, id), material, x: 0, y: 0, part: null, damages: [] }
         const name = hand?.names[taken + at] ?? `sheet ${sheet}`
-        return { called: name, piece: { ...common, kind: 'sheet', name, ...sizeOnRack(stock, hand?.rough) } }
+        const size = sizeOnRack(stock, hand?.rough)
+        const future = unplanned(stock, hand?.stage)
+        return { called: name, piece: { ...common, kind: 'sheet', name, ...size, future } }
       })
     })
 }

@@ -7,8 +7,9 @@ import { handOf, isStillWood, type PieceAtHand, pieceOf, type Stocked, stockOf }
 import type { CutAway } from './cutAway'
 import { isHitBy, placedDamage } from './damage'
 import { type FloorPiece, floorAfter, type Progress } from './floor'
+import { type Kept, keptAfter } from './keep'
 import type { Mishap } from './mishapKinds'
-import { type Resized, toldOf } from './mishapWords'
+import { happened, type Resized, toldOf } from './mishapWords'
 import { pinned } from './pins'
 import type { BreakdownInput } from './steps'
 import { sheetNumbers } from './walks'
@@ -31,8 +32,11 @@ export interface Replan {
   readonly kinds: ReadonlyMap<string, string>
   /** Still to be cut, otherwise than was planned. */
   readonly resized: readonly Resized[]
-  /** In plain words: what changes. */
+  /** In plain words: what has happened, and what it changes when the rest is laid out anew. */
   readonly told: readonly string[]
+  readonly happened: readonly string[]
+  /** The plan with the layouts that can stay as they are; null where none can. */
+  readonly kept: Kept | null
 }
 
 /**
@@ -62,6 +66,7 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
   const hand = handOf(lies, shop)
   const resized = resizedParts(before, needed)
   const stocked = stockOf(hand.pieces, shop, input.answer)
+  const outcome = { input, mishap, damage, cut, lost, hit: floor.value.filter(hit), hand, needed, resized }
   return good({
     ...{ cut, lost, pieces: hand.pieces, cutAways: hand.cutAways, cutList: { rows: needed } },
     cutBefore: splitRows(rows, (part) => cut.includes(part)),
@@ -69,8 +74,23 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
     ...{ atHand: stocked.atHand, kinds: stocked.kinds },
     resized,
     firstSheet: nextSheet + hand.cutAways.length,
-    told: toldOf({ input, mishap, damage, cut, lost, hit: floor.value.filter(hit), hand, needed, resized }),
+    told: toldOf(outcome),
+    happened: happened(outcome),
+    kept: keptAfter(
+      {
+        ...{ input, rows: needed, pieces: hand.pieces },
+        banked: freed(needed, rows).filter(({ bank }) => bank !== null),
+        stockOf: (pieces) => stockOf(pieces, shop, input.answer),
+        jobOf: (stocked) => jobOf(input.job, stocked, needed, rows),
+      },
+      loosenedBy(mishap, hand.pieces),
+    ),
   })
+}
+
+/** Of a batch that measures otherwise so many boards change that they are packed together. */
+function loosenedBy(mishap: Mishap, pieces: readonly PieceAtHand[]): ReadonlySet<PieceAtHand> {
+  return new Set(mishap.kind === 'thickness' ? pieces.filter(({ material }) => material === mishap.material) : [])
 }
 
 /** Every sheet and piece that lies in the shop now and can be cut, damaged ones with the damage still on them. */

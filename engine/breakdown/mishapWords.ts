@@ -33,11 +33,10 @@ export interface Resized {
 
 /** What changes after a mishap, a sentence each. What lies there is a list of its own. */
 export function toldOf(outcome: Outcome): string[] {
-  const { cut, needed, input } = outcome
-  const display = input.display ?? TENTHS
+  const { cut, needed } = outcome
   const left = needed.reduce((sum, { quantity }) => sum + quantity, 0)
   return [
-    ...happened(outcome, display),
+    ...happened(outcome),
     ...(cut.length > 0 ? [`${counted(cut.length, 'part')} ${cut.length === 1 ? 'stays' : 'stay'} as cut.`] : []),
     left === 0
       ? 'Nothing is left to cut.'
@@ -45,8 +44,10 @@ export function toldOf(outcome: Outcome): string[] {
   ]
 }
 
-function happened(outcome: Outcome, display: LengthDisplay): string[] {
+/** What is no longer as it was planned. */
+export function happened(outcome: Outcome): string[] {
   const { mishap, lost, input, needed, damage } = outcome
+  const display = input.display ?? TENTHS
   switch (mishap.kind) {
     case 'spoiled':
       return [`${partsIn(lost, input)} ${lost.length === 1 ? 'is spoiled and is' : 'are spoiled and are'} cut again.`]

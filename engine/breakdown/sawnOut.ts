@@ -1,5 +1,6 @@
 import type { MaterialId } from '../basics/id'
 import { aroundClip, type Bevel, type Clip, type Notch, tiltOf } from '../cabinets/operation'
+import type { Rect } from '../geometry/rect'
 import type { Part } from '../parts/part'
 import type { Shop } from '../project/document'
 import { isKeptLeft } from '../sheets/draw'
@@ -37,6 +38,28 @@ export function sawnOutOf(parts: readonly Part[], shop: Shop, display: LengthDis
   return [...groups.values()]
     .map(({ cut, boards }) => ({ ...cut, boards, text: wordsOf(cut, boards, display) }))
     .sort((a, b) => b.length * b.width - a.length * a.width)
+}
+
+/** What can be kept of what is sawn out of a board, where it lies in it: in the board's own frame, mm. */
+export function freedIn(part: Part, shop: Shop): Rect[] {
+  return part.operations.flatMap((one): Rect[] => {
+    if (one.kind !== 'notch' && one.kind !== 'clip') return []
+    const { x, y, length, width } = one.kind === 'clip' ? aroundClip(one, part) : one
+    const { keeps } = one.kind === 'clip' ? slantedCut(one, part, shop) : squareCut(one, part, shop)
+    if (!keeps) return []
+    // It lies in the corner of the board that is cut off, or a kerf from the lines within the board.
+    const isFar = one.kind === 'clip' ? one.end === 'end' : x > 0 && settle(x + length) >= part.length
+    const isHigh = one.kind === 'clip' ? one.edge === 'high' : y > 0 && settle(y + width) >= part.width
+    const from = (near: Mm, size: Mm, kept: Mm, isAtEnd: boolean) =>
+      isAtEnd ? settle(near + size - kept) : near > 0 ? settle(near + shop.kerf) : 0
+    return [
+      {
+        left: from(x, length, keeps.length, isFar),
+        bottom: from(y, width, keeps.width, isHigh),
+        ...{ width: keeps.length, height: keeps.width },
+      },
+    ]
+  })
 }
 
 type Cut = Omit<SawnOut, 'boards' | 'text'>

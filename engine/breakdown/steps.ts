@@ -1,7 +1,6 @@
 import type { MaterialId } from '../basics/id'
 import type { CutRow } from '../cutlist/row'
 import type { CutOrder, Material, Shop } from '../project/document'
-import type { SheetAnswer } from '../sheets/layout'
 import type { LengthDisplay } from '../units/length'
 import { cautionsFor, SHOP_CAUTIONS } from './cautions'
 import { type CutAway, worksOfCutAways } from './cutAway'
@@ -52,6 +51,12 @@ export function breakdownOf(input: BreakdownInput): Breakdown {
   }
 }
 
+/** In which order the sheets are cut, and which blade goes in first. */
+export function turnsOf(input: BreakdownInput): Pick<Plan, 'order' | 'firstBlade'> {
+  const { order, firstBlade } = planOf(input)
+  return { order, firstBlade }
+}
+
 /** The works of every step by its id, in the same order. */
 export function worksOf(input: BreakdownInput): ReadonlyMap<Step['id'], readonly Work[]> {
   return new Map(withPause(alikeIn(planOf(input).works)).map((alike, at) => [idOf(at), alike]))
@@ -74,11 +79,12 @@ interface Plan {
   readonly compared: { readonly [order in CutOrder]: Effort }
   readonly works: readonly Work[]
   readonly context: Context
+  readonly firstBlade: 'rip' | 'crosscut'
 }
 
 function planOf(input: BreakdownInput): Plan {
   const shop = { ...input.shop, kerf: input.job.kerf }
-  const plans = bladesFor(input.answer).map((blade) => {
+  const plans = bladesFor(input).map((blade) => {
     const sheets = walksOf(input, blade).flatMap(tasksOfSheet)
     const away = worksOfCutAways(input.cutAways ?? [])
     const worksIn = (order: CutOrder) => [...away, ...orderWorks(sheets, shop, blade, order)]
@@ -90,7 +96,7 @@ function planOf(input: BreakdownInput): Plan {
     const isSlower = compared['setting by setting'].minutes > compared['sheet by sheet'].minutes
     const proposed: CutOrder = isSlower ? 'sheet by sheet' : 'setting by setting'
     const order = shop.cutOrder ?? proposed
-    return { order, proposed, compared, works: works[order], context: { ...input, shop } }
+    return { order, proposed, compared, works: works[order], context: { ...input, shop }, firstBlade: blade }
   })
   return plans.reduce((a, b) => (isEasier(b.compared[b.order], a.compared[a.order]) ? b : a))
 }
@@ -100,7 +106,8 @@ function isEasier(a: Effort, b: Effort): boolean {
 }
 
 /** Which blade may go in first: where all sheets begin alike, the one they begin with; else both are tried. */
-function bladesFor({ sheets }: SheetAnswer): ('rip' | 'crosscut')[] {
+function bladesFor({ answer: { sheets }, firstBlade }: BreakdownInput): ('rip' | 'crosscut')[] {
+  if (firstBlade) return [firstBlade]
   const first = new Set(sheets.map(({ root }) => (root.kind === 'cut' ? root.direction : 'rip')))
   return first.size === 0 ? ['rip'] : [...first].sort().reverse()
 }

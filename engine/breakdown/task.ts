@@ -1,6 +1,8 @@
 import type { PartId } from '../basics/id'
 import type { CutPiece, PartPiece, Piece } from '../sheets/layout'
 import { type Mm, settle } from '../units/length'
+import { nameOf } from './names'
+import type { Future, Stage } from './stage'
 import type { StepPiece } from './step'
 
 /**
@@ -39,6 +41,9 @@ export interface Task {
   readonly rough: Rough
   /** The piece as the layout draws it, with all that it is cut into. */
   readonly drawn: CutPiece
+  /** What its pieces are called in the breakdown, in the order in which they are drawn. */
+  readonly called: readonly string[]
+  readonly stage: Stage
   /** One setting each, in any order. */
   readonly groups: readonly Group[]
   /** Offcuts that are freed from waste, after all groups. */
@@ -66,6 +71,7 @@ export interface Child extends Omit<StepPiece, 'count'> {
   /** Whether nothing but late parts comes of it. */
   readonly isLate: boolean
   readonly rough: Rough
+  readonly future: Future
 }
 
 /** The factory edges that a piece still has, beyond what the tree counts as the piece. */
@@ -81,9 +87,8 @@ interface Held {
   readonly piece: Piece
   readonly name: string
   readonly rough: Rough
-  readonly hasBeenRipped: boolean
-  readonly phase: number
-  readonly isSheet: boolean
+  readonly stage: Stage
+  readonly isTakenUp: boolean
   readonly isLate: boolean
 }
 
@@ -97,6 +102,9 @@ export interface SheetWalk {
   readonly root: Piece
   readonly rough: Rough
   readonly firstBlade: 'rip' | 'crosscut'
+  readonly stage: Stage
+  /** What its first pieces are called; after the piece when left out. */
+  readonly called?: readonly string[]
   /** Whether a part is cut when the carcasses stand. */
   readonly isLate: (piece: PartPiece) => boolean
   readonly dealt: (piece: PartPiece) => { readonly mark: string; readonly part: PartId | null }
@@ -106,7 +114,7 @@ export interface SheetWalk {
 export function tasksOfSheet(walk: SheetWalk): Task[] {
   const { root, rough, name } = walk
   const isLate = isAllLate(root, false, walk)
-  const held = { piece: root, name, rough, hasBeenRipped: false, phase: 0, isSheet: true, isLate }
+  const held = { piece: root, name, rough, stage: walk.stage, isTakenUp: true, isLate }
   if (root.kind !== 'cut' || root.direction === 'rip' || rough.low === 0) return tasksOf(held, walk)
   const straightened = { ...held, rough: { ...rough, low: 0 } }
   return [straighten(held, root, walk, tasksOf(straightened, walk))]
@@ -114,16 +122,17 @@ export function tasksOfSheet(walk: SheetWalk): Task[] {
 
 function straighten(held: Held, drawn: CutPiece, walk: SheetWalk, next: Task[]): Task {
   const { sheet, material } = walk
-  const { isLate } = held
+  const { name, rough, isLate, stage } = held
   const { length, width } = sizeOf(held)
-  const { name, rough } = held
+  const called = drawn.pieces.map((_, at) => calledIn(held, at, walk))
   const restSize = settle(width - rough.low)
   return {
-    ...{ name, sheet, material, direction: 'rip', kind: 'rip', isSheet: true, phase: 0 },
+    ...{ name, sheet, material, direction: 'rip', kind: 'rip', isSheet: true, phase: stage.phase, called, stage },
     ...{ isLate, span: width, across: length, trim: rough.low, rough, drawn, groups: [], tail: [] },
     rest: {
       ...{ kind: 'piece', name, key: name, length, width: restSize, mark: name, part: null, isLate },
       rough: { ...rough, low: 0 },
+      future: { drawn, called, stage },
     },
     ...{ restSize, next },
   }
@@ -156,15 +165,15 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
   const isRip = direction === 'rip'
   const span = isRip ? size.width : size.length
   const trim = isRip ? held.rough.low : held.rough.start
-  const phase = phaseOf(direction, held.phase, walk.firstBlade)
+  const phase = phaseOf(direction, held.stage.phase, walk.firstBlade)
   const { cutOff, rest, restSize } = cutsOf(cut, settle(span - trim), held, walk)
-  const hasBeenRipped = held.hasBeenRipped || isRip
+  const stage = { phase, isSheet: false, hasBeenRipped: held.stage.hasBeenRipped || isRip }
   const carry = (at: number, roughEnd: Mm): Held => {
     const rough = isRip ? { ...held.rough, low: 0, high: roughEnd } : { ...held.rough, start: 0, end: roughEnd }
-    const name = nameOf(held, at, walk.sheet)
+    const name = calledIn(held, at, walk)
     const piece = cut.pieces[at]!
     const isLate = isAllLate(piece, held.isLate, walk)
-    return { piece, name, rough, hasBeenRipped, phase, isSheet: false, isLate }
+    return { piece, name, rough, stage, isTakenUp: false, isLate }
   }
   const helds = cutOff.map((at) => carry(at, 0))
   const last = rest === null ? null : carry(rest, settle(restSize - extent(cut.pieces[rest]!, direction)))
@@ -181,15 +190,20 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
   }
   return {
     ...{ name: held.name, sheet: walk.sheet, material: walk.material, direction, phase, span, trim, tail, restSize },
-    ...{ rough: held.rough, drawn: cut },
-    kind: isRip ? (held.hasBeenRipped ? 'rerip' : 'rip') : 'crosscut',
-    isSheet: held.isSheet,
+    ...{ rough: held.rough, drawn: cut, called: cut.pieces.map((_, at) => calledIn(held, at, walk)) },
+    kind: isRip ? (held.stage.hasBeenRipped ? 'rerip' : 'rip') : 'crosscut',
+    stage: { ...held.stage, phase },
+    isSheet: held.stage.isSheet,
     isLate: held.isLate,
     across: isRip ? size.length : size.width,
     groups: [...groups.values()],
     rest: last && childOf(last, direction, walk),
     next: [...helds, ...(last ? [last] : [])].flatMap((each) => tasksOf(each, walk)),
   }
+}
+
+function calledIn(held: Held, at: number, walk: SheetWalk): string {
+  return (held.isTakenUp ? walk.called?.[at] : undefined) ?? nameOf(held, at, walk.sheet)
 }
 
 /** Whether late parts come of a piece, and no others; where none comes of it, it waits with what it is cut from. */
@@ -240,7 +254,9 @@ function phaseOf(direction: 'rip' | 'crosscut', from: number, firstBlade: 'rip' 
 function childOf(held: Held, direction: 'rip' | 'crosscut', walk: SheetWalk): Child {
   const { piece, rough } = held
   const size = sizeOf(held)
-  const common = { key: held.name, ...size, rough, part: null, isLate: held.isLate }
+  const called = piece.kind === 'cut' ? piece.pieces.map((_, at) => calledIn(held, at, walk)) : []
+  const future = { drawn: piece, called, stage: held.stage }
+  const common = { key: held.name, ...size, rough, part: null, isLate: held.isLate, future }
   if (piece.kind === 'waste') return { ...common, kind: 'waste', name: 'waste', mark: null }
   // What is kept is called by its own name from now on.
   if (piece.kind === 'offcut') return { ...common, kind: 'offcut', name: held.name, mark: held.name }
@@ -250,27 +266,6 @@ function childOf(held: Held, direction: 'rip' | 'crosscut', walk: SheetWalk): Ch
     return { ...common, kind: 'part', name: mark, mark, part }
   }
   return { ...common, kind: direction === 'rip' ? 'strip' : 'piece', name: held.name, mark: held.name }
-}
-
-/** Strips of sheet 3 are 3a, 3b; what comes of 3a is 3a1, 3a2; and so on in turn, in the order of the drawing. */
-function nameOf(held: Held, at: number, sheet: number): string {
-  const stem = held.isSheet ? stemOf(held.name, sheet) : held.name
-  return /\d$/.test(stem) ? `${stem}${letter(at)}` : `${stem}${at + 1}`
-}
-
-/**
- * What is cut of a piece of an earlier sheet is called after the piece: of 1c come 1c1, 1c2. Of the rest of 1 other names
- * were given already, so there come 1R1, 1R2; of a second piece of one name 1RR1.
- */
-function stemOf(name: string, sheet: number): string {
-  if (name === `sheet ${sheet}`) return String(sheet)
-  const [, rest = '', bare = name, count = '1'] = /^((?:rest of )*)(?:sheet )?(.*?)(?: \((\d+)\))?$/.exec(name) ?? []
-  return bare + 'R'.repeat(rest.length / 'rest of '.length + Number(count) - 1)
-}
-
-export function letter(at: number): string {
-  const last = String.fromCharCode(97 + (at % 26))
-  return at < 26 ? last : letter(Math.floor(at / 26) - 1) + last
 }
 
 function isLeft(piece: Piece): boolean {

@@ -4,6 +4,7 @@ import type { CutRow } from '../cutlist/row'
 import type { JobStock, SheetJob } from '../sheets/job'
 import type { Piece, SheetAnswer, SheetLayout } from '../sheets/layout'
 import { assignParts, type PlacedPart } from './assign'
+import { AS_IT_CAME, type Stage } from './stage'
 import { partsIn, type Rough, type SheetWalk } from './task'
 
 export interface Laid {
@@ -16,12 +17,20 @@ export interface Laid {
   readonly atHand?: ReadonlyMap<string, AtHand>
   /** The number of the first sheet; 1 when left out. */
   readonly firstSheet?: number
+  /** The numbers that sheets have already, by the id of their stock, in the order of the layouts; others count on. */
+  readonly numbered?: ReadonlyMap<string, readonly number[]>
+  /** The blade that goes in first; the easier one when left out. */
+  readonly firstBlade?: 'rip' | 'crosscut'
 }
 
 /** Equal pieces that were cut from earlier sheets: what is written on each, and the factory edges beyond the stock's size. */
 export interface AtHand {
   readonly names: readonly string[]
   readonly rough: Rough
+  /** How far they have come; when left out they are laid down like sheets. */
+  readonly stage?: Stage
+  /** What the pieces of each are called, where that was settled before. */
+  readonly called?: readonly (readonly string[])[]
 }
 
 /** Every sheet by itself, copies counted out, with the part that each of its places was dealt. */
@@ -43,6 +52,8 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
     return {
       ...{ sheet, material: from.material, kerf: job.kerf, root, firstBlade },
       name: hand?.names[count] ?? `sheet ${sheet}`,
+      stage: hand?.stage ?? AS_IT_CAME,
+      called: hand?.called?.[count] ?? [],
       rough: roughOf(from, root, hand?.rough),
       isLate: (piece) => lateRows.has(piece.part),
       dealt: (piece) => dealt.get(at + 1)?.[order.get(piece)!] ?? { mark: piece.part, part: null },
@@ -51,17 +62,28 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
 }
 
 /**
- * The numbers of what is laid out, copies counted out, and those of what stays on the rack. Sheets count on from the
- * first, laid out or not; pieces of earlier sheets, which have names of their own, come behind them all.
+ * The numbers of what is laid out, copies counted out, and those of what stays on the rack. Sheets that have a number keep
+ * it, and others count on from the first, laid out or not; pieces of earlier sheets, which have names of their own, come
+ * behind them all.
  */
-export function sheetNumbers({ job, answer, atHand, firstSheet = 1 }: Omit<Laid, 'cutList' | 'marks'>) {
+export function sheetNumbers({
+  job,
+  answer,
+  atHand,
+  firstSheet = 1,
+  numbered,
+}: Omit<Laid, 'cutList' | 'marks' | 'firstBlade'>) {
   const isPiece = (id: string) => atHand?.has(id) === true
-  const laid = copiesOf(answer).map(({ stock }) => stock)
-  const rack = onRack(job, answer)
-  const sheets = firstSheet + laid.filter((id) => !isPiece(id)).length
+  const given = new Map([...(numbered ?? [])].map(([id, numbers]) => [id, numbers.values()]))
+  const givenTo = (id: string) => (isPiece(id) ? undefined : given.get(id)?.next().value)
+  const known = (ids: readonly string[]) => ids.map((id) => ({ id, number: givenTo(id) }))
+  const laid = known(copiesOf(answer).map(({ stock }) => stock))
+  const rack = known(onRack(job, answer))
+  const isNew = ({ id, number }: (typeof laid)[number]) => !isPiece(id) && number === undefined
+  const sheets = firstSheet + laid.filter(isNew).length
   let nextSheet = firstSheet
-  let nextPiece = sheets + rack.filter((id) => !isPiece(id)).length
-  const numberOf = (id: string) => (isPiece(id) ? nextPiece++ : nextSheet++)
+  let nextPiece = sheets + rack.filter(isNew).length
+  const numberOf = ({ id, number }: (typeof laid)[number]) => number ?? (isPiece(id) ? nextPiece++ : nextSheet++)
   return { laid: laid.map(numberOf), rack: rack.map(numberOf), afterLaid: sheets }
 }
 

@@ -1,5 +1,4 @@
 import type { Rect } from '../geometry/rect'
-import { rightOf, topOf } from '../geometry/rect'
 import { isMadeToOpening, openingKey } from '../project/asBuilt'
 import type { FrontPath } from '../project/frontTree'
 import type { AsBuilt, MeasuredOpening } from '../project/measured'
@@ -30,7 +29,8 @@ export function openingsOf(
       const key = openingKey(path)
       const drawn = clearSize(cell, pieces)
       const measured = asBuilt[key] ?? null
-      return { key, path, front, drawn, measured, off: measured ? offOf(drawn, measured, report) : AS_DRAWN }
+      const off = measured ? offOf(drawn, measured, report) : AS_DRAWN
+      return { key, path, front, drawn, measured, off: off ?? AS_DRAWN, isMade: measured !== null && off !== null }
     })
 }
 
@@ -44,7 +44,8 @@ function clearSize({ across, opening, clear }: Cell, pieces: readonly Piece[]): 
   return { width: settle(across.to - across.from), height: settle(to - from) }
 }
 
-function offOf(drawn: Size, { width, height }: MeasuredOpening, report: Report): Size {
+/** Null where that is more than can be, which is told. */
+function offOf(drawn: Size, { width, height }: MeasuredOpening, report: Report): Size | null {
   const off = {
     width: width === null ? 0 : settle(width - drawn.width),
     height: height === null ? 0 : settle(height - drawn.height),
@@ -58,14 +59,19 @@ function offOf(drawn: Size, { width, height }: MeasuredOpening, report: Report):
     report.stop(
       `an opening was measured ${is} ${long} and is drawn ${was}; ${report.say(MOST_OFF)} is the most between them. It is made as drawn.`,
     )
-    return AS_DRAWN
+    return null
   }
   return off
 }
 
+/** The opening of a cell; nothing where nothing is made to it. */
+export function openingOf({ path }: Cell, openings: readonly FrontOpening[]): FrontOpening | undefined {
+  return openings.find(({ key }) => key === openingKey(path))
+}
+
 /** The cell with its front grown by what its opening is off, half of it on each side: the gaps stay equal. */
 export function asMeasured(cell: Cell, openings: readonly FrontOpening[]): Cell {
-  const { off } = openings.find(({ key }) => key === openingKey(cell.path)) ?? { off: AS_DRAWN }
+  const off = openingOf(cell, openings)?.off ?? AS_DRAWN
   return isOff(off) ? { ...cell, rect: grown(cell.rect, off) } : cell
 }
 
@@ -78,12 +84,13 @@ function grown({ left, bottom, width, height }: Rect, by: Size): Rect {
   }
 }
 
-/** The place of a drawer box in the opening as it was measured. Behind several doors the narrowest counts. */
+/** The place of a drawer box in the opening as it was measured, the same one where that is as drawn. Behind several doors the narrowest counts. */
 export function measuredPlace(place: DrawerPlace, openings: readonly FrontOpening[]): DrawerPlace | null {
-  const before = openings.filter(({ path, measured }) => measured && place.before.some((one) => isSamePath(one, path)))
-  const width = before.length > 0 ? Math.min(...before.map(({ off }) => off.width)) : 0
+  const before = openings.filter(({ path, isMade }) => isMade && place.before.some((one) => isSamePath(one, path)))
+  if (before.length === 0) return null
+  const width = Math.min(...before.map(({ off }) => off.width))
   const height = place.setback === undefined ? (before[0]?.off.height ?? 0) : 0
-  if (!isOff({ width, height })) return null
+  if (!isOff({ width, height })) return place
   const { bay, opening } = place
   return {
     ...place,
@@ -98,9 +105,4 @@ function isSamePath(a: FrontPath, b: FrontPath): boolean {
 
 function isOff({ width, height }: Size): boolean {
   return width !== 0 || height !== 0
-}
-
-/** Whether a rectangle is another one. */
-export function isSameRect(a: Rect, b: Rect): boolean {
-  return a.left === b.left && a.bottom === b.bottom && rightOf(a) === rightOf(b) && topOf(a) === topOf(b)
 }

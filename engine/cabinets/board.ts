@@ -11,6 +11,7 @@ export type BoardRole =
   | 'bottom'
   | 'top'
   | 'lid'
+  | 'lidStrip'
   | 'frontStretcher'
   | 'backStretcher'
   | 'back'
@@ -58,6 +59,8 @@ export type BoardRole =
   | 'drawerBoxFront'
   | 'drawerBoxBack'
   | 'drawerBottom'
+  | 'insertEnd'
+  | 'insertDivider'
 
 /** The thickness of the banding on each edge; 0 where there is none. */
 export interface Banding {

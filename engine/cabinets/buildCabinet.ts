@@ -1,6 +1,6 @@
 import type { Cabinet } from '../project/document'
 import { markOf } from '../project/mark'
-import { asMeasured, measuredPlace, openingsOf } from './asBuilt'
+import { asMeasured, measuredPlace, openingOf, openingsOf } from './asBuilt'
 import { backOf } from './back'
 import { rearAt } from './bay'
 import { besideOf } from './beside'
@@ -10,11 +10,12 @@ import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
 import { buildCorner } from './buildCorner'
 import { type Carcass, carcassOf, hasNailersBehind } from './carcass'
-import { type DrawerPlace, drawerBoxOf } from './drawerBox'
+import { boxNumbers, boxStretch, type DrawerPlace, drawerBoxOf } from './drawerBox'
 import { faceFrameOf } from './faceFrame'
 import { endNotch } from './finishedEnd'
-import { held } from './fixing'
+import { frontsScrewed } from './frontScrew'
 import { facesOf, frontsOf } from './fronts'
+import { frameHeld, held } from './held'
 import { hung } from './hingeBoring'
 import { type Interior, interiorOf } from './interior'
 import { joined } from './joinery'
@@ -29,8 +30,8 @@ import { boardInCabinet, inCabinet } from './past'
 import { type Piece, UNBANDED } from './piece'
 import { pipesIn, tellCrossed } from './pipes'
 import { pulled } from './pull'
-import { refitted } from './refit'
-import { type Report, reportOn } from './report'
+import { nameOf, refitted } from './refit'
+import { type Report, reportOn, SILENT } from './report'
 import { kickNotch, sidesOf } from './side'
 import { slidden } from './slideBoring'
 import { canBeCut, tellTightness } from './sound'
@@ -64,15 +65,12 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   )
   const faces = facesOf(cells, carcass)
   const places = [...interior.drawers, ...interior.rollOuts]
-  const boxAt = (place: DrawerPlace, at: number) =>
-    drawerBoxOf(at + 1, place, rearAt(place.opening, obstacles, carcass), carcass, report)
-  const drawers = places.flatMap(boxAt)
-  const drawn = frontsOf(
-    faces,
-    { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 },
-    carcass,
-    report,
-  )
+  const numbers = boxNumbers(places)
+  const boxAt = (place: DrawerPlace, at: number, told: Report) =>
+    drawerBoxOf(numbers[at]!, place, rearAt(boxStretch(place, carcass), obstacles, carcass), carcass, told)
+  const drawers = places.flatMap((place, at) => boxAt(place, at, report))
+  const how = { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 }
+  const drawn = frontsOf(faces, how, carcass, report)
   const beside = besideOf(cabinet, carcass, rules.materials, report)
   const frame = faceFrameOf(cabinet.front, carcass, report)
   const pieces = [...shell, ...interior.pieces, ...frame, ...drawn, ...drawers, ...beside].map((piece) =>
@@ -86,26 +84,42 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   })
   const visible = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)
   const openings = openingsOf(cells, interior.pieces, cabinet.asBuilt ?? {}, report)
-  const fronts = facesOf(
-    cells.map((cell) => asMeasured(cell, openings)),
-    carcass,
-  ).filter((_, at) => visible.includes(faces[at]!))
+  const measured = cells.flatMap((cell) => {
+    const isMade = openingOf(cell, openings)?.isMade ?? false
+    return facesOf([asMeasured(cell, openings)], carcass).map((face) => ({ face, isMade }))
+  })
+  const fronts = measured.filter((_, at) => visible.includes(faces[at]!))
   const weightOf = (leaf: Pick<Leaf, 'boards'>) =>
     leafWeight(leaf, ({ material }) => rules.materials[material]?.density ?? 0)
-  const drilled = refitted(hung(slidden(boards, carcass), visible, carcass, weightOf), visible, fronts, report)
+  const anew = measured.some(({ isMade }) => isMade)
+    ? frontsOf(
+        measured.map(({ face }) => face),
+        { ...how, drawn: faces },
+        carcass,
+        SILENT,
+      )
+    : []
+  const refits = fronts.map(({ face, isMade }, at) => ({ drawn: visible[at]!, measured: isMade ? face : null }))
+  const drilled = refitted(
+    hung(slidden(boards, carcass), visible, carcass, weightOf),
+    refits,
+    new Map(joined(anew).map((board) => [nameOf(board), board])),
+  )
   const boxed = withBoxes(
     drilled,
     places.flatMap((place, at) => {
-      const measured = measuredPlace(place, openings)
-      return measured ? [boxAt(measured, at)] : []
+      const own = measuredPlace(place, openings)
+      return own ? [boxAt(own, at, own === place ? SILENT : report)] : []
     }),
   )
-  const done = held(fitted(boxed, fronts, carcass, { of: cabinet.kind, report }), carcass.method.fixing, report)
+  const made = fronts.map(({ face }) => face)
+  const corners = held(fitted(boxed, made, carcass, { of: cabinet.kind, report }), carcass, report)
+  const done = frameHeld(corners, carcass, report)
   return {
     cabinet,
     mark,
     boards: done.map((board) => boardInCabinet(board, carcass)),
-    fronts: fronts.map((face) => ({ ...face, rect: inCabinet(face.rect, carcass) })),
+    fronts: made.map((face) => ({ ...face, rect: inCabinet(face.rect, carcass) })),
     openings,
     problems: report.problems,
   }
@@ -118,24 +132,24 @@ function isHiddenByFrame({ banded, box }: Piece, { frame, depth }: Carcass): boo
 
 /** The boards with some drawer boxes made to measured openings in place of those that were drawn. */
 function withBoxes(boards: readonly Board[], boxes: readonly (readonly Piece[])[]): readonly Board[] {
-  const made = new Map(
-    boxes.flatMap((box) => joined(box)).map((board) => [`${board.role} ${board.number}`, board] as const),
-  )
+  const made = new Map(boxes.flatMap((box) => joined(box)).map((board) => [nameOf(board), board] as const))
   if (made.size === 0) return boards
   return boards.map((board) => {
-    const fresh = made.get(`${board.role} ${board.number}`)
+    const fresh = made.get(nameOf(board))
     return fresh ? { ...fresh, isMeasured: true } : board
   })
 }
 
-/** The boards with the holes for pulls and legs. */
+/** The boards with the holes for pulls, for the screws of drawer fronts and for legs. */
 function fitted(
   boards: readonly Board[],
   fronts: readonly FrontFace[],
   carcass: Carcass,
   { of, report }: { readonly of: Cabinet['kind']; readonly report: Report },
 ): readonly Board[] {
-  return onLegs(pulled(boards, fronts, { method: carcass.method, of, report }), carcass)
+  const { method } = carcass
+  const withPulls = pulled(boards, fronts, { method, of, report })
+  return onLegs(frontsScrewed(withPulls, fronts, method.frontScrews, report), carcass)
 }
 
 /** The carcass itself, from the floor up. */

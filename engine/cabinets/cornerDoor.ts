@@ -67,7 +67,7 @@ export function withSlantDoor(boards: readonly Board[], legs: Legs, hinge: Side,
   const { of, report, densityOf } = doors
   const carcass = slantCarcass(legs)
   const face = slantFace(legs, hinge, doors, carcass)
-  const pieces = doorOf(face, 1, forward(WAYS.front), carcass, report).filter((piece) => canBeCut(piece, report))
+  const pieces = doorOf(face, [1, 1], forward(WAYS.front), carcass, report).filter((piece) => canBeCut(piece, report))
   const leaf = joined(pieces.length > 1 ? frontsApart(pieces) : pieces)
   const kg = leafWeight({ boards: leaf }, densityOf)
   const hung = hungAslant(boards, leaf, face, kg, legs, doors)

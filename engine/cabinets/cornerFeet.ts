@@ -3,8 +3,8 @@ import { settle } from '../units/length'
 import { kickRear, sideRear } from './carcass'
 import type { Legs } from './cornerLegs'
 import { frontLine } from './cornerLevels'
-import { placesAlong } from './fixing'
 import type { Foot } from './leg'
+import { placesAlong } from './spacing'
 
 /**
  * The legs that a corner cabinet stands on, seen from above with the corner at its left: along both walls, the one in the

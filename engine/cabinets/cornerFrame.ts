@@ -8,6 +8,7 @@ import type { Legs } from './cornerLegs'
 import { faceFrameOf, framePieces, type Member, tellFronts } from './faceFrame'
 import { stoodIn } from './facePlane'
 import { frameArea } from './frameRects'
+import { frameHeld } from './held'
 import { joined } from './joinery'
 import type { Bevel } from './operation'
 import type { Piece } from './piece'
@@ -51,9 +52,11 @@ function framesOfL(
   }
   const plane = otherWall(legs, { hand, width })
   return [
-    ...joined(sound(framePieces(membersUpTo(hand, first, frame), own, frame, outOfCorner(hand)), report)),
-    ...joined(
-      sound(framePieces(membersUpTo(away, second, frame), other, frame, outOfCorner(away), SECOND), report),
+    ...screwed(framePieces(membersUpTo(hand, first, frame), own, frame, outOfCorner(hand)), own, report),
+    ...screwed(
+      framePieces(membersUpTo(away, second, frame), other, frame, outOfCorner(away), SECOND),
+      other,
+      report,
     ).map((board) => stoodIn(board, plane)),
   ]
 }
@@ -63,6 +66,11 @@ const SECOND = { stile: 1, topRail: 1, bottomRail: 1 } as const
 
 function sound(pieces: readonly Piece[], report: Report): Piece[] {
   return pieces.filter((piece) => canBeCut(piece, report))
+}
+
+/** The boards of one frame with their joints, and the pocket holes where it is screwed together. */
+function screwed(pieces: readonly Piece[], carcass: Carcass, report: Report): readonly Board[] {
+  return frameHeld(joined(sound(pieces, report)), carcass, report)
 }
 
 /** Both frames leave together, when inset doors are out of them. */
@@ -102,10 +110,11 @@ function slantFrame(legs: Legs, frame: Frame, doors: Pick<Doors, 'hand' | 'width
   const carcass = slantCarcass(legs)
   const own = stilesWidened(slantMembers(carcass, doors.report), legs, frame, doors.hand)
   const plane = slantPlane(legs, doors)
-  return joined(own.map(({ piece }) => piece)).map((board, at) => {
+  const bevelled = joined(own.map(({ piece }) => piece)).map((board, at): Board => {
     const { bevel } = own[at]!
-    return stoodIn(bevel ? { ...board, operations: [...board.operations, bevel] } : board, plane)
+    return bevel ? { ...board, operations: [...board.operations, bevel] } : board
   })
+  return frameHeld(bevelled, carcass, doors.report).map((board) => stoodIn(board, plane))
 }
 
 function slantMembers(carcass: Carcass, report: Report): Piece[] {

@@ -42,8 +42,8 @@ export function withLeaves(boards: readonly Board[], legs: Legs, doors: Doors) {
   const face = hungFace(legs, doors)
   const leadingFace = pulledFace(legs, doors)
   const ways = waysOut(own.isInset, hand)
-  const first = leafOf(doorOf(face, 1, ways.hung.by, own, report), hand, ways.hung.after, report)
-  const second = leafOf(doorOf(leadingFace, 2, ways.leading.by, other, report), away, ways.leading.after, report)
+  const first = leafOf(doorOf(face, [1, 2], ways.hung.by, own, report), hand, ways.hung.after, report)
+  const second = leafOf(doorOf(leadingFace, [2, 2], ways.leading.by, other, report), away, ways.leading.after, report)
   const weightOf = (leaf: readonly Board[]) => leafWeight({ boards: leaf }, densityOf)
   // Both leaves hang on the hinges of the first.
   const carried = hung([...boards, ...first], [face], own, () => weightOf([...first, ...second]))

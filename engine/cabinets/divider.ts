@@ -1,7 +1,7 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
 import { type Bay, rearAt } from './bay'
-import { type Carcass, insideFront } from './carcass'
+import { type Carcass, clearBottom, clearTop, insideFront } from './carcass'
 import { type Piece, room } from './piece'
 import type { Report } from './report'
 import { shelfWidth } from './shelf'
@@ -14,12 +14,16 @@ export function dividerRoom(count: number, bay: Interval, thickness: Mm): Mm {
   return (bay.to - bay.from - count * thickness) / (count + 1)
 }
 
-/** Uprights that stand close together in a height of a bay, between trays. */
+/**
+ * Uprights that stand close together in a height of a bay, between trays. They are screwed to what lies under and over
+ * them while the carcass is put together, as partitions are, so they fill the height; `held` are the boards that may be
+ * there besides the bottom and the top.
+ */
 export function dividersOf(
   count: number,
   y: Interval,
   bay: Bay,
-  obstacles: readonly Piece[],
+  { obstacles, held }: { readonly obstacles: readonly Piece[]; readonly held: readonly Piece[] },
   carcass: Carcass,
   report: Report,
 ): Piece[] {
@@ -31,6 +35,7 @@ export function dividersOf(
     )
     return []
   }
+  tellLoose(y, held, carcass, report)
   const rear = rearAt(y, obstacles, carcass)
   const front = Math.min(insideFront(carcass), rear + shelfWidth(rear, carcass))
   return Array.from({ length: count }, (_, at): Piece => {
@@ -45,4 +50,12 @@ export function dividersOf(
       explode: bay.apart,
     }
   })
+}
+
+function tellLoose(y: Interval, held: readonly Piece[], carcass: Carcass, report: Report): void {
+  const isUnder = y.from === clearBottom(carcass) || held.some(({ box }) => box.max.y === y.from)
+  const isOver = y.to === clearTop(carcass) || held.some(({ box }) => box.min.y === y.to)
+  if (isUnder && isOver) return
+  const where = [...(isUnder ? [] : ['under']), ...(isOver ? [] : ['over'])].join(' and ')
+  report.mind(`no board lies ${where} its tray dividers to screw them to. Put a fixed one there, or leave them out.`)
 }

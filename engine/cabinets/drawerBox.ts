@@ -1,4 +1,5 @@
 import type { Interval } from '../geometry/interval'
+import type { DrawerInsert } from '../project/document'
 import type { FrontPath } from '../project/frontTree'
 import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
@@ -6,6 +7,7 @@ import { forward, forwardAndOff, WAYS } from './apart'
 import type { Bay, Upright } from './bay'
 import { type Carcass, insideFront } from './carcass'
 import { drawerWay } from './fronts'
+import { insertOf } from './insert'
 import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
 
@@ -25,6 +27,12 @@ export function boxWidth(opening: Mm, { method: { slide }, drawerThickness }: Ca
 /** A box is as high as its opening less what is kept free below and above it. */
 export function boxHeight(opening: Interval, { method: { drawers } }: Carcass): Mm {
   return settle(opening.to - opening.from - drawers.bottomClearance - drawers.topClearance)
+}
+
+/** From the lower edges of a box to its upper ones, in its opening. */
+export function boxStretch({ opening, height: own }: DrawerPlace, carcass: Carcass): Interval {
+  const low = settle(opening.from + carcass.method.drawers.bottomClearance)
+  return { from: low, to: settle(low + Math.min(own ?? Number.POSITIVE_INFINITY, boxHeight(opening, carcass))) }
 }
 
 /** The longest slide, and so the longest box, that leaves the clearance behind it free. */
@@ -60,25 +68,43 @@ export interface DrawerPlace {
   readonly height?: Mm
   /** From the front of other boxes to the front of this one. */
   readonly setback?: Mm
+  readonly insert?: DrawerInsert
 }
 
-/** The five boards of a drawer box, or none where no box fits. `rear` is the front of what lies behind it. */
+/** The place of a box among all of its cabinet, from 1, and how many dividers the inserts before it have. */
+export interface BoxNumber {
+  readonly number: number
+  readonly dividers: number
+}
+
+/** The boxes of a cabinet numbered as they come. */
+export function boxNumbers(places: readonly DrawerPlace[]): BoxNumber[] {
+  let dividers = 0
+  return places.map(({ insert }, at) => {
+    const before = dividers
+    dividers += insert ? insert.divisions + 1 : 0
+    return { number: at + 1, dividers: before }
+  })
+}
+
+/** The five boards of a drawer box and those of its insert, or none where no box fits. `rear` is the front of what lies behind it. */
 export function drawerBoxOf(
-  number: number,
-  { opening, bay, height: own, setback = 0 }: DrawerPlace,
+  { number, dividers }: BoxNumber,
+  place: DrawerPlace,
   rear: Mm,
   carcass: Carcass,
   report: Report,
 ): Piece[] {
+  const { bay, setback = 0, insert } = place
   const front = settle(insideFront(carcass) - setback)
   const width = boxWidth(settle(bay.to - bay.from), carcass)
-  const height = Math.min(own ?? Number.POSITIVE_INFINITY, boxHeight(opening, carcass))
+  const { from: low, to: high } = boxStretch(place, carcass)
+  const height = settle(high - low)
   const length = boxLength(settle(front - rear - slideSetback(carcass.method)), carcass)
   if (!isWorthIt(number, { width, height, length }, carcass, report)) return []
   const { method, drawerThickness } = carcass
   const left = settle((bay.from + bay.to - width) / 2)
-  const low = settle(opening.from + method.drawers.bottomClearance)
-  const box = { left, right: left + width, low, high: low + height, rear: front - length, front }
+  const box = { left, right: left + width, low, high, rear: front - length, front }
   const common = { material: method.drawerMaterial, banded: UNBANDED } as const
   const way = drawerWay(carcass)
   const off = (x: number, z: number) => forwardAndOff(way, { x, y: 0, z })
@@ -124,6 +150,7 @@ export function drawerBoxOf(
       explode: forward(way),
       ...drawerBottom(number, { width, length, left, low, rear: box.rear }, carcass),
     },
+    ...(insert ? insertOf(number, insert, box, dividers, carcass, report) : []),
   ]
 }
 

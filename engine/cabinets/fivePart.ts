@@ -18,6 +18,16 @@ export function panelSeat(outside: Mm, member: Mm, { groove }: FivePart): Mm {
   return settle(outside - 2 * member + 2 * groove)
 }
 
+/** Whether a door is so high that a third rail parts its panel. Drawer fronts have none. */
+export function hasMidRail(of: keyof typeof FIVE_PART_ROLES, { height }: Rect, { midRailFrom = 0 }: FivePart): boolean {
+  return of === 'door' && midRailFrom > 0 && height > midRailFrom
+}
+
+/** Either panel of a door with a mid rail, and its play: half of what three rails leave, and the grooves of two of them. */
+export function halfPanelSeat(outside: Mm, { rail, groove }: FivePart): Mm {
+  return settle((outside - 3 * rail) / 2 + 2 * groove)
+}
+
 /**
  * How much a panel of solid wood grows and shrinks across its grain: its width, by what the wood moves for each percent, by
  * the percents that its moisture changes. Source: Wood Handbook FPL-GTR-190, table 13-5 (dW = W x C x dMC).
@@ -39,6 +49,7 @@ export const FIVE_PART_ROLES = {
 
 /** Why a front cannot be made of five parts; null where it can. Lengths are said by the caller's `say`. */
 export function whyNotFivePart(
+  of: keyof typeof FIVE_PART_ROLES,
   rect: Rect,
   build: FivePart,
   carcass: Carcass,
@@ -52,82 +63,96 @@ export function whyNotFivePart(
   if (!(groove > 0 && groove < Math.min(stile, rail))) {
     return `a groove of ${say(groove)} does not fit in stiles of ${say(stile)} and rails of ${say(rail)}`
   }
-  const [across, up] = [settle(rect.width - 2 * stile), settle(rect.height - 2 * rail)]
+  const rails = hasMidRail(of, rect, build) ? 3 : 2
+  const [across, up] = [settle(rect.width - 2 * stile), settle(rect.height - rails * rail)]
   if (across <= 0) return `two stiles of ${say(stile)} leave nothing of its width of ${say(rect.width)}`
-  return up > 0 ? null : `two rails of ${say(rail)} leave nothing of its height of ${say(rect.height)}`
+  return up > 0
+    ? null
+    : `${rails === 3 ? 'three' : 'two'} rails of ${say(rail)} leave nothing of its height of ${say(rect.height)}`
 }
 
 interface Front {
   readonly of: keyof typeof FIVE_PART_ROLES
   readonly number: number
+  /** What its mid rail and the panel over that are numbered; null where it has none. */
+  readonly over: { readonly rail: number; readonly panel: number } | null
   readonly rect: Rect
   /** The rear of it, from the wall. */
   readonly rear: Mm
 }
 
 /**
- * The stiles, rails and panel of a front. Stiles run its whole height and have the groove along their inner edges; rails
- * have it too, and stub tenons as long as it is deep. The panel sits in the middle of the thickness.
+ * The stiles, rails and panel of a front, and of a high door its mid rail with a second panel over it. Stiles run its whole
+ * height and have the groove along their inner edges; rails have it too, the mid rail in both, and stub tenons as long as it
+ * is deep. Panels sit in the middle of the thickness.
  */
 export function fivePartsOf(front: Front, build: FivePart, carcass: Carcass, common: Pick<Piece, 'explode'>): Piece[] {
-  const { rect, rear, number } = front
-  const { frontMaterial } = carcass.method
-  const roles = FIVE_PART_ROLES[front.of]
-  const [x, y] = [spanOf(rect.left, rightOf(rect), build.stile), spanOf(rect.bottom, topOf(rect), build.rail)]
-  const z = { rear, front: settle(rear + carcass.frontThickness) }
-  const low = settle(rear + (carcass.frontThickness - carcass.panelThickness) / 2)
-  const middle = [low, low + carcass.panelThickness] as const
-  const { groove } = build
-  const seatX = [x.inner[0] - groove, x.inner[1] + groove] as const
-  const seatY = [y.inner[0] - groove, y.inner[1] + groove] as const
-  const deep = [z.rear, z.front] as const
-  const member = { ...common, material: frontMaterial, banded: UNBANDED }
-  const stile = (at: 0 | 1): Piece => {
-    const side = at === 0 ? ([x.outer[0], x.inner[0]] as const) : ([x.inner[1], x.outer[1]] as const)
-    const slot = at === 0 ? ([seatX[0], x.inner[0]] as const) : ([x.inner[1], seatX[1]] as const)
-    return {
-      ...member,
-      role: roles.stile,
-      number: 2 * number - 1 + at,
-      box: room(side, y.outer, deep),
-      cuts: [room(slot, y.outer, middle)],
-      lie: 'uprightLookingIn',
-    }
-  }
-  const rail = (at: 0 | 1): Piece => {
-    const side = at === 0 ? ([y.outer[0], y.inner[0]] as const) : ([y.inner[1], y.outer[1]] as const)
-    const slot = at === 0 ? ([seatY[0], y.inner[0]] as const) : ([y.inner[1], seatY[1]] as const)
-    const cheeks = [[seatX[0], x.inner[0]] as const, [x.inner[1], seatX[1]] as const].flatMap((end): Box[] => [
-      room(end, side, [z.rear, middle[0]]),
-      room(end, side, [middle[1], z.front]),
-    ])
-    return {
-      ...member,
-      role: roles.rail,
-      number: 2 * number - 1 + at,
-      box: room(seatX, side, deep),
-      cuts: [room(seatX, slot, middle), ...cheeks],
-      lie: 'onEdgeLookingIn',
-    }
-  }
-  const panel: Piece = {
-    ...common,
-    role: roles.panel,
-    number,
-    material: carcass.method.panelMaterial,
-    box: panelRoom(front.of, { x: seatX, y: seatY, z: middle }, build, carcass),
-    lie: front.of === 'door' ? 'uprightLookingIn' : 'onEdgeLookingIn',
-    banded: UNBANDED,
-  }
-  return [stile(0), stile(1), rail(0), rail(1), panel]
-}
-
-/** From one outside of a front to the other, and from the inside of one member to that of the other. */
-function spanOf(from: Mm, to: Mm, member: Mm) {
-  return { outer: [from, to] as const, inner: [settle(from + member), settle(to - member)] as const }
+  const { rect, number, over } = front
+  const { groove, rail: wide } = build
+  const [low, high] = [rect.bottom, topOf(rect)]
+  const top = settle(high - wide)
+  const inUpper = (from: Mm): Span => [settle(from + wide - groove), settle(from + wide)]
+  const inLower = (from: Mm): Span => [from, settle(from + groove)]
+  const between = (below: Mm, above: Mm): Span => [settle(below + wide - groove), settle(above + groove)]
+  const { stile, rail, panel } = memberMakers(front, build, carcass, common)
+  const outer = [
+    ...[stile(rect.left, 'right', 2 * number - 1), stile(settle(rightOf(rect) - build.stile), 'left', 2 * number)],
+    ...[rail(low, 2 * number - 1, [inUpper(low)]), rail(top, 2 * number, [inLower(top)])],
+  ]
+  if (!over) return [...outer, panel(between(low, top), number)]
+  const mid = settle(low + (rect.height - wide) / 2)
+  return [
+    ...[...outer, rail(mid, over.rail, [inLower(mid), inUpper(mid)])],
+    ...[panel(between(low, mid), number), panel(between(mid, top), over.panel)],
+  ]
 }
 
 type Span = readonly [Mm, Mm]
+
+/** What each member of a front is, wherever it stands in it. */
+function memberMakers({ of, rect, rear }: Front, build: FivePart, carcass: Carcass, common: Pick<Piece, 'explode'>) {
+  const roles = FIVE_PART_ROLES[of]
+  const { groove } = build
+  const inner: Span = [settle(rect.left + build.stile), settle(rightOf(rect) - build.stile)]
+  const seat: Span = [settle(inner[0] - groove), settle(inner[1] + groove)]
+  const deep: Span = [rear, settle(rear + carcass.frontThickness)]
+  const behind = settle(rear + (carcass.frontThickness - carcass.panelThickness) / 2)
+  const middle: Span = [behind, settle(behind + carcass.panelThickness)]
+  const member = { ...common, material: carcass.method.frontMaterial, banded: UNBANDED }
+  return {
+    stile(from: Mm, groovedAt: 'left' | 'right', number: number): Piece {
+      const to = settle(from + build.stile)
+      const slot = groovedAt === 'left' ? ([from, from + groove] as const) : ([to - groove, to] as const)
+      const y = [rect.bottom, topOf(rect)] as const
+      const shape = { box: room([from, to], y, deep), cuts: [room(slot, y, middle)], lie: 'uprightLookingIn' } as const
+      return { ...member, role: roles.stile, number, ...shape }
+    },
+    rail(from: Mm, number: number, slots: readonly Span[]): Piece {
+      const side: Span = [from, settle(from + build.rail)]
+      const ends: readonly Span[] = [
+        [seat[0], inner[0]],
+        [inner[1], seat[1]],
+      ]
+      const cheeks = ends.flatMap((end): Box[] => [
+        room(end, side, [deep[0], middle[0]]),
+        room(end, side, [middle[1], deep[1]]),
+      ])
+      const cuts = [...slots.map((slot) => room(seat, slot, middle)), ...cheeks]
+      return { ...member, role: roles.rail, number, box: room(seat, side, deep), cuts, lie: 'onEdgeLookingIn' }
+    },
+    panel(seatY: Span, number: number): Piece {
+      return {
+        ...common,
+        role: roles.panel,
+        number,
+        material: carcass.method.panelMaterial,
+        box: panelRoom(of, { x: seat, y: seatY, z: middle }, build, carcass),
+        lie: of === 'door' ? 'uprightLookingIn' : 'onEdgeLookingIn',
+        banded: UNBANDED,
+      }
+    },
+  }
+}
 
 /** The panel in the middle of its grooves: with its grain upright in a door, and from left to right in a drawer front. */
 function panelRoom(

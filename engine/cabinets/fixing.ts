@@ -1,7 +1,6 @@
-import { counted } from '../basics/counted'
 import type { Interval } from '../geometry/interval'
 import type { Vec3 } from '../geometry/vector'
-import type { Fixing } from '../project/fixing'
+import type { Fixing, PocketRules } from '../project/fixing'
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
 import { boxOf } from './boardBox'
@@ -11,37 +10,22 @@ import { LEAST_WOOD } from './hinge'
 import { boreDepth, withHoles } from './holes'
 import { type Meeting, meetingsOf } from './meeting'
 import type { HoleRow } from './operation'
+import { type PocketJoint, pocketed } from './pocket'
 import { roomsIn } from './removed'
-import type { Report } from './report'
+import { type FixedBoards, rowsOfPoints, type Spacing, wishesAlong } from './spacing'
 
-type Fixed = Exclude<Fixing, { readonly kind: 'none' }>
+type Fixed = Exclude<Fixing, { readonly kind: 'none' | 'pocketScrews' }>
 
 /** What a screw passes is so much wider than the screw. Common practice, no source. */
 export const PLAY_OF_SCREW: Mm = 0.5
-
-export interface FixedBoards {
-  readonly boards: readonly Board[]
-  /** What the rule asks for and what finds no place. */
-  readonly missing: number
-}
-
-/** The boards with what holds their corners, last of all that is bored, since it can best make way. */
-export function held(boards: readonly Board[], fixing: Fixing, report: Report): readonly Board[] {
-  const { boards: done, missing } = fixed(boards, fixing)
-  if (missing > 0) {
-    report.mind(
-      `${counted(missing, 'fixing')} of its corners find no place: other holes, grooves or a thin board are in the way. Nothing is bored for them.`,
-    )
-  }
-  return done
-}
 
 /**
  * The boards with what is bored to hold the corners of the carcass: in the face of one and the end of the other, on one
  * axis. Dowels and loose tenons are set where a board is butted; a housed one is held in place by its housing.
  */
-export function fixed(boards: readonly Board[], fixing: Fixing): FixedBoards {
+export function fixed(boards: readonly Board[], fixing: Fixing, pockets: PocketRules): FixedBoards {
   if (fixing.kind === 'none') return { boards, missing: 0 }
+  if (fixing.kind === 'pocketScrews') return pocketed(boards, butted(boards, fixing), pockets)
   let now = boards
   let missing = 0
   for (const meeting of meetingsOf(boards)) {
@@ -49,7 +33,7 @@ export function fixed(boards: readonly Board[], fixing: Fixing): FixedBoards {
     // What was bored for the corners before this one is on the boards of now.
     const at = (board: Board) => now[boards.indexOf(board)]!
     const current = { ...meeting, mate: at(meeting.mate), carrier: at(meeting.carrier) }
-    const wishes = placesAlong(current.stretch, fixing)
+    const wishes = wishesAlong(current.stretch, fixing, extentOf(fixing).along)
     const places = freePlaces(wishes, current, fixing)
     missing += wishes.length - places.length
     const [inFace, inEnd] = [faceRows(places, current, fixing), endRows(places, current, fixing)]
@@ -60,21 +44,19 @@ export function fixed(boards: readonly Board[], fixing: Fixing): FixedBoards {
   return { boards: now, missing }
 }
 
-/**
- * Where the fixings of a joint are, the same from both of its ends: the first as far in as it may be, the others no farther
- * apart than they may be, two at least. Of a joint that is too short for that they are a quarter of it from its ends.
- */
-export function placesAlong({ from, to }: Interval, { fromEdge, spacing }: Pick<Fixed, 'fromEdge' | 'spacing'>): Mm[] {
-  const length = to - from
-  const end = Math.min(fromEdge, length / 4)
-  const count = spacing > 0 ? Math.max(2, Math.ceil((length - 2 * end) / spacing - 1e-6) + 1) : 2
-  const step = settle((length - 2 * end) / (count - 1))
-  const first = settle(from + (length - (count - 1) * step) / 2)
-  return Array.from({ length: Math.min(count, MOST) }, (_, at) => settle(first + at * step))
+/** Every end that is butted, bored from the face that looks out of the carcass: but for a board on edge at its front from behind. */
+function butted(boards: readonly Board[], spacing: Spacing): PocketJoint[] {
+  return meetingsOf(boards).flatMap((meeting): PocketJoint[] => {
+    const { mate, carrier, end, line, stretch, sunk } = meeting
+    if (sunk > 0) return []
+    const at = (place: Mm) => ({ ...boxOf(mate).min, [line]: place }) as Vec3
+    const { min, max } = inBoard(mate, { min: at(stretch.from), max: at(stretch.to) })
+    const way = end === 'low' || end === 'high' ? 'x' : 'y'
+    const isOnEdgeInFront = mate.role === 'frontStretcher' && mate.placement.thickness.endsWith('z')
+    const face = isOnEdgeInFront ? 'inside' : 'outside'
+    return [{ board: mate, face, towards: end, stretch: { from: min[way], to: max[way] }, spacing, into: [carrier] }]
+  })
 }
-
-/** Nobody sets more in one joint; what is asked for in nonsense must end too. */
-const MOST = 60
 
 /** How wide a fixing is along its line and across it, with its head. */
 function extentOf(fixing: Fixed): { readonly along: Mm; readonly across: Mm } {
@@ -174,32 +156,22 @@ function endRows(places: readonly Mm[], meeting: Meeting, fixing: Fixed): HoleRo
 }
 
 function insertOf(fixing: Exclude<Fixed, { kind: 'screws' }>) {
-  return fixing.kind === 'dowels'
-    ? ({ purpose: 'dowel', diameter: fixing.diameter } as const)
-    : ({ purpose: 'looseTenon', diameter: fixing.diameter, oval: fixing.across } as const)
+  if (fixing.kind === 'dowels') return { purpose: 'dowel', diameter: fixing.diameter } as const
+  const purpose = fixing.kind === 'biscuits' ? 'biscuit' : 'looseTenon'
+  return { purpose, diameter: fixing.diameter, oval: fixing.across } as const
 }
 
 type Bore = Pick<HoleRow, 'purpose' | 'face' | 'diameter' | 'depth'> &
   Partial<Pick<HoleRow, 'up' | 'oval' | 'countersink'>>
 
-/** The holes of one line in a board: one row where they are equally far apart, else each by itself. */
+/** The holes of one line in a board. */
 function rowsAt(board: Board, places: readonly Mm[], meeting: Meeting, bore: Bore): HoleRow[] {
   const points = places.map((place) => {
     const at = { [meeting.through]: meeting.level, [meeting.across]: meeting.middle, [meeting.line]: place }
     const point = at as unknown as Vec3
     return inBoard(board, { min: point, max: point }).min
   })
-  points.sort((a, b) => a.x - b.x || a.y - b.y)
-  const [first, second] = points
-  if (!first) return []
-  const runsAcross = second ? second.x === first.x : isAcross(board, meeting)
-  const along = runsAcross ? ({ along: 'width' } as const) : {}
-  const row = ({ x, y }: Vec3, step: Mm, count: number): HoleRow => {
-    return { kind: 'holeRow', ...along, x, y, step, count, ...bore }
-  }
-  const steps = points.slice(1).map((point, at) => settle(point.x - points[at]!.x + point.y - points[at]!.y))
-  const isEven = steps.every((step) => step === steps[0])
-  return isEven ? [row(first, steps[0] ?? 0, points.length)] : points.map((point) => row(point, 0, 1))
+  return rowsOfPoints(points, isAcross(board, meeting), bore)
 }
 
 function isAcross({ placement }: Board, { line }: Meeting): boolean {

@@ -1,6 +1,6 @@
 import type { Box } from '../geometry/box'
 import type { Placement } from '../geometry/placement'
-import type { Axis, Vec3 } from '../geometry/vector'
+import type { Axis } from '../geometry/vector'
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
 import type { Notch } from './operation'
@@ -21,8 +21,8 @@ export function inBoard({ placement }: Board, box: Box): Box {
 export function inFrame({ origin, length, width, thickness }: Placement, box: Box): Box {
   const along = (axis: Axis): readonly [Mm, Mm] => {
     const { dimension, sign } = dimensionOf(axis)
-    const ends = [box.min, box.max].map((corner: Vec3) => settle(sign * (corner[dimension] - origin[dimension])) + 0)
-    return [Math.min(...ends), Math.max(...ends)]
+    const [from, to] = [box.min[dimension] - origin[dimension], box.max[dimension] - origin[dimension]]
+    return sign === 1 ? [settle(from), settle(to)] : [settle(0 - to), settle(0 - from)]
   }
   const [x, y, z] = [along(length), along(width), along(thickness)]
   return { min: { x: x[0], y: y[0], z: z[0] }, max: { x: x[1], y: y[1], z: z[1] } }

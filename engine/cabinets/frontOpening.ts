@@ -12,6 +12,8 @@ export interface FrontOpening {
   readonly measured: MeasuredOpening | null
   /** Measured less drawn; 0 where nothing was measured, or what was measured cannot be. */
   readonly off: Size
+  /** Whether what stands in it is made to what was measured, be that as it was drawn. */
+  readonly isMade: boolean
 }
 
 export interface Size {

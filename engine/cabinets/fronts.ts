@@ -4,7 +4,7 @@ import { forward, WAYS } from './apart'
 import { blindFaces } from './blind'
 import type { BoardRole, Explode, FrontFace, GrainRun } from './board'
 import { type Carcass, frontsRear } from './carcass'
-import { fivePartsOf, whyNotFivePart } from './fivePart'
+import { fivePartsOf, hasMidRail, whyNotFivePart } from './fivePart'
 import { frontsApart } from './membersApart'
 import { type Cell, pairRects } from './openings'
 import { type Piece, room } from './piece'
@@ -30,18 +30,25 @@ export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
   })
 }
 
+interface FrontsHow {
+  readonly isGrainRunning: boolean
+  readonly hasBoxes: boolean
+  /** The same faces as they are drawn, which say of what parts they are; themselves where it is left out. */
+  readonly drawn?: readonly FrontFace[]
+}
+
 /**
  * The boards of the fronts: doors and flaps with their length upright, drawer fronts and false fronts with their length
  * from left to right unless the grain of a door runs on over them.
  */
 export function frontsOf(
   faces: readonly FrontFace[],
-  { isGrainRunning, hasBoxes }: { readonly isGrainRunning: boolean; readonly hasBoxes: boolean },
+  { isGrainRunning, hasBoxes, drawn = faces }: FrontsHow,
   carcass: Carcass,
   report: Report,
 ): Piece[] {
   const explode = forward(hasBoxes ? drawerWay(carcass) + WAYS.drawerFrontAhead : WAYS.front)
-  const areFivePart = faces.map((face) => isFivePart(face, carcass, report))
+  const areFivePart = drawn.map((face) => isFivePart(face, carcass, report))
   const runs = isGrainRunning ? runsOf(faces.map((face, at) => (areFivePart[at] ? null : face))) : []
   const counts = new Map<string, number>()
   const next = (what: string) => {
@@ -51,6 +58,7 @@ export function frontsOf(
   }
   // Boxes are counted alone, so that a drawer front has the number of its box.
   const drawers = faces.filter(({ kind }) => kind === 'drawer').length
+  const fivePartDoors = faces.filter(({ kind }, at) => kind === 'door' && areFivePart[at]).length
   const pieces = faces.flatMap((face, at): Piece[] => {
     tellWidth(face, report)
     if (!areFivePart[at]) return [slab(face, next(roleOf(face)), runs[at] ?? null, explode, carcass)]
@@ -60,20 +68,30 @@ export function frontsOf(
         ? drawers + next('falseFront in five parts')
         : next(of === 'door' ? 'door in five parts' : 'drawerFront')
     const { frontBuild } = carcass.method
-    const front = { of, number, rect: face.rect, rear: frontsRear(carcass) } as const
+    const over =
+      frontBuild.kind === 'fivePart' && hasMidRail(of, drawn[at]!.rect, frontBuild) ? next('door with a mid rail') : 0
+    const numbers = { number, over: over ? { rail: 2 * fivePartDoors + over, panel: fivePartDoors + over } : null }
+    const front = { of, ...numbers, rect: face.rect, rear: frontsRear(carcass) } as const
     return frontBuild.kind === 'fivePart' ? fivePartsOf(front, frontBuild, carcass, { explode }) : []
   })
   return areFivePart.some(Boolean) ? frontsApart(pieces) : pieces
 }
 
-/** One door by itself, of one board or of five parts. */
-export function doorOf(face: FrontFace, number: number, explode: Explode, carcass: Carcass, report: Report): Piece[] {
+/** One of so many doors, of one board or of five parts; mid rails and the panels over them are numbered after all others. */
+export function doorOf(
+  face: FrontFace,
+  [number, doors]: readonly [number: number, doors: number],
+  explode: Explode,
+  carcass: Carcass,
+  report: Report,
+): Piece[] {
   tellWidth(face, report)
   const { frontBuild } = carcass.method
   if (frontBuild.kind === 'slab' || !isFivePart(face, carcass, report)) {
     return [slab(face, number, null, explode, carcass)]
   }
-  const front = { of: 'door', number, rect: face.rect, rear: frontsRear(carcass) } as const
+  const over = hasMidRail('door', face.rect, frontBuild) ? { rail: 2 * doors + number, panel: doors + number } : null
+  const front = { of: 'door', number, over, rect: face.rect, rear: frontsRear(carcass) } as const
   return fivePartsOf(front, frontBuild, carcass, { explode })
 }
 
@@ -83,7 +101,7 @@ function isFivePart({ kind, rect }: FrontFace, carcass: Carcass, report: Report)
   if (frontBuild.kind === 'slab' || !(rect.width > 0 && rect.height > 0)) return false
   const isAsked = kind === 'door' || (frontBuild.areDrawersToo && (kind === 'drawer' || kind === 'falseFront'))
   if (!isAsked) return false
-  const why = whyNotFivePart(rect, frontBuild, carcass, report.say)
+  const why = whyNotFivePart(kind === 'door' ? 'door' : 'drawer', rect, frontBuild, carcass, report.say)
   if (why)
     report.mind(`a ${FACE_NAMES[kind as keyof typeof FACE_NAMES]} is made of one board, not of five parts: ${why}.`)
   return why === null

@@ -83,6 +83,7 @@ function drawersIn(cells: readonly Cell[], bay: Bay, carcass: Carcass): DrawerPl
       opening: clearUp(opening, clear),
       bay: clearAcross(own, clear),
       ...(front.kind === 'pullOut' ? { height: front.box } : {}),
+      ...(front.kind === 'drawer' && front.insert ? { insert: front.insert } : {}),
     }
   })
 }
@@ -184,7 +185,7 @@ function filledBay(
   const fixed = [...boards, ...rowPosts(cells, boards, obstacles, carcass)]
   if (!free || !(free.to > free.from)) return { ...NOTHING, ...common, pieces: numbered(fixed) }
   const { places: rollOuts, rest } = rollOutsIn(shelves, free, bay, cells, carcass, report)
-  const uprights = dividersOf(dividers, rest, bay, obstacles, carcass, report)
+  const uprights = dividersOf(dividers, rest, bay, { obstacles, held: fixed }, carcass, report)
   if (uprights.length > 0 && counts.fixed + counts.adjustable > 0) {
     report.mind('tray dividers take the place of its shelves, so the shelves are left out.')
   }

@@ -19,6 +19,7 @@ const HOUSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
   drawerSide: ['drawerBottom'],
   drawerBoxFront: ['drawerBottom'],
   drawerBoxBack: ['drawerBottom'],
+  insertEnd: ['insertDivider'],
 }
 
 /** What is cut out of a board right through, to pass round another. */

@@ -4,9 +4,9 @@ import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
 import { boxOf } from './boardBox'
 import { type Carcass, kickRear } from './carcass'
-import { placesAlong } from './fixing'
 import { holesBetween, withHoles } from './holes'
 import type { HoleRow } from './operation'
+import { placesAlong } from './spacing'
 
 /** How far apart the legs of one row are: the first as far from the sides as is said, two at least. */
 export function legsAcross(width: Mm, { fromEdge, spacing }: LegRules): Mm[] {

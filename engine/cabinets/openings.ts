@@ -74,10 +74,13 @@ export function columnPosts(rects: readonly Rect[], carcass: Carcass): Mm[] {
 /** What the fronts cover in all, with a face frame round the whole of its opening, seen from the room. */
 export function frontArea(carcass: Carcass): Rect {
   if (carcass.frame) return coveredBy(frameOpening(carcass, carcass.frame), carcass.frame, carcass.method)
-  const { topReveal, bottomReveal } = carcass.method.fronts
+  const { topReveal, bottomReveal, endReveal } = carcass.method.fronts
   const left = frontInset(carcass)
-  const bottom = settle((carcass.isInset ? clearBottom(carcass) : carcass.floorHeight) + bottomReveal)
-  const top = settle((carcass.isInset ? clearTop(carcass) : carcass.height) - topReveal)
+  // Between boards a front needs as much play above and below as beside it, whatever one that covers them is let do.
+  const [low, high] = carcass.isInset
+    ? [clearBottom(carcass) + Math.max(bottomReveal, endReveal), clearTop(carcass) - Math.max(topReveal, endReveal)]
+    : [carcass.floorHeight + bottomReveal, carcass.height - topReveal]
+  const [bottom, top] = [settle(low), settle(high)]
   return { left, bottom, width: settle(carcass.width - 2 * left), height: settle(top - bottom) }
 }
 

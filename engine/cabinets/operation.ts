@@ -108,7 +108,11 @@ export type HolePurpose =
   | 'pilot'
   | 'dowel'
   | 'looseTenon'
+  | 'biscuit'
+  | 'pocketScrew'
   | 'pull'
+  | 'frontScrew'
+  | 'frontPilot'
   | 'legPlate'
 
 /** Equal holes in a line; one hole is a row of one. */
@@ -131,7 +135,30 @@ export interface HoleRow {
   readonly oval?: Mm
   /** The diameter at the face of what is sunk for a head, at 90 degrees. */
   readonly countersink?: Mm
+  /** Square to its face, or along its own axis where it is bored aslant. */
   readonly depth: Mm
+  readonly slant?: Slant
+}
+
+/** A hole that is bored aslant from a face, as pocket holes are: towards an end or an edge, at an angle to the face. */
+export interface Slant {
+  readonly towards: EdgeFace
+  /** In degrees. */
+  readonly angle: number
+}
+
+/** How long the mouth of a hole is along its line, or along the way that it is bored aslant. */
+export function mouthLength({ diameter, oval, slant }: Pick<HoleRow, 'diameter' | 'oval' | 'slant'>): Mm {
+  return slant ? settle(diameter / Math.sin(radians(slant.angle))) : (oval ?? diameter)
+}
+
+/** Whether a mouth that is longer than wide is long along the board. */
+export function isLongAlong({ along, slant }: Pick<HoleRow, 'along' | 'slant'>): boolean {
+  return slant ? slant.towards === 'start' || slant.towards === 'end' : along !== 'width'
+}
+
+export function radians(degrees: number): number {
+  return (degrees * Math.PI) / 180
 }
 
 /** The centres of the holes of a row, on its face. */

@@ -8,9 +8,13 @@ import {
   type EdgeSlot,
   type HoleRow,
   isEdgeSlot,
+  isLongAlong,
   isSlantedCut,
+  mouthLength,
   type Notch,
   type Recess,
+  radians,
+  type Slant,
 } from './operation'
 
 /** The room that a recess, a notch or a slot takes out of a board; null where it misses the board. */
@@ -51,6 +55,7 @@ function within({ min, max }: Box, board: Board): Box | null {
 
 /** The boxes in which the holes of a row are, each as wide as its head; in the board's frame. */
 export function boredBy(row: HoleRow, board: Board): Box[] {
+  if (row.slant) return slantedIn(row, row.slant, board)
   const { diameter, oval = 0, countersink = 0, along } = row
   const across = Math.max(diameter, countersink) / 2
   const lengthwise = Math.max(across, oval / 2)
@@ -59,6 +64,28 @@ export function boredBy(row: HoleRow, board: Board): Box[] {
     const from = { x: centre.x - x, y: centre.y - y, z: (row.up ?? 0) - across }
     const to = { x: centre.x + x, y: centre.y + y, z: (row.up ?? 0) + across }
     return { min: { ...from, ...depthOf(row, board).min }, max: { ...to, ...depthOf(row, board).max } }
+  })
+}
+
+/**
+ * The boxes around holes that are bored aslant, with the way of their screws to the end or the edge: as deep as the lower
+ * side of the bore is there.
+ */
+function slantedIn(row: HoleRow, { towards, angle }: Slant, board: Board): Box[] {
+  const [sin, cos] = [Math.sin(radians(angle)), Math.cos(radians(angle))]
+  const [half, radius] = [mouthLength(row) / 2, row.diameter / 2]
+  const axis = isLongAlong(row) ? 'x' : 'y'
+  const across = axis === 'x' ? 'y' : 'x'
+  const size = axis === 'x' ? board.length : board.width
+  const isHigh = towards === 'end' || towards === 'high'
+  return centresOf(row).map((centre) => {
+    const away = isHigh ? size - centre[axis] : centre[axis]
+    const deep = (away * sin) / cos + radius * cos
+    const [from, to] = isHigh ? [centre[axis] - half, size] : [0, centre[axis] + half]
+    const z = row.face === 'inside' ? [board.thickness - deep, board.thickness] : [0, deep]
+    const min = { [axis]: from, [across]: centre[across] - radius, z: z[0] } as unknown as Box['min']
+    const max = { [axis]: to, [across]: centre[across] + radius, z: z[1] } as unknown as Box['max']
+    return { min, max }
   })
 }
 

@@ -7,6 +7,7 @@ export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   bottom: 'bottom',
   top: 'top',
   lid: 'lid',
+  lidStrip: 'strip behind the lid',
   frontStretcher: 'front stretcher',
   backStretcher: 'back stretcher',
   back: 'back',
@@ -54,6 +55,8 @@ export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   drawerBoxFront: 'drawer box front',
   drawerBoxBack: 'drawer box back',
   drawerBottom: 'drawer bottom',
+  insertEnd: 'insert end',
+  insertDivider: 'insert divider',
 }
 
 /** The five boards of a drawer box, by what they are. */
@@ -63,6 +66,9 @@ export const DRAWER_BOX = [
   'drawerBoxBack',
   'drawerBottom',
 ] as const satisfies readonly BoardRole[]
+
+/** What lies in a drawer box to part it. */
+export const INSERT = ['insertEnd', 'insertDivider'] as const satisfies readonly BoardRole[]
 
 /** Fronts that are one board. */
 export const SLAB_FRONTS = [

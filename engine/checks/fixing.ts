@@ -16,6 +16,13 @@ export function fixingFindings(checked: Checked): Finding[] {
 /** What of a screw is to hold in the end at least. Common practice, no source. */
 const LEAST_BITE = 20
 
+const INSERTED = {
+  dowels: 'dowels',
+  looseTenons: 'loose tenons',
+  biscuits: 'biscuits',
+  pocketScrews: 'pocket screws',
+} as const
+
 interface Bored {
   readonly inFace: number
   readonly inEnd: number
@@ -24,7 +31,7 @@ interface Bored {
 /** The holes of the joint whose two holes are shortest together. */
 function shortest({ parts }: Checked): Bored | null {
   const bored = parts.flatMap(({ operations }) => operations.flatMap((one) => (one.kind === 'holeRow' ? [one] : [])))
-  const isFixing = (purpose: string) => ['dowel', 'looseTenon', 'screw', 'pilot'].includes(purpose)
+  const isFixing = (purpose: string) => ['dowel', 'looseTenon', 'biscuit', 'screw', 'pilot'].includes(purpose)
   const faces = bored.filter((one) => isFixing(one.purpose) && !isInEdge(one)).map(({ depth }) => depth)
   const ends = bored.filter((one) => isFixing(one.purpose) && isInEdge(one)).map(({ depth }) => depth)
   return ends.length === 0 ? null : { inFace: Math.min(...faces), inEnd: Math.min(...ends) }
@@ -33,11 +40,11 @@ function shortest({ parts }: Checked): Bored | null {
 function lengthFinding(checked: Checked): Finding[] {
   const { fixing } = checked.rules.method
   const least = shortest(checked)
-  if (!least || (fixing.kind !== 'dowels' && fixing.kind !== 'looseTenons')) return []
+  if (!least || fixing.kind === 'none' || fixing.kind === 'screws' || fixing.kind === 'pocketScrews') return []
   const room = settle(least.inFace + least.inEnd)
   if (room >= fixing.length) return []
   const say = sayIn(checked.display)
-  const what = fixing.kind === 'dowels' ? 'dowels' : 'loose tenons'
+  const what = INSERTED[fixing.kind]
   const message = `its ${what} are ${say.length(fixing.length)} long; the two holes of one are ${say.length(room)} deep together, ${say.length(least.inFace)} and ${say.length(least.inEnd)}. Bore deeper, or take shorter ones.`
   const told = { measure: say.length(room), limit: say.length(fixing.length), source: 'worked out from the boards' }
   return [about(checked, { weight: 'mind', message, ...told })]
@@ -58,7 +65,7 @@ function housedFinding(checked: Checked): Finding[] {
   if (fixing.kind === 'none' || fixing.kind === 'screws') return []
   const housed = meetingsOf(checked.parts).filter(({ sunk }: Meeting) => sunk > 0)
   if (housed.length === 0) return []
-  const what = fixing.kind === 'dowels' ? 'dowels' : 'loose tenons'
+  const what = INSERTED[fixing.kind]
   const boards = new Set(housed.map(({ mate }) => (mate as Part).id)).size
   const message = `${counted(housed.length, 'end')} of ${counted(boards, 'board')} are housed in its corners and get no ${what}: a dado or a rabbet holds them in place. Butt the corners to have ${what} in them.`
   return [

@@ -4,6 +4,7 @@ import { isHung } from '../cabinets/build'
 import { inch, type Mm, settle } from '../units/length'
 import { withRole } from './boards'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
+import { hangingRailFindings } from './hangingRail'
 import { KG_PER_POUND, loadOfShelf, NEWTON_PER_KG, SHELF_LOADS } from './load'
 import { sayIn } from './say'
 
@@ -32,7 +33,7 @@ const PULL_OF_SCREW = PULL_PER_INCH * THREAD_IN_STUD_INCHES * KG_PER_POUND
 /** What hangs on the wall: what it weighs with all that it is to carry, its screws and the studs behind it. */
 export function hangingFindings(checked: Checked): Finding[] {
   if (!isHung(checked.cabinet) || checked.parts.length === 0) return []
-  return [...loadFinding(checked), ...studFinding(checked), ...pullFinding(checked)]
+  return [...hangingRailFindings(checked), ...loadFinding(checked), ...studFinding(checked), ...pullFinding(checked)]
 }
 
 /** In kg, with its doors and everything on its shelves and its bottom. */

@@ -3,8 +3,9 @@ import { dirname, join, resolve } from 'node:path'
 import { ASSEMBLY_CAUTIONS, assemblyOfCabinet } from '../assembly/assemblyOf'
 import { readJson } from '../basics/json'
 import type { BuiltRun } from '../between/run'
+import { assignParts } from '../breakdown/assign'
 import { cutNumbersOf } from '../breakdown/cutNumbers'
-import { sawnOutOf } from '../breakdown/sawnOut'
+import { freedIn, sawnOutOf } from '../breakdown/sawnOut'
 import { type BreakdownInput, breakdownOf } from '../breakdown/steps'
 import { installCautions } from '../checks/installation'
 import { leftOut } from '../checks/leftOut'
@@ -138,15 +139,18 @@ function writeAll(folder: string, derived: Derived, answer: SheetAnswer, plan: s
   writeFileSync(join(folder, 'cut-list.csv'), cutListCsv(cutList, project.materials, project.display))
   const marks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
   const turns = cutNumbersOf(toCut(derived, answer))
+  const placed = assignParts(cutList, answer)
   let sheet = 1
   for (const [at, layout] of answer.sheets.entries()) {
+    const own = placed.filter((part) => part.sheet === sheet)
+    const freed = own.map(({ part }) => freedIn(derived.partOf.get(part)!, project.shop))
     const numbers = turns.get(sheet)
     sheet += layout.copies
     const stock = sheetJob.stock.find(({ id }) => id === layout.stock)!
     const hasGrain = Object.values(project.materials).some((one) => one.id === stock.material && one.hasGrain)
     const markOf = (row: string) => marks.get(row) ?? row
     const { kerf } = sheetJob
-    const drawing = sheetDrawing({ layout, stock, kerf, markOf, display: project.display, hasGrain, numbers })
+    const drawing = sheetDrawing({ layout, stock, kerf, markOf, display: project.display, hasGrain, numbers, freed })
     writeFileSync(join(folder, `sheet-${at + 1}.svg`), svgOf(drawing, `Sheet ${at + 1}, ${layout.copies} alike`))
   }
 }

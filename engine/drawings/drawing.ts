@@ -16,6 +16,8 @@ export type Layer =
   | 'trim'
   | 'part'
   | 'offcut'
+  /** What is sawn out of a part once it is cut, and kept. */
+  | 'freed'
   | 'waste'
   | 'hatch'
   | 'grain'

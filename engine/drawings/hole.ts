@@ -1,12 +1,14 @@
-import { type HolePurpose, type HoleRow, isInEdge } from '../cabinets/operation'
+import { type HolePurpose, type HoleRow, isInEdge, mouthLength } from '../cabinets/operation'
 import { plainMm } from '../units/format'
 import type { Mm } from '../units/length'
 import type { DrawingMark, Point } from './drawing'
 
 /** A hole on the paper; `runsAcross` where its line runs from left to right. */
-export function holeMark(at: Point, { diameter, oval }: HoleRow, runsAcross: boolean): DrawingMark {
-  if (oval === undefined) return { kind: 'circle', layer: 'hole', at, diameter }
-  const [width, height] = runsAcross ? [oval, diameter] : [diameter, oval]
+export function holeMark(at: Point, row: HoleRow, runsAcross: boolean): DrawingMark {
+  const { diameter, oval, slant } = row
+  if (oval === undefined && !slant) return { kind: 'circle', layer: 'hole', at, diameter }
+  const long = mouthLength(row)
+  const [width, height] = runsAcross ? [long, diameter] : [diameter, long]
   return { kind: 'rect', layer: 'hole', rect: { left: at.x - width / 2, bottom: at.y - height / 2, width, height } }
 }
 
@@ -20,15 +22,25 @@ const PURPOSES: Readonly<Record<HolePurpose, string>> = {
   pilot: 'the points of screws',
   dowel: 'dowels',
   looseTenon: 'loose tenons',
+  biscuit: 'biscuits',
+  pocketScrew: 'pocket screws',
   pull: 'pulls',
+  frontScrew: 'the screws of the front',
+  frontPilot: 'the points of its screws',
   legPlate: 'the plates of legs',
 }
 
 /** Bits are sold in millimetres, so holes are told in them whatever the unit. */
 export function holeWords(row: HoleRow, thickness: Mm): string {
-  const { purpose, diameter, oval, countersink, depth, step, count } = row
+  const { purpose, diameter, oval, countersink, depth, step, count, slant } = row
+  if (slant) {
+    const to = slant.towards === 'start' || slant.towards === 'end' ? 'end' : 'edge'
+    return `hole of ${plainMm(diameter)} mm for ${PURPOSES[purpose]}, ${plainMm(slant.angle)}° to the face towards the ${to}, ${plainMm(depth)} mm deep along it`
+  }
   const what =
-    oval === undefined ? `hole of ${plainMm(diameter)} mm` : `mortise of ${plainMm(diameter)} × ${plainMm(oval)} mm`
+    oval === undefined
+      ? `hole of ${plainMm(diameter)} mm`
+      : `${purpose === 'biscuit' ? 'slot' : 'mortise'} of ${plainMm(diameter)} × ${plainMm(oval)} mm`
   const apart = purpose === 'shelfPin' && count > 1 ? `, ${plainMm(step)} mm apart` : ''
   const sunk = countersink ? `, sunk to ${plainMm(countersink)} mm` : ''
   const deep = !isInEdge(row) && depth >= thickness ? 'right through' : `${plainMm(depth)} mm deep`

@@ -9,6 +9,7 @@ import {
   type Face,
   type HoleRow,
   isEdgeSlot,
+  isLongAlong,
   isSlantedCut,
   type Operation,
   tiltOf,
@@ -112,7 +113,7 @@ function datumHeight(input: FaceInput): Mm {
 function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
   if (one.kind === 'holeRow') {
     return centresOf(one).map(({ x, y }) => {
-      return holeMark({ x, y: heightOf(y, input) }, one, one.along !== 'width')
+      return holeMark({ x, y: heightOf(y, input) }, one, isLongAlong(one))
     })
   }
   if (one.kind === 'clip') return clipMarks(one, input)

@@ -20,6 +20,8 @@ export interface SheetDrawingInput {
   readonly isMeasured?: boolean
   /** In which turn each cut is made; no turns are written when left out. */
   readonly numbers?: CutNumbers | undefined
+  /** For each place of the layout, what is sawn out of its part later and kept: in the part's own frame, mm. */
+  readonly freed?: readonly (readonly Rect[])[]
 }
 
 /** A width of the average letter in its height, for fitting text into parts. */
@@ -40,6 +42,7 @@ export function sheetDrawing(input: SheetDrawingInput): Drawing {
     { kind: 'rect', layer: 'trim', rect: rectOf(layout.root) },
     ...leaves.flatMap((leaf): DrawingMark[] => (leaf.kind === 'part' ? [] : leftMarks(leaf, size, input.display))),
     ...parts.map((part, placement): DrawingMark => ({ kind: 'rect', layer: 'part', rect: rectOf(part), placement })),
+    ...parts.flatMap((part, placement) => (input.freed?.[placement] ?? []).map((rect) => freedMark(part, rect))),
     ...cutLines(layout.root, input.kerf),
     ...(input.numbers ? cutTurns(layout.root, input.numbers, size * TURN_SIZE) : []),
     ...(input.hasGrain ? [grainArrow(sheet, size)].flat() : []),
@@ -66,6 +69,14 @@ function leftMarks(piece: Exclude<Piece, CutPiece | PartPiece>, size: Mm, displa
   const rect = rectOf(piece)
   if (piece.kind === 'waste') return [{ kind: 'rect', layer: 'waste', rect }, ...hatch(rect, size * 0.7, 'hatch')]
   return [{ kind: 'rect', layer: 'offcut', rect }, ...fitted(sizeText(piece, display), rect, size, 'caption')]
+}
+
+/** A part that is turned lies with its length across the sheet. */
+function freedMark({ x, y, rotated }: PartPiece, { left, bottom, width, height }: Rect): DrawingMark {
+  const rect = rotated
+    ? { left: x + bottom, bottom: y + left, width: height, height: width }
+    : { left: x + left, bottom: y + bottom, width, height }
+  return { kind: 'rect', layer: 'freed', rect }
 }
 
 function partTexts(

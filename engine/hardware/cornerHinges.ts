@@ -15,8 +15,9 @@ interface CornerHinges {
  * open far enough to fold back; a diagonal door hangs aslant on its side.
  */
 export function cornerHinges({ cabinet, boards }: CabinetBuild, { materials }: Rules): CornerHinges[] {
-  const hung = boards.filter((board) => leafOf(board) === 1)
-  const folded = boards.filter((board) => leafOf(board) === 2)
+  const leaves = cabinet.corner?.kind === 'L' ? 2 : 1
+  const hung = boards.filter((board) => leafOf(board, leaves) === 1)
+  const folded = boards.filter((board) => leafOf(board, leaves) === 2)
   if (hung.length === 0) return []
   const densityOf = ({ material }: Board) => materials[material]?.density ?? 0
   const weightOf = (leaf: readonly Board[]) => leafWeight({ boards: leaf }, densityOf)
@@ -29,10 +30,12 @@ export function cornerHinges({ cabinet, boards }: CabinetBuild, { materials }: R
   ]
 }
 
-/** Which leaf a board is of, from 1; of five parts there are two stiles and two rails for each. */
-function leafOf({ role, number }: Board): number | null {
-  if (role === 'door' || role === 'doorPanel') return number
-  return role === 'doorStile' || role === 'doorRail' ? Math.ceil(number / 2) : null
+/** Which leaf a board is of, from 1. Mid rails and the panels over them are numbered after the others of all leaves. */
+function leafOf({ role, number }: Board, leaves: number): number | null {
+  if (role === 'door' || role === 'doorPanel') return number > leaves ? number - leaves : number
+  if (role === 'doorStile') return Math.ceil(number / 2)
+  if (role === 'doorRail') return number > 2 * leaves ? number - 2 * leaves : Math.ceil(number / 2)
+  return null
 }
 
 /** Of the leaf itself, or of its stiles. */

@@ -9,7 +9,7 @@ import type { Part } from '../parts/part'
 import { plainMm } from '../units/format'
 import type { Mm } from '../units/length'
 import { cornerHinges } from './cornerHinges'
-import { fixingsFor } from './fixings'
+import { fixingsFor, frontScrewsFor } from './fixings'
 import { pullsFor } from './pulls'
 import type { HardwareRow } from './row'
 
@@ -24,6 +24,7 @@ export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: R
     { name: 'shelf pin', quantity: pinsUnder(parts, rules, build.cabinet.corner ? 5 : 4), length: null },
     ...legsUnder(build, rules),
     ...fixingsFor(parts, rules),
+    ...frontScrewsFor(parts, rules),
     ...pullsFor(parts),
   ]
   return rows.filter(({ quantity }) => quantity > 0)

@@ -1,10 +1,10 @@
 import type { BoardRole } from '../cabinets/board'
-import { DRAWER_BOX, FIVE_PARTS, SLAB_FRONTS } from '../cabinets/role'
+import { DRAWER_BOX, FIVE_PARTS, INSERT, SLAB_FRONTS } from '../cabinets/role'
 import type { CutLate } from '../project/late'
 
 const LATE_ROLES: { readonly [kind in keyof CutLate]: readonly BoardRole[] } = {
   fronts: [...SLAB_FRONTS, ...FIVE_PARTS],
-  drawerBoxes: DRAWER_BOX,
+  drawerBoxes: [...DRAWER_BOX, ...INSERT],
   fitted: [
     ...(['filler', 'fillerReturn', 'cornerFiller', 'leftEnd', 'rightEnd', 'longKick', 'countertop', 'splash'] as const),
     ...(['lightRail', 'lightRailReturn', 'crown', 'crownReturn', 'valance'] as const),

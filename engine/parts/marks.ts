@@ -1,5 +1,5 @@
 import type { BoardRole } from '../cabinets/board'
-import { DRAWER_BOX, FIVE_PARTS, SLAB_FRONTS } from '../cabinets/role'
+import { DRAWER_BOX, FIVE_PARTS, INSERT, SLAB_FRONTS } from '../cabinets/role'
 
 /** What is written on a board after the mark of its cabinet. */
 export const ROLE_MARKS: Readonly<Record<BoardRole, string>> = {
@@ -8,6 +8,7 @@ export const ROLE_MARKS: Readonly<Record<BoardRole, string>> = {
   bottom: 'BT',
   top: 'TP',
   lid: 'LD',
+  lidStrip: 'LB',
   frontStretcher: 'SF',
   backStretcher: 'SB',
   back: 'BK',
@@ -55,6 +56,8 @@ export const ROLE_MARKS: Readonly<Record<BoardRole, string>> = {
   drawerBoxFront: 'BF',
   drawerBoxBack: 'BB',
   drawerBottom: 'DB',
+  insertEnd: 'IE',
+  insertDivider: 'ID',
 }
 
 /** Roles of which a cabinet may have several: their ids always carry a number, so that one more changes no other. */
@@ -70,4 +73,5 @@ export const SEVERAL: ReadonlySet<BoardRole> = new Set<BoardRole>([
   ...FIVE_PARTS,
   ...SLAB_FRONTS,
   ...DRAWER_BOX,
+  ...INSERT,
 ])

@@ -45,6 +45,11 @@ export interface Wall {
   readonly height: Mm
   /** Whether its left end meets the right end of the wall before it, in an inside corner of 90 degrees. */
   readonly meets: boolean
+  /**
+   * Of the fourth wall of a row that meet: whether its right end meets the left end of the first, so that they are a closed
+   * room. Not where it is left out, and without effect on any other wall.
+   */
+  readonly closes?: boolean
   readonly openings: ById<OpeningId, Opening>
 }
 
@@ -120,7 +125,10 @@ export type Front =
   /** Hinged at a side, or at its top to be lifted: a flap. */
   | { readonly kind: 'door'; readonly hinge: 'left' | 'right' | 'top' }
   | { readonly kind: 'pair' }
-  | { readonly kind: 'drawer' }
+  | {
+      readonly kind: 'drawer' /** What parts it inside. Nothing where it is left out. */
+      readonly insert?: DrawerInsert
+    }
   /** A drawer front on a low box, as for bins: the box is as high as it is said to be. */
   | { readonly kind: 'pullOut'; readonly box: Mm }
   /** A board that closes the opening and does not move, as before a sink. */
@@ -138,6 +146,12 @@ export type Front =
   | { readonly kind: 'rows'; readonly rows: readonly FrontRow[] }
   /** Parted by a board between each and the next. */
   | { readonly kind: 'columns'; readonly columns: readonly FrontColumn[] }
+
+/** A loose insert in a drawer: how many divisions side by side, and how high at most. */
+export interface DrawerInsert {
+  readonly divisions: number
+  readonly height: Mm
+}
 
 export interface FrontRow {
   /** The height of the front itself, or a share of what the fixed ones leave. */

@@ -53,7 +53,7 @@ export type Edit =
   | {
       readonly kind: 'editWall'
       readonly id: WallId
-      readonly change: Partial<Pick<Wall, 'name' | 'length' | 'height' | 'meets'>>
+      readonly change: Partial<Pick<Wall, 'name' | 'length' | 'height' | 'meets' | 'closes'>>
     }
   | { readonly kind: 'addWall'; readonly wall: Wall }
   /** With all that stands on it. Nothing happens to the only wall. */

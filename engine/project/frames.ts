@@ -23,7 +23,7 @@ export const USUAL_OVERLAY = inch(0.5)
 /** An inch in members of an inch and a half would meet in a mullion. Common practice, no source. */
 export const USUAL_TENON = inch(0.625)
 
-/** Stiles and rails of 57 with a groove of 10, and 3 of play in all. Common practice, no source. */
+/** Stiles and rails of 57 with a groove of 10, and 3 of play in all; a mid rail in doors of more than 1200. Common practice, no source. */
 export const USUAL_FIVE_PART: Extract<FrontBuild, { readonly kind: 'fivePart' }> = {
   kind: 'fivePart',
   stile: 57,
@@ -31,6 +31,7 @@ export const USUAL_FIVE_PART: Extract<FrontBuild, { readonly kind: 'fivePart' }>
   groove: 10,
   play: 3,
   areDrawersToo: false,
+  midRailFrom: 1200,
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { MaterialId, MethodId } from '../basics/id'
 import type { Mm } from '../units/length'
-import type { DoorPull, DrawerPull, Fixing, LegRules } from './fixing'
+import type { DoorPull, DrawerPull, Fixing, FrameFixing, FrontScrews, LegRules, PocketRules } from './fixing'
 
 /**
  * How a housed joint is measured. With `depth` the horizontal grows as the sheet gets thinner less than nominal; with
@@ -93,6 +93,8 @@ export type FrontBuild =
       readonly play: Mm
       /** Whether drawer fronts and false fronts are made so too. */
       readonly areDrawersToo: boolean
+      /** A door that is higher than this has a third rail in the middle of its height; none has where it is left out, or 0. */
+      readonly midRailFrom?: Mm
     }
 
 /** How panels move with the air: sheet goods not at all, solid wood across its grain. */
@@ -122,6 +124,8 @@ export interface MethodChoices {
   readonly frontMount: 'fullOverlay' | 'halfOverlay' | 'inset'
   /** Null for a carcass whose front edges are seen. */
   readonly faceFrame: FaceFrame | null
+  /** Glued on alone where it is left out. */
+  readonly frameFixing?: FrameFixing
   readonly frontBuild: FrontBuild
   /** Of five-part fronts. */
   readonly panelWood: PanelWood
@@ -129,6 +133,8 @@ export interface MethodChoices {
   readonly fixing: Fixing
   readonly doorPull: DoorPull
   readonly drawerPull: DrawerPull
+  /** None where it is left out. */
+  readonly frontScrews?: FrontScrews
   readonly carcassMaterial: MaterialId
   readonly backMaterial: MaterialId
   readonly frontMaterial: MaterialId
@@ -252,4 +258,6 @@ export interface BuildMethod extends MethodChoices {
   readonly hinge: HingeRules
   readonly slides: SlideRules
   readonly legs: LegRules
+  /** The usual ones where they are left out. */
+  readonly pockets?: PocketRules
 }

@@ -44,6 +44,7 @@ export const RANGES = {
   adjustableShelves: COUNT,
   count: COUNT,
   dividers: COUNT,
+  divisions: { least: 2, most: 12, isWhole: true },
   at: { least: 0.01, most: 0.99 },
   share: { least: 0.001, most: 1000 },
   density: { least: 1, most: 25_000 },
@@ -56,6 +57,8 @@ export const RANGES = {
   teeth: { least: 1, most: 500, isWhole: true },
   across: { least: 0, most: 0.02 },
   moisture: { least: 0, most: 30 },
+  /** Of a pocket hole, in degrees. */
+  angle: { least: 5, most: 45 },
   perSetting: MINUTES,
   perCut: MINUTES,
   perSheet: MINUTES,

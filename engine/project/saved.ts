@@ -3,8 +3,9 @@ import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
 import { savedBetween, savedCutout } from './savedBetween'
 import { savedCorner } from './savedCorner'
-import { savedFixing, savedLegs } from './savedFixing'
+import { savedFixing, savedLegs, savedPockets } from './savedFixing'
 import { savedFrames } from './savedFrames'
+import { savedFront, savedShelves } from './savedFront'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
 import { id, oneOf } from './savedWord'
@@ -26,6 +27,7 @@ const wall = z.strictObject({
   length: field('length'),
   height: field('height'),
   meets: flag,
+  closes: flag.optional(),
   openings: z.record(id, opening),
 })
 
@@ -109,43 +111,8 @@ const method = z.strictObject({
   }),
   ...savedMachining,
   legs: savedLegs,
+  pockets: savedPockets.optional(),
 })
-
-const front: z.ZodType = z.lazy(() =>
-  z.discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('open') }),
-    z.strictObject({ kind: z.literal('door'), hinge: oneOf('left', 'right', 'top') }),
-    z.strictObject({ kind: z.literal('pair') }),
-    z.strictObject({ kind: z.literal('drawer') }),
-    z.strictObject({ kind: z.literal('pullOut'), box: measure }),
-    z.strictObject({ kind: z.literal('falseFront') }),
-    z.strictObject({ kind: z.literal('blind'), neighbour: measure, filler: measure, pull: measure }),
-    z.strictObject({ kind: z.literal('appliance'), width: measure, height: measure, air: measure }),
-    z.strictObject({ kind: z.literal('rows'), rows: z.array(z.strictObject({ size, front })).min(1).max(20) }),
-    z.strictObject({
-      kind: z.literal('columns'),
-      columns: z
-        .array(z.strictObject({ size: across, front, shelves: columnShelves }))
-        .min(2)
-        .max(6),
-    }),
-  ]),
-)
-const shelves = {
-  fixedShelves: field('fixedShelves'),
-  adjustableShelves: field('adjustableShelves'),
-  rollOuts: z.strictObject({ count: field('count'), height: measure }).optional(),
-  dividers: field('dividers').optional(),
-}
-const columnShelves = z.strictObject(shelves).nullable()
-const across = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('fixed'), width: measure }),
-  z.strictObject({ kind: z.literal('share'), share: field('share') }),
-])
-const size = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('fixed'), height: measure }),
-  z.strictObject({ kind: z.literal('share'), share: field('share') }),
-])
 
 const beside = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('none') }),
@@ -166,9 +133,9 @@ const cabinet = z.strictObject({
   wall: id,
   ...rect,
   depth: field('depth'),
-  front,
+  front: savedFront,
   interior: z.strictObject({
-    ...shelves,
+    ...savedShelves,
     partition: z.strictObject({ at: field('at') }).nullable(),
     pipes: z.strictObject({ width: measure, height: measure, bottom: measure }).optional(),
   }),

@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { measure } from './savedNumber'
+import { field, measure } from './savedNumber'
+import { oneOf } from './savedWord'
 
 const none = z.strictObject({ kind: z.literal('none') })
 const spaced = { fromEdge: measure, spacing: measure }
@@ -21,7 +22,29 @@ export const savedFixing = {
     }),
     z.strictObject({ kind: z.literal('dowels'), ...inserted }),
     z.strictObject({ kind: z.literal('looseTenons'), across: measure, ...inserted }),
+    z.strictObject({ kind: z.literal('biscuits'), size: oneOf('0', '10', '20'), across: measure, ...inserted }),
+    z.strictObject({ kind: z.literal('pocketScrews'), ...spaced }),
   ]),
+  frameFixing: z
+    .discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('glue') }),
+      z.strictObject({ kind: z.literal('pocketScrews'), ...spaced }),
+    ])
+    .optional(),
+  frontScrews: z
+    .discriminatedUnion('kind', [
+      none,
+      z.strictObject({
+        kind: z.literal('screws'),
+        diameter: measure,
+        head: measure,
+        hole: measure,
+        pilot: measure,
+        length: measure,
+        ...spaced,
+      }),
+    ])
+    .optional(),
   doorPull: z.discriminatedUnion('kind', [
     none,
     z.strictObject({ kind: z.literal('knob'), ...onDoor }),
@@ -40,4 +63,14 @@ export const savedLegs = z.strictObject({
   plateSpread: measure,
   screwDiameter: measure,
   screwDepth: measure,
+})
+
+export const savedPockets = z.strictObject({
+  angle: field('angle'),
+  diameter: measure,
+  underHead: measure,
+  screwDiameter: measure,
+  screwLength: measure,
+  fromEdge: measure,
+  spacing: measure,
 })

@@ -33,6 +33,7 @@ export const savedFrames = {
       groove: measure,
       play: measure,
       areDrawersToo: flag,
+      midRailFrom: measure.optional(),
     }),
   ]),
   panelWood: z.discriminatedUnion('kind', [

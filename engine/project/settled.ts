@@ -10,6 +10,7 @@ const NOT_LENGTHS = new Set([
   'stiffness',
   'across',
   'moisture',
+  'angle',
   'onePersonLift',
   'teeth',
   'perSetting',

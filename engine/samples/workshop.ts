@@ -1,4 +1,4 @@
-import type { ProjectId, WallId } from '../basics/id'
+import type { OpeningId, ProjectId, WallId } from '../basics/id'
 import { newProject } from '../project/defaults'
 import type { Cabinet, CabinetKind, Front, Interior, Project } from '../project/document'
 import { USUAL_FIVE_PART, USUAL_FRAME, USUAL_OVERLAY, USUAL_TENON } from '../project/frames'
@@ -142,6 +142,12 @@ const CORNERS: readonly (readonly [ReadyName, CabinetKind, 'left' | 'right'])[] 
 const SHORT_WALL = 'w2' as WallId
 const SHORT: Mm = 3000
 
+/** Between the uppers of the short wall, for a valance to go over. */
+const BETWEEN_UPPERS = {
+  ...{ id: 'o1' as OpeningId, kind: 'window' },
+  ...{ left: 900, bottom: 1050, width: 1200, height: 1000 },
+} as const
+
 /**
  * Forty cabinets on a wall of 14 m and in both corners of a short one, of every kind, front and way to build: what a long day
  * in the shop looks like.
@@ -171,7 +177,11 @@ export function fortyCabinets(): Project {
   for (const [name, kind, hand] of CORNERS) cabinets.push(inItsCorner(plain, name, ++counts[kind], hand))
   const walls = {
     [wall.id]: { ...wall, name: 'Long wall', length: 14_000, height: 2600 },
-    [SHORT_WALL]: { ...wall, id: SHORT_WALL, name: 'Short wall', order: 2, length: SHORT, height: 2600 },
+    [SHORT_WALL]: {
+      ...wall,
+      ...{ id: SHORT_WALL, name: 'Short wall', order: 2, length: SHORT, height: 2600 },
+      openings: { [BETWEEN_UPPERS.id]: BETWEEN_UPPERS },
+    },
   }
   return {
     ...plain,
@@ -192,12 +202,16 @@ function inItsCorner(plain: Project, name: ReadyName, number: number, hand: 'lef
   return { ...made, wall: SHORT_WALL, corner }
 }
 
-/** A countertop with its splash over every run of bases. */
+/** A countertop with its splash over every run of bases, kicks as long as their sheets, and trims along all that hangs. */
 function betweenThem({ between, methods, method }: Project): Project['between'] {
   const material = methods[method]!.frontMaterial
   return {
     ...between,
+    kick: 'inLengths',
     countertop: { material, overhang: 20, ends: 10, splash: 80, banding: 1 },
+    lightRail: { material, height: 40, forward: 0 },
+    crown: { material, height: 80, forward: 20 },
+    valance: { material, height: 100, forward: 0 },
   }
 }
 

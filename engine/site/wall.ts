@@ -1,4 +1,5 @@
 import { freeId, valuesOf, type WallId } from '../basics/id'
+import { remember } from '../basics/remember'
 import { type Interval, intervalsOverlap } from '../geometry/interval'
 import type { Opening, Project, Wall } from '../project/document'
 import { find } from '../project/references'
@@ -28,7 +29,8 @@ export function freshWall(project: Project): Wall {
   let number = wallsOf(project).length + 1
   while (names.has(`Wall ${number}`)) number++
   const id = freeId<WallId>('w', project.walls)
-  return { ...last, id, name: `Wall ${number}`, order: last.order + 1, meets: false, openings: {} }
+  const { closes: _, ...like } = last
+  return { ...like, id, name: `Wall ${number}`, order: last.order + 1, meets: false, openings: {} }
 }
 
 /** Walls that meet in an inside corner: the right end of the one is the left end of the other. */
@@ -37,11 +39,37 @@ export interface InsideCorner {
   readonly after: Wall
 }
 
-/** The inside corners of a project, in the order of their walls. The first wall has none before it to meet. */
-export function cornersOf(project: Project): InsideCorner[] {
-  const walls = wallsOf(project)
-  return walls.slice(1).flatMap((after, at) => (after.meets ? [{ before: walls[at]!, after }] : []))
+/** The walls in rows, each meeting the one before it in its row. The first wall has none before it to meet. */
+export function rowsOfWalls(project: Walled): Wall[][] {
+  const rows: Wall[][] = []
+  for (const wall of wallsOf(project)) {
+    const last = rows.at(-1)
+    if (last && wall.meets) last.push(wall)
+    else rows.push([wall])
+  }
+  return rows
 }
+
+/** A room whose corners are all square inside corners has so many walls. */
+const WALLS_OF_A_ROOM = 4
+
+/** Whether a row of walls could meet itself: its last wall the first. */
+export function canClose(row: readonly Wall[]): boolean {
+  return row.length === WALLS_OF_A_ROOM
+}
+
+/** The inside corners of a project, in the order of their walls; that which closes a room comes behind its others. */
+export function cornersOf({ walls }: Walled): readonly InsideCorner[] {
+  return cornersAmong(walls)
+}
+
+const cornersAmong = remember((walls: Project['walls']): readonly InsideCorner[] => {
+  return rowsOfWalls({ walls }).flatMap((row) => {
+    const corners = row.slice(1).map((after, at) => ({ before: row[at]!, after }))
+    const last = row.at(-1)!
+    return canClose(row) && last.closes ? [...corners, { before: last, after: row[0]! }] : corners
+  })
+})
 
 /** Doors and windows that reach into a band of heights, from left to right. */
 export function openingsAcross(wall: Wall, band: Interval): Opening[] {

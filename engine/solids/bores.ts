@@ -1,6 +1,6 @@
 import { remember } from '../basics/remember'
 import type { Board } from '../cabinets/board'
-import { centresOf, type HoleRow } from '../cabinets/operation'
+import { centresOf, type HoleRow, isLongAlong, mouthLength } from '../cabinets/operation'
 import type { Axis } from '../geometry/vector'
 import type { Mm } from '../units/length'
 
@@ -35,13 +35,13 @@ const OPENS: Readonly<Record<HoleRow['face'], Axis>> = {
 
 function mouthsOf(row: HoleRow, { thickness }: Board): Hole[] {
   const opens = OPENS[row.face]
-  const along: Axis = row.along === 'width' ? '+y' : '+x'
+  const along: Axis = isLongAlong(row) ? '+x' : '+y'
   const z = row.up ?? (row.face === 'inside' ? thickness : 0)
   const near = {
     opens,
     along,
     diameter: row.countersink ?? row.diameter,
-    length: row.oval ?? row.countersink ?? row.diameter,
+    length: row.countersink ?? mouthLength(row),
   }
   const far = {
     opens: opens === '+z' ? '-z' : '+z',
@@ -49,7 +49,7 @@ function mouthsOf(row: HoleRow, { thickness }: Board): Hole[] {
     diameter: row.diameter,
     length: row.oval ?? row.diameter,
   } as const
-  const isThrough = opens.endsWith('z') && row.depth >= thickness
+  const isThrough = opens.endsWith('z') && !row.slant && row.depth >= thickness
   return centresOf(row).flatMap(({ x, y }): Hole[] => {
     const mouth: Hole = { x, y, z, ...near }
     return isThrough ? [mouth, { x, y, z: thickness - z, ...far }] : [mouth]

@@ -36,7 +36,7 @@ test('cutting begins, goes on after a reload and is planned anew when a part is 
   await done.click()
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
   await bench.getByRole('button', { name: mark, exact: true }).click()
-  await bench.getByRole('button', { name: 'Plan the rest anew' }).click()
+  await bench.getByRole('button', { name: 'Plan again' }).click()
   await expect(bench.getByRole('region', { name: 'What has changed' })).toContainText(mark, { timeout: 30_000 })
   // Sheets that were begun before are known by their pieces, and the form says so.
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
@@ -82,7 +82,7 @@ test('what is told of a mishap counts only as it stands: a refused length and an
   await goTo(shop, 'Cut')
   await button(shop, 'Start cutting').click({ timeout: 30_000 })
   const bench = shop.getByRole('dialog', { name: 'At the bench' })
-  const anew = bench.getByRole('button', { name: 'Plan the rest anew' })
+  const anew = bench.getByRole('button', { name: 'Plan again' })
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
 
   await bench.getByRole('button', { name: 'A board is damaged' }).click()

@@ -23,6 +23,14 @@ test('an L corner base built by hand has the boards that a sum on paper gives', 
   await expect(
     shop.getByText(`Cut the corner out of B1-BT, B1-TP: ${width - 18 + 6 - 560} mm by ${850 - 18 + 6 - 580} mm.`),
   ).toBeVisible()
+  // What goes is kept set aside, so that no board is laid out on it before it is there.
+  await shop.getByRole('button', { name: /^Keep as offcut .*B1-BT/ }).click()
+  await expect(shop.getByText('set aside until it is there')).toBeVisible()
+  await expect(shop.getByRole('button', { name: /^Undo keep as offcut/i })).toBeEnabled()
+  await openTab(shop, 'Sheets')
+  await expect(shop.locator('[data-layout=current] svg [class*=freed]').first()).toBeVisible()
+  await shop.getByRole('button', { name: /^It is there: use offcut/ }).click()
+  await expect(shop.getByText('Kept, and in use')).toBeVisible()
   await openTab(shop, 'Cut list')
   await card.getByLabel('Corner', { exact: true }).selectOption('diagonal')
   await expect(shop.getByRole('row').filter({ hasText: 'bottom, top, corner cut off' })).toHaveCount(1)

@@ -3,7 +3,7 @@ import { fortyCabinets } from '../../engine/samples/workshop'
 import { countDraws, mostDraws } from './draws'
 import { button, expect, openShop, test } from './shop'
 
-/** What a frame may cost in draw calls, all holes of forty cabinets among them. */
+/** What a frame may cost in draw calls: forty cabinets with all their holes, and all kicks, tops and trims over them. */
 const MOST = 150
 
 test('forty cabinets are drawn in few calls, and their holes from near', async ({ page, said }) => {
@@ -28,6 +28,15 @@ test('forty cabinets are drawn in few calls, and their holes from near', async (
   const near = await drawsOf(() => page.keyboard.press('ArrowLeft'))
   expect(near).toBeGreaterThan(far)
   expect(near).toBeLessThanOrEqual(MOST)
+
+  // Boards over several cabinets are lit as any, though they are drawn together.
+  const crown = page.locator('tr[data-row]').filter({ hasText: 'crown' }).first()
+  await page.getByRole('grid', { name: 'Cut list' }).hover()
+  for (let turn = 0; turn < 60 && (await crown.count()) === 0; turn++) await page.mouse.wheel(0, 300)
+  const before = await picture.screenshot()
+  const lit = await drawsOf(() => crown.locator('td').nth(1).click())
+  expect(lit).toBeLessThanOrEqual(MOST)
+  await expect.poll(async () => (await picture.screenshot()).equals(before)).toBe(false)
 
   async function drawsOf(turn: () => Promise<void>): Promise<number> {
     await mostDraws(page)

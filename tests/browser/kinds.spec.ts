@@ -110,11 +110,12 @@ test('a blind corner below and above, a bench box, open shelves, a pantry and a 
     'blind panel': banded(UPPER - 3, 330 + T + 40 + 2 - 50),
     door: banded(UPPER - 3, 450 - 1.5 - 3 - 1.5),
   })
-  // The seat is at 450 with its lid, which is as deep as the carcass and the front.
+  // The seat is at 450 with its lid, which with its strip and hinge is as deep as the carcass and the front.
   const bench = 450 - T - 100
   await expectRows(shop, 'B2', {
     side: size(bench, 450 - 1),
-    lid: banded(900, 450 + T),
+    lid: banded(900, 450 + T - 70 - 2),
+    'strip behind the lid': banded(900, 70),
     'false front': banded(900 - 3, bench - 3),
     back: back(900, bench, 'nothing'),
   })

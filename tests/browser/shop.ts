@@ -116,6 +116,26 @@ export async function drag(page: Page, from: Point, to: Point): Promise<void> {
   await page.mouse.up()
 }
 
+/** Fingers put down, moved and lifted together, a few moves on the way. The page must have touch. */
+export async function stroke(
+  page: Page,
+  ...fingers: readonly { readonly from: Point; readonly to: Point }[]
+): Promise<void> {
+  const glass = await page.context().newCDPSession(page)
+  const steps = 6
+  const at = (share: number) =>
+    fingers.map(({ from, to }, id) => ({
+      id,
+      x: from.x + (to.x - from.x) * share,
+      y: from.y + (to.y - from.y) * share,
+    }))
+  await glass.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) })
+  for (let step = 1; step <= steps; step++) {
+    await glass.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(step / steps) })
+  }
+  await glass.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] })
+}
+
 /** The middle of what is drawn, in the window. */
 export async function middleOf(thing: Locator): Promise<Point> {
   const { x, y, width, height } = (await thing.boundingBox())!

@@ -1,29 +1,6 @@
-import type { CDPSession, Page } from '@playwright/test'
-import { button, cabinet, expect, middleOf, onScreen, openTab, test } from './shop'
+import { button, cabinet, expect, middleOf, onScreen, openTab, stroke, test } from './shop'
 
 test.use({ hasTouch: true })
-
-interface Point {
-  readonly x: number
-  readonly y: number
-}
-
-/** Fingers put down, moved and lifted together, a few moves on the way. */
-async function stroke(page: Page, ...fingers: readonly { readonly from: Point; readonly to: Point }[]): Promise<void> {
-  const glass: CDPSession = await page.context().newCDPSession(page)
-  const steps = 6
-  const at = (share: number) =>
-    fingers.map(({ from, to }, id) => ({
-      id,
-      x: from.x + (to.x - from.x) * share,
-      y: from.y + (to.y - from.y) * share,
-    }))
-  await glass.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) })
-  for (let step = 1; step <= steps; step++) {
-    await glass.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(step / steps) })
-  }
-  await glass.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] })
-}
 
 test('a tap selects, and a drag on the selected box moves it', async ({ shop }) => {
   const middle = await middleOf(cabinet(shop, 'B5'))

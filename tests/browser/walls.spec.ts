@@ -1,4 +1,4 @@
-import { button, cabinet, cabinets, expect, test } from './shop'
+import { button, cabinet, cabinets, expect, test, type } from './shop'
 
 test('a second wall is added, built on and removed with all on it', async ({ shop }) => {
   await button(shop, 'Site').click()
@@ -25,4 +25,34 @@ test('a second wall is added, built on and removed with all on it', async ({ sho
   await expect(cabinets(shop)).toHaveCount(9)
   await button(shop, /^Undo delete Wall 2/).click()
   await expect(button(shop, 'Wall 2')).toBeVisible()
+})
+
+test('a room of four walls is closed, and the client is told of every wall that has cabinets', async ({ shop }) => {
+  await button(shop, 'Site').click()
+  for (const number of [2, 3, 4]) {
+    await button(shop, 'Add a wall').click()
+    const before = number === 2 ? 'Window wall' : `Wall ${number - 1}`
+    await shop.getByLabel(`Its left end meets the right end of ${before} in a corner`).check()
+  }
+  await type(shop.getByLabel('Length', { exact: true }), '3400')
+  await shop.getByLabel('Its right end meets the left end of Window wall: the room is closed').check()
+  await expect(shop.getByRole('main')).toContainText(
+    'Wall 2 is 3600 and Wall 4, opposite, 3400: the room is not square',
+  )
+  await type(shop.getByLabel('Length', { exact: true }), '3600')
+  await expect(shop.getByRole('main')).not.toContainText('not square')
+
+  // T1 stands in the corner that was closed: what comes along the fourth wall keeps clear of it.
+  await button(shop, 'Design').click()
+  await button(shop, 'Base').click()
+  await shop.locator('[data-slot]').first().click()
+  await expect(cabinet(shop, 'B6')).toBeVisible()
+  await expect(shop.locator('[data-reaching]')).toContainText('T1')
+  const card = shop.getByRole('region', { name: 'Properties' })
+  // T1 is 580 deep with a door of 18, and B6 600 wide.
+  const overlap = 2500 + 600 - (3600 - 580 - 18)
+  await type(card.getByLabel('From left', { exact: true }), '2500')
+  await expect(card).toContainText(`B6 would overlap T1 by ${overlap} in the corner with Window wall`)
+  await button(shop, 'Show').click()
+  await expect(shop.getByRole('main')).toContainText('11 cabinets on 2 walls: 10 on Window wall, 1 on Wall 4.')
 })

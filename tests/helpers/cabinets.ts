@@ -275,7 +275,10 @@ function anyFront(dice: Random): Front {
       kind: 'columns',
       columns: [
         wide({ kind: 'open' }, 1.5),
-        wide({ kind: 'rows', rows: [fixed({ kind: 'drawer' }, 150), share({ kind: 'drawer' })] }),
+        wide({
+          kind: 'rows',
+          rows: [fixed({ kind: 'drawer' }, 150), share({ kind: 'drawer', insert: { divisions: 2, height: 70 } })],
+        }),
         wide({ kind: 'pair' }, 2),
       ],
     },
@@ -313,8 +316,11 @@ function anyFront(dice: Random): Front {
       ],
     },
     { kind: 'rows', rows: [fixed({ kind: 'falseFront' }, 140), share({ kind: 'pullOut', box: 110 })] },
-    { kind: 'drawer' },
-    { kind: 'rows', rows: [fixed({ kind: 'drawer' }, 150), share({ kind: 'pair' })] },
+    { kind: 'drawer', insert: { divisions: 4, height: 60 } },
+    {
+      kind: 'rows',
+      rows: [fixed({ kind: 'drawer', insert: { divisions: 3, height: 50 } }, 150), share({ kind: 'pair' })],
+    },
     { kind: 'rows', rows: [share(door, 2), share({ kind: 'drawer' })] },
     { kind: 'rows', rows: [share({ kind: 'drawer' }), share({ kind: 'drawer' }, 1.5), share({ kind: 'drawer' }, 1.5)] },
     { kind: 'rows', rows: [fixed({ kind: 'drawer' }, 140), share({ kind: 'open' }), fixed({ kind: 'drawer' }, 190)] },

@@ -72,6 +72,15 @@ export function aCorner(...cabinets: readonly Cabinet[]): Project {
   return { ...project, walls: { ...project.walls, [OTHER_WALL]: second } }
 }
 
+/** Walls `w1` to `w4` of a closed room of 3600 by 2800, and the cabinets at them. */
+export function aRoom(...cabinets: readonly Cabinet[]): Project {
+  const project = aCorner(...cabinets)
+  const [first, second] = [project.walls[WALL]!, project.walls[OTHER_WALL]!]
+  const third = { ...first, id: 'w3' as WallId, name: 'Wall 3', order: 3, meets: true }
+  const fourth = { ...second, id: 'w4' as WallId, name: 'Wall 4', order: 4, closes: true }
+  return { ...project, walls: { ...project.walls, [third.id]: third, [fourth.id]: fourth } }
+}
+
 /** The same project with one more sheet of a material, longer than any run of a test. */
 export function withBoards(project: Project, material: MaterialId, length: number): Project {
   const id = 's9' as StockId

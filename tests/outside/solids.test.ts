@@ -120,8 +120,20 @@ function aimed(bit: Manifold, { face }: HoleRow, keep: Keep): Manifold {
   }
 }
 
+/** A drill that goes in aslant, long enough to stand out of the face; its point is at the depth of the hole along it. */
+function aslant({ face, depth, diameter, slant }: HoleRow, keep: Keep): Manifold {
+  const { towards, angle } = slant!
+  const stands = 10 * diameter
+  const drill = keep(solids.Manifold.cylinder(depth + stands, diameter / 2, diameter / 2, SEGMENTS))
+  const set = keep(drill.translate([0, 0, -stands]))
+  const into = (face === 'inside' ? -1 : 1) * Math.sin((angle * Math.PI) / 180)
+  const along = (towards === 'start' || towards === 'low' ? -1 : 1) * Math.cos((angle * Math.PI) / 180)
+  const degrees = (Math.atan2(along, into) * 180) / Math.PI
+  return keep(set.rotate(towards === 'start' || towards === 'end' ? [0, degrees, 0] : [-degrees, 0, 0]))
+}
+
 function drillsFor(row: HoleRow, { thickness }: Board, keep: Keep) {
-  const bit = aimed(bitFor(row, keep), row, keep)
+  const bit = row.slant ? aslant(row, keep) : aimed(bitFor(row, keep), row, keep)
   const z = row.up ?? (row.face === 'inside' ? thickness : 0)
   return Array.from({ length: row.count }, (_, at) => {
     const [along, across] = row.along === 'width' ? [0, at * row.step] : [at * row.step, 0]
@@ -168,7 +180,7 @@ function roundIn(board: Board): number {
   }, 0)
 }
 
-const { none, screws, dowels, looseTenons } = USUAL_FIXINGS
+const { none, screws, dowels, looseTenons, pocketScrews, biscuits } = USUAL_FIXINGS
 
 /** Every third stands in a corner. */
 function builtBy(seed: number, fixing: Fixing = none) {
@@ -195,7 +207,7 @@ describe('the boards of cabinets built by any method', () => {
   it('have the volume that its drills leave of them, but for the roundness of the holes', () => {
     let bored = 0
     for (let seed = 0; seed < DRILLED; seed++) {
-      for (const board of builtBy(seed, [none, screws, dowels, looseTenons][seed % 4])) {
+      for (const board of builtBy(seed, [none, screws, dowels, looseTenons, pocketScrews, biscuits][seed % 6])) {
         const round = roundIn(board)
         if (round === 0) continue
         bored++

@@ -9,11 +9,11 @@ import { type Box, boxesOverlap } from '../../engine/geometry/box'
 import { toCabinet } from '../../engine/geometry/placement'
 import type { Vec3 } from '../../engine/geometry/vector'
 import type { Cabinet } from '../../engine/project/document'
-import { type Fixing, USUAL_DOOR_PULLS, USUAL_DRAWER_PULLS, USUAL_FIXINGS } from '../../engine/project/fixing'
+import { biscuits, type Fixing, USUAL_DOOR_PULLS, USUAL_DRAWER_PULLS, USUAL_FIXINGS } from '../../engine/project/fixing'
 import { anyCabinet, anyCorner } from '../helpers/cabinets'
 
 const CABINETS = 600
-const PURPOSES = ['screw', 'pilot', 'dowel', 'looseTenon']
+const PURPOSES = ['screw', 'pilot', 'dowel', 'looseTenon', 'biscuit']
 
 /** The fixings by turns, with other figures than the usual ones. */
 const FIXINGS: readonly Fixing[] = [
@@ -23,6 +23,8 @@ const FIXINGS: readonly Fixing[] = [
   { ...USUAL_FIXINGS.dowels, diameter: 6, fromEdge: 12, spacing: 64 },
   { ...USUAL_FIXINGS.looseTenons, across: 40, fromEdge: 20, spacing: 90 },
   { ...USUAL_FIXINGS.screws, fromEdge: 8, spacing: 100, head: 4 },
+  { ...biscuits('20'), spacing: 90 },
+  { ...biscuits('0'), fromEdge: 30, spacing: 65 },
 ]
 
 function built(seed: number, changes: Partial<Cabinet> = {}, anyOf = anyCabinet) {
@@ -135,7 +137,7 @@ describe.each([
 describe('the fixings of any cabinet', () => {
   it('are mirrored in a left side and a right side where nothing between tells them apart', () => {
     let seen = 0
-    for (let seed = 0; seed < CABINETS; seed++) {
+    for (let seed = 0; seed < CABINETS + 100; seed++) {
       const interior = { fixedShelves: 1, adjustableShelves: 1, partition: null }
       const { boards } = built(seed, { front: { kind: 'open' }, interior })
       const [left, right] = (['leftSide', 'rightSide'] as const).map((role) =>

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
 import { isStillWood } from '../../engine/breakdown/atHand'
 import { floorAfter, type Progress } from '../../engine/breakdown/floor'
+import { goOnAfter } from '../../engine/breakdown/goOn'
 import { type Replan, replanAfter } from '../../engine/breakdown/mishap'
 import type { Mishap } from '../../engine/breakdown/mishapKinds'
 import { type BreakdownInput, breakdownOf, worksOf } from '../../engine/breakdown/steps'
@@ -174,6 +175,32 @@ describe('a plan made again after a mishap', () => {
         }
       }),
       { seed: 43, numRuns: 80 },
+    )
+  })
+
+  it('may keep what is laid out, and is as sound then, time after time', async () => {
+    const goOn = async (input: BreakdownInput, drawn: Case) => {
+      const { plan } = replanned(input, drawn)
+      const { input: next } = await goOnAfter(input, plan, async (job) => packed(input, { ...plan, job }).answer)
+      expect(verify(next.job, next.answer)).toEqual([])
+      const { steps } = breakdownOf(next)
+      for (const step of steps) weigh(step, next.job.kerf)
+      const end = floorAfter(next, { done: new Set(steps.map(({ id }) => id)) })
+      const parts = end.ok ? end.value.flatMap(({ part }) => (part === null ? [] : [part])) : [end.message]
+      const unplaced = next.answer.unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
+      expect(parts.length + unplaced).toBe(partsOf(plan.cutList.rows).length)
+      expect(partsOf(plan.cutList.rows)).toEqual(expect.arrayContaining(parts))
+      for (const [id, { names }] of next.atHand!) {
+        expect(names.length, id).toBe(next.job.stock.find((each) => each.id === id)?.quantity ?? 0)
+      }
+      return next
+    }
+    await fc.assert(
+      fc.asyncProperty(cases, async (drawn) => {
+        const next = await goOn(inputOf(drawn), drawn)
+        await goOn(next, { ...drawn, mishap: next.answer.sheets.length > 0 ? 'damaged' : 'spoiled' })
+      }),
+      { seed: 45, numRuns: 60 },
     )
   })
 

@@ -6,9 +6,11 @@ import { AllCut } from '../../web/sheets/AllCut'
 import { piecesIn, restWords } from '../../web/sheets/BenchView'
 import { piecesWords } from '../../web/sheets/words'
 import { proofOf } from '../../web/stages/figures'
+import { standingWords } from '../../web/stages/ShowStage'
 import { UnplacedWords } from '../../web/stages/StartCutting'
 import { doneOf } from '../../web/store/cutting'
 import type { Cutting } from '../../web/store/state'
+import { aRoom, cabinet, OTHER_WALL } from '../helpers/wall'
 
 const { project, sheetJob: job, cutList } = derive(demonstrationKitchen())
 let looks = 0
@@ -68,5 +70,17 @@ describe('boards that are on no sheet', () => {
     const whole = renderToStaticMarkup(<AllCut cutting={CUTTING} steps={7} open={0} />)
     expect(whole).toContain(`${all} parts are cut`)
     expect(whole).not.toContain('on no sheet')
+  })
+})
+
+describe('what the client is told', () => {
+  it('names the wall that all cabinets are on', () => {
+    expect(standingWords(derive(demonstrationKitchen()))).toBe('10 cabinets on Window wall.')
+  })
+
+  it('counts the cabinets of every wall that has some', () => {
+    const room = aRoom(cabinet('B1'), cabinet('B2', { left: 600 }), cabinet('B3', { wall: OTHER_WALL, left: 900 }))
+    expect(standingWords(derive(room))).toBe('3 cabinets on 2 walls: 2 on Wall, 1 on Side wall.')
+    expect(standingWords(derive(aRoom()))).toBe('No cabinets yet.')
   })
 })

@@ -26,22 +26,33 @@ interface CabinetDrawingProps {
 /** A cabinet seen from the room. It is drawn again only when it, the zoom or its look has changed. */
 export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawingProps) {
   const { built, kick, mmPerPx, look, label } = props
-  const { id, left, bottom, width, height } = built.cabinet
-  const isNamed = width / mmPerPx > 20
-  const isBored = built.parts.some((part) => part.role === 'drawerFront' && pullsIn(part).length > 0)
-  const isHollow = hasOpenPlace(built.cabinet.front)
-  const isOwn = Object.keys(built.cabinet.overrides).length > 0
+  const { id, left, bottom } = built.cabinet
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand in a drawing.
     <g
       role="button"
       tabIndex={0}
-      aria-label={isOwn ? `${label}, built differently` : label}
+      aria-label={isOwn(built) ? `${label}, built differently` : label}
       aria-pressed={look === 'chosen'}
       data-cabinet={id}
       className={`${styles.cabinet} ${styles[look]}`}
       transform={`translate(${left} ${-bottom})`}
     >
+      <Face built={built} kick={kick} mmPerPx={mmPerPx} />
+    </g>
+  )
+})
+
+type FaceProps = Pick<CabinetDrawingProps, 'built' | 'kick' | 'mmPerPx'>
+
+/** What is seen of a cabinet in its own frame. One that is only pushed along keeps its boards, and so its face. */
+const Face = memo(function Face({ built, kick, mmPerPx }: FaceProps) {
+  const { width, height } = built.cabinet
+  const isNamed = width / mmPerPx > 20
+  const isBored = built.parts.some((part) => part.role === 'drawerFront' && pullsIn(part).length > 0)
+  const isHollow = hasOpenPlace(built.cabinet.front)
+  return (
+    <>
       {kick > 0 && <rect className={styles.kick} x={0} y={-kick} width={width} height={kick} />}
       <rect
         className={`${styles.carcass} ${isHollow ? styles.hollow : ''}`}
@@ -71,12 +82,23 @@ export const CabinetDrawing = memo(function CabinetDrawing(props: CabinetDrawing
           strokeWidth={HALO_PX * mmPerPx}
         >
           {built.mark}
-          {isOwn && <tspan className={styles.own}> *</tspan>}
+          {isOwn(built) && <tspan className={styles.own}> *</tspan>}
         </text>
       )}
-    </g>
+    </>
   )
-})
+}, isSameFace)
+
+function isSameFace(a: FaceProps, b: FaceProps): boolean {
+  return (
+    a.built.parts === b.built.parts && a.built.mark === b.built.mark && a.kick === b.kick && a.mmPerPx === b.mmPerPx
+  )
+}
+
+/** Whether it is built otherwise than its method says. */
+function isOwn({ cabinet }: DerivedCabinet): boolean {
+  return Object.keys(cabinet.overrides).length > 0
+}
 
 function isBeside({ role }: Part): boolean {
   return role === 'filler' || role === 'leftEnd' || role === 'rightEnd'

@@ -1,4 +1,4 @@
-import { type FocusEvent, memo, type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { type FocusEvent, memo, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import {
   type CabinetId,
   formatLength,
@@ -18,7 +18,6 @@ import { chosenCabinets } from '../store/selection'
 import type { Placing } from '../store/state'
 import { useStore } from '../store/store'
 import { useWallInSight } from '../store/wall'
-import { Beside } from './Beside'
 import { Cabinets } from './Cabinets'
 import { Dimensions } from './Dimensions'
 import { Dividers } from './Dividers'
@@ -28,20 +27,21 @@ import { ReachingIn } from './ReachingIn'
 import { Tray } from './Tray'
 import { Typing } from './Typing'
 import { useHand } from './useHand'
+import { useInSight } from './useInSight'
 import { focusCabinet, useKeys } from './useKeys'
 import { useView, type ViewHands } from './useView'
 import { FirstWords, WallDrawing } from './WallDrawing'
 import { WallTabs } from './WallTabs'
 
 interface ElevationProps {
-  /** What stands beside the selected cabinet: its properties. */
-  readonly beside?: ReactNode
+  /** Where there is room for little, the drawing stands alone, without the tray, the walls and the buttons of its view. */
+  readonly isBare?: boolean
 }
 
 const NO_GUIDES = [] as const
 
 /** The wall seen from the room, to scale: cabinets are pulled onto it, moved, stretched and measured here. */
-export function Elevation({ beside }: ElevationProps) {
+export function Elevation({ isBare = false }: ElevationProps) {
   const shown = useStore((state) => state.shown)
   const selection = useStore((state) => state.selection)
   const gesture = useStore((state) => state.gesture)
@@ -52,7 +52,7 @@ export function Elevation({ beside }: ElevationProps) {
   const isSpaceDown = useRef(false)
   const [said, announce] = useState('')
   const [typing, setTyping] = useState<string | null>(null)
-  const views = useView(host, wall)
+  const views = useView(host, wall, isBare)
   const { view } = views
   const mmPerPx = 1 / view.zoom
   const chosen = chosenCabinets(selection)
@@ -66,6 +66,7 @@ export function Elevation({ beside }: ElevationProps) {
       host.current?.querySelector<SVGElement>('[data-slot]')?.focus({ preventScroll: true })
     }
   }, [placing])
+  useInSight(views, wall)
   const single = chosen.length === 1 ? shown.cabinets[chosen[0]!] : undefined
 
   const onFocus = useCallback(
@@ -131,20 +132,17 @@ export function Elevation({ beside }: ElevationProps) {
           )}
         </g>
       </svg>
-      <div className={styles.walls}>
-        <WallTabs />
-      </div>
-      <Tray placing={placing} onPlace={pick} />
+      {!isBare && (
+        <div className={styles.walls}>
+          <WallTabs />
+        </div>
+      )}
+      {!isBare && <Tray placing={placing} onPlace={pick} />}
       {placing && <PlacingWords placing={placing} count={slots.length} onStop={() => actions.place(null)} />}
       {typing !== null && (
         <Typing key={typing} dimension={typing} view={view} onDimension={typeNext} announce={announce} />
       )}
-      {beside && (
-        <Beside view={view} pane={views.pane}>
-          {beside}
-        </Beside>
-      )}
-      <ViewButtons zoomMiddle={views.zoomMiddle} fit={views.fit} />
+      {!isBare && <ViewButtons zoomMiddle={views.zoomMiddle} fit={views.fit} />}
       <p className="unseen" aria-live="polite">
         {said}
       </p>

@@ -1,10 +1,12 @@
 import { type RefObject, useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react'
 import type { Rect, Wall } from '../../engine/index'
 import { fitView, type Margins, type PaneSize, panBy, type View, zoomAt } from '../input/view'
+import { useIsNarrow } from '../ui/wide'
 
-const WIDE_MARGINS: Margins = { left: 104, right: 84, top: 64, bottom: 84 }
+const WIDE_MARGINS: Margins = { left: 112, right: 84, top: 64, bottom: 84 }
 const NARROW_MARGINS: Margins = { left: 22, right: 74, top: 64, bottom: 146 }
-const NARROW_PX = 560
+/** Without the tray and the buttons of the view. */
+const BARE_MARGINS: Margins = { ...NARROW_MARGINS, bottom: 72 }
 /** Of a notch of the wheel; trackpads send many small ones. */
 const ZOOM_PER_PX = 0.0016
 
@@ -13,6 +15,9 @@ export interface ViewHands {
   /** The view as it is now, for events that come between two drawings. */
   readonly now: RefObject<View>
   readonly pane: PaneSize
+  readonly isNarrow: boolean
+  /** Shows the wall so, until it is fitted again. */
+  adjust(next: View): void
   pan(dx: number, dy: number): void
   zoom(px: number, py: number, by: number): void
   zoomMiddle(by: number): void
@@ -20,11 +25,13 @@ export interface ViewHands {
 }
 
 /** The view of the wall: it fits the pane until it is moved by hand, and again after Fit. */
-export function useView(host: RefObject<HTMLElement | null>, wall: Wall): ViewHands {
+export function useView(host: RefObject<HTMLElement | null>, wall: Wall, isBare: boolean): ViewHands {
   const [pane, setPane] = useState<PaneSize>({ width: 0, height: 0 })
   const [view, setView] = useState<View>({ zoom: 0.2, x: 100, y: 400 })
   const now = useRef(view)
   const isFitted = useRef(true)
+  const isNarrow = useIsNarrow()
+  const margins = isBare ? BARE_MARGINS : isNarrow ? NARROW_MARGINS : WIDE_MARGINS
   const show = useCallback((next: View) => {
     now.current = next
     setView(next)
@@ -33,8 +40,8 @@ export function useView(host: RefObject<HTMLElement | null>, wall: Wall): ViewHa
   const fit = useCallback(() => {
     isFitted.current = true
     const frame = host.current
-    if (frame) show(fitted(wall, { width: frame.clientWidth, height: frame.clientHeight }))
-  }, [host, show, wall])
+    if (frame) show(fitted(wall, { width: frame.clientWidth, height: frame.clientHeight }, margins))
+  }, [host, show, wall, margins])
 
   useLayoutEffect(() => {
     const frame = host.current
@@ -42,13 +49,13 @@ export function useView(host: RefObject<HTMLElement | null>, wall: Wall): ViewHa
     const measure = () => {
       const size = { width: frame.clientWidth, height: frame.clientHeight }
       setPane(size)
-      if (isFitted.current && size.width > 0) show(fitted(wall, size))
+      if (isFitted.current && size.width > 0) show(fitted(wall, size, margins))
     }
     measure()
     const observer = new ResizeObserver(measure)
     observer.observe(frame)
     return () => observer.disconnect()
-  }, [host, show, wall])
+  }, [host, show, wall, margins])
 
   const adjust = useCallback(
     (next: View) => {
@@ -67,7 +74,7 @@ export function useView(host: RefObject<HTMLElement | null>, wall: Wall): ViewHa
     },
     [host, zoom],
   )
-  return { view, now, pane, pan, zoom, zoomMiddle, fit }
+  return { view, now, pane, isNarrow, adjust, pan, zoom, zoomMiddle, fit }
 }
 
 /** The wheel is listened to here and not by React, because only so can the page be kept from scrolling. */
@@ -95,7 +102,7 @@ function useWheel(
   }, [host, zoom, pan])
 }
 
-function fitted(wall: Wall, pane: PaneSize): View {
+function fitted(wall: Wall, pane: PaneSize, margins: Margins): View {
   const whole: Rect = { left: 0, bottom: 0, width: wall.length, height: wall.height }
-  return fitView(whole, pane, pane.width < NARROW_PX ? NARROW_MARGINS : WIDE_MARGINS)
+  return fitView(whole, pane, margins)
 }

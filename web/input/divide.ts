@@ -39,6 +39,11 @@ export function dividersOf(project: Project, cabinet: Cabinet): Divider[] {
   })
 }
 
+/** How large the two sides of a dividing line are, across it. */
+export function partedBy({ axis, before, after }: Divider): readonly [Mm, Mm] {
+  return axis === 'x' ? [before.rect.width, after.rect.width] : [before.rect.height, after.rect.height]
+}
+
 function nextTo(path: FrontPath): FrontPath {
   return [...path.slice(0, -1), path.at(-1)! + 1]
 }
@@ -49,8 +54,8 @@ export function divided(hand: Extract<Hand, { kind: 'dividing' }>, at: Spot, hel
   const cabinet = project.cabinets[hand.id]
   const divider = cabinet && dividersOf(project, cabinet).find(({ path }) => path.join() === hand.path)
   if (!divider) return NO_OUTCOME
-  const { axis, before, after } = divider
-  const [first, second] = [lengthOf(before, axis), lengthOf(after, axis)]
+  const { axis } = divider
+  const [first, second] = partedBy(divider)
   const moved = axis === 'x' ? at.x - hand.from.x : hand.from.y - at.y
   const { to, guides } = held.isFree
     ? { to: settle(first + moved), guides: [] }
@@ -72,10 +77,6 @@ export function divided(hand: Extract<Hand, { kind: 'dividing' }>, at: Spot, hel
   const text = `${markOf(cabinet)}: ${axis === 'x' ? 'columns' : 'rows'} of ${say(to)} and ${say(rest)}`
   const label = `Move a dividing line of ${markOf(cabinet)}`
   return { edit: { kind: 'setFront', ids: [cabinet.id], front }, guides, about, label, words: { fits: true, text } }
-}
-
-function lengthOf({ rect }: FrontPlace, axis: 'x' | 'y'): Mm {
-  return axis === 'x' ? rect.width : rect.height
 }
 
 /** Both sides are fixed, but one that alone takes what is left goes on taking it. */

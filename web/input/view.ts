@@ -52,6 +52,26 @@ export function onWall(view: View, px: number, py: number): { readonly x: Mm; re
   return { x: (px - view.x) / view.zoom, y: (view.y - py) / view.zoom }
 }
 
+/**
+ * The view moved by as little as brings a part of the wall wholly into the pane within its margins; the very same view where
+ * it is there already, or is so large that it fills the pane anyway.
+ */
+export function inSight(view: View, what: Rect, pane: PaneSize, margins: Margins): View {
+  const left = view.x + what.left * view.zoom
+  const top = view.y - (what.bottom + what.height) * view.zoom
+  const dx = shiftInto(left, what.width * view.zoom, margins.left, pane.width - margins.right)
+  const dy = shiftInto(top, what.height * view.zoom, margins.top, pane.height - margins.bottom)
+  return dx === 0 && dy === 0 ? view : panBy(view, dx, dy)
+}
+
+/** By how much a stretch is moved to lie between two ends: to their middle where it is longer and leaves half of them bare. */
+function shiftInto(from: number, size: number, least: number, most: number): number {
+  const room = most - least
+  if (size <= room) return Math.max(0, least - from) + Math.min(0, most - from - size)
+  const seen = Math.min(most, from + size) - Math.max(least, from)
+  return seen >= room / 2 ? 0 : (least + most - size) / 2 - from
+}
+
 function clampZoom(zoom: number): number {
   return Math.min(MOST_ZOOM, Math.max(LEAST_ZOOM, zoom))
 }

@@ -1,13 +1,12 @@
 import { useThree } from '@react-three/fiber'
 import { memo, useEffect, useLayoutEffect, useMemo } from 'react'
-import { BufferAttribute, BufferGeometry } from 'three'
-import { explodedBy, meshOf, shapeKey, type Vec3 } from '../../engine/index'
+import { explodedBy, type Vec3 } from '../../engine/index'
+import { bodyOf, chalk, disposeBody, showFronts } from './body'
 import type { Built } from './built'
 import { Holes } from './Holes'
 import { chalkOn, type Lit, sameLit } from './lit'
-import { type MergedCabinet, mergeParts } from './merge'
-import { meshKeeper } from './meshes'
-import { withPulls } from './pulls'
+import { mergeParts } from './merge'
+import { meshFor } from './meshes'
 import type { Shading } from './shading'
 
 interface Props {
@@ -23,8 +22,6 @@ interface Props {
   readonly shading: Shading
 }
 
-const meshFor = meshKeeper(shapeKey, (part) => withPulls(meshOf(part), part))
-
 /** One cabinet in three draws: all its boards, all their edges, and all holes in them. A fourth shows lit parts through what hides them. */
 export const CabinetModel = memo(function CabinetModel(props: Props) {
   const { built, x, y, z, turns, lit, areFrontsHidden, shading } = props
@@ -36,9 +33,8 @@ export const CabinetModel = memo(function CabinetModel(props: Props) {
   const invalidate = useThree((state) => state.invalidate)
   useEffect(() => () => disposeBody(body), [body])
   useLayoutEffect(() => {
-    chalk(body, merged, lit)
-    body.boards.setDrawRange(0, areFrontsHidden ? merged.withoutFronts.indices : Infinity)
-    body.lines.setDrawRange(0, areFrontsHidden ? merged.withoutFronts.edges : Infinity)
+    chalk(body, merged, (part) => chalkOn(lit, part))
+    showFronts(body, merged, areFrontsHidden)
     invalidate()
   }, [body, merged, lit, areFrontsHidden, invalidate])
   return (
@@ -77,47 +73,4 @@ function extentOf({ parts, place: { width, height, depth } }: Built) {
 
 function lengthOf({ x, y, z }: Vec3): number {
   return Math.hypot(x, y, z)
-}
-
-interface Body {
-  readonly boards: BufferGeometry
-  readonly lines: BufferGeometry
-}
-
-function bodyOf(merged: MergedCabinet): Body {
-  const boards = new BufferGeometry()
-  boards.setAttribute('position', new BufferAttribute(merged.positions, 3))
-  boards.setAttribute('normal', new BufferAttribute(merged.normals, 3))
-  boards.setAttribute('away', new BufferAttribute(merged.away, 3))
-  boards.setAttribute('stage', new BufferAttribute(merged.stages, 2))
-  boards.setAttribute('awayThen', new BufferAttribute(merged.awayThen, 3))
-  boards.setAttribute('stageThen', new BufferAttribute(merged.stagesThen, 2))
-  boards.setAttribute('tone', new BufferAttribute(merged.tones, 1))
-  boards.setAttribute('lit', new BufferAttribute(new Uint8Array(merged.tones.length), 1, true))
-  boards.setIndex(new BufferAttribute(merged.indices, 1))
-  const lines = new BufferGeometry()
-  lines.setAttribute('position', new BufferAttribute(merged.edges, 3))
-  lines.setAttribute('away', new BufferAttribute(merged.edgesAway, 3))
-  lines.setAttribute('stage', new BufferAttribute(merged.edgesStages, 2))
-  lines.setAttribute('awayThen', new BufferAttribute(merged.edgesAwayThen, 3))
-  lines.setAttribute('stageThen', new BufferAttribute(merged.edgesStagesThen, 2))
-  lines.setAttribute('lit', new BufferAttribute(new Uint8Array(merged.edges.length / 3), 1, true))
-  return { boards, lines }
-}
-
-function disposeBody({ boards, lines }: Body): void {
-  boards.dispose()
-  lines.dispose()
-}
-
-function chalk({ boards, lines }: Body, merged: MergedCabinet, lit: Lit): void {
-  const corners = boards.getAttribute('lit')
-  const edges = lines.getAttribute('lit')
-  for (const span of merged.spans) {
-    const strength = chalkOn(lit, span.part)
-    corners.array.fill(strength, span.corners.from, span.corners.to)
-    edges.array.fill(strength, span.edges.from, span.edges.to)
-  }
-  corners.needsUpdate = true
-  edges.needsUpdate = true
 }

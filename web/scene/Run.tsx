@@ -1,11 +1,13 @@
 import { useThree } from '@react-three/fiber'
 import { useEffect, useLayoutEffect, useMemo } from 'react'
+import { isRunId } from '../../engine/index'
 import { useFollowing } from '../store/turns'
-import { arrange, standAt } from './arrange'
+import { arrange, type Stand, standAt } from './arrange'
 import { CabinetModel } from './CabinetModel'
 import { METRES } from './Camera'
 import { litOf } from './lit'
 import { paletteOf, watchTheme } from './palette'
+import { RunsModel } from './RunsModel'
 import { makeShading, type Shading } from './shading'
 import { WallModel } from './WallModel'
 import { wallFrames } from './walls'
@@ -18,6 +20,10 @@ export function Run() {
   const areFrontsHidden = useFollowing('scene', (state) => state.areFrontsHidden)
   const shading = useShading(explode)
   const stands = useMemo(() => arrange(derived), [derived])
+  const [cabinets, runs] = useMemo(() => {
+    const isRun = ({ built }: Stand) => isRunId(built.id)
+    return [stands.filter((stand) => !isRun(stand)), stands.filter(isRun)] as const
+  }, [stands])
   const { project } = derived
   const frames = useMemo(() => wallFrames(project), [project])
   return (
@@ -25,7 +31,7 @@ export function Run() {
       {Object.values(project.walls).map((wall) => (
         <WallModel key={wall.id} wall={wall} frame={frames.get(wall.id)!} shading={shading} />
       ))}
-      {stands.map((stand) => (
+      {cabinets.map((stand) => (
         <CabinetModel
           key={stand.built.id}
           built={stand.built}
@@ -36,6 +42,12 @@ export function Run() {
           shading={shading}
         />
       ))}
+      <RunsModel
+        stands={runs}
+        lits={runs.map(({ built }) => litOf(selection, derived, built))}
+        areFrontsHidden={areFrontsHidden}
+        shading={shading}
+      />
     </group>
   )
 }

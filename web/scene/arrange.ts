@@ -1,4 +1,13 @@
-import { boxOf, type Derived, explodedBy, type Part, type Vec3, type WallId, wallsOf } from '../../engine/index'
+import {
+  boxOf,
+  cornersOf,
+  type Derived,
+  explodedBy,
+  type Part,
+  type Vec3,
+  type WallId,
+  wallsOf,
+} from '../../engine/index'
 import { type Built, builtIn } from './built'
 import { type Box, boxAround, boxOfBoxes, keptFor, plus, shifted, times } from './space'
 import { turned, turnedBox, type WallFrame, wallFrames } from './walls'
@@ -28,7 +37,7 @@ export function boxOfCabinet(built: Built, apart: number): Box {
  * Every cabinet where it stands, with the step aside that keeps neighbours from crossing when taken apart: each line of
  * walls is stretched about its middle, and what hangs is lifted off what stands, each by the least that clears the worst
  * pair. All of it comes off the wall and the floor as far as backs and bottoms need, and a wall that is turned is moved
- * off the one that it meets.
+ * off those before it that it meets.
  */
 export const arrange: (derived: Derived) => Stand[] = keptFor((derived) => {
   const { project } = derived
@@ -39,13 +48,12 @@ export const arrange: (derived: Derived) => Stand[] = keptFor((derived) => {
   const inSight = all.filter(({ place }) => !isTurned(place.wall))
   const row = inALine(inSight.map((built) => spotOf(built, frames.get(built.place.wall)!.origin.x)))
   const stands = new Map(row.map((stand) => [stand.built.id, stand]))
-  let before: readonly Stand[] = row
+  const corners = cornersOf(project)
   for (const { id } of wallsOf(project).filter((wall) => isTurned(wall.id))) {
-    before = movedOff(
-      inALine(standing(id).map((built) => spotOf(built, 0))).map((stand) => inRoom(stand, frames.get(id)!)),
-      before,
-    )
-    for (const stand of before) stands.set(stand.built.id, stand)
+    const met = corners.flatMap(({ before, after }) => (after.id === id ? before.id : before.id === id ? after.id : []))
+    const there = met.flatMap((wall) => standing(wall).flatMap((built) => stands.get(built.id) ?? []))
+    const own = inALine(standing(id).map((built) => spotOf(built, 0))).map((stand) => inRoom(stand, frames.get(id)!))
+    for (const stand of movedOff(own, there)) stands.set(stand.built.id, stand)
   }
   return all.map(({ id }) => stands.get(id)!)
 })
@@ -72,7 +80,7 @@ function inRoom({ built, rest, aside }: Stand, { origin, turns }: WallFrame): St
   return { built, turns, rest: plus(origin, turned(rest, turns)), aside: turned(aside, turns) }
 }
 
-/** Taken apart, a turned wall goes back from the room until it is clear of the wall that it meets. */
+/** Taken apart, a turned wall goes back from the room until it is clear of the walls that it meets. */
 function movedOff(stands: readonly Stand[], before: readonly Stand[]): Stand[] {
   const first = stands[0]
   if (!first || before.length === 0) return [...stands]

@@ -13,12 +13,13 @@ export interface Fitting {
   sized(): void
 }
 
-/** Keeps the run in view: at first, in a pane of a new size, and as it is taken apart, until the maker goes nearer. */
+/** Keeps the run in view: at first, in a pane of a new size, with other walls, and as it is taken apart, until the maker goes nearer. */
 export function useFitting(hands: RefObject<CameraHands | null>): Fitting {
   const fitted = useRef<readonly OwnerId[] | null>(null)
   const isPlaced = useRef(false)
   const explode = useStore((state) => state.explode)
   const project = useStore((state) => state.shown.id)
+  const walls = useStore((state) => state.shown.walls)
 
   const fit = useCallback(
     (cabinets: readonly OwnerId[] | null, isGliding: boolean) => {
@@ -30,10 +31,10 @@ export function useFitting(hands: RefObject<CameraHands | null>): Fitting {
     [hands],
   )
 
-  // Taken further apart, the run is another size.
+  // Taken further apart, or with another wall, there is more to be seen or less.
   useEffect(() => {
     if (isPlaced.current && hands.current?.isFitted()) fit(fitted.current, false)
-  }, [explode, hands, fit])
+  }, [explode, walls, hands, fit])
 
   useEffect(() => {
     if (isPlaced.current) fit(null, false)

@@ -1,5 +1,6 @@
-import type { Part } from '../../engine/index'
+import { meshOf as bareMeshOf, type Part, shapeKey as shapeOf } from '../../engine/index'
 import type { BoardMesh } from './merge'
+import { withPulls } from './pulls'
 
 /** More shapes than a large kitchen has; a long drag must not fill the memory with shapes it passed through. */
 const MOST_KEPT = 600
@@ -24,3 +25,6 @@ export function meshKeeper(
     return mesh
   }
 }
+
+/** A board with its pulls. */
+export const meshFor = meshKeeper(shapeOf, (part) => withPulls(bareMeshOf(part), part))

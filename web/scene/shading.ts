@@ -17,9 +17,11 @@ export interface Shading {
 
 /**
  * `away` is how far a point goes fully apart and `stage` between which stands of the slider, then the same of its second
- * way; `lit` is how strongly chalk is laid on.
+ * way; `lit` is how strongly chalk is laid on. `aside` is how far the stand of a point steps aside, ahead of the slider as
+ * in `standAt`: what stands in a group of its own is moved by that, and has none.
  */
 const PLACED = /* glsl */ `
+  attribute vec3 aside;
   attribute vec3 away;
   attribute vec2 stage;
   attribute vec3 awayThen;
@@ -33,7 +35,8 @@ const PLACED = /* glsl */ `
     return clamp(share, 0.0, 1.0);
   }
   vec4 placedAt(vec3 point) {
-    vec3 at = point + away * gone(stage) + awayThen * gone(stageThen);
+    float left = 1.0 - apart;
+    vec3 at = point + aside * (1.0 - left * left * left) + away * gone(stage) + awayThen * gone(stageThen);
     return projectionMatrix * modelViewMatrix * vec4(at, 1.0);
   }
   vec4 placed() { return placedAt(position); }
@@ -137,6 +140,8 @@ export function makeShading(): Shading {
     vertexShader: PLAIN,
     ...clear,
   })
+  for (const material of [boards, lines, holes, through])
+    Object.assign(material.defaultAttributeValues, { aside: [0, 0, 0] })
   return {
     boards,
     lines,

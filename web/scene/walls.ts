@@ -1,4 +1,4 @@
-import { type Project, type Vec3, type Wall, type WallId, wallsOf } from '../../engine/index'
+import { type Project, rowsOfWalls, type Vec3, type Wall, type WallId } from '../../engine/index'
 import { type Box, boxAround, boxOfBoxes, plus, shifted } from './space'
 
 /** Between walls that stand in a row before the viewer. */
@@ -17,7 +17,7 @@ export interface WallFrame {
 export function wallFrames(project: Project): ReadonlyMap<WallId, WallFrame> {
   const frames = new Map<WallId, WallFrame>()
   let left = 0
-  for (const walls of groupsOf(wallsOf(project))) {
+  for (const walls of rowsOfWalls(project)) {
     const drawn = inARoom(walls)
     const whole = boxOfBoxes(drawn.map(({ wall, frame }) => wallBox(wall, frame)))
     const by = { x: left - whole.min.x, y: 0, z: 0 }
@@ -48,16 +48,6 @@ export function turned({ x, y, z }: Vec3, turns: number): Vec3 {
 
 export function turnedBox({ min, max }: Box, turns: number): Box {
   return boxAround(turned(min, turns), turned(max, turns))
-}
-
-function groupsOf(walls: readonly Wall[]): Wall[][] {
-  const groups: Wall[][] = []
-  for (const wall of walls) {
-    const last = groups.at(-1)
-    if (last && wall.meets) last.push(wall)
-    else groups.push([wall])
-  }
-  return groups
 }
 
 /** Each wall begins where the one before it ends, turned a quarter more. */

@@ -159,7 +159,7 @@ export function restWords(
 function Told({ told }: { readonly told: readonly string[] }) {
   return (
     <section className={styles.told} aria-label="What has changed">
-      <h2>Planned anew</h2>
+      <h2>What has changed</h2>
       <ul>
         {told.map((line) => (
           <li key={line}>{line}</li>

@@ -24,7 +24,7 @@ import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
 import { sidesOf } from './damageSides'
 import { MeasureForm } from './MeasureForm'
-import { PlanAnew } from './PlanAnew'
+import { PlanAgain } from './PlanAgain'
 import { begunBeforeWords, sizeWords } from './words'
 
 const KINDS = [
@@ -105,7 +105,7 @@ function Spoiled({ cutting, isBusy, onMishap }: FormProps) {
           </button>
         ))}
       </div>
-      <PlanAnew
+      <PlanAgain
         isBusy={isBusy}
         why={chosen.size === 0 ? 'Choose a part first.' : null}
         onPlan={() => onMishap({ kind: 'spoiled', parts: [...chosen] })}
@@ -169,7 +169,7 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
           onRefusal={(why) => setRefused((now) => (why === null ? without(now, side) : new Set([...now, side])))}
         />
       ))}
-      <PlanAnew
+      <PlanAgain
         isBusy={isBusy}
         why={refused.size > 0 ? REFUSED : null}
         onPlan={() => onMishap({ kind: 'damaged', on: choice.on, rect })}
@@ -265,7 +265,7 @@ function Thickness({ cutting, inHand, isBusy, onMishap }: FormProps & Pick<Misha
         }}
         onRefusal={(why) => setRefused(why !== null)}
       />
-      <PlanAnew
+      <PlanAgain
         isBusy={isBusy}
         why={isRefused ? REFUSED : isSame || null}
         onPlan={() => {

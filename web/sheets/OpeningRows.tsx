@@ -34,6 +34,11 @@ export function OpeningRows({ built: { cabinet, mark, openings }, display }: Ope
       <section key={key} className={styles.opening} aria-label={`Opening of the ${names[at]} of ${mark}`}>
         <h4>
           <span>{names[at]}</span>
+          {!isWhole(measured) && (
+            <Button look="plain" onClick={() => put(openSides(measured, drawn))}>
+              Measured as drawn
+            </Button>
+          )}
           {measured && (
             <Button
               look="plain"
@@ -65,6 +70,17 @@ export function OpeningRows({ built: { cabinet, mark, openings }, display }: Ope
       </section>
     )
   })
+}
+
+type Measured = FrontOpening['measured']
+
+function isWhole(measured: Measured): boolean {
+  return measured !== null && SIDES.every((side) => measured[side] !== null)
+}
+
+/** What was not measured yet, as it is drawn. */
+function openSides(measured: Measured, drawn: FrontOpening['drawn']): Partial<NonNullable<Measured>> {
+  return { width: measured?.width ?? drawn.width, height: measured?.height ?? drawn.height }
 }
 
 /** `2 mm more`; nothing between them is told too, since it was measured. */

@@ -1,7 +1,7 @@
 import { Lock, LockOpen } from 'lucide-react'
 import { memo, type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
-import type { CutNumbers, Derived, LengthDisplay, Material, PlacedPart } from '../../engine/index'
-import { formatLength, numberList, sheetDrawing, yieldOfSheet } from '../../engine/index'
+import type { CutNumbers, Derived, LengthDisplay, Material, PlacedPart, Rect, Shop } from '../../engine/index'
+import { formatLength, freedIn, numberList, sheetDrawing, yieldOfSheet } from '../../engine/index'
 import { areCutAlike, type Fold, isSameFold } from './folds'
 import { SheetPicture } from './SheetPicture'
 import styles from './Sheets.module.css'
@@ -14,6 +14,7 @@ interface SheetFigureProps {
   readonly numbers: CutNumbers | undefined
   /** For the marks of the parts that lie on the sheet. */
   readonly partMarks: Derived['partOf']
+  readonly shop: Shop
   /** Numbers of the lit places, apart by spaces; null where they are as they were. */
   readonly lit: string | null
   readonly onPick: (parts: readonly PlacedPart[]) => void
@@ -94,21 +95,23 @@ const Sheet = memo(function Sheet({
   material,
   numbers: turns,
   partMarks,
+  shop,
   lit,
   onPick,
   onKeep,
   onAside,
 }: SheetFigureProps) {
   const { layout, stock, first, kerf, marks, kept } = fold
+  const freed = useMemo(() => freedOf(fold, partMarks, shop), [fold, partMarks, shop])
   const drawing = useMemo(() => {
     const markOf = new Map(layout.placements.map(({ part }, at) => [part, marks[at]!]))
     return sheetDrawing({
-      ...{ layout, stock, kerf, display, textSize: TEXT_SIZE, isMeasured: false, numbers: turns },
+      ...{ layout, stock, kerf, display, textSize: TEXT_SIZE, isMeasured: false, numbers: turns, freed },
       markOf: (part) => markOf.get(part) ?? part,
       hasGrain: material?.hasGrain ?? false,
     })
-  }, [layout, stock, kerf, marks, display, material, turns])
-  const places = useMemo(() => placesOf(fold, partMarks, display), [fold, partMarks, display])
+  }, [layout, stock, kerf, marks, display, material, turns, freed])
+  const places = useMemo(() => placesOf(fold, partMarks, freed, display), [fold, partMarks, freed, display])
   const onPlace = useCallback((place: number) => onPick(fold.parts[place] ?? []), [fold, onPick])
   const numbers = numberList(Array.from({ length: layout.copies }, (_, copy) => first + copy))
   const name = `${layout.copies > 1 ? 'Sheets' : 'Sheet'} ${numbers}`
@@ -169,24 +172,40 @@ function isSameSheet(a: SheetFigureProps, b: SheetFigureProps): boolean {
     a.display === b.display &&
     a.material === b.material &&
     a.fold === b.fold &&
-    (b.isLive || a.numbers === b.numbers) &&
-    // Nothing under the hand gives a part another mark.
+    (b.isLive || (a.numbers === b.numbers && a.shop === b.shop)) &&
+    // Nothing under the hand gives a part another mark, and a sheet that is cut alike is looked at again when it lets go.
     (b.isLive || a.partMarks === b.partMarks || areMarkedAlike(a, b))
   )
 }
 
 function areMarkedAlike(a: SheetFigureProps, b: SheetFigureProps): boolean {
   return a.fold.parts.every((parts) =>
-    parts.every(({ part }) => a.partMarks.get(part)?.mark === b.partMarks.get(part)?.mark),
+    parts.every(({ part }) => {
+      const [was, is] = [a.partMarks.get(part), b.partMarks.get(part)]
+      return was?.mark === is?.mark && was?.operations === is?.operations
+    }),
   )
 }
 
-function placesOf({ parts, marks }: Fold, partMarks: Derived['partOf'], display: LengthDisplay) {
+/** What is kept of what is sawn out later, for each place; of sheets that are cut alike, of the first. */
+function freedOf({ parts }: Fold, partOf: Derived['partOf'], shop: Shop): (readonly Rect[])[] {
+  return parts.map(([first]) => {
+    const part = first && partOf.get(first.part)
+    return part ? freedIn(part, shop) : []
+  })
+}
+
+type Freed = ReturnType<typeof freedOf>
+
+function placesOf({ parts, marks }: Fold, partMarks: Derived['partOf'], freed: Freed, display: LengthDisplay) {
+  const frees = (rects: readonly Rect[] = []) =>
+    rects.map((rect) => `, frees ${formatLength(rect.width, display)} × ${formatLength(rect.height, display)} later`)
   return parts.map((alike, place) => {
     const { row = '', part = '', length = 0, width = 0, rotated = false } = alike[0] ?? {}
     const size = `${formatLength(length, display)} × ${formatLength(width, display)}`
     const names = alike.map((each) => partMarks.get(each.part)?.mark ?? each.part).join(', ')
-    return { words: `${marks[place]} ${size}${rotated ? ', turned' : ''}: ${names}`, row, part }
+    const words = `${marks[place]} ${size}${rotated ? ', turned' : ''}${frees(freed[place]).join('')}: ${names}`
+    return { words, row, part }
   })
 }
 

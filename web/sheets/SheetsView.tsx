@@ -146,6 +146,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
             numbers={turns?.get(fold.first)}
             material={materials[fold.stock.material as MaterialId]}
             partMarks={derived.partOf}
+            shop={derived.project.shop}
             lit={chosen && litPlaces(fold, chosen)}
             onPick={onPick}
             onKeep={onKeep}
@@ -181,10 +182,11 @@ function LeftOut({ layout: { job, answer }, derived: { project, cutList }, isCur
 /** Sheets that were kept and do not fit the design any more. */
 function Outgrown({ derived }: { readonly derived: Derived }) {
   const actions = useStore((state) => state.actions)
+  // The findings are not worked out while there is nothing to be found.
+  if (derived.heldSheets.length === Object.keys(derived.project.kept).length) return null
   const outgrown = derived.problems.flatMap(({ about, message }) =>
     about.kind === 'kept' ? [{ id: about.sheet, message }] : [],
   )
-  if (outgrown.length === 0) return null
   return (
     <ul className={styles.outgrown}>
       {outgrown.map(({ id, message }) => (

@@ -85,6 +85,7 @@ const ORDER: readonly BoardRole[] = [
   'bottomNailer',
   'back',
   'rightSide',
+  'lidStrip',
   'lid',
 ]
 

@@ -4,12 +4,14 @@ import { Elevation } from '../elevation/Elevation'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { Split } from '../ui/Split'
-import { useIsNarrow } from '../ui/wide'
+import { useIsNarrow, useIsTight } from '../ui/wide'
+import { CardPane, FoldedCard } from './CardPane'
 import styles from './DesignStage.module.css'
 import { Dock } from './Dock'
 import { MethodChange } from './MethodChange'
-import { FoldedProjectPanel, ProjectPanel } from './ProjectPanel'
+import { ProjectPanel } from './ProjectPanel'
 import { Properties } from './Properties'
+import { useCard } from './useCard'
 
 const Scene = lazy(() => import('../scene/Scene'))
 
@@ -27,22 +29,38 @@ export function DesignStage() {
 }
 
 function Panes() {
-  const [across, setAcross] = useState(0.61)
+  const isTight = useIsTight()
+  const [across, setAcross] = useState(isTight ? 0.61 : 0.56)
   const [down, setDown] = useState(0.66)
   const [full, setFull] = useState<Pane | null>(null)
+  const card = useCard()
+  const hasCard = card.open !== null && (full === null || full === 'wall')
+  const isSceneAway = hasCard && isTight
   const hidden = (pane: Pane) => full !== null && full !== pane
-  const columns = full ? '1fr' : `minmax(0, ${across}fr) 1px minmax(0, ${1 - across}fr)`
-  const rows =
-    full === 'lists' ? 'minmax(0, 1fr)' : full ? 'minmax(0, 1fr)' : `minmax(0, ${down}fr) 1px minmax(0, ${1 - down}fr)`
+  const rows = full ? 'minmax(0, 1fr)' : `minmax(0, ${down}fr) 1px minmax(0, ${1 - down}fr)`
   return (
     <div className={styles.panes} style={{ gridTemplateRows: rows }}>
-      <div className={styles.upper} style={{ gridTemplateColumns: columns }} hidden={full === 'lists'}>
+      <div
+        className={styles.upper}
+        style={{ gridTemplateColumns: columnsFor(across, full !== null, hasCard, isTight) }}
+        hidden={full === 'lists'}
+      >
         <div className={styles.pane} hidden={hidden('wall')}>
-          <Wall />
+          <Elevation />
+          {card.open === null && (
+            <div className={styles.folded}>
+              <FoldedCard card={card} />
+            </div>
+          )}
           <Full pane="wall" full={full} onFull={setFull} />
         </div>
         {!full && <Split label="Between the wall and 3D" way="beside" share={across} onShare={setAcross} />}
-        <div className={styles.pane} hidden={hidden('scene')}>
+        {hasCard && (
+          <div className={styles.card}>
+            <CardPane card={card} />
+          </div>
+        )}
+        <div className={styles.pane} hidden={hidden('scene') || isSceneAway}>
           <Suspense fallback={<p className={styles.wait}>3D is being set up</p>}>
             <Scene />
           </Suspense>
@@ -57,14 +75,17 @@ function Panes() {
   )
 }
 
-function Wall() {
-  const isNothing = useStore((state) => state.selection.kind === 'nothing' || state.selection.kind === 'row')
-  return (
-    <>
-      <Elevation beside={<Properties />} />
-      {isNothing && <FoldedProjectPanel />}
-    </>
-  )
+/** Wide enough for the longest name of a front. */
+const CARD = '268px'
+const LEAST_SCENE = '240px'
+
+/** The card takes its room of 3D, so that the wall stays as it was drawn; where that is too little, all of it. */
+function columnsFor(across: number, isFull: boolean, hasCard: boolean, isTight: boolean): string {
+  if (isFull) return hasCard ? `minmax(0, 1fr) ${CARD}` : 'minmax(0, 1fr)'
+  const least = isTight ? CARD : `${CARD} - ${LEAST_SCENE}`
+  if (!hasCard) return `minmax(0, ${across}fr) 1px minmax(0, ${1 - across}fr)`
+  const wall = `min((100% - 1px) * ${across}, 100% - 1px - ${least})`
+  return isTight ? `calc(${wall}) 1px minmax(0, 1fr)` : `calc(${wall}) 1px ${CARD} minmax(0, 1fr)`
 }
 
 const NAMES: Readonly<Record<Pane, string>> = { wall: 'the wall', scene: '3D', lists: 'the lists' }
@@ -98,14 +119,14 @@ const PAGES = [
 ] as const
 type PageName = (typeof PAGES)[number][0]
 
-/** On a narrow screen one pane at a time. */
+/** On a narrow screen one pane at a time, with the card of what is selected under the wall. */
 function Pages() {
   const [page, setPage] = useState<PageName>('wall')
   const isNothing = useStore((state) => state.selection.kind === 'nothing' || state.selection.kind === 'row')
   return (
     <div className={styles.pages}>
       <div className={styles.page}>
-        {page === 'wall' && <Elevation />}
+        {page === 'wall' && <WallPage />}
         {page === 'scene' && (
           <Suspense fallback={<p className={styles.wait}>3D is being set up</p>}>
             <Scene />
@@ -126,6 +147,21 @@ function Pages() {
           </button>
         ))}
       </nav>
+    </div>
+  )
+}
+
+/** The card takes at most half of the height, and the wall is fitted above it; free places to choose from need the room. */
+function WallPage() {
+  const card = useCard()
+  const isPlacing = useStore((state) => state.placing !== null)
+  const isOpen = card.open === 'cabinets' && !isPlacing
+  return (
+    <div className={styles.wallPage}>
+      <Elevation isBare={isOpen} />
+      {card.about === 'cabinets' && !isPlacing && (
+        <div className={styles.sheet}>{isOpen ? <CardPane card={card} /> : <FoldedCard card={card} />}</div>
+      )}
     </div>
   )
 }

@@ -66,9 +66,10 @@ function Count({ table }: { readonly table: TableName }) {
 }
 
 function QuickCount({ table }: { readonly table: Exclude<TableName, 'steps'> }) {
-  const count = useFollowing('sheets', (state) => countOf(table, state))
+  const follower = table === 'findings' ? 'findings' : 'sheets'
+  const count = useFollowing(follower, (state) => countOf(table, state))
   const isWarning = useFollowing(
-    'sheets',
+    follower,
     ({ derived }) => table === 'findings' && derived.problems.some(({ weight }) => weight !== 'know'),
   )
   if (count === null) return null

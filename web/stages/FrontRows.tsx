@@ -12,6 +12,7 @@ import {
 } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
+import { Fold } from '../ui/Fold'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import { BayRows, PipeRows } from './BayRows'
@@ -67,12 +68,11 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
 
 /** Row by row and column by column, folded away until it is wanted. */
 function Divided({ project, cabinet }: { readonly project: Project; readonly cabinet: Cabinet }) {
-  if (!['rows', 'columns'].includes(cabinet.front.kind) && !isMeasured(cabinet.front)) return null
+  if (!['rows', 'columns', 'drawer'].includes(cabinet.front.kind) && !isMeasured(cabinet.front)) return null
   return (
-    <details className={styles.fixing}>
-      <summary>Rows and columns</summary>
+    <Fold name="rows and columns" title="Rows and columns" className={styles.fixing}>
       <FrontTree project={project} cabinet={cabinet} />
-    </details>
+    </Fold>
   )
 }
 
@@ -216,11 +216,10 @@ function Inside({ cabinets, display }: FrontRowsProps) {
         />
       )}
       {single && (
-        <details className={styles.fixing}>
-          <summary>Roll-outs, trays, pipes</summary>
+        <Fold name="roll-outs" title="Roll-outs, trays, pipes" className={styles.fixing}>
           <BayRows name="" bay={single} display={display} onBay={change} />
           <PipeRows pipes={single.pipes} display={display} onPipes={setPipes} />
-        </details>
+        </Fold>
       )}
     </>
   )

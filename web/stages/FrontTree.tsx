@@ -19,6 +19,7 @@ import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
+import { DrawerRows } from './DrawerRows'
 import { ColumnShelvesRows, isMeasured, LeafRows } from './FrontLeaf'
 import { frontEdit, isFull } from './frontEdit'
 import { LEAF_WORDS, type LeafName, leafName, leafOf, placeName } from './fronts'
@@ -34,6 +35,7 @@ const WHOLE: Partial<Readonly<Record<Front['kind'], string>>> = {
   appliance: 'Niche',
   blind: 'Corner',
   pullOut: 'Pull-out',
+  drawer: 'Drawer',
 }
 
 const MOST = { rows: 20, columns: 6 } as const
@@ -98,6 +100,7 @@ function Place({ place, project, cabinet, onFront }: PlaceProps) {
           onNumber={(count) => change(withCount(front, count))}
         />
       )}
+      {front.kind === 'drawer' && <DrawerRows front={front} display={project.display} name={name} onFront={change} />}
       {isMeasured(front) && <LeafRows front={front} display={project.display} name={name} onFront={change} />}
       {path.length === 1 && cabinet.front.kind === 'columns' && !isFull(front) && (
         <ColumnShelvesRows

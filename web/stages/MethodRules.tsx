@@ -1,7 +1,15 @@
-import { type BuildMethod, KG_PER_POUND, type LengthDisplay, SLIDE_CLASSES, USUAL_FOLD } from '../../engine/index'
+import {
+  type BuildMethod,
+  KG_PER_POUND,
+  type LengthDisplay,
+  pocketsOf,
+  SLIDE_CLASSES,
+  USUAL_FOLD,
+} from '../../engine/index'
 import { Choice } from '../ui/Choice'
 import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
+import { NumberField } from '../ui/NumberField'
 import styles from './Panels.module.css'
 
 interface MethodRulesProps {
@@ -96,6 +104,17 @@ const RULES = {
       ['screwDepth', 'Screw holes, depth'],
     ],
   },
+  pockets: {
+    title: 'Pocket screws',
+    rows: [
+      ['diameter', 'Pocket'],
+      ['underHead', 'Wood under the head'],
+      ['screwDiameter', 'Screw'],
+      ['screwLength', 'Screw length'],
+      ['fromEdge', 'Frames: first from the edge'],
+      ['spacing', 'Frames: apart at most'],
+    ],
+  },
 } as const
 
 type RuleSet = keyof typeof RULES
@@ -105,8 +124,9 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
   return (
     <>
       {(Object.keys(RULES) as RuleSet[]).map((set) => {
+        const rules = { ...method, pockets: pocketsOf(method) }
         // What leaves are hinged to one another by is the one measure that a method may leave out.
-        const values = method[set] as unknown as Readonly<Record<string, number>>
+        const values = rules[set] as unknown as Readonly<Record<string, number>>
         return (
           <fieldset key={set} className={styles.set}>
             <legend>{RULES[set].title}</legend>
@@ -118,11 +138,20 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
                 display={display}
                 field={set === 'banding' ? 'banding' : 'small'}
                 onLength={(length) => {
-                  onChange({ [set]: { ...method[set], [name]: length } })
+                  onChange({ [set]: { ...rules[set], [name]: length } })
                   return null
                 }}
               />
             ))}
+            {set === 'pockets' && (
+              <NumberField
+                label="Angle, degrees"
+                value={rules.pockets.angle}
+                least={5}
+                most={45}
+                onNumber={(angle) => onChange({ pockets: { ...rules.pockets, angle } })}
+              />
+            )}
             {set === 'slides' && <SlideClass {...{ method, display, onChange }} />}
             {set === 'banding' && (
               <label className={fields.check}>

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react'
+import { useState } from 'react'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { LengthField } from '../ui/LengthField'
@@ -35,20 +35,6 @@ export function ProjectPanel() {
       {page === 'shop' && <ShopRows />}
       {page === 'sizes' && <NewSizes />}
     </section>
-  )
-}
-
-/** Folded until it is asked for: it floats over the wall while nothing is selected. */
-export function FoldedProjectPanel() {
-  const [isOpen, setOpen] = useState(false)
-  const id = useId()
-  return (
-    <div className={styles.folded} data-open={isOpen || undefined}>
-      <Button look="plain" aria-expanded={isOpen} aria-controls={id} onClick={() => setOpen(!isOpen)}>
-        {isOpen ? '▾' : '▸'} Build and boards
-      </Button>
-      <div id={id}>{isOpen && <ProjectPanel />}</div>
-    </div>
   )
 }
 

@@ -1,12 +1,14 @@
-import { Copy, Move, Trash2 } from 'lucide-react'
-import { useMemo, useState } from 'react'
+import { ChevronDown, ChevronUp, Copy, Move, Trash2 } from 'lucide-react'
+import { memo, useMemo } from 'react'
 import { type Cabinet, gapsBeside, installCautions, markOf, type Project, wallsOf } from '../../engine/index'
 import { duplicated, movedToWall, removed } from '../input/commands'
 import { OpeningRows } from '../sheets/OpeningRows'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
+import { useFollowing } from '../store/turns'
 import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
+import { Fold } from '../ui/Fold'
 import { LengthField } from '../ui/LengthField'
 import { BesideRows } from './BesideRows'
 import { BuildRows } from './BuildRows'
@@ -23,11 +25,17 @@ const SIZES: readonly (readonly [ShapeField, string])[] = [
   ['depth', 'Depth'],
 ]
 
+interface PropertiesProps {
+  /** Folded, it is the name and what can be done with it. */
+  readonly isFolded?: boolean
+  /** Left out where it cannot be folded. */
+  readonly onFold?: () => void
+}
+
 /** Everything about what is selected, to be typed. */
-export function Properties() {
+export function Properties({ isFolded = false, onFold }: PropertiesProps) {
   const project = useStore((state) => state.history.present)
   const selection = useStore((state) => state.selection)
-  const [isFolded, setFolded] = useState(false)
   const cabinets = useMemo(
     () => chosenCabinets(selection).flatMap((id): Cabinet[] => (project.cabinets[id] ? [project.cabinets[id]] : [])),
     [selection, project],
@@ -35,30 +43,64 @@ export function Properties() {
   const [first] = cabinets
   if (!first) return null
   return (
-    <section className={styles.card} aria-label="Properties">
+    <section className={styles.card} aria-label="Properties" data-folded={isFolded || undefined}>
       <h2>
         <span>
           {cabinets.length === 1 ? markOf(first) : `${cabinets.length} cabinets`}{' '}
           <small>{common(cabinets, ({ kind }) => kind) ?? 'mixed'}</small>
         </span>
-        <Tools project={project} cabinets={cabinets} isFolded={isFolded} onFold={() => setFolded(!isFolded)} />
+        <Tools project={project} cabinets={cabinets} isFolded={isFolded} onFold={onFold} />
       </h2>
-      {!isFolded && (
-        <>
-          <Sizes project={project} cabinets={cabinets} />
-          {cabinets.every(({ corner }) => corner) ? (
-            <CornerRows project={project} cabinets={cabinets} />
-          ) : (
-            <FrontRows project={project} cabinets={cabinets} display={project.display} />
-          )}
-          {cabinets.length === 1 && !first!.corner && <AsBuilt cabinet={first!} />}
-          <BesideRows project={project} cabinets={cabinets} />
-          <CutoutRows project={project} cabinets={cabinets} />
-          <BuildRows project={project} cabinets={cabinets} />
-          <HowFixed cabinets={cabinets} project={project} />
-        </>
-      )}
+      {!isFolded && <Sections project={project} cabinets={cabinets} />}
     </section>
+  )
+}
+
+interface ChosenProps {
+  readonly project: Project
+  readonly cabinets: readonly Cabinet[]
+}
+
+const Sections = memo(function Sections(chosen: ChosenProps) {
+  return (
+    <div className={styles.sections}>
+      <Fold name="sizes" title="Size and place" className={styles.sizes} startsOpen>
+        <Sizes {...chosen} />
+      </Fold>
+      <Fold name="front" title="Front and inside" startsOpen>
+        <Inside {...chosen} />
+      </Fold>
+      <Fold name="beside" title="Beside it" startsOpen>
+        <BesideRows {...chosen} />
+        <CutoutRows {...chosen} />
+      </Fold>
+      <Fold name="build" title="How it is built" startsOpen>
+        <BuildRows {...chosen} />
+        <HowFixed {...chosen} />
+      </Fold>
+    </div>
+  )
+})
+
+/** What is chosen as the hand has it now: sizes and fronts can be dragged, and what is typed of them follows. */
+function useUnderHand({ project, cabinets }: ChosenProps): ChosenProps {
+  const shown = useFollowing('lists', (state) => (state.gesture ? state.shown : null))
+  if (!shown) return { project, cabinets }
+  return { project: shown, cabinets: cabinets.map((cabinet) => shown.cabinets[cabinet.id] ?? cabinet) }
+}
+
+function Inside(chosen: ChosenProps) {
+  const { project, cabinets } = useUnderHand(chosen)
+  const single = cabinets.length === 1 ? cabinets[0]! : null
+  return (
+    <>
+      {cabinets.every(({ corner }) => corner) ? (
+        <CornerRows project={project} cabinets={cabinets} />
+      ) : (
+        <FrontRows project={project} cabinets={cabinets} display={project.display} />
+      )}
+      {single && !single.corner && <AsBuilt cabinet={single} />}
+    </>
   )
 }
 
@@ -70,43 +112,44 @@ function AsBuilt({ cabinet }: { readonly cabinet: Cabinet }) {
   if (!built || built.openings.length === 0) return null
   const count = built.openings.filter(({ measured }) => measured).length
   return (
-    <details className={styles.fixing}>
-      <summary>Openings as built{count > 0 && `: ${count} measured`}</summary>
+    <Fold
+      name="as built"
+      className={styles.fixing}
+      title={`Openings as built${count > 0 ? `: ${count} measured` : ''}`}
+    >
       <p>
         Clear, from board to board on the carcass that stands; where no board parts two fronts, to the middle of their
         gap. Fronts and drawer boxes follow.
       </p>
       <OpeningRows built={built} display={display} />
-    </details>
+    </Fold>
   )
 }
 
 /** What to mind when the selected cabinets are fixed to the wall. */
-function HowFixed({ cabinets, project }: { readonly cabinets: readonly Cabinet[]; readonly project: Project }) {
+function HowFixed({ cabinets, project }: ChosenProps) {
   const { display, house } = project
   const cautions = installCautions(cabinets, display, house).filter(({ cabinets: marks }) => marks.length > 0)
   if (cautions.length === 0) return null
   return (
-    <details className={styles.fixing}>
-      <summary>
-        <span aria-hidden="true">▲</span> Fixing it to the wall
-      </summary>
+    <Fold name="fixing" className={styles.fixing} title={FIXING}>
       <ul>
         {cautions.map(({ text }) => (
           <li key={text}>{text}</li>
         ))}
         <li>Local codes and the makers’ instructions come first.</li>
       </ul>
-    </details>
+    </Fold>
   )
 }
 
-interface ToolsProps {
-  readonly project: Project
-  readonly cabinets: readonly Cabinet[]
-  readonly isFolded: boolean
-  readonly onFold: () => void
-}
+const FIXING = (
+  <>
+    <span aria-hidden="true">▲</span> Fixing it to the wall
+  </>
+)
+
+type ToolsProps = ChosenProps & PropertiesProps
 
 function Tools({ project, cabinets, isFolded, onFold }: ToolsProps) {
   const actions = useStore((state) => state.actions)
@@ -130,14 +173,22 @@ function Tools({ project, cabinets, isFolded, onFold }: ToolsProps) {
       <Button look="plainSquare" aria-label={`Delete ${name}`} onClick={() => doDeed(removed(project, ids))}>
         <Trash2 size={14} aria-hidden />
       </Button>
-      <Button look="plainSquare" aria-expanded={!isFolded} aria-label={isFolded ? 'Unfold' : 'Fold'} onClick={onFold}>
-        {isFolded ? '+' : '−'}
-      </Button>
+      {onFold && (
+        <Button
+          look="plainSquare"
+          aria-expanded={!isFolded}
+          aria-label={isFolded ? `Show the sizes of ${name}` : 'Fold'}
+          onClick={onFold}
+        >
+          {isFolded ? <ChevronUp size={16} aria-hidden /> : <ChevronDown size={16} aria-hidden />}
+        </Button>
+      )}
     </span>
   )
 }
 
-function Sizes({ project, cabinets }: { readonly project: Project; readonly cabinets: readonly Cabinet[] }) {
+function Sizes(chosen: ChosenProps) {
+  const { project, cabinets } = useUnderHand(chosen)
   const { display } = project
   const [first] = cabinets
   const single = cabinets.length === 1 ? first! : null

@@ -6,6 +6,7 @@ import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import { TextField } from '../ui/TextField'
 import styles from './Panels.module.css'
+import { StageCompare } from './StageCompare'
 
 const BLADES = [
   ['rip', 'Rip blade, teeth'],
@@ -111,6 +112,7 @@ export function ShopRows() {
           ]}
           onChoice={(stages) => change({ stages: stages === 'any' ? null : stages === 'two' ? 2 : 3 })}
         />
+        <StageCompare />
         <Choice
           label="First cut"
           value={shop.firstCut}

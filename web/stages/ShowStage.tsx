@@ -1,4 +1,5 @@
-import { lazy, Suspense } from 'react'
+import { lazy, Suspense, useEffect } from 'react'
+import { type Derived, wallsOf } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import styles from './Stages.module.css'
@@ -7,9 +8,10 @@ const Scene = lazy(() => import('../scene/Scene'))
 
 /** What the client sees: the run in 3D, and its size in words. */
 export function ShowStage() {
-  const { name, walls } = useStore((state) => state.shown)
-  const cabinets = useStore((state) => state.derived.cabinets)
-  const [wall] = Object.values(walls)
+  const derived = useStore((state) => state.derived)
+  const actions = useStore((state) => state.actions)
+  // What the maker had picked is nothing to the client.
+  useEffect(() => actions.select({ kind: 'nothing' }), [actions])
   return (
     <div className={styles.show}>
       <section aria-label="What the client sees">
@@ -18,16 +20,22 @@ export function ShowStage() {
         </Suspense>
       </section>
       <div className={styles.showWords}>
-        <h2>{name}</h2>
-        <p>
-          {cabinets.length} {cabinets.length === 1 ? 'cabinet' : 'cabinets'} on {wall?.name ?? 'the wall'}.
-        </p>
-        <p className={styles.quiet}>
-          Papers for the client, plan, elevation and quote, will be made here. They are not made yet; the wall in Design
-          can be printed.
-        </p>
+        <h2>{derived.project.name}</h2>
+        <p>{standingWords(derived)}</p>
         <Button onClick={() => window.print()}>Print this page</Button>
       </div>
     </div>
   )
+}
+
+/** `12 cabinets on 2 walls: 10 on Window wall, 2 on Wall 2.` A wall without cabinets is not spoken of. */
+export function standingWords({ project, cabinets }: Pick<Derived, 'project' | 'cabinets'>): string {
+  const counted = wallsOf(project).map(({ id, name }) => {
+    return { name, count: cabinets.filter(({ cabinet }) => cabinet.wall === id).length }
+  })
+  const standing = counted.filter(({ count }) => count > 0)
+  const all = `${cabinets.length} ${cabinets.length === 1 ? 'cabinet' : 'cabinets'}`
+  if (standing.length === 0) return 'No cabinets yet.'
+  if (standing.length === 1) return `${all} on ${standing[0]!.name}.`
+  return `${all} on ${standing.length} walls: ${standing.map(({ name, count }) => `${count} on ${name}`).join(', ')}.`
 }

@@ -1,5 +1,7 @@
 import {
   type Cabinet,
+  canClose,
+  type Edit,
   formatLength,
   freeId,
   freshWall,
@@ -9,6 +11,7 @@ import {
   type Opening,
   type OpeningId,
   type Project,
+  rowsOfWalls,
   settle,
   valuesOf,
   type Wall,
@@ -73,7 +76,9 @@ function WallFields({ project, wall }: WallProps) {
   const actions = useStore((state) => state.actions)
   const walls = wallsOf(project)
   const before = walls[walls.indexOf(wall) - 1]
-  const change = (what: Partial<Pick<Wall, 'name' | 'length' | 'height' | 'meets'>>) => {
+  const row = rowsOfWalls(project).find((one) => one.at(-1)?.id === wall.id)
+  const first = row && canClose(row) ? row[0] : undefined
+  const change = (what: Extract<Edit, { kind: 'editWall' }>['change']) => {
     actions.commit({ kind: 'editWall', id: wall.id, change: what })
     return null
   }
@@ -107,12 +112,36 @@ function WallFields({ project, wall }: WallProps) {
             {`Its left end meets the right end of ${before.name} in a corner`}
           </label>
         )}
+        {first && (
+          <label className={fields.check}>
+            <input
+              type="checkbox"
+              checked={wall.closes ?? false}
+              onChange={(event) => change({ closes: event.currentTarget.checked })}
+            />
+            {`Its right end meets the left end of ${first.name}: the room is closed`}
+          </label>
+        )}
       </div>
+      {first && wall.closes && <Squareness row={row!} display={project.display} />}
       {before && wall.meets && (
         <p>{`A square inside corner: what stands there at ${before.name} takes its room of this wall too, and the other way round.`}</p>
       )}
     </section>
   )
+}
+
+/** Walls that face each other and differ in length. A measured room is never quite square. */
+function Squareness({ row, display }: { readonly row: readonly Wall[]; readonly display: LengthDisplay }) {
+  const show = (length: Mm) => formatLength(length, display)
+  const unequal = [0, 1].flatMap((at) => {
+    const [one, other] = [row[at]!, row[at + 2]!]
+    return one.length === other.length
+      ? []
+      : `${one.name} is ${show(one.length)} and ${other.name}, opposite, ${show(other.length)}`
+  })
+  if (unequal.length === 0) return null
+  return <p>{`${unequal.join('; ')}: the room is not square, and 3D shows the difference at its last corner.`}</p>
 }
 
 const KINDS: readonly (readonly [Opening['kind'], string])[] = [

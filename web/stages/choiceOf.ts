@@ -1,4 +1,4 @@
-import type { Mm } from '../../engine/index'
+import type { Limits, Mm } from '../../engine/index'
 
 /** One thing that a build method settles, as words to choose from and the measures that go with them. */
 export interface ChoiceOf<Value> {
@@ -13,6 +13,8 @@ export interface Measure<Value> {
   readonly label: string
   readonly value: Mm
   readonly put: (length: Mm) => Value
+  /** Where it may be more than small measures are: what it can be, and what it is called then. */
+  readonly limits?: Limits
   /** Where it is a plain number and no length: its limits. */
   readonly number?: { readonly least: number; readonly most: number }
 }

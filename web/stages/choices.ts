@@ -1,6 +1,6 @@
 import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Nailers, SlideFit } from '../../engine/index'
 import type { ChoiceOf } from './choiceOf'
-import { doorPull, drawerPull, fixing } from './fixingChoices'
+import { doorPull, drawerPull, fixing, frameFixing, frontScrews } from './fixingChoices'
 import { faceFrame, frontBuild, panelWood } from './frameChoices'
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
@@ -241,11 +241,13 @@ export const CHOICES = {
   nailers,
   fixedShelf,
   faceFrame,
+  frameFixing,
   frontMount,
   frontBuild,
   panelWood,
   doorPull,
   drawerPull,
+  frontScrews,
   slide,
 } as const
 

@@ -1,11 +1,17 @@
 import {
+  type BiscuitSize,
+  biscuits,
   type DoorPull,
   type DrawerPull,
   type Fixing,
+  type FrameFixing,
+  type FrontScrews,
   type Mm,
   USUAL_DOOR_PULLS,
   USUAL_DRAWER_PULLS,
   USUAL_FIXINGS,
+  USUAL_FRAME_FIXINGS,
+  USUAL_FRONT_SCREWS,
 } from '../../engine/index'
 import type { ChoiceOf, Measure } from './choiceOf'
 
@@ -23,6 +29,30 @@ function measuresOf<Value extends object>(
     }))
 }
 
+/** What the size of each is called. */
+const SIZES: Readonly<Record<Fixing['kind'], readonly (readonly [string, string])[]>> = {
+  none: [],
+  screws: [
+    ['diameter', 'Screw'],
+    ['length', 'Screw length'],
+  ],
+  dowels: [
+    ['diameter', 'Dowel'],
+    ['length', 'Dowel length'],
+  ],
+  looseTenons: [
+    ['diameter', 'Tenon, thick'],
+    ['across', 'Tenon, across'],
+    ['length', 'Tenon length'],
+  ],
+  biscuits: [
+    ['diameter', 'Slot, wide'],
+    ['across', 'Slot, long'],
+    ['length', 'Biscuit, across'],
+  ],
+  pocketScrews: [],
+}
+
 export const fixing: ChoiceOf<Fixing> = {
   label: 'Corner fixing',
   ways: [
@@ -30,18 +60,38 @@ export const fixing: ChoiceOf<Fixing> = {
     ['screws', 'screws through the side'],
     ['dowels', 'dowels'],
     ['looseTenons', 'loose tenons'],
+    ['biscuits 0', 'biscuits #0'],
+    ['biscuits 10', 'biscuits #10'],
+    ['biscuits 20', 'biscuits #20'],
+    ['pocketScrews', 'pocket screws'],
   ],
-  wayOf: ({ kind }) => kind,
-  make: (way) => USUAL_FIXINGS[way as Fixing['kind']],
+  wayOf: (value) => (value.kind === 'biscuits' ? `biscuits ${value.size}` : value.kind),
+  make(way) {
+    const [kind, size] = way.split(' ')
+    return kind === 'biscuits' ? biscuits(size as BiscuitSize) : USUAL_FIXINGS[kind as Fixing['kind']]
+  },
   measures: (value) =>
     measuresOf(value, [
-      ['diameter', value.kind === 'screws' ? 'Screw' : value.kind === 'dowels' ? 'Dowel' : 'Tenon, thick'],
-      ['across', 'Tenon, across'],
-      ['length', value.kind === 'screws' ? 'Screw length' : value.kind === 'dowels' ? 'Dowel length' : 'Tenon length'],
+      ...SIZES[value.kind],
       ['head', 'Head'],
       ['pilot', 'Hole for its point'],
       ['inFace', 'Depth in the face'],
       ['inEnd', 'Depth in the end'],
+      ['fromEdge', 'First from the edge'],
+      ['spacing', 'Apart at most'],
+    ]),
+}
+
+export const frameFixing: ChoiceOf<FrameFixing | undefined> = {
+  label: 'Frame to carcass',
+  ways: [
+    ['glue', 'glue alone'],
+    ['pocketScrews', 'glue and pocket screws'],
+  ],
+  wayOf: (value) => value?.kind ?? 'glue',
+  make: (way) => USUAL_FRAME_FIXINGS[way as FrameFixing['kind']],
+  measures: (value) =>
+    measuresOf(value ?? USUAL_FRAME_FIXINGS.glue, [
       ['fromEdge', 'First from the edge'],
       ['spacing', 'Apart at most'],
     ]),
@@ -73,4 +123,24 @@ export const drawerPull: ChoiceOf<DrawerPull> = {
   wayOf: ({ kind }) => kind,
   make: (way) => USUAL_DRAWER_PULLS[way as DrawerPull['kind']],
   measures: (value) => measuresOf(value, ON_FRONTS),
+}
+
+export const frontScrews: ChoiceOf<FrontScrews | undefined> = {
+  label: 'Drawer fronts',
+  ways: [
+    ['none', 'nothing bored'],
+    ['screws', 'screwed from inside the box'],
+  ],
+  wayOf: (value) => value?.kind ?? 'none',
+  make: (way) => USUAL_FRONT_SCREWS[way as FrontScrews['kind']],
+  measures: (value) =>
+    measuresOf(value ?? USUAL_FRONT_SCREWS.none, [
+      ['diameter', 'Screw'],
+      ['length', 'Screw length'],
+      ['head', 'Head'],
+      ['hole', 'Hole in the box'],
+      ['pilot', 'Hole for its point'],
+      ['fromEdge', 'First from the edges'],
+      ['spacing', 'Apart at most'],
+    ]),
 }

@@ -69,6 +69,8 @@ export const faceFrame: ChoiceOf<FaceFrame | null> = {
   },
 }
 
+const MID_RAIL = { spoken: 'The height of doors without a mid rail', least: 0, most: 4000 } as const
+
 export const frontBuild: ChoiceOf<FrontBuild> = {
   label: 'Doors',
   ways: [
@@ -90,9 +92,16 @@ export const frontBuild: ChoiceOf<FrontBuild> = {
       ['groove', 'Panel groove'],
       ['play', 'Panel play'],
     ] as const
-    return rows.map(([name, label]) => {
+    const midRail: Measure<FrontBuild> = {
+      label: 'Mid rail in doors above (0 for none)',
+      value: build.midRailFrom ?? 0,
+      put: (midRailFrom) => ({ ...build, midRailFrom }),
+      limits: MID_RAIL,
+    }
+    const all = rows.map(([name, label]): Measure<FrontBuild> => {
       return { label, value: build[name], put: (length) => ({ ...build, [name]: length }) }
     })
+    return [...all, midRail]
   },
 }
 
@@ -144,6 +153,7 @@ export function isIdle(name: string, choices: readonly MethodChoices[]): boolean
     case 'frontMount':
       return all((choice) => choice.faceFrame !== null)
     case 'frameMaterial':
+    case 'frameFixing':
       return all((choice) => choice.faceFrame === null)
     case 'panelWood':
     case 'panelMaterial':

@@ -5,6 +5,7 @@ import {
   breakdownOf,
   type Derived,
   type Edit,
+  goOnAfter,
   type Mishap,
   measuredRows,
   type PartId,
@@ -15,7 +16,8 @@ import {
   type SheetAnswer,
   type SheetJob,
 } from '../../engine/index'
-import { createPacker, type Hand } from '../workers/packer'
+import { packOnce } from '../workers/once'
+import type { Hand } from '../workers/packer'
 import { shelf } from './keeping'
 import { type Cutting, currentLayout, type Layout } from './state'
 import { useStore } from './store'
@@ -88,8 +90,8 @@ export function stopCutting(): void {
 }
 
 /**
- * Plans the rest again after a mishap: what is cut stays, and what is missing is laid out on the pieces that lie there
- * and on sheets. Resolves with what is wrong, or with null when the new plan stands; only then is the edit made, by
+ * Plans again after a mishap: what is cut stays, what is not cut yet stays as it was laid out where it can, and what is
+ * missing is laid out on what is free and on sheets. Resolves with what is wrong, or with null when the new plan stands; only then is the edit made, by
  * which the design follows what was measured.
  */
 export async function planAgain(mishap: Mishap, hire: () => Hand, edit?: Edit): Promise<string | null> {
@@ -98,16 +100,18 @@ export async function planAgain(mishap: Mishap, hire: () => Hand, edit?: Edit): 
   const progress: Progress = { done: new Set(cutting.done) }
   const plan = replanAfter(cutting.input, progress, mishap)
   if (!plan.ok) return plan.message
-  const { job, told, cut, cutList, atHand, firstSheet, cutAways, cutBefore, kinds } = plan.value
-  const answer = await packed(job, hire)
-  if (typeof answer === 'string') return answer
+  const { cut } = plan.value
+  const going = await goOnAfter(cutting.input, plan.value, (job) => packOnce(job, hire).answer).catch((why) => {
+    return `The rest could not be laid out: ${why}. Nothing is changed.`
+  })
+  if (typeof going === 'string') return going
   show({
     ...cutting,
-    input: { ...cutting.input, job, answer, cutList, atHand, firstSheet, cutAways, cutBefore, kinds },
+    input: going.input,
+    told: going.told,
     done: [],
     stepsBefore: doneOf(cutting).steps,
     cutBefore: cutting.input.cutBefore ? cut : [...new Set([...cutting.cutBefore, ...cut])],
-    told,
   })
   if (edit) useStore.getState().actions.commit(edit)
   return null
@@ -119,7 +123,7 @@ export function measuredPlan({ input, done }: Cutting, { cutList }: Derived): Re
   const mishap: Mishap = { kind: 'openings', rows }
   const plan = replanAfter(input, { done: new Set(done) }, mishap)
   if (!plan.ok) return plan
-  const { told, lost, resized } = plan.value
+  const { happened: told, lost, resized } = plan.value
   const isChanged = lost.length + resized.length > 0
   return { ok: true, value: isChanged ? { mishap, told } : null }
 }
@@ -139,24 +143,6 @@ export function doneOf({ done, stepsBefore = 0, input }: Cutting): { readonly st
 export function handNow({ input, done }: Cutting): readonly PieceAtHand[] {
   const hand = atHandNow(input, { done: new Set(done) })
   return hand.ok ? hand.value : []
-}
-
-/** The settled answer to a job, or why there is none. */
-function packed(job: SheetJob, hire: () => Hand): Promise<SheetAnswer | string> {
-  return new Promise((resolve) => {
-    const packer = createPacker(hire, {
-      onAnswer(_, answer, isSettled) {
-        if (!isSettled) return
-        packer.stop()
-        resolve(answer)
-      },
-      onFailed(_, why) {
-        packer.stop()
-        resolve(`The rest could not be laid out: ${why}. Nothing is changed.`)
-      },
-    })
-    packer.ask(job)
-  })
 }
 
 /** Marks of the parts that are cut, before this plan or by its steps that are done, so that one of them can be called spoiled. */

@@ -5,9 +5,9 @@ import type { State } from './state'
 import { useStore } from './store'
 
 /** The views that follow the wall while something is dragged along it. */
-export type Follower = 'scene' | 'lists' | 'sheets' | 'pictures'
+export type Follower = 'scene' | 'lists' | 'sheets' | 'findings' | 'pictures'
 /** In this order; pictures of the sheets and lists are never open together, so they share a turn. */
-const TURNS = ['scene', 'sheets', 'lists'] as const
+const TURNS = ['scene', 'sheets', 'findings', 'lists'] as const
 type Taker = (typeof TURNS)[number]
 
 /** Brings a follower up to the state, or as near to it as it can come now, and says whether it has caught up. */
@@ -18,6 +18,7 @@ export const seenBy: Readonly<Record<Follower, StoreApi<State>>> = {
   scene: seenFirst(),
   lists: seenFirst(),
   sheets: seenFirst(),
+  findings: seenFirst(),
   pictures: seenFirst(),
 }
 
@@ -29,6 +30,12 @@ const turns: Record<Taker, Turn> = {
     return seeing('lists')(state, isHandResting) && caughtUp.sheets === state
   },
   sheets: seeing('sheets'),
+  findings(state, isHandResting) {
+    // What the sheets have seen is listed already, and need only be judged.
+    const seen = isHandResting ? state : seenBy.sheets.getState()
+    seenBy.findings.setState(seen, true)
+    return seen === state
+  },
 }
 
 /** The state with which each follower has caught up. */
@@ -89,7 +96,7 @@ const RESTING_MS = { least: 40, most: 90 }
 /** A follower that holds up the page, as 3D does where the processor draws it, leaves three times as long to the others. */
 const PATIENCE = 3
 /** Under a moving hand nothing that follows it changes faster than can be read. */
-const LEAST_WAIT_MS: Record<Taker, number> = { scene: 60, sheets: 250, lists: 80 }
+const LEAST_WAIT_MS: Record<Taker, number> = { scene: 60, sheets: 250, findings: 250, lists: 150 }
 
 let last = 0
 /** The last move: what it came to, and when that was. */
@@ -98,7 +105,7 @@ let move: { readonly derived: State['derived']; readonly at: number; readonly re
 let restsAt = 0
 let rest: ReturnType<typeof setTimeout> | undefined
 /** When a follower may take its next turn under a moving hand. */
-const mayFollowAt: Record<Taker, number> = { scene: 0, sheets: 0, lists: 0 }
+const mayFollowAt: Record<Taker, number> = { scene: 0, sheets: 0, findings: 0, lists: 0 }
 
 useStore.subscribe((state) => {
   if (!state.preview) {

@@ -13,7 +13,7 @@ const WEIGHTS = {
 
 /** What the maker should know about the design, the gravest first. */
 export function FindingsTable() {
-  const derived = useDeferredValue(useFollowing('lists', (state) => state.derived))
+  const derived = useDeferredValue(useFollowing('findings', (state) => state.derived))
   const problems = [...derived.problems].sort((a, b) => WEIGHTS[a.weight].order - WEIGHTS[b.weight].order)
   if (problems.length === 0) {
     return (

@@ -1,24 +1,16 @@
-export type Theme = 'system' | 'light' | 'dark'
+import { keep, kept } from './kept'
 
-const KEPT_AS = 'casewright-theme'
+export type Theme = 'system' | 'light' | 'dark'
 
 /** The theme chosen before, or that of the system where none was or nothing can be kept. */
 export function chosenTheme(): Theme {
-  try {
-    const kept = localStorage.getItem(KEPT_AS)
-    return kept === 'light' || kept === 'dark' ? kept : 'system'
-  } catch {
-    return 'system'
-  }
+  const theme = kept('theme')
+  return theme === 'light' || theme === 'dark' ? theme : 'system'
 }
 
 export function chooseTheme(theme: Theme): void {
   showTheme(theme)
-  try {
-    localStorage.setItem(KEPT_AS, theme)
-  } catch {
-    // A browser that keeps nothing shows the theme all the same, until it is closed.
-  }
+  keep('theme', theme)
 }
 
 export function showTheme(theme: Theme): void {

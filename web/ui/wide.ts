@@ -1,22 +1,42 @@
-import { useSyncExternalStore } from 'react'
+import { useCallback, useSyncExternalStore } from 'react'
 
 /** Below this the panes become pages. */
 const NARROW = '(max-width: 799px)'
+/** Below this there is no room for a card between the wall and 3D. */
+const TIGHT = '(max-width: 1179px)'
 
 /** Whether the window is so narrow that one pane at a time is shown. */
 export function useIsNarrow(): boolean {
-  return useSyncExternalStore(watch, () => narrow().matches)
+  return useMedia(NARROW)
 }
 
-let query: MediaQueryList | undefined
-
-/** One query for the page: asking for a new one costs more than its answer. */
-function narrow(): MediaQueryList {
-  query ??= matchMedia(NARROW)
-  return query
+/** Whether the window is so narrow that a card stands in the place of 3D. */
+export function useIsTight(): boolean {
+  return useMedia(TIGHT)
 }
 
-function watch(onChange: () => void): () => void {
-  narrow().addEventListener('change', onChange)
-  return () => narrow().removeEventListener('change', onChange)
+/** Whether the first pointer is a finger, which needs more to take hold of. */
+export function useIsCoarse(): boolean {
+  return useMedia('(pointer: coarse)')
+}
+
+const queries = new Map<string, MediaQueryList>()
+
+/** One query of a kind for the page: asking for a new one costs more than its answer. */
+function mediaOf(query: string): MediaQueryList {
+  const media = queries.get(query) ?? matchMedia(query)
+  queries.set(query, media)
+  return media
+}
+
+function useMedia(query: string): boolean {
+  const watch = useCallback(
+    (onChange: () => void) => {
+      const media = mediaOf(query)
+      media.addEventListener('change', onChange)
+      return () => media.removeEventListener('change', onChange)
+    },
+    [query],
+  )
+  return useSyncExternalStore(watch, () => mediaOf(query).matches)
 }

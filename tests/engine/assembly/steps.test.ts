@@ -43,6 +43,15 @@ describe('a cabinet after the saw', () => {
     expect(rabbet.at(-1)!.text).toContain('into its rabbet')
   })
 
+  it('has its tray dividers in before the carcass is closed', () => {
+    const interior = { fixedShelves: 0, adjustableShelves: 0, partition: null, dividers: 3 }
+    const carcass = stepsOf(DADO, { front: { kind: 'pair' }, interior }).filter(({ stage }) => stage === 'carcass')
+    const dividers = carcass.findIndex(({ marks }) => marks.includes('B1-TD1'))
+    const closing = carcass.findIndex(({ marks }) => marks.includes('B1-RS'))
+    expect(dividers).toBeGreaterThanOrEqual(0)
+    expect(dividers).toBeLessThan(closing)
+  })
+
   it('has its boxes after it stands, with the bottom in before they are closed, and its fronts last', () => {
     const steps = stepsOf(DADO, { front: { kind: 'drawer' } })
     const stages = steps.map(({ stage }) => stage)

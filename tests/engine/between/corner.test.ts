@@ -3,8 +3,8 @@ import type { MaterialId } from '../../../engine/basics/id'
 import { boxOf } from '../../../engine/cabinets/boardBox'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
-import type { Front, Project } from '../../../engine/project/document'
-import { aCorner, cabinet, OTHER_WALL, withBoards } from '../../helpers/wall'
+import type { Cabinet, Front, Project } from '../../../engine/project/document'
+import { aCorner, aRoom, cabinet, OTHER_WALL, withBoards } from '../../helpers/wall'
 
 const CARCASS = 'carcass' as MaterialId
 const TOP = { material: CARCASS, overhang: 20, ends: 15, splash: 0, banding: 0 }
@@ -27,6 +27,23 @@ function lying(project: Project, change: Partial<typeof TOP> = {}) {
     }),
   )
 }
+
+describe('the countertops of a closed room', () => {
+  it('go round it: each runs into the corner at its right end and stops at the one before at its left', () => {
+    const at = (mark: string, wall: string, width: number) =>
+      cabinet(mark, { wall: wall as Cabinet['wall'], left: 600, width, depth: 580 })
+    const room = aRoom(...[at('B1', 'w1', 2400), at('B2', 'w2', 1600), at('B3', 'w3', 2400), at('B4', 'w4', 1600)])
+    const edge = 580 + 20
+    // Ends that stand out 15 lie over one another in every corner: the wall before has the corner.
+    const [long, short] = [3600 - 600 + 15, 2800 - 600 + 15]
+    expect(lying(room)).toEqual([
+      `BT1-CT1 ${edge} to ${long}, 0 to ${edge}`,
+      `BT2-CT1 ${edge} to ${short}, 0 to ${edge}`,
+      `BT3-CT1 ${edge} to ${long}, 0 to ${edge}`,
+      `BT4-CT1 ${edge} to ${short}, 0 to ${edge}`,
+    ])
+  })
+})
 
 describe('the countertops of two walls that meet', () => {
   const b1 = cabinet('B1', { left: 3000, width: 600, depth: 560, front: DOOR })

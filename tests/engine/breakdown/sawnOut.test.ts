@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { sawnOutOf } from '../../../engine/breakdown/sawnOut'
+import { freedIn, sawnOutOf } from '../../../engine/breakdown/sawnOut'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import { newProject } from '../../../engine/project/defaults'
@@ -15,6 +15,29 @@ function sawnOf(name: ReadyName, change: Partial<ReturnType<typeof newProject>['
 }
 
 const LEAST = { length: 300, width: 200 }
+
+describe('what can be kept of what is sawn out', () => {
+  const freed = (name: ReadyName, mark: string, least: { length: number; width: number }) => {
+    const { parts } = sawnOf(name)
+    const part = parts.find((one) => one.mark === mark)!
+    return { part, rects: freedIn(part, { ...newProject('mm').shop, kerf: 2.2, offcutLeast: least }) }
+  }
+
+  it('of an L lies in its far corner, a kerf from both lines', () => {
+    const { part, rects } = freed('cornerBase', 'B1-BT', LEAST)
+    const along = 900 - 18 + 6 - 580
+    // The corner that goes is at the far end, along the first edge.
+    expect(rects).toEqual([{ left: part.length - (along - 2.2), bottom: 0, width: along - 2.2, height: along - 2.2 }])
+  })
+
+  it('of a window lies a kerf inside its lines', () => {
+    const { part, rects } = freed('sinkBase', 'B1-BK', { length: 200, width: 200 })
+    const window = part.operations.find((one) => one.kind === 'notch')!
+    expect(rects).toEqual([
+      { left: window.x + 2.2, bottom: window.y + 2.2, width: 250 - 2 * 2.2, height: 300 - 2 * 2.2 },
+    ])
+  })
+})
 
 describe('what is sawn out of boards', () => {
   it('of an L is its corner, less a kerf on both sides that were in the board, kept where it is large enough', () => {

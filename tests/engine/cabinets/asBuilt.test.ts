@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { boxOf } from '../../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import type { HoleRow } from '../../../engine/cabinets/operation'
+import { centresOf, type HoleRow } from '../../../engine/cabinets/operation'
+import { toCabinet } from '../../../engine/geometry/placement'
 import { stillThere } from '../../../engine/project/asBuilt'
 import type { Cabinet, Front } from '../../../engine/project/document'
+import { USUAL_FIVE_PART } from '../../../engine/project/frames'
+import { interferences } from '../../../engine/solids/interference'
 import { aCabinet, boardIn, boardsOf, type MethodChanges, rulesWith, sizeOf } from '../../helpers/cabinets'
 
 const GAPS = { gap: 3, endReveal: 2, topReveal: 3, bottomReveal: 1 }
@@ -38,7 +41,7 @@ describe('an opening as it was built', () => {
       ),
       'door',
     )
-    expect(sizeOf(door)).toBe(`${683 - 3 - 1} x ${565.5 - 2 * 2}`)
+    expect(sizeOf(door)).toBe(`${683 - 3 - 2} x ${565.5 - 2 * 2}`)
     expect(door.isMeasured).toBe(true)
   })
 
@@ -105,6 +108,72 @@ describe('an opening as it was built', () => {
       expect(cups().length).toBeGreaterThan(0)
       expect(cups({ whole: { width: 570, height: 680 } })).toEqual(cups())
     }
+  })
+
+  it('makes a five-part door anew: stiles by the height, rails by the width, its panel by both', () => {
+    const frontBuild = { ...USUAL_FIVE_PART, stile: 60, rail: 70, groove: 10, play: 3 }
+    const front: Front = { kind: 'door', hinge: 'left' }
+    // The front is 600 - 2 x 2 wide and 720 - 3 - 1 high; measured 2 narrower and 5 higher than 564 x 684.
+    const { boards, problems } = built({ front, asBuilt: { whole: { width: 562, height: 689 } } }, { frontBuild })
+    const [width, height] = [596 - 2, 716 + 5]
+    expect(problems).toEqual([])
+    expect([1, 2].map((at) => sizeOf(boardIn(boards, 'doorStile', at)))).toEqual(new Array(2).fill(`${height} x 60`))
+    expect([1, 2].map((at) => sizeOf(boardIn(boards, 'doorRail', at)))).toEqual(
+      new Array(2).fill(`${width - 2 * 60 + 2 * 10} x 70`),
+    )
+    expect(sizeOf(boardIn(boards, 'doorPanel'))).toBe(`${height - 140 + 20 - 3} x ${width - 120 + 20 - 3}`)
+    expect(boards.filter(({ isMeasured }) => isMeasured).map(({ role }) => role)).toEqual([
+      ...['doorStile', 'doorStile', 'doorRail', 'doorRail', 'doorPanel'],
+    ])
+    expect(interferences(boards)).toEqual([])
+  })
+
+  it('keeps the hinges of a five-part door at their height, and its cups at their distance from its edge', () => {
+    const cups = (hinge: 'left' | 'right' | 'top', asBuilt: Cabinet['asBuilt'] = {}) => {
+      const { boards } = built({ front: { kind: 'door', hinge }, asBuilt }, { frontBuild: USUAL_FIVE_PART })
+      return boards.flatMap((board) => {
+        const { min, max } = boxOf(board)
+        const own = board.operations.filter(
+          (one): one is HoleRow => one.kind === 'holeRow' && one.purpose === 'hingeCup',
+        )
+        return own.flatMap((row) =>
+          centresOf(row).map((centre) => {
+            const at = toCabinet(board.placement, centre.x, centre.y, 0)
+            // From the edge that it hangs by, and along that from the carcass.
+            return hinge === 'top' ? [max.y - at.y, at.x] : [hinge === 'left' ? at.x - min.x : max.x - at.x, at.y]
+          }),
+        )
+      })
+    }
+    for (const hinge of ['left', 'right', 'top'] as const) {
+      expect(cups(hinge).length).toBeGreaterThan(1)
+      expect(cups(hinge, { whole: { width: 570, height: 680 } })).toEqual(cups(hinge))
+    }
+  })
+
+  it('keeps a mid rail that a door is drawn with, though it was measured lower than doors with one', () => {
+    // Drawn 720 - 3 - 1 = 716 high.
+    const frontBuild = { ...USUAL_FIVE_PART, midRailFrom: 710 }
+    const front: Front = { kind: 'door', hinge: 'left' }
+    const { boards } = built({ front, asBuilt: { whole: { width: null, height: 684 - 10 } } }, { frontBuild })
+    expect(boards.filter(({ role }) => role === 'doorRail').length).toBe(3)
+    const panels = boards.filter(({ role }) => role === 'doorPanel')
+    expect(panels.map(({ length }) => length)).toEqual(new Array(2).fill((706 - 3 * 57) / 2 + 20 - 3))
+  })
+
+  it('can be as it is drawn: what is made to it is the same, and marked as measured', () => {
+    const asBuilt = { '0': { width: 564, height: 136.5 }, '1': { width: 564, height: 547.5 } }
+    const [drawn, made] = [built({ front: BANK }), built({ front: BANK, asBuilt })]
+    expect(made.openings.map(({ isMade, off }) => [isMade, off.width, off.height])).toEqual([
+      [true, 0, 0],
+      [true, 0, 0],
+    ])
+    expect(made.boards.map(({ isMeasured: _, ...board }) => board)).toEqual(drawn.boards)
+    const marked = made.boards.filter(({ isMeasured }) => isMeasured).map(({ role }) => role)
+    expect(new Set(marked)).toEqual(
+      new Set(['door', 'drawerFront', 'drawerSide', 'drawerBoxFront', 'drawerBoxBack', 'drawerBottom']),
+    )
+    expect(made.problems).toEqual(drawn.problems)
   })
 
   it('is drawn again where it is farther off than 20 mm, and that is told', () => {

@@ -147,8 +147,8 @@ describe('an L corner upper with an applied back and inset fronts', () => {
     expect(size('back', 2)).toBe(`${700 - 2 * 2} x ${640 - 2 - 6}`)
     expect(size('cornerPost')).toBe(`${700 - 2 * 18} x 60`)
     expect(size('adjustableShelf', 2)).toBe(`${620 - 18 - 1.5 - 6} x ${640 - 18 - 1.5 - 6}`)
-    expect(size('door', 1)).toBe(`${700 - 2 * 18 - 3} x ${620 - 18 - 1.5 - (310 - 19)}`)
-    expect(size('door', 2)).toBe(`${700 - 2 * 18 - 3} x ${640 - 18 - 1.5 - (330 + 3)}`)
+    expect(size('door', 1)).toBe(`${700 - 2 * 18 - 3 - 1.5} x ${620 - 18 - 1.5 - (310 - 19)}`)
+    expect(size('door', 2)).toBe(`${700 - 2 * 18 - 3 - 1.5} x ${640 - 18 - 1.5 - (330 + 3)}`)
   })
 })
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { type BoardRole, explodedBy } from '../../../engine/cabinets/board'
+import { boxOf } from '../../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { doorRailLength, panelSeat, playAcross, woodMovement } from '../../../engine/cabinets/fivePart'
+import { doorRailLength, halfPanelSeat, panelSeat, playAcross, woodMovement } from '../../../engine/cabinets/fivePart'
 import type { Front } from '../../../engine/project/document'
 import { USUAL_FIVE_PART } from '../../../engine/project/frames'
 import { inch } from '../../../engine/units/length'
@@ -122,5 +123,68 @@ describe('five-part doors that are taken apart', () => {
     expect(explodedBy(boardIn(boards, 'doorStile', 1).explode, 0.4)).toEqual(
       explodedBy(boardIn(boards, 'doorPanel', 1).explode, 0.4),
     )
+  })
+})
+
+describe('a high five-part door', () => {
+  /** A tall of 500 x 2100: doors of 497 x 2097. */
+  const tall = (midRailFrom: number, front: Front = { kind: 'door', hinge: 'left' }) =>
+    buildCabinet(
+      aCabinet('tall', { width: 500, height: 2100, front }),
+      rulesWith({ frontBuild: { ...FIVE, midRailFrom } }),
+    )
+
+  it('has a third rail in the middle of its height, as long as the others', () => {
+    const { boards } = tall(1200)
+    const rails = boards.filter(({ role }) => role === 'doorRail')
+    expect(rails.map(sizeOf)).toEqual(new Array(3).fill(`${497 - 2 * 60 + 2 * 10} x 70`))
+    const { min, max } = boxOf(boardIn(boards, 'doorRail', 3))
+    // The middle of a door from 0 to 2097 is at 1048.5.
+    expect([min.y, max.y]).toEqual([1048.5 - 35, 1048.5 + 35])
+  })
+
+  it('has two panels, each half of what three rails leave, and the grooves of two', () => {
+    const { boards } = tall(1200)
+    expect(halfPanelSeat(2097, FIVE)).toBe((2097 - 3 * 70) / 2 + 2 * 10)
+    const panels = boards.filter(({ role }) => role === 'doorPanel')
+    expect(panels.map(sizeOf)).toEqual(new Array(2).fill(`${(2097 - 210) / 2 + 20 - 3} x ${397 - 3}`))
+  })
+
+  it('has the mid rail grooved along both edges, the others along one', () => {
+    const { boards } = tall(1200)
+    const edges = (number: number) =>
+      boardIn(boards, 'doorRail', number).operations.flatMap((one) => (one.kind === 'edgeGroove' ? [one.edge] : []))
+    expect([edges(1), edges(2), edges(3).sort()]).toEqual([['high'], ['low'], ['high', 'low']])
+  })
+
+  it('is one that is higher than the method says, and no drawer front', () => {
+    expect(tall(2097).boards.filter(({ role }) => role === 'doorRail').length).toBe(2)
+    expect(tall(2096).boards.filter(({ role }) => role === 'doorRail').length).toBe(3)
+    expect(tall(0).boards.filter(({ role }) => role === 'doorRail').length).toBe(2)
+    const drawer = buildCabinet(
+      aCabinet('tall', { width: 500, height: 2100, front: { kind: 'drawer' } }),
+      rulesWith({ frontBuild: { ...FIVE, areDrawersToo: true, midRailFrom: 1200 } }),
+    )
+    expect(drawer.boards.filter(({ role }) => role === 'drawerRail').length).toBe(2)
+  })
+
+  it('keeps the numbers of its other parts, so that they stay the same parts', () => {
+    const numbers = (midRailFrom: number) =>
+      tall(midRailFrom, { kind: 'pair' })
+        .boards.filter(({ role }) => ['doorStile', 'doorRail', 'doorPanel'].includes(role))
+        .map(({ role, number }) => `${role} ${number}`)
+    const added = numbers(1200).filter((one) => !numbers(0).includes(one))
+    expect(added).toEqual(['doorRail 5', 'doorPanel 3', 'doorRail 6', 'doorPanel 4'])
+    expect(numbers(0).every((one) => numbers(1200).includes(one))).toBe(true)
+  })
+
+  it('is of one board where three rails leave nothing between them', () => {
+    const build = buildCabinet(
+      aCabinet('tall', { width: 500, height: 700, front: { kind: 'door', hinge: 'left' } }),
+      rulesWith({ frontBuild: { ...FIVE, rail: 240, midRailFrom: 600 } }),
+    )
+    expect(build.problems.map(({ message }) => message)).toEqual([
+      'T1: a door is made of one board, not of five parts: three rails of 240 mm leave nothing of its height of 697 mm.',
+    ])
   })
 })

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Board } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { placesAlong } from '../../../engine/cabinets/fixing'
 import { centresOf, type HolePurpose, type HoleRow } from '../../../engine/cabinets/operation'
+import { placesAlong } from '../../../engine/cabinets/spacing'
 import { type Fixing, USUAL_FIXINGS } from '../../../engine/project/fixing'
 import { aCabinet, boardIn, boardsOf, type MethodChanges, rulesWith } from '../../helpers/cabinets'
 

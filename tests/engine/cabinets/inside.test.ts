@@ -94,6 +94,16 @@ describe('tray dividers', () => {
     ])
   })
 
+  it('are told to have no hold where a drawer is over them', () => {
+    const rows = [
+      { size: { kind: 'fixed', height: 140 }, front: { kind: 'drawer' } },
+      { size: { kind: 'share', share: 1 }, front: { kind: 'pair' } },
+    ] as const
+    expect(messages(withInside({ dividers: 2 }, { kind: 'rows', rows }))).toEqual([
+      'B1: no board lies over its tray dividers to screw them to. Put a fixed one there, or leave them out.',
+    ])
+  })
+
   it('are left out where they would stand too close', () => {
     expect(messages(withInside({ dividers: 15 }, { kind: 'pair' }))).toEqual([
       `B1: 15 tray dividers would leave ${Math.round(((600 - 36 - 15 * 18) / 16) * 10) / 10} mm between them; 30 mm is the least, so they are left out.`,
@@ -109,6 +119,16 @@ describe('a pull-out', () => {
     expect(boardIn(boards, 'drawerFront').length).toBe(720 - 3)
     expect(boardIn(boards, 'drawerBoxFront').width).toBe(150)
     expect(boardIn(boards, 'drawerBoxFront').placement.origin.y).toBe(18 + drawers.bottomClearance)
+  })
+
+  it('runs as far back as its own height lets it, under a nailer at the top', () => {
+    const deep = withInside({}, { kind: 'pullOut', box: 150 }, { depth: 580 })
+    const nailers = { where: 'inside', top: true, bottom: false, width: 90 } as const
+    const { boards } = buildCabinet(deep, rulesWith({ ...BACK, nailers }))
+    // 580 less the applied back and 10 behind it: 564 leaves 550 in steps of 50; before the nailer it would be 500.
+    expect(boardIn(boards, 'topNailer').width).toBe(90)
+    expect(boardIn(boards, 'drawerSide', 1).length).toBe(Math.floor((580 - BOARDS.back - 10) / 50) * 50)
+    expect(Math.floor((580 - BOARDS.back - 18 - 10) / 50) * 50).toBe(500)
   })
 })
 

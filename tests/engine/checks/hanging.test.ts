@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { pullAtTop, studsBehind } from '../../../engine/checks/hanging'
 import { aWall, cabinet } from '../../helpers/wall'
-import { figureOf, findingIn, inHouse } from './findings'
+import { figureOf, findingIn, inHouse, remedied } from './findings'
 
 const upper = (width: number, said: Parameters<typeof cabinet>[1] = {}) =>
   aWall(cabinet('U1', { left: 400, width, ...said }))
@@ -60,5 +60,34 @@ describe('an upper with all that it is to carry', () => {
     expect(figureOf(finding.limit)).toBeCloseTo(109.66 * 0.45359237, 1)
     expect(figureOf(finding.measure)).toBeGreaterThan(figureOf(finding.limit))
     expect(findingIn(upper(600), /pulls with/)).toBeNull()
+  })
+})
+
+describe('what the screws of an upper go through', () => {
+  const NONE = { where: 'inside', top: false, bottom: false, width: 90 } as const
+
+  it('is a nailer at its top, a stout back, or missing, which stops', () => {
+    expect(findingIn(upper(600), /nothing to hold it by/)).toBeNull()
+    const thin = findingIn(upper(600, { overrides: { nailers: NONE } }), /nothing to hold it by/)!
+    expect(thin.weight).toBe('stop')
+    // 1/2 in, by AWS 2009 4.4.18.
+    expect(figureOf(thin.limit)).toBeCloseTo(25.4 / 2, 1)
+    const bare = findingIn(upper(600, { overrides: { nailers: NONE, back: { kind: 'none' } } }), /it has no back/)!
+    expect(bare.weight).toBe('stop')
+    const low = findingIn(upper(600, { overrides: { nailers: { ...NONE, bottom: true } } }), /nothing to hold it by/)
+    expect(low?.weight).toBe('stop')
+  })
+
+  it('is put there in one step', () => {
+    const project = upper(600, { overrides: { nailers: NONE } })
+    const mended = remedied(project, findingIn(project, /nothing to hold it by/)!)
+    expect(findingIn(mended, /nothing to hold it by/)).toBeNull()
+  })
+
+  it('is wide enough', () => {
+    const narrow = (width: number) => upper(600, { overrides: { nailers: { ...NONE, top: true, width } } })
+    // 2 1/2 in, by the same.
+    expect(findingIn(narrow(25.4 * 2.5), /rail it hangs by/)).toBeNull()
+    expect(findingIn(narrow(60), /rail it hangs by/)?.measure).toBe('60 mm')
   })
 })

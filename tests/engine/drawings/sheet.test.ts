@@ -55,6 +55,24 @@ describe('the drawing of a sheet', () => {
     ])
   })
 
+  it('shows what a part frees later inside the part, turned as the part is', () => {
+    const turned = {
+      ...LAYOUT.root,
+      pieces: [{ kind: 'part', part: 'C', rotated: true, x: 10, y: 10, length: 200, width: 400 }],
+    }
+    const freed = [[{ left: 30, bottom: 20, width: 100, height: 50 }]]
+    const rects = [LAYOUT, { ...LAYOUT, root: turned as typeof LAYOUT.root }].map((layout) =>
+      sheetDrawing({
+        ...{ layout, stock: STOCK, kerf: 4, hasGrain: false, display: { unit: 'mm', step: 1 }, freed },
+        markOf: (part) => part,
+      }).marks.flatMap((mark) => (mark.kind === 'rect' && mark.layer === 'freed' ? [mark.rect] : [])),
+    )
+    expect(rects).toEqual([
+      [{ left: 10 + 30, bottom: 10 + 20, width: 100, height: 50 }],
+      [{ left: 10 + 20, bottom: 10 + 30, width: 50, height: 100 }],
+    ])
+  })
+
   it('says at the end of a line in which turn it is cut, where there is room', () => {
     const numbers = new Map([
       ['rip 10 10 980 480', [1, null]],

@@ -98,7 +98,9 @@ describe('the main parts of', () => {
   it('a bench box are a lid over everything at 450, and a front that does not move', () => {
     const { boards } = readyBuild('benchBox')
     const lid = boardIn(boards, 'lid')
-    expect(sizeOf(lid)).toBe(`900 x ${450 + 18}`)
+    // A strip of 70 is screwed on at the wall, with 2 for the hinge, so that the lid can be lifted there.
+    expect(sizeOf(lid)).toBe(`900 x ${450 + 18 - 70 - 2}`)
+    expect(sizeOf(boardIn(boards, 'lidStrip'))).toBe('900 x 70')
     expect(lid.placement.origin.y).toBe(450)
     expect(sizeOf(boardIn(boards, 'falseFront'))).toBe(`${900 - 2 * 1.5} x ${450 - 18 - 100 - 3}`)
   })

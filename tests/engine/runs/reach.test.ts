@@ -5,7 +5,7 @@ import { freeStretches, gapsBeside } from '../../../engine/runs/neighbours'
 import { newCabinetAt, placesFor } from '../../../engine/runs/place'
 import { reachingIn } from '../../../engine/runs/reach'
 import { snapMove } from '../../../engine/runs/snap'
-import { aCorner, cabinet, OTHER_WALL, the } from '../../helpers/wall'
+import { aCorner, aRoom, cabinet, OTHER_WALL, the } from '../../helpers/wall'
 
 const DOOR: Front = { kind: 'door', hinge: 'left' }
 /** The thickness of the fronts of a new metric project. */
@@ -45,6 +45,17 @@ describe('what reaches in from the wall that is met', () => {
       [0, 560, 0, 900],
       [0, 950, 0, 570],
     ])
+  })
+
+  it('comes round the last corner of a closed room as round any other', () => {
+    const b1 = cabinet('B1', { left: 40, width: 600, depth: 560, front: DOOR })
+    const b2 = cabinet('B2', { wall: 'w4' as Cabinet['wall'], left: 2100, width: 600, depth: 540 })
+    const room = aRoom(b1, b2)
+    // B2 ends 100 from the corner, and stands 540 along the first wall.
+    expect(reaching(room, b1.wall)).toEqual([[0, 540, 100, 700]])
+    expect(reaching(room, b2.wall)).toEqual([[2800 - 560 - FRONT, 2800, 40, 640]])
+    // Out from the fourth wall they share less than along the first, where it would be 540 less 40.
+    expect(why(room, 'B1')).toBe(`B1 would overlap B2 by ${560 + FRONT - 100} in the corner with Wall 4`)
   })
 
   it('is nothing while the walls do not meet', () => {

@@ -94,13 +94,14 @@ describe('the forty cabinets', () => {
     expect(used('frontBuild')).toBe('fivePart')
   })
 
-  it('have an L and a diagonal corner below and above, roll-outs, tray dividers, a lid and a countertop', () => {
+  it('have an L and a diagonal corner below and above, roll-outs, tray dividers, a lid and what goes over several', () => {
     const all = cabinetsOf(fortyCabinets())
     const corners = all.flatMap(({ kind, corner }) => (corner ? [`${kind} ${corner.kind} ${corner.hand}`] : []))
     expect(corners.sort()).toEqual(['base L left', 'base diagonal right', 'upper L left', 'upper diagonal right'])
     const roles = new Set([...derive(fortyCabinets()).partOf.values()].map(({ role }) => role))
-    for (const role of ['divider', 'lid', 'drawerBottom', 'countertop', 'splash', 'cornerPost', 'midRail', 'doorPanel'])
-      expect([...roles]).toContain(role)
+    const inside = ['divider', 'lid', 'drawerBottom', 'cornerPost', 'midRail', 'doorPanel']
+    const over = ['countertop', 'splash', 'longKick', 'lightRail', 'crown', 'valance']
+    for (const role of [...inside, ...over]) expect([...roles]).toContain(role)
     expect(all.filter(({ interior }) => interior.rollOuts).length).toBe(1)
   })
 })

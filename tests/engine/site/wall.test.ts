@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import type { WallId } from '../../../engine/basics/id'
-import { firstWall, openingsAcross, wallsOf } from '../../../engine/site/wall'
-import { aWall, withWall } from '../../helpers/wall'
+import { applyEdit } from '../../../engine/project/apply'
+import type { Project } from '../../../engine/project/document'
+import { readProject, writeProject } from '../../../engine/project/schema'
+import { cornersOf, firstWall, freshWall, openingsAcross, wallsOf } from '../../../engine/site/wall'
+import { aRoom, aWall, withWall } from '../../helpers/wall'
 
 const window = { kind: 'window', left: 1300, bottom: 1000, width: 1200, height: 1100 } as const
 const door = { kind: 'door', left: 0, bottom: 0, width: 800, height: 2000 } as const
@@ -13,6 +16,33 @@ describe('the walls of a project', () => {
     const two = { ...project, walls: { [second.id]: second, ...project.walls } }
     expect(wallsOf(two).map(({ id }) => id)).toEqual(['w1', 'a1'])
     expect(firstWall(two)?.id).toBe('w1')
+  })
+})
+
+describe('the corners of walls that meet', () => {
+  const ends = (project: Project) => cornersOf(project).map(({ before, after }) => `${before.id} ${after.id}`)
+
+  it('go round a closed room of four walls', () => {
+    expect(ends(aRoom())).toEqual(['w1 w2', 'w2 w3', 'w3 w4', 'w4 w1'])
+  })
+
+  it('do not close while the fourth wall does not, nor on three walls', () => {
+    const room = aRoom()
+    const fourth = room.walls['w4' as WallId]!
+    const open = { ...room, walls: { ...room.walls, [fourth.id]: { ...fourth, closes: false } } }
+    expect(ends(open)).toEqual(['w1 w2', 'w2 w3', 'w3 w4'])
+    expect(ends(applyEdit(room, { kind: 'removeWall', id: 'w2' as WallId }))).toEqual(['w1 w3', 'w3 w4'])
+  })
+
+  it('are the same when the project is saved and opened', () => {
+    const read = readProject(writeProject(aRoom()))
+    expect(read.ok && ends(read.value)).toEqual(ends(aRoom()))
+  })
+
+  it('are not those of another wall that is added to a closed room', () => {
+    const fresh = freshWall(aRoom())
+    expect(fresh.closes).toBeUndefined()
+    expect(ends(applyEdit(aRoom(), { kind: 'addWall', wall: fresh }))).toHaveLength(4)
   })
 })
 

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import type { CabinetId, PartId, RowKey } from '../../../engine/index'
+import { type CabinetId, derive, type PartId, type RowKey } from '../../../engine/index'
 import { builtOf } from '../../../web/scene/built'
 import { captionOf, pictureWords, weightOf } from '../../../web/scene/caption'
 import { chalkOn, litOf, sameLit } from '../../../web/scene/lit'
 import { boxToShow, ownersOf } from '../../../web/scene/showing'
+import { aCorner, aWall, cabinet } from '../../helpers/wall'
 import { built, onAWall, upright } from './boards'
 
 const side = upright('LS', { x: 0 })
@@ -79,5 +80,21 @@ describe('the caption of the picture', () => {
 
   it('tells who cannot see it what the picture shows', () => {
     expect(pictureWords(derived, 0.4, true)).toBe('2 cabinets in 3D: k1, k2; 40 % apart, fronts hidden')
+  })
+})
+
+describe('the box that is fitted', () => {
+  const base = cabinet('B1', { left: 100, width: 600, depth: 560 })
+
+  it('is that of the cabinets at one wall', () => {
+    const { min, max } = boxToShow(derive(aWall(base)), 0, null)
+    expect([min.x, max.x]).toEqual([100, 700])
+  })
+
+  it('holds a wall that nothing stands at yet, beside one where something does', () => {
+    const { min, max } = boxToShow(derive(aCorner(base)), 0, null)
+    // The second wall is 2800 long and comes out from the end of the first.
+    expect([min.x, max.x, max.z]).toEqual([0, 3600, 2800])
+    expect(boxToShow(derive(aCorner(base)), 0, [base.id]).max.x).toBe(700)
   })
 })

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import type { WallId } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
 import { arrange, boxInScene } from '../../../web/scene/arrange'
 import { pickPart } from '../../../web/scene/pick'
+import { plus } from '../../../web/scene/space'
 import { turned, turnedBox, wallFrames } from '../../../web/scene/walls'
-import { aCorner, cabinet, idOf, OTHER_WALL } from '../../helpers/wall'
+import { aCorner, aRoom, cabinet, idOf, OTHER_WALL } from '../../helpers/wall'
 
 const ORIGIN = { x: 0, y: 0, z: 0 }
 const b1 = cabinet('B1', { left: 2400, width: 500, depth: 560 })
@@ -31,6 +33,30 @@ describe('walls in the scene', () => {
       min: { x: -30, y: 0, z: 0 },
       max: { x: 0, y: 20, z: 10 },
     })
+  })
+})
+
+describe('a closed room', () => {
+  const at = (mark: string, wall: string) => cabinet(mark, { wall: wall as WallId, left: 800, width: 600 })
+  const room = aRoom(at('B1', 'w1'), at('B2', 'w2'), at('B3', 'w3'), at('B4', 'w4'))
+
+  it('comes round: its fourth wall ends where the first begins', () => {
+    const { origin, turns } = wallFrames(room).get('w4' as WallId)!
+    expect(turns).toBe(3)
+    const end = plus(origin, turned({ x: 2800, y: 0, z: 0 }, turns))
+    expect([end.x, end.y, end.z].map(Math.abs)).toEqual([0, 0, 0])
+  })
+
+  it('is taken apart with every wall clear of both that it meets', () => {
+    const boxes = arrange(derive(room)).map((stand) => boxInScene(stand, 1))
+    for (const [one, box] of boxes.entries()) {
+      for (const other of boxes.slice(one + 1)) {
+        const along = (['x', 'z'] as const).map((axis) => {
+          return Math.min(box.max[axis], other.max[axis]) - Math.max(box.min[axis], other.min[axis])
+        })
+        expect(Math.min(...along)).toBeLessThan(0)
+      }
+    }
   })
 })
 

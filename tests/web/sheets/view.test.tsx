@@ -60,6 +60,7 @@ const ROW = {
 
 const DERIVED = {
   project: {
+    kept: {},
     display: { unit: 'mm', step: 1 },
     materials: { m1: MATERIAL },
     stock: {},

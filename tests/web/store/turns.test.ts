@@ -63,18 +63,22 @@ describe('the views that follow the wall', () => {
   })
 
   it('are brought up one at each move of the hand', () => {
-    const fresh = (width: number) => (['scene', 'lists', 'sheets'] as const).filter((one) => widthSeenBy(one) === width)
+    const followers = ['scene', 'sheets', 'findings', 'lists'] as const
+    const seen = () => followers.map(widthSeenBy)
     dragTo(510)
-    expect(fresh(510)).toHaveLength(1)
+    expect(seen()).toEqual([500, 510, 500, 500])
+    // Findings are of what the sheets have seen, which is listed already.
     dragTo(520)
-    expect(fresh(500)).toHaveLength(1)
+    expect(seen()).toEqual([500, 510, 510, 500])
     dragTo(530)
-    expect(fresh(500)).toHaveLength(0)
+    expect(seen()).toEqual([500, 510, 510, 530])
+    dragTo(540)
+    expect(seen()).toEqual([540, 510, 510, 530])
   })
 
   it('leave time to the others where they hold up the page', () => {
     vi.stubGlobal('requestAnimationFrame', (deed: () => void) => setTimeout(deed, 200))
-    dragTo(510, 520, 530)
+    dragTo(510, 520, 530, 540)
     expect(widthSeenBy('scene')).not.toBe(500)
     const seen = widthSeenBy('scene')
     dragTo(...Array.from({ length: 50 }, (_, at) => 600 + at))
@@ -88,6 +92,7 @@ describe('the views that follow the wall', () => {
     vi.advanceTimersByTime(A_REST)
     expect(widthSeenBy('scene')).toBe(530)
     expect(widthSeenBy('lists')).toBe(530)
+    expect(widthSeenBy('findings')).toBe(530)
     expect(widthSeenBy('pictures')).toBe(530)
     dragTo(540)
     actions.commit(widened(540))

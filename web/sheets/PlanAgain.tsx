@@ -1,21 +1,21 @@
 import { Button } from '../ui/Button'
 import styles from './Bench.module.css'
 
-interface PlanAnewProps {
+interface PlanAgainProps {
   readonly isBusy: boolean
   /** Why there is nothing to plan by yet. */
   readonly why: string | null
   readonly onPlan: () => void
 }
 
-/** The button that plans the rest anew, and why it cannot be pressed yet. */
-export function PlanAnew({ isBusy, why, onPlan }: PlanAnewProps) {
+/** The button that plans again, and why it cannot be pressed yet. */
+export function PlanAgain({ isBusy, why, onPlan }: PlanAgainProps) {
   return (
     <p className={styles.plan}>
       <Button disabled={isBusy || why !== null} onClick={onPlan}>
-        Plan the rest anew
+        Plan again
       </Button>
-      {why !== null && <span>{why}</span>}
+      <span>{why ?? 'What is not cut yet stays as it was laid out, where it can.'}</span>
     </p>
   )
 }

@@ -1,0 +1,92 @@
+import type { SheetJob } from '../sheets/job'
+import type { SheetAnswer } from '../sheets/layout'
+import { anewWords, keptWords } from './goOnWords'
+import { type Kept, keptAnswer } from './keep'
+import type { Replan } from './mishap'
+import type { BreakdownInput } from './steps'
+
+/** How the cutting goes on after a mishap: what the steps are made from now, and in plain words what has changed. */
+export interface GoingOn {
+  readonly input: BreakdownInput
+  readonly told: readonly string[]
+}
+
+/** So many ways of giving up some layouts are tried before all of them are. */
+const SINGLE = 4
+const TOGETHER = [2, 3, 4, 6]
+
+/**
+ * Chooses how to go on, and packs what must be packed. What is not cut yet stays as it was laid out, and what is missing
+ * goes where there is room. Where that takes a sheet more than laying out all anew, as few layouts as can be found are
+ * given up for it; all of them only where nothing else saves the sheet.
+ */
+export async function goOnAfter(
+  before: BreakdownInput,
+  plan: Replan,
+  pack: (job: SheetJob) => Promise<SheetAnswer>,
+): Promise<GoingOn> {
+  if (!plan.kept) return anew(before, plan, pack)
+  const stays = await withRest(before, plan, { kept: plan.kept, givenUp: [] }, pack)
+  if (!isShort(stays)) return stays
+  const other = await anew(before, plan, pack)
+  if (!isBetter(other, stays)) return stays
+  for (const some of givenUp(plan.kept)) {
+    const kept = plan.kept.without(new Set(some))
+    const names = some.map(({ name }) => name)
+    const going = kept && (await withRest(before, plan, { kept, givenUp: names }, pack))
+    if (going && !isBetter(other, going)) return going
+  }
+  return { ...other, told: [...other.told, anewWords(sheetsIn(stays) - sheetsIn(other))] }
+}
+
+interface Packed extends GoingOn {
+  /** Sheets that nothing was laid out on before. */
+  readonly more: number
+}
+
+function isShort({ more, input }: Packed): boolean {
+  return more > 0 || input.answer.unplaced.length > 0
+}
+
+/** Fewer parts without a place, then fewer sheets. */
+function isBetter(a: GoingOn, b: GoingOn): boolean {
+  const [left, right] = [a, b].map(({ input }) =>
+    input.answer.unplaced.reduce((sum, { quantity }) => sum + quantity, 0),
+  )
+  return left! < right! || (left === right && sheetsIn(a) < sheetsIn(b))
+}
+
+function* givenUp({ loosest }: Kept) {
+  for (const piece of loosest.slice(0, SINGLE)) yield [piece]
+  for (const count of TOGETHER) if (count <= loosest.length) yield loosest.slice(0, count)
+}
+
+async function anew(before: BreakdownInput, plan: Replan, pack: (job: SheetJob) => Promise<SheetAnswer>) {
+  const { job, cutList, atHand, kinds } = plan
+  const { numbered: _, firstBlade: __, ...input } = before
+  const answer = await pack(job)
+  return { input: { ...input, ...shared(plan), job, answer, cutList, atHand, kinds }, told: plan.told }
+}
+
+async function withRest(
+  before: BreakdownInput,
+  plan: Replan,
+  { kept, givenUp: names }: { readonly kept: Kept; readonly givenUp: readonly string[] },
+  pack: (job: SheetJob) => Promise<SheetAnswer>,
+): Promise<Packed> {
+  const { job, cutList, atHand, kinds, numbered, firstBlade, shop } = kept
+  const rest = kept.open ? await pack(kept.open) : null
+  const answer = keptAnswer(kept, rest)
+  const input = { ...before, ...shared(plan), job, answer, cutList, atHand, kinds, numbered, firstBlade, shop }
+  const more = rest ? sheetsIn({ input: { ...input, answer: rest } }) : 0
+  return { input, more, told: [...plan.happened, ...keptWords(input, plan, kept, names)] }
+}
+
+function shared({ firstSheet, cutAways, cutBefore }: Replan) {
+  return { firstSheet, cutAways, cutBefore }
+}
+
+/** Whole sheets that are to be cut. */
+function sheetsIn({ input: { answer, atHand } }: Pick<GoingOn, 'input'>): number {
+  return answer.sheets.reduce((sum, { stock, copies }) => sum + (atHand?.has(stock) ? 0 : copies), 0)
+}

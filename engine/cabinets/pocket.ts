@@ -1,0 +1,162 @@
+import { type Box, boxAround } from '../geometry/box'
+import type { Interval } from '../geometry/interval'
+import { toCabinet } from '../geometry/placement'
+import type { PocketRules } from '../project/fixing'
+import { type Mm, settle } from '../units/length'
+import type { Board } from './board'
+import { boxOf } from './boardBox'
+import { nearestFree } from './clearing'
+import { inBoard } from './frame'
+import { LEAST_WOOD } from './hinge'
+import { withHoles } from './holes'
+import { type EdgeFace, type Face, type HoleRow, isLongAlong, radians } from './operation'
+import { boredBy, roomsIn } from './removed'
+import { type FixedBoards, rowsOfPoints, type Spacing, wishesAlong } from './spacing'
+
+/** A board that is butted with an end or an edge to others, and screwed to them from holes in one of its faces. */
+export interface PocketJoint {
+  readonly board: Board
+  readonly face: Face
+  readonly towards: EdgeFace
+  /** Of that end or edge, in the board's frame. */
+  readonly stretch: Interval
+  readonly spacing: Spacing
+  /** What the screws may go into. */
+  readonly into: readonly Board[]
+}
+
+/**
+ * Where a pocket hole begins, and how far along its axis the pocket goes. The axis comes out of the end in the middle of the
+ * thickness:
+ *
+ *      face  ______.____________     begins at  thickness / 2 / tan(angle)  from the end
+ *                   `.  axis    |    the axis is  thickness / 2 / sin(angle)  long
+ *                      `.       |    of which the pocket leaves what is under the head
+ *             screw  ->   `.    |
+ *                           `.  |
+ *      ------------------------`.   middle of the thickness
+ */
+export function pocketIn(
+  thickness: Mm,
+  { angle, underHead }: PocketRules,
+): { readonly fromEnd: Mm; readonly depth: Mm } {
+  const half = thickness / 2
+  return {
+    fromEnd: settle(half / Math.tan(radians(angle))),
+    depth: settle(half / Math.sin(radians(angle)) - underHead),
+  }
+}
+
+/**
+ * The boards with pocket holes in all joints, as far as they find places that meet nothing else: neither what is worked on
+ * the board, nor what is worked on the one that the screw goes into, nor a screw that comes from its other side.
+ */
+export function pocketed(boards: readonly Board[], joints: readonly PocketJoint[], rules: PocketRules): FixedBoards {
+  let now = boards
+  let missing = 0
+  const screws: Box[] = []
+  for (const joint of joints) {
+    const at = (board: Board) => now[boards.indexOf(board)]!
+    const current = { ...joint, board: at(joint.board), into: joint.into.map(at) }
+    const wishes = wishesAlong(joint.stretch, joint.spacing, rules.diameter)
+    const places = freePlaces(wishes, current, screws, rules)
+    missing += wishes.length - places.length
+    screws.push(...places.map((place) => screwAt(place, current, rules)))
+    const rows = rowsAt(places, current, rules)
+    now = now.map((board) => (board === current.board ? withHoles(board, rows) : board))
+  }
+  return { boards: now, missing }
+}
+
+function rowsAt(places: readonly Mm[], { board, face, towards }: PocketJoint, rules: PocketRules): HoleRow[] {
+  const { fromEnd, depth } = pocketIn(board.thickness, rules)
+  const slant = { towards, angle: rules.angle }
+  const isEnd = isLongAlong({ slant })
+  const isHigh = towards === 'end' || towards === 'high'
+  const own = settle(isHigh ? (isEnd ? board.length : board.width) - fromEnd : fromEnd)
+  const points = places.map((place) => (isEnd ? { x: own, y: place } : { x: place, y: own }))
+  return rowsOfPoints(points, isEnd, { purpose: 'pocketScrew', face, diameter: rules.diameter, depth, slant })
+}
+
+/** How far a screw goes beyond the end, square to it, and how far across the thickness meanwhile. */
+function biteOf({ angle, screwLength, underHead }: PocketRules): { readonly out: Mm; readonly down: Mm } {
+  const bite = screwLength - underHead
+  return { out: bite * Math.cos(radians(angle)), down: bite * Math.sin(radians(angle)) }
+}
+
+/** The box around what of a screw is beyond the end, in the cabinet's frame. */
+function screwAt(place: Mm, { board, face, towards }: PocketJoint, rules: PocketRules): Box {
+  const { out, down } = biteOf(rules)
+  const radius = rules.screwDiameter / 2
+  const isEnd = towards === 'start' || towards === 'end'
+  const size = isEnd ? board.length : board.width
+  const through = towards === 'end' || towards === 'high' ? [size, size + out] : [-out, 0]
+  const from = board.thickness / 2 - radius
+  const to = board.thickness / 2 + down + radius
+  const z = face === 'outside' ? [from, to] : [board.thickness - to, board.thickness - from]
+  const across = [place - radius, place + radius]
+  const [x, y] = isEnd ? [through, across] : [across, through]
+  const corner = (at: 0 | 1) => toCabinet(board.placement, x[at]!, y[at]!, z[at]!)
+  return boxAround(corner(0), corner(1))
+}
+
+function freePlaces(wishes: readonly Mm[], joint: PocketJoint, screws: readonly Box[], rules: PocketRules): Mm[] {
+  const { board, stretch, into, towards } = joint
+  const along = towards === 'start' || towards === 'end' ? 'y' : 'x'
+  const [row] = rowsAt([0], joint, rules)
+  const pocket = row && boredBy(row, board)[0]
+  if (!row || !pocket || !(row.depth > 0) || !(rules.screwLength > rules.underHead)) return []
+  if (pocket.min.z < 0 || pocket.max.z > board.thickness || !isHeadSunk(board.thickness, rules)) return []
+  const screw = inBoard(board, screwAt(0, joint, rules))
+  const ranges = into.flatMap((one) => rangeWithin(inBoard(board, boxOf(one)), screw, along))
+  const taken = [
+    ...takenBy(roomsIn(board), board, pocket, along),
+    ...takenBy([...into.flatMap(roomsIn), ...screws], board, screw, along),
+  ]
+  const room = rules.diameter / 2 + LEAST_WOOD
+  const places: Mm[] = []
+  for (const wish of wishes) {
+    const others = places.map((at) => ({ from: at - 2 * room + LEAST_WOOD, to: at + 2 * room - LEAST_WOOD }))
+    const free = ranges.flatMap(({ from, to }) => {
+      const within = { from: settle(Math.max(from, stretch.from + room)), to: settle(Math.min(to, stretch.to - room)) }
+      return nearestFree(wish, [...taken, ...others], within) ?? []
+    })
+    const [nearest] = free.sort((a, b) => Math.abs(a - wish) - Math.abs(b - wish) || a - b)
+    if (nearest !== undefined) places.push(settle(nearest))
+  }
+  return places.sort((a, b) => a - b)
+}
+
+/** Whether the whole seat of the head is below the face: in a thin board less may be left under it. */
+function isHeadSunk(thickness: Mm, { angle, diameter, underHead }: PocketRules): boolean {
+  const [sin, cos] = [Math.sin(radians(angle)), Math.cos(radians(angle))]
+  return thickness / 2 - underHead * sin >= (diameter / 2) * cos
+}
+
+type Way = 'x' | 'y'
+
+/** Where along the joint a board takes the whole of a screw; `screw` is one at 0. */
+function rangeWithin(box: Box, screw: Box, along: Way): Interval[] {
+  const others = (['x', 'y', 'z'] as const).filter((axis) => axis !== along)
+  const isIn = others.every(
+    (axis) => box.min[axis] <= screw.min[axis] + DUST && box.max[axis] >= screw.max[axis] - DUST,
+  )
+  const range = { from: box.min[along] - screw.min[along], to: box.max[along] - screw.max[along] }
+  return isIn && range.from <= range.to ? [range] : []
+}
+
+/** Coordinates are sums of settled lengths: less than this is the dust of adding them. */
+const DUST: Mm = 1e-3
+
+/** Where along the joint what is at 0 cannot be for rooms of the cabinet's frame. */
+function takenBy(rooms: readonly Box[], board: Board, { min, max }: Box, along: Way): Interval[] {
+  const others = (['x', 'y', 'z'] as const).filter((axis) => axis !== along)
+  return rooms.flatMap((one) => {
+    const box = inBoard(board, one)
+    const isMet = others.every((axis) => box.min[axis] < max[axis] - DUST && box.max[axis] > min[axis] + DUST)
+    if (!isMet) return []
+    return [
+      { from: settle(box.min[along] - max[along] - LEAST_WOOD), to: settle(box.max[along] - min[along] + LEAST_WOOD) },
+    ]
+  })
+}

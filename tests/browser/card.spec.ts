@@ -1,0 +1,122 @@
+import type { Locator, Page } from '@playwright/test'
+import { button, cabinet, cabinets, drag, expect, middleOf, onScreen, test, type } from './shop'
+
+interface Box {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
+
+function card(page: Page): Locator {
+  return page.getByRole('region', { name: 'Properties' })
+}
+
+/** What of a box is over another, in pixels each way. */
+function shared(a: Box, b: Box) {
+  const along = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x)
+  const up = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y)
+  return Math.min(along, up)
+}
+
+async function boxOf(thing: Locator): Promise<Box> {
+  return (await thing.boundingBox())!
+}
+
+/** A cabinet is whole in the pane of the wall, and the card is over none of it. */
+async function expectInSight(page: Page, mark: string): Promise<void> {
+  await expect(card(page)).toContainText(mark)
+  await expect(async () => {
+    const [drawn, wall] = [
+      await boxOf(cabinet(page, mark)),
+      await boxOf(page.getByRole('region', { name: /^Elevation/ })),
+    ]
+    expect(shared(drawn, await boxOf(card(page))), `${mark} under the card`).toBeLessThanOrEqual(0)
+    expect(drawn.x).toBeGreaterThanOrEqual(wall.x)
+    expect(drawn.x + drawn.width).toBeLessThanOrEqual(wall.x + wall.width + 1)
+    expect(drawn.y).toBeGreaterThanOrEqual(wall.y)
+    expect(drawn.y + drawn.height).toBeLessThanOrEqual(wall.y + wall.height + 1)
+  }).toPass()
+}
+
+const SIZES = [
+  { width: 1440, height: 900 },
+  { width: 1024, height: 768 },
+  { width: 390, height: 844 },
+]
+
+for (const viewport of SIZES) {
+  test(`whatever is picked stands clear of its card at ${viewport.width}, fitted or seen from nearer`, async ({
+    shop,
+  }) => {
+    await shop.setViewportSize(viewport)
+    const marks = ['T1', 'U1', 'B3', 'U4', 'B5']
+    for (const mark of marks) {
+      await cabinet(shop, mark).click({ position: { x: 8, y: 12 } })
+      await expectInSight(shop, mark)
+      await type(card(shop).getByLabel('Depth', { exact: true }), mark.startsWith('U') ? '340' : '590')
+      await expectInSight(shop, mark)
+    }
+    await expect(cabinets(shop)).toHaveCount(10)
+
+    // From nearer the wall is larger than its pane, and what the list picks is brought into sight.
+    if (viewport.width < 800) return
+    for (let step = 0; step < 4; step++) await button(shop, 'Nearer').click()
+    await shop.getByRole('tab', { name: /^Schedule/ }).click()
+    for (const mark of ['B5', 'U1']) {
+      await shop
+        .getByRole('row', { name: new RegExp(`^${mark} `) })
+        .getByRole('button', { name: mark, exact: true })
+        .click()
+      await expectInSight(shop, mark)
+    }
+  })
+}
+
+test('on a phone the card takes at most half of the height, folds to a line and stays so', async ({ shop }) => {
+  await shop.setViewportSize(SIZES[2]!)
+  await cabinet(shop, 'B3').click({ position: { x: 8, y: 12 } })
+  const wall = shop.getByRole('region', { name: /^Elevation/ })
+  await expect.poll(async () => (await boxOf(card(shop))).y).toBeGreaterThan(400)
+  expect((await boxOf(wall)).height).toBeGreaterThanOrEqual((await boxOf(shop.locator('main'))).height * 0.45)
+  await button(shop, 'Fold').click()
+  await expect.poll(async () => (await boxOf(card(shop))).height).toBeLessThan(80)
+  await cabinet(shop, 'B5').click({ position: { x: 8, y: 12 } })
+  await expect(card(shop)).toContainText('B5')
+  expect((await boxOf(card(shop))).height).toBeLessThan(80)
+})
+
+test('a section that was folded stays folded for the next cabinet and the next visit', async ({ shop }) => {
+  await cabinet(shop, 'B3').click({ position: { x: 20, y: 40 } })
+  const shelves = card(shop).getByLabel('Loose shelves')
+  await expect(shelves).toBeVisible()
+  await card(shop).getByText('Front and inside').click()
+  await expect(shelves).toHaveCount(0)
+  await cabinet(shop, 'U1').click({ position: { x: 20, y: 40 } })
+  await expect(card(shop)).toContainText('U1')
+  await expect(shelves).toHaveCount(0)
+  await shop.reload()
+  await cabinet(shop, 'B3').click({ position: { x: 20, y: 40 } })
+  await expect(card(shop)).toContainText('B3')
+  await expect(shelves).toHaveCount(0)
+})
+
+test('nothing of the drawing moves while something is dragged, and the typed sizes follow the hand', async ({
+  shop,
+}) => {
+  const before = await onScreen(shop, 0, 0)
+  const from = await middleOf(cabinet(shop, 'B5'))
+  const by = (await onScreen(shop, 200, 0)).x - before.x
+  await drag(shop, from, { x: from.x + by, y: from.y })
+  expect(await onScreen(shop, 0, 0)).toEqual(before)
+  const left = card(shop).getByLabel('From left', { exact: true })
+  await expect(left).toHaveValue('2850')
+  const again = await middleOf(cabinet(shop, 'B5'))
+  await shop.mouse.move(again.x, again.y)
+  await shop.mouse.down()
+  await shop.mouse.move(again.x + by, again.y, { steps: 4 })
+  await expect(left).toHaveValue('3050')
+  await shop.keyboard.press('Escape')
+  await expect(left).toHaveValue('2850')
+  await shop.mouse.up()
+})

@@ -1,0 +1,197 @@
+import { describe, expect, it } from 'vitest'
+import type { MaterialId, PartId } from '../../../engine/basics/id'
+import { type FloorPiece, floorAfter } from '../../../engine/breakdown/floor'
+import { goOnAfter } from '../../../engine/breakdown/goOn'
+import { type Replan, replanAfter } from '../../../engine/breakdown/mishap'
+import type { Mishap } from '../../../engine/breakdown/mishapKinds'
+import type { Step } from '../../../engine/breakdown/step'
+import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
+import { derive } from '../../../engine/pipeline'
+import { applyEdit } from '../../../engine/project/apply'
+import { demonstrationKitchen } from '../../../engine/samples/kitchen'
+import type { SheetJob } from '../../../engine/sheets/job'
+import { packSheets } from '../../../engine/sheets/pack'
+import { verify } from '../../../engine/sheets/verify'
+import { settle } from '../../../engine/units/length'
+import { crosscut, OFFCUT, PLY, part, rip, SHOP, sheets, showStep, WASTE, weigh } from './sawyer'
+
+function packed(job: SheetJob) {
+  let looks = 0
+  return packSheets(job, () => ++looks > 10)
+}
+
+const KITCHEN = derive(demonstrationKitchen())
+const { project, sheetJob, cutList, partOf } = KITCHEN
+const INPUT: BreakdownInput = {
+  ...{ job: sheetJob, answer: packed(sheetJob), cutList, shop: project.shop, materials: project.materials },
+  ...{ marks: new Map([...partOf].map(([id, { mark }]) => [id, mark])), display: project.display },
+}
+const STEPS = breakdownOf(INPUT).steps
+
+interface After {
+  readonly left: readonly Step[]
+  readonly plan: Replan
+  readonly input: BreakdownInput
+  readonly steps: readonly Step[]
+  readonly told: readonly string[]
+}
+
+async function after(before: BreakdownInput, count: number, mishapOf: (cut: FloorPiece[]) => Mishap): Promise<After> {
+  const { steps } = breakdownOf(before)
+  const done = new Set(steps.slice(0, count).map(({ id }) => id))
+  const floor = floorAfter(before, { done })
+  if (!floor.ok) throw new Error(floor.message)
+  const plan = replanAfter(before, { done }, mishapOf(floor.value.filter(({ part }) => part !== null)))
+  if (!plan.ok) throw new Error(plan.message)
+  const { input, told } = await goOnAfter(before, plan.value, async (job) => packed(job))
+  return { left: steps.slice(count), plan: plan.value, input, told, steps: breakdownOf(input).steps }
+}
+
+const spoiled = (...parts: (PartId | null)[]): Mishap => ({ kind: 'spoiled', parts: parts.flatMap((id) => id ?? []) })
+
+/** Every step loses nothing but kerfs, and when all are done each part is there once and nothing lies over another. */
+function expectCuttable({ input, plan, steps }: After) {
+  expect(verify(input.job, input.answer)).toEqual([])
+  for (const step of steps) weigh(step, input.job.kerf)
+  const end = floorAfter(input, { done: new Set(steps.map(({ id }) => id)) })
+  if (!end.ok) throw new Error(end.message)
+  const parts = end.value.flatMap((piece) => (piece.part === null ? [] : [piece.part]))
+  expect(parts.sort()).toEqual(plan.cutList.rows.flatMap((row) => row.parts).sort())
+  for (const [at, one] of end.value.entries()) {
+    for (const other of end.value.slice(at + 1)) {
+      const isApart =
+        one.sheet !== other.sheet ||
+        settle(one.x + one.length) <= other.x ||
+        settle(other.x + other.length) <= one.x ||
+        settle(one.y + one.width) <= other.y ||
+        settle(other.y + other.width) <= one.y
+      expect(isApart, `${one.name} and ${other.name}`).toBe(true)
+    }
+  }
+}
+
+const COUNTS = [0.1, 0.5, 0.65, 0.95].map((share) => Math.round(share * STEPS.length))
+
+describe('what is not cut yet', () => {
+  it.each(COUNTS)('is cut by the very same steps when nothing is missing, after %i steps', async (count) => {
+    const gone = await after(INPUT, count, () => spoiled())
+    const setting = ({ kind, setting }: Step) => `${kind} ${setting}`
+    expect(gone.steps.map(setting)).toEqual(gone.left.map(setting))
+    // Pieces of one setting may be taken up in another order.
+    expect(gone.steps.map(showStep).sort()).toEqual(gone.left.map(showStep).sort())
+    const marks = (steps: readonly Step[]) => steps.flatMap(({ write }) => write.filter((mark) => mark.includes('-')))
+    expect(marks(gone.steps).sort()).toEqual(marks(gone.left).sort())
+    expectCuttable(gone)
+  })
+})
+
+describe('a part that is spoiled', () => {
+  /** Straightened, ripped, squared and crosscut: more is not done to any part of a layout in three directions, but a re-rip. */
+  const MOST = 5
+
+  it.each(COUNTS)('takes no more steps than its own cuts, after %i steps', async (count) => {
+    for (const at of [0.3, 0.99]) {
+      const gone = await after(INPUT, count, (cut) => spoiled(cut[Math.floor(at * cut.length)]?.part ?? null))
+      expect(gone.steps.length).toBeLessThanOrEqual(gone.left.length + MOST * gone.plan.lost.length)
+      expectCuttable(gone)
+    }
+  })
+
+  it('leaves every other part where it was to be cut', async () => {
+    const whole = floorAfter(INPUT, { done: new Set(STEPS.map(({ id }) => id)) })
+    if (!whole.ok) throw new Error(whole.message)
+    const was = new Map(whole.value.map(({ part, x, y }) => [part, [x, y]]))
+    const gone = await after(INPUT, COUNTS[2]!, (cut) => spoiled(cut.at(-1)!.part))
+    const end = floorAfter(gone.input, { done: new Set(gone.steps.map(({ id }) => id)) })
+    if (!end.ok) throw new Error(end.message)
+    const lay = new Map(gone.plan.pieces.map(({ name, place }) => [name, place]))
+    const named = new Map(
+      [...gone.input.atHand!.values()].flatMap(({ names }) => names.map((name) => [name, lay.get(name)!])),
+    )
+    const start = floorAfter(gone.input, { done: new Set() })
+    const nameOf = new Map(start.ok ? start.value.map(({ sheet, name }) => [sheet, name]) : [])
+    let compared = 0
+    for (const { part, x, y, sheet } of end.value) {
+      if (part === null || gone.plan.lost.includes(part)) continue
+      const { left, bottom } = named.get(nameOf.get(sheet)!) ?? { left: 0, bottom: 0 }
+      expect([settle(left + x), settle(bottom + y)], INPUT.marks.get(part)).toEqual(was.get(part))
+      compared++
+    }
+    expect(compared).toBe(gone.plan.cutList.rows.flatMap(({ parts }) => parts).length - 1)
+  })
+
+  it('is told with what it is cut from', async () => {
+    const gone = await after(INPUT, COUNTS[2]!, (cut) => spoiled(cut.at(-1)!.part))
+    const mark = INPUT.marks.get(gone.plan.lost[0]!)!
+    const step = gone.steps.find(({ write }) => write.includes(mark))!
+    expect(gone.told[0]).toBe(`${mark} is spoiled and is cut again.`)
+    const [, from = ''] = new RegExp(`^${mark} is cut from (.*)\\.$`).exec(gone.told[1]!) ?? []
+    expect(step.takes.name).toContain(from)
+    const { cut, cutList: left } = gone.plan
+    const open = left.rows.flatMap(({ parts }) => parts).length - 1
+    expect(gone.told.at(-1)).toBe(
+      `All else stays as it was: ${cut.length} parts that are cut and ${open} parts still to be cut.`,
+    )
+  })
+})
+
+describe('a damaged sheet', () => {
+  it('changes its own layout, and one more only where that saves a sheet', async () => {
+    const rect = { left: 100, bottom: 100, width: 300, height: 200 }
+    const gone = await after(INPUT, 0, () => ({ kind: 'damaged', on: 5, rect }))
+    const whole = ({ answer, atHand }: BreakdownInput) =>
+      answer.sheets.filter(({ stock }) => !atHand?.has(stock)).map(({ root }) => JSON.stringify(root))
+    const stay = new Set(whole(gone.input))
+    const changed = whole(INPUT).filter((root) => !stay.has(root)).length
+    const given = gone.told.filter((line) => line.startsWith('To save a sheet')).length
+    expect(changed).toBe(1 + given)
+    expect(given).toBeLessThanOrEqual(1)
+    expectCuttable(gone)
+  })
+})
+
+describe('another thickness', () => {
+  it('leaves the layouts of boards that do not change as they were', async () => {
+    const carcass = 'carcass' as MaterialId
+    const thinner = applyEdit(project, { kind: 'editMaterial', id: carcass, change: { thickness: 17.6 } })
+    const { rows } = derive(thinner).cutList
+    const gone = await after(INPUT, 0, () => ({ kind: 'thickness', material: carcass, rows }))
+    // Fronts are of another material, and nothing of them changes; backs and drawer boxes are let into the carcass.
+    const fronts = ({ answer }: BreakdownInput) => {
+      const own = answer.sheets.filter(({ placements }) => placements.some(({ part }) => part.startsWith('front')))
+      return own.map(({ root }) => JSON.stringify(root))
+    }
+    expect(fronts(gone.input).length).toBeGreaterThan(0)
+    expect(fronts(gone.input)).toEqual(fronts(INPUT))
+    expect(gone.told.at(-1)).toMatch(/^All else stays as it was: \d+ parts still to be cut\.$/)
+    expectCuttable(gone)
+  })
+})
+
+/** One sheet is cut: two A and a B; the other is to be cut, with an offcut of 2420 x 291 that A does not fit. */
+const GIVEN = sheets({ A: [768, 580], B: [1000, 320] }, [
+  [2, rip(crosscut(part('A'), part('A'), OFFCUT), crosscut(part('B'), WASTE), OFFCUT)],
+])
+const SMALL: BreakdownInput = {
+  ...GIVEN,
+  job: { ...GIVEN.job, stock: [{ ...GIVEN.job.stock[0]!, quantity: 5 }], offcutLeast: SHOP.offcutLeast },
+  shop: { ...SHOP, cutOrder: 'sheet by sheet' },
+  marks: new Map(),
+  materials: { m1: PLY } as unknown as BreakdownInput['materials'],
+}
+
+describe('two sheets', () => {
+  const id = (name: string) => name as PartId
+
+  it('give a spoiled A from what is left beside the others, with the two cuts that it takes', async () => {
+    const all = breakdownOf(SMALL).steps.length
+    const gone = await after(SMALL, all, () => spoiled(id('A-1')))
+    // 2420 - 2 x (768 + 3) = 878 is left behind the two A, of their own width.
+    expect(gone.steps.map(showStep)).toEqual(['crosscut 768: 1 of 888 x 580 | 1 part 768 x 580 | 1 waste 117 x 580'])
+    expect(gone.told).toEqual([
+      'A-1 is spoiled and is cut again.',
+      'A is cut from 1a3.',
+      'All else stays as it was: 5 parts that are cut.',
+    ])
+  })
+})

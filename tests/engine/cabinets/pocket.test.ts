@@ -1,0 +1,187 @@
+import { describe, expect, it } from 'vitest'
+import type { Board } from '../../../engine/cabinets/board'
+import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
+import type { HoleRow } from '../../../engine/cabinets/operation'
+import { pocketIn } from '../../../engine/cabinets/pocket'
+import { partDrawing } from '../../../engine/drawings/part'
+import { hardwareOf } from '../../../engine/hardware/hardwareOf'
+import { partsOf } from '../../../engine/parts/partsOf'
+import { USUAL_FIXINGS, USUAL_POCKETS } from '../../../engine/project/fixing'
+import { holesOf } from '../../../engine/solids/bores'
+import { aCabinet, boardIn, boardsOf, type MethodChanges, rulesWith } from '../../helpers/cabinets'
+import { FRAME } from '../../helpers/frames'
+
+function told({ operations }: Board): string[] {
+  return operations
+    .filter((one): one is HoleRow => one.kind === 'holeRow' && one.purpose === 'pocketScrew')
+    .map(({ face, x, y, step, count, slant, along }) => {
+      const line = along === 'width' ? 'across' : 'along'
+      return `${count} in ${face} to ${slant!.towards} from ${x.toFixed(2)},${y.toFixed(2)}, ${step.toFixed(2)} ${line}`
+    })
+}
+
+/** Screws of pocket holes that are bought for a base. */
+function bought(changes: MethodChanges): number {
+  const rules = rulesWith(changes)
+  const build = buildCabinet(aCabinet('base'), rules)
+  return (
+    hardwareOf(build, partsOf(build, rules), rules).find(({ name }) => name === 'pocket screw of 4 mm')?.quantity ?? 0
+  )
+}
+
+describe('a pocket hole', () => {
+  it('begins so far from the end that its axis comes out in the middle of the thickness', () => {
+    // Of 20 mm at 15 degrees: 10 / tan 15 = 10 / 0.26795 = 37.32 from the end; the axis is 10 / sin 15 = 10 / 0.25882 =
+    // 38.64 long, less 16 under the head.
+    const { fromEnd, depth } = pocketIn(20, USUAL_POCKETS)
+    expect([fromEnd.toFixed(2), depth.toFixed(2)]).toEqual(['37.32', (38.637 - 16).toFixed(2)])
+  })
+
+  it('has a mouth as long as its bore is cut aslant', () => {
+    const rail = boardIn(boardsOf(aCabinet('base'), rulesWith({ faceFrame: FRAME })), 'topRail')
+    const [mouth] = holesOf(rail)
+    // 9.5 / sin 15 = 36.71.
+    expect([mouth!.diameter, mouth!.length.toFixed(2), mouth!.opens, mouth!.along]).toEqual([9.5, '36.71', '+z', '+x'])
+    expect(holesOf(rail).filter(({ opens }) => opens === '-z')).toEqual([])
+  })
+})
+
+describe('a face frame with pocket screws', () => {
+  it('has two in the back of each end of its rails, more in a wide one', () => {
+    // A rail is 600 - 2 x 40 = 520 long; of 45 they are a quarter, 11.25, from both edges; of 36 it is 9.
+    const boards = boardsOf(aCabinet('base'), rulesWith({ faceFrame: FRAME }))
+    expect(told(boardIn(boards, 'topRail'))).toEqual([
+      '2 in inside to start from 37.32,11.25, 22.50 across',
+      `2 in inside to end from ${(520 - 37.32).toFixed(2)},11.25, 22.50 across`,
+    ])
+    expect(told(boardIn(boards, 'bottomRail'))).toEqual([
+      '2 in inside to start from 37.32,9.00, 18.00 across',
+      '2 in inside to end from 482.68,9.00, 18.00 across',
+    ])
+    // 120 - 24 = 96 is more than 80: two steps of 48.
+    const wide = boardsOf(aCabinet('base'), rulesWith({ faceFrame: { ...FRAME, topRail: 120 } }))
+    expect(told(boardIn(wide, 'topRail'))[0]).toBe('3 in inside to start from 37.32,12.00, 48.00 across')
+    expect(bought({ faceFrame: FRAME })).toBe(2 * (2 + 2))
+  })
+
+  it('has one in the middle where two find no room', () => {
+    // Two of 9.5 with 3 before, between and after them take 28.
+    const boards = boardsOf(aCabinet('base'), rulesWith({ faceFrame: { ...FRAME, topRail: 27 } }))
+    expect(told(boardIn(boards, 'topRail'))[0]).toBe('1 in inside to start from 37.32,13.50, 0.00 across')
+  })
+
+  it('says so where the members are too thin for them', () => {
+    // Of 16 under the head 16 x sin 15 = 4.14 are across: in 16 mm that leaves 8 - 4.14 = 3.86 over the middle of the
+    // head's seat, less than 4.75 x cos 15 = 4.59. In 18 mm it is 4.86.
+    const thin = (frame: number) =>
+      buildCabinet(aCabinet('base'), rulesWith({ faceFrame: FRAME }, { frame, front: 10 }))
+    expect(thin(18).problems).toEqual([])
+    expect(thin(16).problems.map(({ message }) => message)).toEqual([
+      'B1: 8 pocket screws of its face frame find no place: the members are too narrow or too thin for them, or other holes are in the way. Nothing is bored for them.',
+    ])
+  })
+
+  it('has none with tenons', () => {
+    const boards = boardsOf(
+      aCabinet('base'),
+      rulesWith({ faceFrame: { ...FRAME, joint: { kind: 'tenon', length: 15 } } }),
+    )
+    expect(boards.flatMap(told)).toEqual([])
+  })
+
+  it('is drawn with the angle of its holes', () => {
+    const rail = boardIn(boardsOf(aCabinet('base'), rulesWith({ faceFrame: FRAME })), 'topRail')
+    const texts = partDrawing({ part: rail, display: { unit: 'mm', step: 0.1 } }).marks.flatMap((mark) =>
+      mark.kind === 'text' ? [mark.text] : [],
+    )
+    expect(texts).toContain(
+      '4 × hole of 9.5 mm for pocket screws, 15° to the face towards the end, 22.6 mm deep along it',
+    )
+  })
+})
+
+describe('a face frame that is screwed on', () => {
+  const changes: MethodChanges = { faceFrame: FRAME, frameFixing: USUAL_FIXINGS.pocketScrews }
+
+  it('is screwed from the outsides of the carcass, towards its front edges', () => {
+    const boards = boardsOf(aCabinet('base'), rulesWith(changes))
+    // The carcass is 580 - 20 deep; of 18 mm a hole begins 9 / tan 15 = 33.59 behind the front edge. Along 720: 620
+    // between the first and the last, four steps of 155.
+    expect(told(boardIn(boards, 'leftSide'))).toEqual([
+      `5 in outside to high from 50.00,${(560 - 33.59).toFixed(2)}, 155.00 along`,
+    ])
+    expect(told(boardIn(boards, 'rightSide'))).toEqual(['5 in outside to low from 50.00,33.59, 155.00 along'])
+    // 600 - 6 - 8 - 2 x 18 = 550 long: 450 in three steps of 150. The first and the last make way for the pockets of the
+    // bottom rail, which reach 37.32 + 36.71 / 2 = 55.67 in from its end at 40 - 6 = 34: with 3 of wood and half the screw
+    // that is 34 + 55.67 + 3 + 2 = 94.67, less the 18 of the side. At the other end the stile is at 40 - 8 = 32.
+    expect(told(boardIn(boards, 'bottom'))).toEqual(
+      [94.67 - 18, 200, 350, 550 - (92.67 - 18)].map(
+        (x) => `1 in outside to low from ${x.toFixed(2)},33.59, 0.00 along`,
+      ),
+    )
+    expect(bought(changes)).toBe(8 + 2 * 5 + 2 * 4)
+  })
+})
+
+describe('a carcass with pocket screws', () => {
+  const fixing = USUAL_FIXINGS.pocketScrews
+
+  it('has them in the underside of its bottom and in the upper faces of its stretchers', () => {
+    const boards = boardsOf(aCabinet('base'), rulesWith({ fixing, baseTop: { kind: 'stretchersFlat', width: 75 } }))
+    // The bottom is 580 deep: 480 in three steps of 160. The stretcher has two, a quarter of 75 in.
+    expect(told(boardIn(boards, 'bottom'))).toEqual([
+      '4 in outside to start from 33.59,50.00, 160.00 across',
+      `4 in outside to end from ${(564 - 33.59).toFixed(2)},50.00, 160.00 across`,
+    ])
+    expect(told(boardIn(boards, 'frontStretcher'))[0]).toBe('2 in outside to start from 33.59,18.75, 37.50 across')
+    expect(told(boardIn(boards, 'leftSide'))).toEqual([])
+    expect(bought({ fixing, baseTop: { kind: 'stretchersFlat', width: 75 } })).toBe(2 * 4 + 2 * 2 * 2)
+  })
+
+  it('has those of a stretcher on edge at its front behind it, and those of nailers behind them', () => {
+    const nailers = { where: 'inside', top: true, bottom: false, width: 90 } as const
+    const boards = boardsOf(aCabinet('base'), rulesWith({ fixing, baseTop: { kind: 'frontRail', width: 90 }, nailers }))
+    expect(told(boardIn(boards, 'frontStretcher'))[0]).toMatch(/^2 in inside to (start|end)/)
+    expect(told(boardIn(boards, 'topNailer'))[0]).toMatch(/^2 in outside to (start|end)/)
+  })
+
+  it('has none where a screw would come out of the side', () => {
+    // It would go (40 - 16) x cos 15 = 23.2 into a side of 18.
+    const build = buildCabinet(aCabinet('base'), rulesWith({ fixing, pockets: { ...USUAL_POCKETS, screwLength: 40 } }))
+    expect(build.boards.flatMap(told)).toEqual([])
+    expect(build.problems.map(({ message }) => message)[0]).toMatch(/^B1: 16 fixings of its corners find no place/)
+  })
+})
+
+describe('a carcass with biscuits', () => {
+  it('has slots as deep and as long as the cutter leaves them, and one where two find no room', () => {
+    const boards = boardsOf(
+      aCabinet('base'),
+      rulesWith({ fixing: USUAL_FIXINGS.biscuits, baseTop: { kind: 'stretchersFlat', width: 75 } }),
+    )
+    const slots = (board: Board) =>
+      board.operations.flatMap((one) =>
+        one.kind === 'holeRow'
+          ? [`${one.count} of ${one.diameter} x ${one.oval}, ${one.depth} deep in ${one.face}`]
+          : [],
+      )
+    // A cutter of 100 set 12 deep: 2 x sqrt(50^2 - 38^2) = 2 x sqrt(1056) = 65.
+    expect(Math.round(2 * Math.sqrt(50 ** 2 - (50 - 12) ** 2))).toBe(65)
+    expect(slots(boardIn(boards, 'bottom'))).toEqual(['4 of 4 x 65, 12 deep in start', '4 of 4 x 65, 12 deep in end'])
+    // Two of 65 do not fit in 75.
+    expect(slots(boardIn(boards, 'frontStretcher'))).toEqual([
+      '1 of 4 x 65, 12 deep in start',
+      '1 of 4 x 65, 12 deep in end',
+    ])
+  })
+
+  it('buys one for each slot in an end, by its size', () => {
+    const rules = rulesWith({ fixing: USUAL_FIXINGS.biscuits })
+    const build = buildCabinet(aCabinet('base'), rules)
+    expect(hardwareOf(build, partsOf(build, rules), rules)).toContainEqual({
+      name: 'biscuit #20',
+      quantity: 16,
+      length: 23,
+    })
+  })
+})
