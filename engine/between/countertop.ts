@@ -51,6 +51,8 @@ export interface TopRun {
   /** How far the top stands out past the run's ends, as much as there is room for; less than 0 where the top of another wall lies over an end. */
   readonly left: Mm
   readonly right: Mm
+  /** Whether it ends at a wall, where it is not banded. */
+  readonly atWall: { readonly left: boolean; readonly right: boolean }
   /** How far the splash goes on past the top's ends, over the top of another wall. */
   readonly splashPast: { readonly left: Mm; readonly right: Mm }
   readonly countertop: Countertop
@@ -129,8 +131,8 @@ function piece({ countertop }: TopRun, role: 'countertop' | 'splash', at: number
 function banded(board: Board, run: TopRun, { isFirst, isLast }: { isFirst: boolean; isLast: boolean }): Board {
   const { banding } = run.countertop
   if (!(banding > 0)) return board
-  const start = isFirst && run.left > 0 ? banding : 0
-  const end = isLast && run.right > 0 ? banding : 0
+  const start = isFirst && run.left > 0 && !run.atWall.left ? banding : 0
+  const end = isLast && run.right > 0 && !run.atWall.right ? banding : 0
   return { ...board, banding: { low: 0, high: banding, start, end } }
 }
 

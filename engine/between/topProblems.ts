@@ -7,9 +7,23 @@ import { formatWithUnit } from '../units/format'
 import { type Mm, settle } from '../units/length'
 import { cutoutBox, isInTop, type TopRun, type TopStep, topDepth, topLength } from './countertop'
 
-/** Cut-outs that cannot be made, or that the cabinet below is too narrow for. */
+/** Cut-outs that cannot be made, or that the cabinet below is too narrow for, and tops that go on over nothing. */
 export function topProblems(run: TopRun, project: Project): Problem[] {
-  return run.steps.flatMap((step) => cutoutProblem(step, run, project))
+  return [...run.steps.flatMap((step) => cutoutProblem(step, run, project)), ...bareProblem(run, project)]
+}
+
+/** A top carries itself so far past a cabinet. Common practice, no source. */
+const BARE: Mm = 150
+
+/** What goes on to the wall of a corner where no cabinet stands wants something to lie on. */
+function bareProblem(run: TopRun, project: Project): Problem[] {
+  const past = Math.max(run.left, run.right)
+  const step = past === run.left ? run.steps[0]! : run.steps.at(-1)!
+  const cabinet = find(project.cabinets, step.cabinet)
+  if (!cabinet || past <= Math.max(BARE, run.countertop.ends)) return []
+  const say = (length: Mm) => formatWithUnit(length, project.display)
+  const message = `${markOf(cabinet)}: its countertop goes on ${say(past)} to the wall over an empty corner; more than ${say(BARE)} wants ledgers on both walls, or a frame, to lie on.`
+  return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: cabinet.id }, message }]
 }
 
 function cutoutProblem(step: TopStep, run: TopRun, project: Project): Problem[] {

@@ -28,6 +28,9 @@ interface Stop {
 
 type Stops = { readonly [side in 'left' | 'right']?: Stop }
 
+/** How far a top goes on past its run to the wall of a corner, where the top of the other wall is butted against it. */
+type GoesOn = { readonly [side in 'left' | 'right']?: Mm }
+
 /** The countertops of all walls. Where two meet in a corner, one runs into it and the other stops at its front edge. */
 export function topsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
   const { countertop } = project.between
@@ -35,8 +38,9 @@ export function topsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
   if (!countertop || !thickness) return []
   const all = walls.flatMap((wall) => parted(stepsAt(project, wall), isOneTop).map((steps): Along => ({ wall, steps })))
   return all.flatMap((along) => {
-    const stops = stopsOf(project, along, all, countertop, thickness)
-    return topOf(project, along, stops, countertop, thickness)
+    const meets = all.flatMap((other) => meetingOf(project, along, other, countertop, thickness))
+    const stops = stopsOf(project, along, meets, countertop, thickness)
+    return topOf(project, along, stops, goesOnOf(meets), countertop, thickness)
   })
 }
 
@@ -56,32 +60,64 @@ function stepsAt(project: Project, wall: Wall): TopStep[] {
 }
 
 /**
- * Which of two tops of a corner goes on into it: the one that is nearer to it, or the one at the wall before. Seen from
- * above, with the corner at the right of the first wall:
+ * Which of two tops of a corner goes on into it, to the wall, also where no cabinet stands in the corner: the one that is
+ * nearer to it, or the one at the wall before. Seen from above, with the corner at the right of the first wall:
  *
  *     +---------------------------+
  *     |  runs into the corner     |
  *     +------------------+--------+   front edge, where the other stops
  *                        | stops  |
  */
-function stopsOf(project: Project, along: Along, all: readonly Along[], countertop: Countertop, thickness: Mm): Stops {
+interface TopMeeting {
+  readonly side: 'left' | 'right'
+  readonly isThrough: boolean
+  readonly other: Along
+  /** From the corner to the end of its own run, and to that of the other one. */
+  readonly away: Mm
+  readonly otherAway: Mm
+}
+
+/** How two tops of a corner meet, as the first of them sees it; none where they do not. */
+function meetingOf(
+  project: Project,
+  along: Along,
+  other: Along,
+  countertop: Countertop,
+  thickness: Mm,
+): readonly TopMeeting[] {
+  return cornersOf(project).flatMap(({ before, after }): TopMeeting[] => {
+    const isBefore = along.wall.id === before.id && other.wall.id === after.id
+    if (!isBefore && !(along.wall.id === after.id && other.wall.id === before.id)) return []
+    const [first, second] = isBefore ? [along, other] : [other, along]
+    if (!doTopsMeet(first, second, before, countertop, thickness)) return []
+    const [awayFirst, awaySecond] = [awayAtRight(first, before), second.steps[0]!.from]
+    const isFirstThrough = awayFirst <= awaySecond
+    const [away, otherAway] = isBefore ? [awayFirst, awaySecond] : [awaySecond, awayFirst]
+    return [{ side: isBefore ? 'right' : 'left', isThrough: isFirstThrough === isBefore, other, away, otherAway }]
+  })
+}
+
+function goesOnOf(meets: readonly TopMeeting[]): GoesOn {
+  return Object.fromEntries(meets.flatMap(({ side, isThrough, away }) => (isThrough ? [[side, away]] : [])))
+}
+
+function stopsOf(
+  project: Project,
+  { wall }: Along,
+  meets: readonly TopMeeting[],
+  countertop: Countertop,
+  thickness: Mm,
+): Stops {
   let stops: Stops = {}
-  for (const { before, after } of cornersOf(project)) {
-    const isBefore = along.wall.id === before.id
-    if (!isBefore && along.wall.id !== after.id) continue
-    for (const other of all.filter(({ wall }) => wall.id === (isBefore ? after.id : before.id))) {
-      const [first, second] = isBefore ? [along, other] : [other, along]
-      if (!doTopsMeet(first, second, before, countertop, thickness)) continue
-      const isFirstThrough = awayAtRight(first, before) <= second.steps[0]!.from
-      if (isFirstThrough === isBefore) continue
-      const edge = topDepth({ steps: other.steps, countertop })
-      const isToTheCorner = (isBefore ? second.steps[0]!.from : awayAtRight(first, before)) === 0
-      const splash = isToTheCorner ? settle(edge - thickness) : 0
-      stops = {
-        ...stops,
-        [isBefore ? 'right' : 'left']: { at: isBefore ? settle(before.length - edge) : edge, splash },
-      }
-    }
+  for (const { side, isThrough, other, otherAway } of meets) {
+    if (isThrough) continue
+    const edge = topDepth({ steps: other.steps, countertop })
+    // The other wall has its corner at its other end.
+    const there = side === 'left' ? 'right' : 'left'
+    const ends = endsOf(project, other, { ...countertop, goesOn: { [there]: otherAway } }, thickness)
+    const isToTheCorner = ends[there === 'left' ? 0 : 1] === otherAway
+    const splash = isToTheCorner ? settle(edge - thickness) : 0
+    stops = { ...stops, [side]: { at: side === 'right' ? settle(wall.length - edge) : edge, splash } }
   }
   return stops
 }
@@ -108,15 +144,23 @@ function nameOf({ steps, wall }: Along, project: Project): RunName {
   return own ? runNamed('Top', 'T', own.cabinet, project) : runNamed('Return', 'R', steps[0]!.cabinet, project)
 }
 
-function topOf(project: Project, along: Along, stops: Stops, countertop: Countertop, thickness: Mm): BuiltRun[] {
+function topOf(
+  project: Project,
+  along: Along,
+  stops: Stops,
+  goesOn: GoesOn,
+  countertop: Countertop,
+  thickness: Mm,
+): BuiltRun[] {
   const { wall, steps } = along
   const name = nameOf(along, project)
-  const ends = endsOf(project, along, countertop, thickness)
+  const ends = endsOf(project, along, { ...countertop, goesOn }, thickness)
   const left = stops.left ? Math.min(ends[0], settle(steps[0]!.from - stops.left.at)) : ends[0]
   const right = stops.right ? Math.min(ends[1], settle(stops.right.at - steps.at(-1)!.to)) : ends[1]
   const longest = longestBoard(project, countertop.material)
   const splashPast = { left: stops.left?.splash ?? 0, right: stops.right?.splash ?? 0 }
-  const run: TopRun = { steps, left, right, splashPast, countertop, thickness, longest }
+  const atWall = { left: steps[0]!.from <= left, right: wall.length - steps.at(-1)!.to <= right }
+  const run: TopRun = { steps, left, right, atWall, splashPast, countertop, thickness, longest }
   if (!(topLength(run) > 0)) return []
   const first = steps[0]!
   const hasGrain = project.materials[countertop.material]?.hasGrain
@@ -153,7 +197,7 @@ function shifted(step: TopStep, by: Mm): TopStep {
 function endsOf(
   project: Project,
   { wall, steps }: Along,
-  { ends: wanted, overhang }: Countertop,
+  { ends: wanted, overhang, goesOn }: Countertop & { readonly goesOn: GoesOn },
   thickness: Mm,
 ): readonly [Mm, Mm] {
   const { from, level } = steps[0]!
@@ -161,9 +205,9 @@ function endsOf(
   const inRun = new Set<CabinetId>(steps.map(({ cabinet }) => cabinet))
   const band = { left: from, width: settle(to - from), bottom: level, height: thickness }
   const topDepthAt = topDepth({ steps, countertop: { overhang } })
-  let left = Math.min(wanted, from)
-  let right = Math.min(wanted, settle(wall.length - to))
-  for (const { cabinet: other, there } of besidesAt(project, wall, topDepthAt)) {
+  let left = Math.min(goesOn.left ?? wanted, from)
+  let right = Math.min(goesOn.right ?? wanted, settle(wall.length - to))
+  for (const { cabinet: other, there } of besidesAt(project, wall, topDepthAt, level, thickness)) {
     if (inRun.has(other.id)) continue
     const hasTop = other.kind === 'base'
     const covered = hasTop ? { ...there, height: settle(there.height + thickness) } : there
@@ -177,10 +221,19 @@ function endsOf(
 
 /**
  * What stands at a wall, and what reaches in from the one that it meets: legs with their tops, and what is no base. The
- * tops of bases there are stopped at one another elsewhere.
+ * tops of bases there at the same level are stopped at one another elsewhere.
  */
-function besidesAt(project: Project, wall: Wall, depth: Mm): { readonly cabinet: Cabinet; readonly there: Rect }[] {
+function besidesAt(
+  project: Project,
+  wall: Wall,
+  depth: Mm,
+  level: Mm,
+  thickness: Mm,
+): { readonly cabinet: Cabinet; readonly there: Rect }[] {
   const own = cabinetsAt(project, wall).map((cabinet) => ({ cabinet, there: footprintOf(cabinet, project) }))
-  const round = inTheWay(project, wall, depth).filter(({ isLeg, cabinet }) => isLeg || cabinet.kind !== 'base')
+  const round = inTheWay(project, wall, depth).filter((body) => {
+    const isLevel = Math.abs(settle(topEdge(body) - level)) < thickness
+    return body.isLeg || body.cabinet.kind !== 'base' || !isLevel
+  })
   return [...own, ...round.map((body) => ({ cabinet: body.cabinet, there: body }))]
 }

@@ -34,8 +34,8 @@ describe('the countertops of a closed room', () => {
       cabinet(mark, { wall: wall as Cabinet['wall'], left: 600, width, depth: 580 })
     const room = aRoom(...[at('B1', 'w1', 2400), at('B2', 'w2', 1600), at('B3', 'w3', 2400), at('B4', 'w4', 1600)])
     const edge = 580 + 20
-    // Ends that stand out 15 lie over one another in every corner: the wall before has the corner.
-    const [long, short] = [3600 - 600 + 15, 2800 - 600 + 15]
+    // No cabinet stands in any corner: the top of the wall before goes on to the wall there.
+    const [long, short] = [3600, 2800]
     expect(lying(room)).toEqual([
       `BT1-CT1 ${edge} to ${long}, 0 to ${edge}`,
       `BT2-CT1 ${edge} to ${short}, 0 to ${edge}`,
@@ -94,11 +94,44 @@ describe('the countertops of two walls that meet', () => {
     ])
   })
 
+  describe('where neither run reaches the corner', () => {
+    // 540 and 578 from the corner: each less than the top of the other wall is deep, 540 + 20 and 560 + 18 + 20.
+    const far = { ...b1, left: 3600 - 600 - 540 }
+    const beside = { ...b2, left: 560 + FRONT }
+
+    it('go on to the wall over the empty square all the same, and the other is butted', () => {
+      const edge = 560 + FRONT + 20
+      expect(lying(aCorner(far, beside), { splash: 90 })).toEqual([
+        `BT1-CT1 ${2460 - 15} to 3600, 0 to ${edge}`,
+        `BT1-SP1 ${2460 - 15} to 3600, 0 to ${T}`,
+        `BT2-CT1 ${edge} to ${560 + FRONT + 700 + 15}, 0 to ${540 + 20}`,
+        `BT2-SP1 ${T} to ${560 + FRONT + 700 + 15}, 0 to ${T}`,
+      ])
+    })
+
+    it('want something to lie on there, and have no band at the wall', () => {
+      const project = aCorner(far, beside)
+      const countertop = { ...TOP, banding: 1 }
+      const covered = applyEdit(withBoards(project, CARCASS, 5000), { kind: 'editBetween', change: { countertop } })
+      const { runs, problems } = derive(covered)
+      expect(problems.map(({ message }) => message)).toContain(
+        'B1: its countertop goes on 540 mm to the wall over an empty corner; more than 150 mm wants ledgers on both walls, or a frame, to lie on.',
+      )
+      const top = runs.find(({ mark }) => mark === 'BT1')!.parts[0]!
+      expect(top.banding).toMatchObject({ start: 1, end: 0 })
+    })
+
+    it('stop before a higher cabinet that stands in that square', () => {
+      const tall = cabinet('T1', { wall: OTHER_WALL, left: 0, width: 300, depth: 400 })
+      const [first] = lying(aCorner(far, beside, tall))
+      expect(first).toBe(`BT1-CT1 ${2460 - 15} to ${3600 - 400}, 0 to ${560 + FRONT + 20}`)
+    })
+  })
+
   it('do not know of one another at other levels, or where the walls do not meet', () => {
     const low = { ...b2, height: b2.height - 200 }
-    expect(lying(aCorner(b1, low))[1]).toBe(
-      `BT2-CT1 ${560 + FRONT - 15} to ${560 + FRONT + 700 + 15}, 0 to ${540 + 20}`,
-    )
+    // The lower one ends at the fronts of the higher cabinet.
+    expect(lying(aCorner(b1, low))[1]).toBe(`BT2-CT1 ${560 + FRONT} to ${560 + FRONT + 700 + 15}, 0 to ${540 + 20}`)
     const project = aCorner(b1, b2)
     const apart = applyEdit(project, { kind: 'editWall', id: OTHER_WALL, change: { meets: false } })
     expect(lying(apart)[1]).toBe(`BT2-CT1 ${560 + FRONT - 15} to ${560 + FRONT + 700 + 15}, 0 to ${540 + 20}`)
