@@ -75,6 +75,7 @@ const BORED: Readonly<Record<HolePurpose, string>> = {
   frontScrew: 'the screws of drawer fronts',
   frontPilot: 'the points of these',
   legPlate: 'the plates of legs',
+  seamBolt: 'the bolts of seams',
 }
 
 function boreWords(parts: readonly Part[]): string {

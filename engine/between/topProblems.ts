@@ -6,10 +6,18 @@ import { find } from '../project/references'
 import { formatWithUnit } from '../units/format'
 import { type Mm, settle } from '../units/length'
 import { cutoutBox, isInTop, type TopRun, type TopStep, topDepth, topLength } from './countertop'
+import { missingWords } from './seam'
 
-/** Cut-outs that cannot be made, or that the cabinet below is too narrow for. */
-export function topProblems(run: TopRun, project: Project): Problem[] {
-  return run.steps.flatMap((step) => cutoutProblem(step, run, project))
+/** Cut-outs that cannot be made, or that the cabinet below is too narrow for, and bolts that find no place at a seam. */
+export function topProblems(run: TopRun, missingBolts: number, project: Project): Problem[] {
+  return [...run.steps.flatMap((step) => cutoutProblem(step, run, project)), ...boltProblem(run, missingBolts, project)]
+}
+
+function boltProblem({ steps }: TopRun, missing: number, project: Project): Problem[] {
+  const first = find(project.cabinets, steps[0]!.cabinet)
+  if (missing === 0 || !first) return []
+  const message = `${markOf(first)}: ${missingWords(missing)}`
+  return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: first.id }, message }]
 }
 
 function cutoutProblem(step: TopStep, run: TopRun, project: Project): Problem[] {

@@ -11,6 +11,7 @@ import { type Mm, settle } from '../units/length'
 import { isOneTop, type TopRun, type TopStep, topBoards, topDepth, topLength, topStepOf } from './countertop'
 import { type BuiltRun, bandingRules, partsOfRun, type RunName, runNamed } from './run'
 import { cabinetsAt, parted, remembered } from './runsAlong'
+import { bolted, boltsAcross } from './seam'
 import { longestBoard } from './splice'
 import { topProblems } from './topProblems'
 
@@ -24,6 +25,7 @@ interface Along {
 interface Stop {
   readonly at: Mm
   readonly splash: Mm
+  readonly over: Along
 }
 
 type Stops = { readonly [side in 'left' | 'right']?: Stop }
@@ -34,9 +36,10 @@ export function topsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
   const thickness = countertop && find(project.materials, countertop.material)?.thickness
   if (!countertop || !thickness) return []
   const all = walls.flatMap((wall) => parted(stepsAt(project, wall), isOneTop).map((steps): Along => ({ wall, steps })))
-  return all.flatMap((along) => {
-    const stops = stopsOf(project, along, all, countertop, thickness)
-    return topOf(project, along, stops, countertop, thickness)
+  const stops = all.map((along) => stopsOf(project, along, all, countertop, thickness))
+  return all.flatMap((along, at) => {
+    const joined = all.flatMap((other, of) => joinedAt(along, other, stops[of]!, countertop))
+    return topOf(project, along, { stops: stops[at]!, joined }, countertop, thickness)
   })
 }
 
@@ -79,11 +82,23 @@ function stopsOf(project: Project, along: Along, all: readonly Along[], countert
       const splash = isToTheCorner ? settle(edge - thickness) : 0
       stops = {
         ...stops,
-        [isBefore ? 'right' : 'left']: { at: isBefore ? settle(before.length - edge) : edge, splash },
+        [isBefore ? 'right' : 'left']: { at: isBefore ? settle(before.length - edge) : edge, splash, over: other },
       }
     }
   }
   return stops
+}
+
+/**
+ * Where along its wall a top has the bolts of another that stops at its front edge: as far from the corner as they are from
+ * the wall of the other.
+ */
+function joinedAt(along: Along, other: Along, { left, right }: Stops, countertop: Countertop): Mm[] {
+  const { seamBolts } = countertop
+  if (!seamBolts || (left?.over !== along && right?.over !== along)) return []
+  const places = boltsAcross(topDepth({ steps: other.steps, countertop }), seamBolts)
+  // One that stops at its own left end stands at the wall after this, which is met at the right.
+  return left?.over === along ? places.map((place) => settle(along.wall.length - place)) : places
 }
 
 /** How far a run at the wall before ends from the corner. */
@@ -108,7 +123,13 @@ function nameOf({ steps, wall }: Along, project: Project): RunName {
   return own ? runNamed('Top', 'T', own.cabinet, project) : runNamed('Return', 'R', steps[0]!.cabinet, project)
 }
 
-function topOf(project: Project, along: Along, stops: Stops, countertop: Countertop, thickness: Mm): BuiltRun[] {
+function topOf(
+  project: Project,
+  along: Along,
+  { stops, joined: joints }: { readonly stops: Stops; readonly joined: readonly Mm[] },
+  countertop: Countertop,
+  thickness: Mm,
+): BuiltRun[] {
   const { wall, steps } = along
   const name = nameOf(along, project)
   const ends = endsOf(project, along, countertop, thickness)
@@ -116,7 +137,10 @@ function topOf(project: Project, along: Along, stops: Stops, countertop: Counter
   const right = stops.right ? Math.min(ends[1], settle(stops.right.at - steps.at(-1)!.to)) : ends[1]
   const longest = longestBoard(project, countertop.material)
   const splashPast = { left: stops.left?.splash ?? 0, right: stops.right?.splash ?? 0 }
-  const run: TopRun = { steps, left, right, splashPast, countertop, thickness, longest }
+  const stopped = { left: stops.left !== undefined, right: stops.right !== undefined }
+  const start = settle(steps[0]!.from - left)
+  const joined = joints.map((place) => settle(place - start)).sort((a, b) => a - b)
+  const run: TopRun = { steps, left, right, splashPast, stopped, joined, countertop, thickness, longest }
   if (!(topLength(run) > 0)) return []
   const first = steps[0]!
   const hasGrain = project.materials[countertop.material]?.hasGrain
@@ -125,10 +149,10 @@ function topOf(project: Project, along: Along, stops: Stops, countertop: Counter
   const made = remembered(
     project,
     [name, own, marks, hasGrain, project.display, bandingRules(project).isInFinishedSize],
-    () => ({
-      parts: partsOfRun(name, topBoards(run), project),
-      problems: topProblems(run, project),
-    }),
+    () => {
+      const { boards, missing } = bolted(topBoards(run), run)
+      return { parts: partsOfRun(name, boards, project), problems: topProblems(run, missing, project) }
+    },
   )
   const place = {
     wall: wall.id,

@@ -28,6 +28,7 @@ const PURPOSES: Readonly<Record<HolePurpose, string>> = {
   frontScrew: 'the screws of the front',
   frontPilot: 'the points of its screws',
   legPlate: 'the plates of legs',
+  seamBolt: 'the bolts of seams',
 }
 
 /** Bits are sold in millimetres, so holes are told in them whatever the unit. */
