@@ -70,7 +70,11 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
 function Divided({ project, cabinet }: { readonly project: Project; readonly cabinet: Cabinet }) {
   if (!['rows', 'columns', 'drawer'].includes(cabinet.front.kind) && !isMeasured(cabinet.front)) return null
   return (
-    <Fold name="rows and columns" title="Rows and columns" className={styles.fixing}>
+    <Fold
+      name="rows and columns"
+      title={cabinet.front.kind === 'drawer' ? 'In the drawer' : 'Rows and columns'}
+      className={styles.fixing}
+    >
       <FrontTree project={project} cabinet={cabinet} />
     </Fold>
   )
