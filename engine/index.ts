@@ -43,7 +43,7 @@ export { numberList } from './breakdown/wording'
 export { MOST_OFF } from './cabinets/asBuilt'
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace, type Leg } from './cabinets/board'
 export type { FrontOpening } from './cabinets/frontOpening'
-export { type FrontPlace, frontGap, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
+export { type FrontPlace, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
 export type { Operation } from './cabinets/operation'
 export { type Pull, pullsIn } from './cabinets/pull'
 export type { Finding, Remedy } from './checks/finding'
@@ -122,13 +122,13 @@ export {
 } from './project/fixing'
 export { USUAL_FIVE_PART, USUAL_FRAME, USUAL_MOISTURE, USUAL_OVERLAY, USUAL_TENON, WOODS } from './project/frames'
 export {
-  bankAt,
+  bankOf,
   childrenOf,
   dividedInto,
   type FrontPath,
   frontAt,
-  graduatedHeights,
   placeWords,
+  stepOf,
   withFrontAt,
   withSizeAt,
 } from './project/frontTree'
