@@ -220,7 +220,7 @@ function withKnown(
  * locked sheets that is said of all layouts, and by itself of those that have them.
  */
 function answerOf(whole: SheetJob, job: SheetJob, bays: readonly Bay[]): SheetAnswer {
-  const unplaced = [...unfitting(job, whole), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan))]
+  const unplaced = [...unfitting(job, whole), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan, whole))]
   return {
     sheets: [...(whole.locked ?? []), ...bays.flatMap(({ layouts }) => layouts)],
     unplaced,
