@@ -41,7 +41,7 @@ test('cutting begins, goes on after a reload and is planned anew when a part is 
   // Sheets that were begun before are known by their pieces, and the form says so.
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
   await bench.getByRole('button', { name: 'A board is damaged' }).click()
-  await expect(bench).toContainText('belong to an earlier plan')
+  await expect(bench).toContainText('begun before this plan')
   await bench.getByRole('button', { name: 'Leave the plan as it is' }).click()
   // What is cut still counts.
   await expect(bench).not.toContainText(/\b0 of \d+ done/)
