@@ -19,8 +19,8 @@ export function machiningOf(parts: readonly Part[], isBandInSize: boolean): Asse
   ].filter(({ marks }) => marks.length > 0)
 }
 
-function isBanded({ banding }: Part): boolean {
-  return Object.values(banding).some((thickness) => thickness > 0)
+function isBanded({ banding, insideBanding }: Part): boolean {
+  return insideBanding !== undefined || Object.values(banding).some((thickness) => thickness > 0)
 }
 
 function recessesOf({ operations }: Part): Recess[] {
