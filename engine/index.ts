@@ -43,7 +43,7 @@ export { numberList } from './breakdown/wording'
 export { MOST_OFF } from './cabinets/asBuilt'
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace, type Leg } from './cabinets/board'
 export type { FrontOpening } from './cabinets/frontOpening'
-export { type FrontPlace, frontGap, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
+export { type FrontPlace, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
 export type { Operation } from './cabinets/operation'
 export { type Pull, pullsIn } from './cabinets/pull'
 export type { Finding, Remedy } from './checks/finding'
@@ -62,6 +62,7 @@ export { type Placement, toCabinet, turned } from './geometry/placement'
 export type { Rect } from './geometry/rect'
 export { type Axis, unit, type Vec3 } from './geometry/vector'
 export { type HardwareTotal, hardwareList } from './hardware/hardwareList'
+export { boughtFor } from './hardware/seamBolts'
 export { alikeParts } from './parts/alike'
 export { type Effect, effectOf, effectWords } from './parts/effect'
 export { isCutLate } from './parts/late'
@@ -69,6 +70,7 @@ export type { Part } from './parts/part'
 export { type Derived, type DerivedCabinet, derive } from './pipeline'
 export { applyEdit } from './project/apply'
 export { hasOpening, openingKey } from './project/asBuilt'
+export { type SeamBolts, USUAL_SEAM_BOLTS } from './project/between'
 export { isMaterialFree } from './project/boards'
 export { type BroughtIn, broughtIn } from './project/bringIn'
 export type { Corner } from './project/corner'
@@ -120,13 +122,13 @@ export {
 } from './project/fixing'
 export { USUAL_FIVE_PART, USUAL_FRAME, USUAL_MOISTURE, USUAL_OVERLAY, USUAL_TENON, WOODS } from './project/frames'
 export {
-  bankAt,
+  bankOf,
   childrenOf,
   dividedInto,
   type FrontPath,
   frontAt,
-  graduatedHeights,
   placeWords,
+  stepOf,
   withFrontAt,
   withSizeAt,
 } from './project/frontTree'

@@ -20,7 +20,7 @@ import { misfitFindings } from './checks/misfit'
 import { overlapFindings } from './checks/overlap'
 import { seenScrewFindings } from './checks/seenScrews'
 import { sillFindings } from './checks/sill'
-import { standingFindings } from './checks/standing'
+import { freeFindings, standingFindings } from './checks/standing'
 import { stockFindings } from './checks/stock'
 import { underCutoutFindings } from './checks/underCutout'
 import { cutListOf } from './cutlist/cutListOf'
@@ -251,6 +251,7 @@ function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): F
   return [
     ...besideFindings(project, standing),
     ...standingFindings(project, boxes),
+    ...freeFindings(project, boxes),
     ...cornerFindings(project, boxes),
     ...insideCornerFindings(project, standing),
     ...blindMeasureFindings(project, standing),

@@ -18,6 +18,7 @@ export function App() {
   return (
     <div className={styles.app} data-unit={unit}>
       <Header />
+      {stage !== 'show' && <PaperHead />}
       {/* What the work costs the shop is not for the client's eyes. */}
       {stage !== 'show' && <Consequences />}
       <Notice />
@@ -26,6 +27,16 @@ export function App() {
       </main>
       <BenchView />
     </div>
+  )
+}
+
+/** At the head of what is printed. */
+function PaperHead() {
+  const { name, display } = useStore((state) => state.shown)
+  return (
+    <p className={styles.paperHead}>
+      <strong>{name}</strong> <span>{display.unit === 'mm' ? 'Lengths in millimetres' : 'Lengths in inches'}</span>
+    </p>
   )
 }
 

@@ -4,6 +4,7 @@ import type { Operation } from '../cabinets/operation'
 import { DRAWER_BOX, FIVE_PARTS, INSERT, SLAB_FRONTS } from '../cabinets/role'
 import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
+import { isHung, standsFree } from '../project/builtBy'
 import type { Cabinet, Project } from '../project/document'
 import type { CutLate } from '../project/late'
 import type { LengthDisplay } from '../units/length'
@@ -14,6 +15,8 @@ import { type AssemblyStep, stepOf } from './step'
 
 export interface AssemblyInput {
   readonly cabinet: Pick<Cabinet, 'kind'>
+  /** Whether it stands away from the walls. */
+  readonly isFree: boolean
   readonly parts: readonly Part[]
   readonly late: CutLate
   /** Whether finished sizes are with their banding. */
@@ -26,7 +29,7 @@ const FRAME: readonly BoardRole[] = ['stile', 'topRail', 'bottomRail', 'midRail'
 const BESIDE: readonly BoardRole[] = ['leftEnd', 'rightEnd', 'filler', 'fillerReturn', 'cornerFiller']
 
 /** From the saw to the wall: what is done to the boards of a cabinet, in an order in which nothing is in the way. */
-export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: AssemblyInput): AssemblyStep[] {
+export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display }: AssemblyInput): AssemblyStep[] {
   const of = (...roles: readonly BoardRole[]) => parts.filter(({ role }) => roles.includes(role))
   const lateOnes = parts.filter(({ role }) => isCutLate(role, late))
   const early = parts.filter((part) => !lateOnes.includes(part))
@@ -36,7 +39,7 @@ export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: Asse
     ...carcassSteps(parts, display),
     ...frameSteps(of(...FRAME), parts.filter(isOfCarcass)),
     stepOf('standing', 'Glue and screw the plinth, and set the carcass on it when it is level.', of(...PLINTH)),
-    stepOf('standing', standWords(cabinet, lateOnes.length > 0), parts.filter(isOfCarcass)),
+    stepOf('standing', standWords(cabinet, isFree, lateOnes.length > 0), parts.filter(isOfCarcass)),
     stepOf('standing', 'Screw the kick board between the sides when the cabinet stands.', of('kickBoard')),
     ...machiningOf(lateOnes, isBandInSize),
     ...boxSteps(of(...DRAWER_BOX)),
@@ -62,7 +65,7 @@ export function assemblyOf({ cabinet, parts, late, isBandInSize, display }: Asse
   return steps.filter(({ marks, stage }) => marks.length > 0 || stage === 'carcass')
 }
 
-function standWords({ kind }: Pick<Cabinet, 'kind'>, hasLate: boolean): string {
+function standWords({ kind }: Pick<Cabinet, 'kind'>, isFree: boolean, hasLate: boolean): string {
   const how =
     kind === 'upper'
       ? 'Hang the carcass'
@@ -72,7 +75,8 @@ function standWords({ kind }: Pick<Cabinet, 'kind'>, hasLate: boolean): string {
   const measure = hasLate
     ? ' Measure its openings, type them in, and cut what is left to cut.'
     : ' Measure its openings before fronts are fitted.'
-  return `${how} level and plumb, and fix it to the wall.${measure}`
+  const hold = isFree ? 'screw it to cleats on the floor, and to the cabinets beside it' : 'fix it to the wall'
+  return `${how} level and plumb, and ${hold}.${measure}`
 }
 
 /** The same of a cabinet of a project. */
@@ -80,9 +84,10 @@ export function assemblyOfCabinet(
   { cabinet, parts }: Pick<AssemblyInput, 'parts'> & { readonly cabinet: Cabinet },
   project: Project,
 ): AssemblyStep[] {
-  const { isInFinishedSize } = methodOf(cabinet, project).banding
+  const method = methodOf(cabinet, project)
   const { display, shop } = project
-  return assemblyOf({ cabinet, parts, late: shop.late, isBandInSize: isInFinishedSize, display })
+  const isFree = !isHung(cabinet) && standsFree(method)
+  return assemblyOf({ cabinet, isFree, parts, late: shop.late, isBandInSize: method.banding.isInFinishedSize, display })
 }
 
 /** Every box by itself; a bottom that all four boards hold goes in before the last of them. */

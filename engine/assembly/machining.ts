@@ -25,8 +25,8 @@ export function machiningOf(parts: readonly Part[], isBandInSize: boolean): Asse
   ].filter(({ marks }) => marks.length > 0)
 }
 
-function isBanded({ banding }: Part): boolean {
-  return Object.values(banding).some((thickness) => thickness > 0)
+function isBanded({ banding, insideBanding }: Part): boolean {
+  return insideBanding !== undefined || Object.values(banding).some((thickness) => thickness > 0)
 }
 
 function recessesOf({ operations }: Part): Recess[] {
@@ -81,6 +81,7 @@ const BORED: Readonly<Record<HolePurpose, string>> = {
   frontScrew: 'the screws of drawer fronts',
   frontPilot: 'the points of these',
   legPlate: 'the plates of legs',
+  seamBolt: 'the bolts of seams',
 }
 
 function boreWords(parts: readonly Part[]): string {

@@ -55,6 +55,10 @@ export interface TopRun {
   readonly atWall: { readonly left: boolean; readonly right: boolean }
   /** How far the splash goes on past the top's ends, over the top of another wall. */
   readonly splashPast: { readonly left: Mm; readonly right: Mm }
+  /** Whether it stops at the front edge of another top at an end. */
+  readonly stopped: { readonly left: boolean; readonly right: boolean }
+  /** Where the bolts of tops that stop at its front edge are along it. */
+  readonly joined: readonly Mm[]
   readonly countertop: Countertop
   readonly thickness: Mm
   readonly longest: Mm

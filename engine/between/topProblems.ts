@@ -6,10 +6,18 @@ import { find } from '../project/references'
 import { formatWithUnit } from '../units/format'
 import { type Mm, settle } from '../units/length'
 import { cutoutBox, isInTop, type TopRun, type TopStep, topDepth, topLength } from './countertop'
+import { missingWords } from './seam'
 
-/** Cut-outs that cannot be made, or that the cabinet below is too narrow for, and tops that go on over nothing. */
-export function topProblems(run: TopRun, project: Project): Problem[] {
-  return [...run.steps.flatMap((step) => cutoutProblem(step, run, project)), ...bareProblem(run, project)]
+/**
+ * Cut-outs that cannot be made, or that the cabinet below is too narrow for, bolts that find no place at a seam, and tops
+ * that go on over nothing.
+ */
+export function topProblems(run: TopRun, missingBolts: number, project: Project): Problem[] {
+  return [
+    ...run.steps.flatMap((step) => cutoutProblem(step, run, project)),
+    ...boltProblem(run, missingBolts, project),
+    ...bareProblem(run, project),
+  ]
 }
 
 /** A top carries itself so far past a cabinet. Common practice, no source. */
@@ -24,6 +32,13 @@ function bareProblem(run: TopRun, project: Project): Problem[] {
   const say = (length: Mm) => formatWithUnit(length, project.display)
   const message = `${markOf(cabinet)}: its countertop goes on ${say(past)} to the wall over an empty corner; more than ${say(BARE)} wants ledgers on both walls, or a frame, to lie on.`
   return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: cabinet.id }, message }]
+}
+
+function boltProblem({ steps }: TopRun, missing: number, project: Project): Problem[] {
+  const first = find(project.cabinets, steps[0]!.cabinet)
+  if (missing === 0 || !first) return []
+  const message = `${markOf(first)}: ${missingWords(missing)}`
+  return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: first.id }, message }]
 }
 
 function cutoutProblem(step: TopStep, run: TopRun, project: Project): Problem[] {

@@ -11,6 +11,7 @@ import { type Mm, settle } from '../units/length'
 import { isOneTop, type TopRun, type TopStep, topBoards, topDepth, topLength, topStepOf } from './countertop'
 import { type BuiltRun, bandingRules, partsOfRun, type RunName, runNamed } from './run'
 import { cabinetsAt, parted, remembered } from './runsAlong'
+import { bolted, boltsAcross } from './seam'
 import { longestBoard } from './splice'
 import { topProblems } from './topProblems'
 
@@ -24,6 +25,7 @@ interface Along {
 interface Stop {
   readonly at: Mm
   readonly splash: Mm
+  readonly over: Along
 }
 
 type Stops = { readonly [side in 'left' | 'right']?: Stop }
@@ -31,16 +33,25 @@ type Stops = { readonly [side in 'left' | 'right']?: Stop }
 /** How far a top goes on past its run to the wall of a corner, where the top of the other wall is butted against it. */
 type GoesOn = { readonly [side in 'left' | 'right']?: Mm }
 
+/** What a top has in its corners: where it stops, how far it goes on, and where others are joined to it. */
+interface Corners {
+  readonly stops: Stops
+  readonly goesOn: GoesOn
+  readonly joined: readonly Mm[]
+}
+
 /** The countertops of all walls. Where two meet in a corner, one runs into it and the other stops at its front edge. */
 export function topsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
   const { countertop } = project.between
   const thickness = countertop && find(project.materials, countertop.material)?.thickness
   if (!countertop || !thickness) return []
   const all = walls.flatMap((wall) => parted(stepsAt(project, wall), isOneTop).map((steps): Along => ({ wall, steps })))
-  return all.flatMap((along) => {
-    const meets = all.flatMap((other) => meetingOf(project, along, other, countertop, thickness))
-    const stops = stopsOf(project, along, meets, countertop, thickness)
-    return topOf(project, along, stops, goesOnOf(meets), countertop, thickness)
+  const met = all.map((along) => all.flatMap((other) => meetingOf(project, along, other, countertop, thickness)))
+  const stops = all.map((along, at) => stopsOf(project, along, met[at]!, countertop, thickness))
+  return all.flatMap((along, at) => {
+    const joined = all.flatMap((other, of) => joinedAt(along, other, stops[of]!, countertop))
+    const corners = { stops: stops[at]!, goesOn: goesOnOf(met[at]!), joined }
+    return topOf(project, along, corners, countertop, thickness)
   })
 }
 
@@ -59,15 +70,7 @@ function stepsAt(project: Project, wall: Wall): TopStep[] {
   return legs.length === 0 ? own : [...own, ...legs].sort((a, b) => a.from - b.from)
 }
 
-/**
- * Which of two tops of a corner goes on into it, to the wall, also where no cabinet stands in the corner: the one that is
- * nearer to it, or the one at the wall before. Seen from above, with the corner at the right of the first wall:
- *
- *     +---------------------------+
- *     |  runs into the corner     |
- *     +------------------+--------+   front edge, where the other stops
- *                        | stops  |
- */
+/** One top at another. */
 interface TopMeeting {
   readonly side: 'left' | 'right'
   readonly isThrough: boolean
@@ -77,7 +80,16 @@ interface TopMeeting {
   readonly otherAway: Mm
 }
 
-/** How two tops of a corner meet, as the first of them sees it; none where they do not. */
+/**
+ * How two tops of a corner meet, as the first of them sees it; none where they do not. One of them goes on into the corner,
+ * to the wall, also where no cabinet stands there: the one that is nearer to it, or the one at the wall before. Seen from
+ * above, with the corner at the right of the first wall:
+ *
+ *     +---------------------------+
+ *     |  runs into the corner     |
+ *     +------------------+--------+   front edge, where the other stops
+ *                        | stops  |
+ */
 function meetingOf(
   project: Project,
   along: Along,
@@ -117,9 +129,21 @@ function stopsOf(
     const ends = endsOf(project, other, { ...countertop, goesOn: { [there]: otherAway } }, thickness)
     const isToTheCorner = ends[there === 'left' ? 0 : 1] === otherAway
     const splash = isToTheCorner ? settle(edge - thickness) : 0
-    stops = { ...stops, [side]: { at: side === 'right' ? settle(wall.length - edge) : edge, splash } }
+    stops = { ...stops, [side]: { at: side === 'right' ? settle(wall.length - edge) : edge, splash, over: other } }
   }
   return stops
+}
+
+/**
+ * Where along its wall a top has the bolts of another that stops at its front edge: as far from the corner as they are from
+ * the wall of the other.
+ */
+function joinedAt(along: Along, other: Along, { left, right }: Stops, countertop: Countertop): Mm[] {
+  const { seamBolts } = countertop
+  if (!seamBolts || (left?.over !== along && right?.over !== along)) return []
+  const places = boltsAcross(topDepth({ steps: other.steps, countertop }), seamBolts)
+  // One that stops at its own left end stands at the wall after this, which is met at the right.
+  return left?.over === along ? places.map((place) => settle(along.wall.length - place)) : places
 }
 
 /** How far a run at the wall before ends from the corner. */
@@ -147,8 +171,7 @@ function nameOf({ steps, wall }: Along, project: Project): RunName {
 function topOf(
   project: Project,
   along: Along,
-  stops: Stops,
-  goesOn: GoesOn,
+  { stops, goesOn, joined: joints }: Corners,
   countertop: Countertop,
   thickness: Mm,
 ): BuiltRun[] {
@@ -160,7 +183,10 @@ function topOf(
   const longest = longestBoard(project, countertop.material)
   const splashPast = { left: stops.left?.splash ?? 0, right: stops.right?.splash ?? 0 }
   const atWall = { left: steps[0]!.from <= left, right: wall.length - steps.at(-1)!.to <= right }
-  const run: TopRun = { steps, left, right, atWall, splashPast, countertop, thickness, longest }
+  const stopped = { left: stops.left !== undefined, right: stops.right !== undefined }
+  const start = settle(steps[0]!.from - left)
+  const joined = joints.map((place) => settle(place - start)).sort((a, b) => a - b)
+  const run: TopRun = { steps, left, right, atWall, splashPast, stopped, joined, countertop, thickness, longest }
   if (!(topLength(run) > 0)) return []
   const first = steps[0]!
   const hasGrain = project.materials[countertop.material]?.hasGrain
@@ -169,10 +195,10 @@ function topOf(
   const made = remembered(
     project,
     [name, own, marks, hasGrain, project.display, bandingRules(project).isInFinishedSize],
-    () => ({
-      parts: partsOfRun(name, topBoards(run), project),
-      problems: topProblems(run, project),
-    }),
+    () => {
+      const { boards, missing } = bolted(topBoards(run), run)
+      return { parts: partsOfRun(name, boards, project), problems: topProblems(run, missing, project) }
+    },
   )
   const place = {
     wall: wall.id,

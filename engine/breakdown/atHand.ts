@@ -23,6 +23,8 @@ export interface PieceAtHand {
   readonly rough: Rough
   /** Whether it is a sheet as it came. */
   readonly isWhole: boolean
+  /** A layout asks for it, and nobody has it yet. */
+  readonly isToBuy?: boolean
   /** What is still to become of it by the layouts; nothing of what is freed of a damaged piece. */
   readonly future?: Future
   /** How far it has come, and what its pieces are to be called, where that stays as it was. */
@@ -36,6 +38,8 @@ export interface HandInput {
   readonly rows: readonly CutRow[]
   /** Pieces of still earlier sheets among the stock, as the layouts had them. */
   readonly before: ReadonlyMap<string, AtHand>
+  /** The numbers of sheets that are still to be bought. */
+  readonly toBuy?: ReadonlySet<number>
   /** The number of the first piece that a damage is cut away from. */
   readonly firstNumber: number
 }
@@ -46,13 +50,16 @@ export interface Hand {
   readonly cutAways: readonly CutAway[]
 }
 
-/** Everything that can still be cut: uncut sheets, what is partly cut, offcuts, and what is clean of a damaged piece. */
+/**
+ * Everything that can still be cut: uncut sheets, what is partly cut, offcuts, and what is clean of a damaged piece. What
+ * is still to be bought comes last.
+ */
 export function handOf(floor: readonly FloorPiece[], input: HandInput): Hand {
   const pieces: PieceAtHand[] = []
   const cutAways: CutAway[] = []
   for (const each of floor) {
     if (!isStillWood(each)) continue
-    const piece = pieceOf(each, input.before)
+    const piece = pieceOf(each, input)
     if (each.damages.length > 0) {
       const cutAway = cutAwayFor(each, piece, input, input.firstNumber + cutAways.length)
       if (cutAway.cuts.length > 0) cutAways.push(cutAway)
@@ -61,7 +68,8 @@ export function handOf(floor: readonly FloorPiece[], input: HandInput): Hand {
       pieces.push(piece)
     }
   }
-  return { pieces: namedApart(pieces), cutAways }
+  const there = pieces.filter(({ isToBuy }) => !isToBuy)
+  return { pieces: namedApart([...there, ...pieces.filter(({ isToBuy }) => isToBuy)]), cutAways }
 }
 
 /** Whether it can be cut: neither a finished part nor thrown away. */
@@ -69,11 +77,13 @@ export function isStillWood({ kind }: FloorPiece): boolean {
   return kind !== 'part' && kind !== 'waste'
 }
 
-export function pieceOf(piece: FloorPiece, before: ReadonlyMap<string, AtHand>): PieceAtHand {
+export function pieceOf(piece: FloorPiece, { before, toBuy }: Pick<HandInput, 'before' | 'toBuy'>): PieceAtHand {
   const { sheet, stock, origin, material, name, kind, x, y, length, width, rough, future } = piece
   const place = { left: x, bottom: y, width: length, height: width }
   const isWhole = kind === 'sheet' && !(stock !== null && before.has(stock))
-  return { sheet, stock, origin, material, name, place, rough, isWhole, future }
+  const common = { sheet, stock, origin, material, name, place, rough, isWhole, future }
+  // A sheet that something was cut from, or that is damaged, has come.
+  return isWhole && piece.damages.length === 0 && toBuy?.has(sheet) ? { ...common, isToBuy: true } : common
 }
 
 function cutAwayFor(each: FloorPiece, piece: PieceAtHand, input: HandInput, number: number): CutAway {
@@ -122,13 +132,16 @@ export interface Stocked {
   readonly atHand: ReadonlyMap<string, AtHand>
   /** The kind of sheet that was bought, by the id of what is at hand of it. */
   readonly kinds: ReadonlyMap<string, string>
+  /** The numbers of whole sheets by the id of their stock, in the order in which they were given. */
+  readonly numbered: ReadonlyMap<string, readonly number[]>
   /** The id of the stock that a piece is. */
   readonly idOf: (piece: PieceAtHand) => string
 }
 
 /**
  * What there is and what can be bought, as stock of a job. What is at hand costs nothing and is used first; pieces that
- * are equal are one stock. What can be bought is fewer by what the layouts took.
+ * are equal are one stock. What can be bought is fewer by what the layouts took; a sheet that is still to be bought is of
+ * the stock that it is bought from.
  */
 export function stockOf(hand: readonly PieceAtHand[], { job, rows }: HandInput, answer: SheetAnswer): Stocked {
   const taken = (id: string) => answer.sheets.reduce((sum, each) => sum + (each.stock === id ? each.copies : 0), 0)
@@ -145,7 +158,8 @@ export function stockOf(hand: readonly PieceAtHand[], { job, rows }: HandInput, 
   const ids = new Set([...job.stock.filter((each) => !isInShop(each)), ...stock].map(({ id }) => id))
   for (const { origin } of hand) ids.add(origin)
   const pins = pinnedKinds(rows)
-  for (const alike of alikeIn(hand)) {
+  for (const piece of hand.filter(({ isToBuy }) => isToBuy)) give([piece], piece.origin)
+  for (const alike of alikeIn(hand.filter(({ isToBuy }) => !isToBuy))) {
     if (alike[0].isWhole && pins.has(alike[0].origin)) {
       putBack(stock, stockOfAlike(alike[0].origin, alike, job))
       give(alike, alike[0].origin)
@@ -160,7 +174,16 @@ export function stockOf(hand: readonly PieceAtHand[], { job, rows }: HandInput, 
     const turn = stage ? { stage, called: alike.map(({ called }) => called ?? []) } : {}
     if (!isWhole) atHand.set(id, { names: alike.map(({ name }) => name), rough, ...turn })
   }
-  return { stock, atHand, kinds, idOf: (piece) => given.get(piece)! }
+  const idOf = (piece: PieceAtHand) => given.get(piece)!
+  return { stock, atHand, kinds, numbered: numbersOf(hand, idOf), idOf }
+}
+
+function numbersOf(hand: readonly PieceAtHand[], idOf: Stocked['idOf']): Map<string, readonly number[]> {
+  const numbers = new Map<string, readonly number[]>()
+  for (const piece of hand) {
+    if (piece.isWhole) numbers.set(idOf(piece), [...(numbers.get(idOf(piece)) ?? []), piece.sheet])
+  }
+  return numbers
 }
 
 /** Whole sheets that boards must come from lie with those of their kind that can be bought. */

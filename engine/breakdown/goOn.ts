@@ -1,9 +1,11 @@
 import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { anewWords, keptWords } from './goOnWords'
+import { compare } from './inset'
 import { type Kept, keptAnswer } from './keep'
 import type { Replan } from './mishap'
 import type { BreakdownInput } from './steps'
+import { moreWords, newSheets, withToBuy } from './toBuy'
 
 /** How the cutting goes on after a mishap: what the steps are made from now, and in plain words what has changed. */
 export interface GoingOn {
@@ -36,7 +38,11 @@ export async function goOnAfter(
     const going = kept && (await withRest(before, plan, { kept, givenUp: names }, pack))
     if (going && !isBetter(other, going)) return going
   }
-  return { ...other, told: [...other.told, anewWords(sheetsIn(stays) - sheetsIn(other))] }
+  const fewer = Math.max(
+    sheetsIn(stays) - sheetsIn(other),
+    newSheets(stays.input).length - newSheets(other.input).length,
+  )
+  return { ...other, told: [...other.told, anewWords(fewer)] }
 }
 
 interface Packed extends GoingOn {
@@ -48,12 +54,11 @@ function isShort({ more, input }: Packed): boolean {
   return more > 0 || input.answer.unplaced.length > 0
 }
 
-/** Fewer parts without a place, then fewer sheets. */
+/** Fewer parts without a place, then fewer sheets to buy or to take from those on hand, then fewer sheets. */
 function isBetter(a: GoingOn, b: GoingOn): boolean {
-  const [left, right] = [a, b].map(({ input }) =>
-    input.answer.unplaced.reduce((sum, { quantity }) => sum + quantity, 0),
-  )
-  return left! < right! || (left === right && sheetsIn(a) < sheetsIn(b))
+  const unplaced = ({ answer }: BreakdownInput) => answer.unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
+  const rank = (going: GoingOn) => [unplaced(going.input), newSheets(going.input).length, sheetsIn(going)]
+  return compare(rank(a), rank(b)) < 0
 }
 
 function* givenUp({ loosest }: Kept) {
@@ -62,10 +67,11 @@ function* givenUp({ loosest }: Kept) {
 }
 
 async function anew(before: BreakdownInput, plan: Replan, pack: (job: SheetJob) => Promise<SheetAnswer>) {
-  const { job, cutList, atHand, kinds } = plan
-  const { numbered: _, firstBlade: __, ...input } = before
+  const { job, cutList, atHand, kinds, numbered } = plan
+  const { firstBlade: _, ...input } = before
   const answer = await pack(job)
-  return { input: { ...input, ...shared(plan), job, answer, cutList, atHand, kinds }, told: plan.told }
+  const after = withToBuy({ ...input, ...shared(plan), job, answer, cutList, atHand, kinds, numbered }, before)
+  return { input: after, told: [...plan.told, ...moreWords(plan.pieces, after)] }
 }
 
 async function withRest(
@@ -77,9 +83,14 @@ async function withRest(
   const { job, cutList, atHand, kinds, numbered, firstBlade, shop } = kept
   const rest = kept.open ? await pack(kept.open) : null
   const answer = keptAnswer(kept, rest)
-  const input = { ...before, ...shared(plan), job, answer, cutList, atHand, kinds, numbered, firstBlade, shop }
+  const laid = { ...before, ...shared(plan), job, answer, cutList, atHand, kinds, numbered, firstBlade, shop }
+  const input = withToBuy(laid, before)
   const more = rest ? sheetsIn({ input: { ...input, answer: rest } }) : 0
-  return { input, more, told: [...plan.happened, ...keptWords(input, plan, kept, names)] }
+  return {
+    input,
+    more,
+    told: [...plan.happened, ...keptWords(input, plan, kept, names), ...moreWords(plan.pieces, input)],
+  }
 }
 
 function shared({ firstSheet, cutAways, cutBefore }: Replan) {

@@ -83,7 +83,7 @@ export function keptAfter(given: KeepInput, loosened: Loosened = new Set()): Kep
     ...{ job, sheets, anew, firstBlade, kinds: stocked.kinds, open: openJob(job, sheets) },
     atHand: stocked.atHand,
     shop: { ...input.shop, cutOrder: order },
-    numbered: numbersOf(laid),
+    numbered: stocked.numbered,
     loosest: loosestOf(staying, anew, rowOf),
     without: (more) => keptAfter(given, new Set([...loosened, ...more])),
     cutList: { rows: dealtIn(rows, laid) },
@@ -175,14 +175,6 @@ function openJob(job: SheetJob, sheets: readonly SheetLayout[]): SheetJob | null
   const left = unlocked(withoutLocked({ ...job, locked: sheets }))
   const parts = left.parts.filter(({ quantity }) => quantity > 0)
   return parts.length > 0 ? { ...left, parts } : null
-}
-
-function numbersOf(laid: readonly Laid[]): Map<string, readonly number[]> {
-  const numbers = new Map<string, number[]>()
-  for (const { piece, stock } of laid) {
-    if (piece.isWhole) numbers.set(stock, [...(numbers.get(stock) ?? []), piece.sheet])
-  }
-  return numbers
 }
 
 /** The parts of a row are dealt out in its order, so the order is that of the layouts. */

@@ -26,6 +26,7 @@ export interface Replan {
   readonly job: SheetJob
   /** For the breakdown of the new layouts, by the same names as there. */
   readonly atHand: NonNullable<BreakdownInput['atHand']>
+  readonly numbered: NonNullable<BreakdownInput['numbered']>
   readonly firstSheet: number
   readonly cutAways: readonly CutAway[]
   readonly cutBefore: readonly CutRow[]
@@ -58,8 +59,9 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
   const rows = mishap.kind === 'thickness' || mishap.kind === 'openings' ? mishap.rows : before
   const { cut, lost } = sortedOut(partsCutBy(floor.value, input), before, rows, isLost)
   const needed = splitRows(rows, (part) => !cut.includes(part))
-  const nextSheet = sheetNumbers(input).afterLaid
-  const shop = { job: input.job, rows: needed, before: input.atHand ?? new Map(), firstNumber: nextSheet }
+  const nextSheet = sheetNumbers(input).afterSheets
+  const { job, toBuy, atHand: earlier = new Map() } = input
+  const shop = { job, rows: needed, before: earlier, toBuy, firstNumber: nextSheet }
   const lies = floor.value.map((piece) =>
     damage && hit(piece) ? { ...piece, damages: [...piece.damages, damage.rect] } : piece,
   )
@@ -71,7 +73,7 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
     ...{ cut, lost, pieces: hand.pieces, cutAways: hand.cutAways, cutList: { rows: needed } },
     cutBefore: splitRows(rows, (part) => cut.includes(part)),
     job: jobOf(input.job, stocked, needed, rows),
-    ...{ atHand: stocked.atHand, kinds: stocked.kinds },
+    ...{ atHand: stocked.atHand, kinds: stocked.kinds, numbered: stocked.numbered },
     resized,
     firstSheet: nextSheet + hand.cutAways.length,
     told: toldOf(outcome),
@@ -93,12 +95,15 @@ function loosenedBy(mishap: Mishap, pieces: readonly PieceAtHand[]): ReadonlySet
   return new Set(mishap.kind === 'thickness' ? pieces.filter(({ material }) => material === mishap.material) : [])
 }
 
-/** Every sheet and piece that lies in the shop now and can be cut, damaged ones with the damage still on them. */
+/**
+ * Every sheet and piece that lies in the shop now and can be cut, damaged ones with the damage still on them; and the
+ * sheets that are still to be bought, named as such.
+ */
 export function atHandNow(input: BreakdownInput, progress: Progress): Result<PieceAtHand[]> {
   const floor = floorAfter(input, progress)
   if (!floor.ok) return floor
-  const before = input.atHand ?? new Map()
-  return good(floor.value.filter(isStillWood).map((piece) => pieceOf(piece, before)))
+  const { atHand: before = new Map(), toBuy } = input
+  return good(floor.value.filter(isStillWood).map((piece) => pieceOf(piece, { before, toBuy })))
 }
 
 /** What was asked for when the cutting began: what is laid out, and what was cut before that. */

@@ -1,5 +1,8 @@
 import type { MaterialId } from '../basics/id'
+
+import { NO_BANDING } from '../cabinets/board'
 import { aroundClip, type Bevel, type Clip, type Notch, tiltOf } from '../cabinets/operation'
+
 import type { Rect } from '../geometry/rect'
 import type { Part } from '../parts/part'
 import type { Shop } from '../project/document'
@@ -79,10 +82,21 @@ function bevelCut(bevel: Bevel, { material, length, thickness }: Part): Cut {
   return { material, what: 'bevel', tilt: tiltOf(bevel, thickness), length, width: bevel.by, keeps: null }
 }
 
-/** The blade takes its kerf of what goes, on every side that was in the board. */
-function squareCut({ x, y, length, width }: Notch, part: Part, shop: Shop): Cut {
-  const ends = Number(x > 0) + Number(settle(x + length) < part.length)
-  const edges = Number(y > 0) + Number(settle(y + width) < part.width)
+/**
+ * The blade takes its kerf of what goes, on every side that was in the board. What is banded after it is sawn is sawn
+ * farther in, and what was cut back for a band at its outside has less to lose there.
+ */
+function squareCut(notch: Notch, part: Part, shop: Shop): Cut {
+  const { x, y } = notch
+  const ends = Number(x > 0) + Number(settle(x + notch.length) < part.length)
+  const edges = Number(y > 0) + Number(settle(y + notch.width) < part.width)
+  const sawnIn = notch === part.operations[0] ? (part.sawnIn ?? 0) : 0
+  const isCutBack = part.cutLength < part.length || part.cutWidth < part.width
+  const { start, end, low, high } = isCutBack ? part.banding : NO_BANDING
+  const offEnds = (x > 0 ? 0 : start) + (settle(x + notch.length) < part.length ? 0 : end)
+  const offEdges = (y > 0 ? 0 : low) + (settle(y + notch.width) < part.width ? 0 : high)
+  const length = settle(notch.length + ends * sawnIn - offEnds)
+  const width = settle(notch.width + edges * sawnIn - offEdges)
   const what = ends === 2 && edges === 2 ? 'cut-out' : ends === 2 || edges === 2 ? 'edge' : 'corner'
   const left = { length: settle(length - ends * shop.kerf), width: settle(width - edges * shop.kerf) }
   return { material: part.material, what, length, width, keeps: kept(left, shop) }
@@ -90,7 +104,10 @@ function squareCut({ x, y, length, width }: Notch, part: Part, shop: Shop): Cut 
 
 /** Half as long and half as wide is the largest rectangle in a corner cut off; the kerf is square to the slant. */
 function slantedCut(clip: Clip, part: Part, shop: Shop): Cut {
-  const { length, width } = aroundClip(clip, part)
+  const finished = aroundClip(clip, part)
+  const slant = Math.hypot(finished.length, finished.width) * (part.sawnIn ?? 0)
+  const length = settle(finished.length + slant / finished.width)
+  const width = settle(finished.width + slant / finished.length)
   const lost = (shop.kerf * Math.hypot(length, width)) / 2
   const left = { length: settle(length / 2 - lost / width), width: settle(width / 2 - lost / length) }
   return { material: part.material, what: 'slanted corner', length, width, keeps: kept(left, shop) }

@@ -19,6 +19,8 @@ export interface Laid {
   readonly firstSheet?: number
   /** The numbers that sheets have already, by the id of their stock, in the order of the layouts; others count on. */
   readonly numbered?: ReadonlyMap<string, readonly number[]>
+  /** Of the sheets that are laid out, the numbers of those that nobody has yet: they are bought before they are cut. */
+  readonly toBuy?: ReadonlySet<number>
   /** The blade that goes in first; the easier one when left out. */
   readonly firstBlade?: 'rip' | 'crosscut'
 }
@@ -72,7 +74,7 @@ export function sheetNumbers({
   atHand,
   firstSheet = 1,
   numbered,
-}: Omit<Laid, 'cutList' | 'marks' | 'firstBlade'>) {
+}: Omit<Laid, 'cutList' | 'marks' | 'firstBlade' | 'toBuy'>) {
   const isPiece = (id: string) => atHand?.has(id) === true
   const given = new Map([...(numbered ?? [])].map(([id, numbers]) => [id, numbers.values()]))
   const givenTo = (id: string) => (isPiece(id) ? undefined : given.get(id)?.next().value)
@@ -84,7 +86,7 @@ export function sheetNumbers({
   let nextSheet = firstSheet
   let nextPiece = sheets + rack.filter(isNew).length
   const numberOf = ({ id, number }: (typeof laid)[number]) => number ?? (isPiece(id) ? nextPiece++ : nextSheet++)
-  return { laid: laid.map(numberOf), rack: rack.map(numberOf), afterLaid: sheets }
+  return { laid: laid.map(numberOf), rack: rack.map(numberOf), afterSheets: sheets + rack.filter(isNew).length }
 }
 
 /** What lies in the shop and is on no layout, by its stock. */

@@ -1,4 +1,5 @@
 import type { Box } from '../geometry/box'
+import { hasFinishedBack } from '../project/builtBy'
 import { type Mm, settle } from '../units/length'
 import { rearward, WAYS } from './apart'
 import { backFront, backRear, type Carcass, clearBottom, levelTop } from './carcass'
@@ -37,7 +38,8 @@ export function backLength(carcass: Carcass): Mm {
 }
 
 export function backOf(carcass: Carcass): Piece | null {
-  if (carcass.method.back.kind === 'none') return null
+  const { method } = carcass
+  if (method.back.kind === 'none') return null
   const [low, high] = backSeat(carcass)
   const width = backWidth(carcass)
   const length = backLength(carcass)
@@ -46,11 +48,11 @@ export function backOf(carcass: Carcass): Piece | null {
   return {
     role: 'back',
     number: 1,
-    material: carcass.method.backMaterial,
+    material: method.backMaterial,
     box: room([left, left + width], [foot, foot + length], [backRear(carcass), backFront(carcass)]),
     seat: backRoom(carcass),
     lie: 'uprightLookingOut',
-    banded: UNBANDED,
+    banded: hasFinishedBack(method) ? { edges: 'all', thickness: method.banding.fronts } : UNBANDED,
     explode: rearward(WAYS.back),
   }
 }

@@ -9,7 +9,7 @@ import type { Mm } from '../units/length'
 import { withOverrides } from './build'
 import { type Carcass, carcassOf } from './carcass'
 import { rectsWithin } from './frontRects'
-import { betweenRows, frontArea } from './openings'
+import { frontArea } from './openings'
 import { inCabinet } from './past'
 import { SILENT } from './report'
 
@@ -26,12 +26,6 @@ export function frontPlaces(project: Project, cabinet: Cabinet): FrontPlace[] {
   if (!carcass) return []
   const places = placesIn({ path: [], front: cabinet.front, rect: frontArea(carcass) }, carcass)
   return places.map((place) => ({ ...place, rect: inCabinet(place.rect, carcass) }))
-}
-
-/** Between the fronts of two rows. */
-export function frontGap(project: Project, cabinet: Cabinet): Mm {
-  const carcass = carcassIn(project, cabinet)
-  return carcass ? betweenRows(carcass) : 0
 }
 
 function carcassIn({ methods, method, materials }: Project, cabinet: Cabinet): Carcass | null {

@@ -222,7 +222,10 @@ function whyNotBeside(front: Front, isFirst: boolean, isLast: boolean, { frame }
   }
 }
 
-/** Fixed rows keep their height; the others share what is left beside the gaps. Equal shares are equal to the tick. */
+/**
+ * Fixed rows keep their height; the others share what is left beside the gaps and beside what some of them are more than
+ * their share. Equal shares are equal to the tick.
+ */
 export function rowHeights(rows: readonly FrontRow[], height: Mm, gap: Mm, report: Report): Mm[] {
   const sizes = rows.map(({ size }) => (size.kind === 'fixed' ? { fixed: size.height } : size))
   return sharedOut(sizes, height, gap, { one: 'row', long: 'high' }, report)
@@ -234,7 +237,7 @@ export function columnWidths(columns: readonly FrontColumn[], width: Mm, between
   return sharedOut(sizes, width, between, { one: 'column', long: 'wide' }, report)
 }
 
-type Size = { readonly fixed: Mm } | { readonly share: number }
+type Size = { readonly fixed: Mm } | { readonly share: number; readonly more?: Mm }
 
 function sharedOut(
   sizes: readonly Size[],
@@ -244,19 +247,22 @@ function sharedOut(
   report: Report,
 ): Mm[] {
   const fixed = sizes.reduce((sum, size) => sum + ('fixed' in size ? size.fixed : 0), 0)
+  const more = sizes.reduce((sum, size) => sum + ('fixed' in size ? 0 : (size.more ?? 0)), 0)
   const shares = sizes.reduce((sum, size) => sum + ('share' in size ? size.share : 0), 0)
-  const left = whole - between * (sizes.length - 1) - fixed
+  const left = whole - between * (sizes.length - 1) - fixed - more
   const need = report.say(whole - left)
   if (shares === 0 && sizes.length > 0 && settle(left) !== 0) {
     const tell = left < 0 && one === 'column' ? report.stop : report.mind
     tell(`its ${one}s with their gaps are ${need} ${long} in all; the front is ${report.say(whole)} ${long}.`)
   }
   if (shares > 0 && left <= 0 && whole > 0) {
+    const taken = more > 0 ? (fixed > 0 ? `fixed ${one}s and the steps` : 'steps') : `fixed ${one}s`
+    const others = more > 0 && fixed === 0 ? `topmost ${one}` : `other ${one}s`
     report.stop(
-      `its fixed ${one}s with the gaps take ${need} of a front that is ${report.say(whole)} ${long}; nothing is left for the other ${one}s.`,
+      `its ${taken} with the gaps take ${need} of a front that is ${report.say(whole)} ${long}; nothing is left for the ${others}.`,
     )
   }
-  return sizes.map((size) => settle('fixed' in size ? size.fixed : (left * size.share) / shares))
+  return sizes.map((size) => settle('fixed' in size ? size.fixed : (left * size.share) / shares + (size.more ?? 0)))
 }
 
 /** Each of two doors that meet in the middle: half of what the gap between them leaves. */

@@ -114,6 +114,7 @@ export type HolePurpose =
   | 'frontScrew'
   | 'frontPilot'
   | 'legPlate'
+  | 'seamBolt'
 
 /** Equal holes in a line; one hole is a row of one. */
 export interface HoleRow {

@@ -1,6 +1,6 @@
 import type { BoardRole } from './board'
 import { backFront, type Carcass, clearBottom, clearTop, clearWidth, insideFront } from './carcass'
-import { boardOf, type Piece } from './piece'
+import { boardOf, LIES, type Piece } from './piece'
 import type { Report } from './report'
 import { ROLE_NAMES } from './role'
 import { sideWidth } from './side'
@@ -39,10 +39,11 @@ const PANELS: readonly BoardRole[] = ['leftSide', 'rightSide', 'bottom', 'top', 
 /** Whether a board has a size; one that is too small to be cut safely is told. */
 export function canBeCut(piece: Piece, report: Report): boolean {
   const { length, width, thickness } = boardOf(piece)
+  const words = sizeWords(piece)
   const name = `the ${ROLE_NAMES[piece.role]}`
   const sizes = [
-    [length, 'long'],
-    [width, 'wide'],
+    [length, words.length],
+    [width, words.width],
     [thickness, 'thick'],
   ] as const
   const missing = sizes.find(([size]) => !(size > 0 && Number.isFinite(size)))
@@ -51,9 +52,19 @@ export function canBeCut(piece: Piece, report: Report): boolean {
     return false
   }
   if (thickness > width) {
-    report.stop(`${name} would be ${report.say(width)} wide; its sheet is ${report.say(thickness)} thick.`)
+    report.stop(`${name} would be ${report.say(width)} ${words.width}; its sheet is ${report.say(thickness)} thick.`)
   } else if (PANELS.includes(piece.role) && width < LEAST_WIDTH) {
-    report.stop(`${name} would be ${report.say(width)} wide; ${report.say(LEAST_WIDTH)} is the least that can be cut.`)
+    report.stop(
+      `${name} would be ${report.say(width)} ${words.width}; ${report.say(LEAST_WIDTH)} is the least that can be cut.`,
+    )
   }
   return true
+}
+
+/** What length and width of a board are to one who stands before the cabinet: that of a drawer front is its height. */
+function sizeWords({ lie, role }: Piece): { readonly length: string; readonly width: string } {
+  const axes = LIES[lie]
+  if (axes.length === '+y') return { length: 'high', width: 'wide' }
+  if (axes.width !== '+y') return { length: 'long', width: 'wide' }
+  return { length: role === 'drawerFront' || role === 'falseFront' ? 'wide' : 'long', width: 'high' }
 }

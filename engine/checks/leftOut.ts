@@ -5,9 +5,10 @@ import type { CutRow } from '../cutlist/row'
 import type { Material, Project } from '../project/document'
 import type { Edit } from '../project/edit'
 import { stockOf } from '../project/materials'
-import { type Hindrance, hindranceOf, type Size } from '../sheets/hindrance'
+import { type Hindrance, hindranceOf, type Lacking, type Size, stockFor } from '../sheets/hindrance'
 import type { JobStock, SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
+import { withoutLocked } from '../sheets/locked'
 import { kindsOf, type PartKind } from '../sheets/lot'
 import { countedStock } from '../sheets/unplaced'
 import { formatWithUnit } from '../units/format'
@@ -29,11 +30,14 @@ interface Left {
   readonly rows: readonly { readonly row: CutRow; readonly quantity: number }[]
 }
 
-/** Boards that no sheet can give, whatever the layout: once for each cause. */
+/** Boards that no sheet can give, whatever the layout: once for each cause. Those on kept sheets have one. */
 export function hindered(asked: Asked): Finding[] {
-  const left = kindsOf(asked.job).flatMap((kind): Left[] => {
+  const free = withoutLocked(asked.job)
+  const counts = new Map(free.parts.map(({ id, quantity }) => [id, quantity]))
+  const left = kindsOf(free).flatMap((kind): Left[] => {
     const hindrance = kind.quantity === 0 ? null : hindranceOf(kind, asked.job)
-    return hindrance ? [{ kind, hindrance, rows: rowsOf(kind, asked, null) }] : []
+    const rows = hindrance ? rowsOf(kind, asked, counts) : []
+    return rows.length > 0 ? [{ kind, hindrance, rows }] : []
   })
   return wordsOf(left, asked, [])
 }
@@ -48,11 +52,11 @@ export function leftOut(asked: Asked, { unplaced, sheets }: Pick<SheetAnswer, 'u
   return wordsOf(left, asked, sheets)
 }
 
-/** The rows of a kind, as often as they are counted; with no counts, as often as they are asked for. */
-function rowsOf({ part, block }: PartKind, { rows }: Asked, counts: ReadonlyMap<string, number> | null): Left['rows'] {
+/** The rows of a kind, as often as they are counted. */
+function rowsOf({ part, block }: PartKind, { rows }: Asked, counts: ReadonlyMap<string, number>): Left['rows'] {
   const ids = new Set((block ?? [part]).map(({ id }) => id))
   return rows.flatMap((row) => {
-    const quantity = ids.has(row.key) ? (counts ? (counts.get(row.key) ?? 0) : row.quantity) : 0
+    const quantity = ids.has(row.key) ? (counts.get(row.key) ?? 0) : 0
     return quantity > 0 ? [{ row, quantity }] : []
   })
 }
@@ -61,17 +65,32 @@ function wordsOf(all: readonly Left[], asked: Asked, sheets: SheetAnswer['sheets
   const groups = new Map<string, Left[]>()
   for (const left of all) {
     const { hindrance, kind } = left
-    const near = hindrance?.kind === 'large' ? hindrance.stock.id : ''
-    const key = [hindrance?.kind, near, kind.part.material, kind.from, Boolean(kind.block)].join(' ')
+    // What was left when the sheets ran out is told together as far as the same sheets would have taken it.
+    const near = hindrance ? nearIn(hindrance) : takers(left, asked).map(({ id }) => id)
+    const key = [hindrance?.kind, ...near, kind.part.material, kind.from, Boolean(kind.block)].join(' ')
     groups.set(key, [...(groups.get(key) ?? []), left])
   }
   return [...groups.values()].map((group) => findingOf(group, asked, sheets))
 }
 
+/** The sheets that a hindrance is told by, and why the one lacks that would do. */
+function nearIn(hindrance: Hindrance): (string | undefined)[] {
+  if (hindrance.kind === 'lacking') return [hindrance.stock.id, hindrance.why]
+  if (hindrance.kind !== 'large') return []
+  return [hindrance.stock.id, hindrance.lacking?.stock.id, hindrance.lacking?.why]
+}
+
+/** The sheets on hand that are large enough for a board. */
+function takers({ kind, rows }: Pick<Left, 'kind' | 'rows'>, { job }: Asked): JobStock[] {
+  return stockFor(job, rows[0]!.row.key).filter(({ id, excluded, quantity }) => {
+    return !excluded && quantity !== 0 && (kind.from ?? id) === id
+  })
+}
+
 function findingOf(group: readonly Left[], asked: Asked, sheets: SheetAnswer['sheets']): Finding {
   const { kind, hindrance } = group[0]!
   const material = asked.project.materials[kind.part.material as MaterialId]!
-  const why = hindrance ? whyHindered(group, hindrance, material, asked) : whyLeft(kind, material, asked, sheets)
+  const why = hindrance ? whyHindered(group, hindrance, material, asked) : whyLeft(group[0]!, material, asked, sheets)
   const rows = group.flatMap((left) => left.rows)
   const count = rows.reduce((sum, { quantity }) => sum + quantity, 0)
   const isOne = rows.length === 1
@@ -95,21 +114,22 @@ function whyHindered(group: readonly Left[], hindrance: Hindrance, { name }: Mat
   switch (hindrance.kind) {
     case 'none':
       return `there is no sheet of ${name}. Add a sheet size ${WHERE}.`
-    case 'aside':
-      return wish
-        ? `${wish}, is set aside. Take it back into use ${WHERE}, or choose another sheet.`
-        : `every sheet of ${name} is set aside. Take one back into use ${WHERE}.`
+    case 'lacking':
+      return hindrance.isAll && !wish
+        ? allLack(hindrance, name)
+        : `${lackWords(hindrance, asked, wish)}${wish ? OR_OTHER : ''}.`
     case 'trimmed':
       return `the trim of ${formatWithUnit(project.shop.trim, project.display)} leaves nothing of ${wish ?? `the sheets of ${name}`}.`
     case 'large': {
-      const { stock, usable, best } = hindrance
+      const { stock, usable, best, lacking } = hindrance
       const [is, gives] = sizes(part, usable, project.display)
       const sheet = wish ?? stockName(stock, project)
       const [what, fits] =
         group.length > 1
           ? ['each is', fittingSizes(group, project.display)]
           : [`${is} is`, sizeIn(best, project.display)]
-      return `${what} larger than ${gives}, what ${sheet}${wish ? ',' : ''} gives less its trim. ${fits} would fit.`
+      const large = `${what} larger than ${gives}, what ${sheet}${wish ? ',' : ''} gives less its trim. ${fits} would fit.`
+      return lacking ? `${large} ${capital(lackWords(lacking, asked, null))}.` : large
     }
     default:
       return unreachable(hindrance)
@@ -126,20 +146,63 @@ function fittingSizes(group: readonly Left[], display: LengthDisplay): string {
 
 const WISH = 'was chosen to cut from'
 
+const OR_OTHER = ', or choose another sheet'
+const MORE = `Have more on hand ${WHERE}`
+
+function allLack({ why }: Lacking, name: string): string {
+  switch (why) {
+    case 'aside':
+      return `every sheet of ${name} is set aside. Take one back into use ${WHERE}.`
+    case 'gone':
+      return `there are 0 sheets of ${name} on hand. ${MORE}.`
+    case 'kept':
+      return `the kept sheets take all that is on hand of ${name}. ${MORE}, or let a kept sheet go.`
+    default:
+      return unreachable(why)
+  }
+}
+
+/** Why a sheet that is large enough is not cut, and what to do, without the full stop; `wish` is how a chosen one is called. */
+function lackWords({ why, stock }: Lacking, { project }: Asked, wish: string | null): string {
+  const sheet = wish ?? `${stockName(stock, project)} would do`
+  switch (why) {
+    case 'aside':
+      return wish
+        ? `${sheet}, is set aside. Take it back into use ${WHERE}`
+        : `${sheet}, but is set aside. Take it back into use ${WHERE}`
+    case 'gone':
+      return wish ? `of ${sheet}, there are 0 on hand. ${MORE}` : `${sheet}, but there are 0 of it on hand. ${MORE}`
+    case 'kept':
+      return wish
+        ? `${sheet}, is all taken by kept sheets. ${MORE}`
+        : `${sheet}, but kept sheets take all ${stock.quantity} on hand. ${MORE}, or let a kept sheet go`
+    default:
+      return unreachable(why)
+  }
+}
+
 /** What was left when the sheets ran out, or the directions of cuts. */
-function whyLeft(kind: PartKind, { name }: Material, { project, job }: Asked, sheets: SheetAnswer['sheets']): string {
-  const own = job.stock.filter(({ material, id, excluded }) => {
-    return material === kind.part.material && !excluded && (kind.from ?? id) === id
-  })
-  const there = own.reduce((sum, { quantity }) => sum + (quantity ?? Infinity), 0)
+function whyLeft(left: Left, { name }: Material, asked: Asked, sheets: SheetAnswer['sheets']): string {
+  const { kind } = left
+  const { project, job } = asked
+  const own = takers(left, asked)
+  const there = onHand(own)
   const used = sheets.reduce((sum, { stock, copies }) => sum + (own.some(({ id }) => id === stock) ? copies : 0), 0)
   if (kind.block && used < there)
     return 'the boards of a run of grain cannot be cut apart as one piece in these cut directions.'
-  const more = `Have more on hand ${WHERE}`
   if (kind.from !== undefined)
-    return `${stockName(own[0]!, project)}, which ${WISH}, has no room left. ${more}, or choose another sheet.`
-  const isNone = there === 0 ? `there are 0 sheets of ${name} on hand` : null
-  return `${isNone ?? `the ${countedStock(own)} of ${name} on hand ${there === 1 ? 'is' : 'are'} used up`}. ${more}.`
+    return `${stockName(own[0]!, project)}, which ${WISH}, has no room left. ${MORE}${OR_OTHER}.`
+  const isSome = job.stock.some((stock) => {
+    return stock.material === kind.part.material && !stock.excluded && stock.quantity !== 0 && !own.includes(stock)
+  })
+  const which = isSome
+    ? `, of those that are large enough (${own.map((one) => sizeIn(one, project.display)).join(', ')}),`
+    : ''
+  return `the ${countedStock(own)} of ${name} on hand${which} ${there === 1 ? 'is' : 'are'} used up. ${MORE}.`
+}
+
+function onHand(stocks: readonly JobStock[]): number {
+  return stocks.reduce((sum, { quantity = Infinity }) => sum + quantity, 0)
 }
 
 /** What would place the boards by what is known of sizes; tried before it is offered. */
@@ -152,12 +215,22 @@ function remedyFor(group: readonly Left[], material: Material, { project, job }:
     const edit: Edit = { kind: 'pin', parts, stock: null }
     return isFree ? { label: 'Take these boards from any sheet', edit } : null
   }
-  if (hindrance.kind !== 'aside') return null
-  const back = stockOf(project.stock, material.id).filter(({ isExcluded }) => isExcluded)
-  const used = { ...job, stock: job.stock.map((stock) => ({ ...stock, excluded: false })) }
+  const lacking = hindrance.kind === 'lacking' ? hindrance : hindrance.kind === 'large' ? hindrance.lacking : null
+  if (lacking?.why !== 'aside') return null
+  const isAll = hindrance.kind === 'lacking' && hindrance.isAll
+  const back = stockOf(project.stock, material.id).filter(
+    ({ id, isExcluded }) => isExcluded && (isAll || id === lacking.stock.id),
+  )
+  const ids = new Set<string>(back.map(({ id }) => id))
+  const used = { ...job, stock: job.stock.map((stock) => (ids.has(stock.id) ? { ...stock, excluded: false } : stock)) }
   if (group.some((left) => hindranceOf(left.kind, used) !== null)) return null
   const edits = back.map((stock): Edit => ({ kind: 'putStock', stock: { ...stock, isExcluded: false } }))
-  return { label: `Take the sheets of ${material.name} back into use`, edit: { kind: 'several', edits } }
+  const which = isAll ? `the sheets of ${material.name}` : stockName(lacking.stock, project)
+  return { label: `Take ${which} back into use`, edit: { kind: 'several', edits } }
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
 }
 
 function nameOf({ mark, name }: CutRow): string {

@@ -5,7 +5,7 @@ import type { House, Interior } from '../project/document'
 import { inch, type Mm } from '../units/length'
 import { clearSpan, withRole } from './boards'
 import { about, type Checked, type Finding, type Remedy } from './finding'
-import { KITCHEN_TEST, SHELF_LOADS } from './load'
+import { CASEWORK_LOADS, KITCHEN_TEST, loadOfShelf, MOST_ON_A_SHELF, NEWTON_PER_KG, SHELF_LOADS } from './load'
 import { type Bearing, greatestSpan, sagOf } from './sag'
 import { sayIn } from './say'
 
@@ -79,10 +79,11 @@ export function shelfFindings(checked: Checked): Finding[] {
   const worst = worstOf(checked)
   if (!worst) return []
   const { board, limit, count } = worst
-  const { pressure, source } = SHELF_LOADS[checked.house.shelfLoad]
+  const { pressure } = SHELF_LOADS[checked.house.shelfLoad]
   const say = sayIn(checked.display)
   const factor = limit.isInTime ? IN_TIME : 1
   const [sag, most] = say.apart(factor * sagOf(board.span, board, pressure), limit.at(board.span))
+  const load = loadOn(board, checked)
   const holds = greatestSpan(board, pressure, (span) => limit.at(span) / factor)
   const remedy = limit.weight === 'know' ? null : remedyFor(checked)
   const held = board.ends === 'resting' ? 'on pins' : '(housed, so judged half way between resting and clamped)'
@@ -92,13 +93,29 @@ export function shelfFindings(checked: Checked): Finding[] {
       weight: limit.weight,
       message:
         `${count === 1 ? `the ${board.one}` : `${count} ${board.many}`} of ${say.length(board.span)} ${held} would sag ${sag} ${when} under ` +
-        `${say.load(pressure)}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds.`,
+        `${load.words}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds.`,
       measure: sag,
       limit: most,
-      source: source === limit.source ? source : `${limit.source}; load: ${source}`,
+      source: load.source === limit.source ? load.source : `${limit.source}; load: ${load.source}`,
       ...(remedy ? { remedy } : {}),
     }),
   ]
+}
+
+/** The load that the sag is of: the even one, or, where that comes to more than any shelf is asked to carry, the most. */
+function loadOn(
+  { span, depth }: Borne,
+  { house, display }: Checked,
+): { readonly words: string; readonly source: string } {
+  const { pressure, source } = SHELF_LOADS[house.shelfLoad]
+  const say = sayIn(display)
+  const whole = pressure * span * depth
+  if (loadOfShelf(span, depth, pressure) === whole) return { words: say.load(pressure), source }
+  const [carried, asked] = [MOST_ON_A_SHELF, whole].map((newtons) => say.weight(newtons / NEWTON_PER_KG))
+  return {
+    words: `${carried}, the most that one is taken to carry in all (${say.load(pressure)} would be ${asked})`,
+    source: source === CASEWORK_LOADS ? source : `${source}; the most in all: ${CASEWORK_LOADS}`,
+  }
 }
 
 interface Worst {

@@ -1,3 +1,4 @@
+import { isHung, methodOf, standsFree } from '../project/builtBy'
 import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { gapsBeside } from '../runs/neighbours'
@@ -7,6 +8,18 @@ import { sayIn } from './say'
 
 /** Wider gaps than this are no neighbour to be screwed to. Common practice, no source. */
 const NEAR: Mm = 5
+
+/** An island is pushed, leant on and pulled at from all sides, and no wall holds it. */
+export function freeFindings(project: Project, cabinets: readonly Cabinet[]): Finding[] {
+  return cabinets
+    .filter((cabinet) => !isHung(cabinet) && standsFree(methodOf(cabinet, project)))
+    .map((cabinet) => {
+      const message =
+        'stands at no wall: screw it to cleats that are fixed to the floor, and to the cabinets beside it, before its top ' +
+        'is laid and anything is put into it. Find cables, pipes and floor heating first. Local codes and licensed trades come first.'
+      return about({ cabinet, mark: markOf(cabinet) }, { weight: 'mind', message, source: PRACTICE })
+    })
+}
 
 /** Talls want to be fixed to the wall, those that stand alone the more so: what is pulled open can bring one down. */
 export function standingFindings(project: Project, cabinets: readonly Cabinet[]): Finding[] {

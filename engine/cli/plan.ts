@@ -14,6 +14,7 @@ import { sheetDrawing } from '../drawings/sheet'
 import { buyList, sheetCost } from '../estimate/price'
 import { cutListCsv } from '../export/csv'
 import { svgOf } from '../export/svg'
+import { boughtFor } from '../hardware/seamBolts'
 import { alikeParts } from '../parts/alike'
 import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
@@ -67,7 +68,9 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     steps: breakdown.steps,
     sawnOut: sawnOutOf([...partOf.values()], shop, display),
     assembly: derived.cabinets.map((one) => ({ cabinet: one.mark, steps: assemblyOfCabinet(one, project) })),
-    hardware: derived.cabinets.flatMap(({ mark, hardware }) => hardware.map((row) => ({ cabinet: mark, ...row }))),
+    hardware: [...derived.cabinets, ...boughtFor(derived.runs, project)].flatMap(({ mark, hardware }) =>
+      hardware.map((row) => ({ cabinet: mark, ...row })),
+    ),
     cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
     warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...ASSEMBLY_CAUTIONS, ...fixing(derived)],
   }

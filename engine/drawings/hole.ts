@@ -28,14 +28,14 @@ const PURPOSES: Readonly<Record<HolePurpose, string>> = {
   frontScrew: 'the screws of the front',
   frontPilot: 'the points of its screws',
   legPlate: 'the plates of legs',
+  seamBolt: 'the bolts of seams',
 }
 
 /** Bits are sold in millimetres, so holes are told in them whatever the unit. */
 export function holeWords(row: HoleRow, thickness: Mm): string {
   const { purpose, diameter, oval, countersink, depth, step, count, slant } = row
   if (slant) {
-    const to = slant.towards === 'start' || slant.towards === 'end' ? 'end' : 'edge'
-    return `hole of ${plainMm(diameter)} mm for ${PURPOSES[purpose]}, ${plainMm(slant.angle)}° to the face towards the ${to}, ${plainMm(depth)} mm deep along it`
+    return `hole of ${plainMm(diameter)} mm for ${PURPOSES[purpose]}, ${plainMm(slant.angle)}° to the face, ${plainMm(depth)} mm deep`
   }
   const what =
     oval === undefined

@@ -13,6 +13,8 @@ export interface Part extends Board {
   /** To be cut: without the banding where the finished size includes it. */
   readonly cutLength: Mm
   readonly cutWidth: Mm
+  /** By how much the lines of its outline inside the rectangle are sawn farther in, for the banding that goes on there. */
+  readonly sawnIn?: Mm
   /** Whether the board must lie with its length along the grain of the sheet. */
   readonly isGrainBound: boolean
   /** The bank that it is cut in, where the grain runs on: `B3 fronts`. */

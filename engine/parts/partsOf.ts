@@ -22,6 +22,7 @@ export function partsOf(build: CabinetBuild, { method, materials }: Rules): Part
       name: ROLE_NAMES[board.role],
       cutLength: cut.length,
       cutWidth: cut.width,
+      ...(cut.sawnIn > 0 ? { sawnIn: cut.sawnIn } : {}),
       isGrainBound,
       bank: isGrainBound ? bankOf(build, board) : null,
       from: build.cabinet.pins[place] ?? null,

@@ -45,4 +45,31 @@ export interface Countertop {
   readonly splash: Mm
   /** Of the banding along its front edge and its free ends; 0 for none. */
   readonly banding: Mm
+  /** What draws its boards together at seams; nothing where it is left out. */
+  readonly seamBolts?: SeamBolts
+}
+
+/** Bolts across a seam, let in from below: a bore for each nut, and a slot from it to the seam. */
+export interface SeamBolts {
+  readonly bore: Mm
+  readonly slot: Mm
+  readonly depth: Mm
+  /** From the seam to the middle of the bore. */
+  readonly fromSeam: Mm
+  /** Of the bolt itself. */
+  readonly length: Mm
+  /** From the front edge, and from the rear one, to the first bolt, and from one to the next at most. */
+  readonly fromEdge: Mm
+  readonly spacing: Mm
+}
+
+/** Three across a top of 600, from memory. */
+export const USUAL_SEAM_BOLTS: SeamBolts = {
+  bore: 30,
+  slot: 10,
+  depth: 20,
+  fromSeam: 45,
+  length: 100,
+  fromEdge: 80,
+  spacing: 250,
 }

@@ -28,6 +28,16 @@ export function methodOf(cabinet: Cabinet, { methods, method: usual }: Project):
   return method
 }
 
+/** Whether it is finished behind too, of the boards that fronts are of, to be seen from there. */
+export function hasFinishedBack({ back, backMaterial, frontMaterial }: BuildMethod): boolean {
+  return back.kind === 'applied' && backMaterial === frontMaterial
+}
+
+/** Whether it stands away from the walls, as an island does: finished behind, and with nothing to fix it to a wall by. */
+export function standsFree(method: BuildMethod): boolean {
+  return hasFinishedBack(method) && !method.nailers.top && !method.nailers.bottom
+}
+
 /** Uppers, and what is made to stand but was put higher than the floor. */
 export function isHung({ kind, bottom }: Pick<Cabinet, 'kind' | 'bottom'>): boolean {
   return kind === 'upper' || bottom > 0

@@ -154,8 +154,13 @@ export interface DrawerInsert {
 }
 
 export interface FrontRow {
-  /** The height of the front itself, or a share of what the fixed ones leave. */
-  readonly size: { readonly kind: 'fixed'; readonly height: Mm } | { readonly kind: 'share'; readonly share: number }
+  /**
+   * The height of the front itself, or a share of what the fixed ones leave. A share can be taller than that by `more`, in a
+   * bank whose drawers grow towards the floor; what is more is taken off before the rest is shared. Nothing where it is left out.
+   */
+  readonly size:
+    | { readonly kind: 'fixed'; readonly height: Mm }
+    | { readonly kind: 'share'; readonly share: number; readonly more?: Mm }
   readonly front: Front
 }
 

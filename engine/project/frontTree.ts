@@ -56,23 +56,24 @@ export function dividedInto(kind: 'rows' | 'columns', fronts: readonly Front[]):
   return { kind, columns: fronts.map((front) => ({ size, front, shelves: null })) }
 }
 
-/**
- * The heights of a graduated bank, from the top down: each a step taller than the one above it, and all of them with
- * their gaps as high as the front. Some are not above 0 where the step is too large.
- */
-export function graduatedHeights(count: number, height: Mm, gap: Mm, step: Mm): Mm[] {
-  const steps = (count * (count - 1)) / 2
-  const first = (height - (count - 1) * gap - steps * step) / count
-  return Array.from({ length: count }, (_, at) => settle(first + at * step))
-}
-
-/** A bank of drawers at given heights from the top down; the lowest takes what is left when the cabinet is heightened. */
-export function bankAt(heights: readonly Mm[]): Front {
-  const rows = heights.map((height, at): FrontRow => {
-    const isLast = at === heights.length - 1
-    return { size: isLast ? { kind: 'share', share: 1 } : { kind: 'fixed', height }, front: { kind: 'drawer' } }
+/** A bank of drawers, from the top down each a step taller than the one above it, however high the front is. */
+export function bankOf(count: number, step: Mm = 0): Front {
+  const rows = Array.from({ length: count }, (_, at): FrontRow => {
+    const more = settle(at * step)
+    return { size: { kind: 'share', share: 1, ...(more > 0 ? { more } : {}) }, front: { kind: 'drawer' } }
   })
   return { kind: 'rows', rows }
+}
+
+/** Sums of settled heights are off by less than this. */
+const EVEN: Mm = 0.01
+
+/** By how much each height, from the top down, is more than the one above it; null where they do not grow evenly. */
+export function stepOf(heights: readonly Mm[]): Mm | null {
+  const steps = heights.slice(1).map((height, at) => height - heights[at]!)
+  const [first = 0] = steps
+  if (first < -EVEN || steps.some((step) => Math.abs(step - first) > EVEN)) return null
+  return Math.max(0, Math.round(first * 100) / 100)
 }
 
 /** `column 2, row 1`: rows are counted from the top, columns from the left. */

@@ -20,7 +20,24 @@ const trim = z.strictObject({ material: id, height: field('height'), forward: fi
 export const savedBetween = z.strictObject({
   kick: oneOf('perCabinet', 'inLengths'),
   countertop: z
-    .strictObject({ material: id, overhang: measure, ends: measure, splash: measure, banding: measure })
+    .strictObject({
+      material: id,
+      overhang: measure,
+      ends: measure,
+      splash: measure,
+      banding: measure,
+      seamBolts: z
+        .strictObject({
+          bore: measure,
+          slot: measure,
+          depth: measure,
+          fromSeam: measure,
+          length: measure,
+          fromEdge: measure,
+          spacing: measure,
+        })
+        .optional(),
+    })
     .nullable(),
   lightRail: trim,
   crown: trim,

@@ -47,5 +47,5 @@ const across = z.discriminatedUnion('kind', [
 ])
 const size = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('fixed'), height: measure }),
-  z.strictObject({ kind: z.literal('share'), share: field('share') }),
+  z.strictObject({ kind: z.literal('share'), share: field('share'), more: measure.optional() }),
 ])

@@ -58,7 +58,8 @@ function lotOf(job: SheetJob, material: string): Lot {
   const kerf = ticks(job.kerf)
   const stocks = job.stock.filter((stock) => stock.material === material).map((stock) => stockKind(stock, kerf))
   const kinds = kindsOf(job).filter(({ part }) => part.material === material)
-  const fitting = kinds.filter((kind) => kind.quantity > 0 && stocks.some((stock) => fits(kind, stock)))
+  const there = stocks.filter(({ quantity }) => quantity > 0)
+  const fitting = kinds.filter((kind) => kind.quantity > 0 && there.some((stock) => fits(kind, stock)))
   const turned = fitting.filter(({ turns }) => turns)
   return {
     material,
@@ -67,7 +68,7 @@ function lotOf(job: SheetJob, material: string): Lot {
     first: job.firstCut ?? 'rip',
     goals: job.goals ?? ['leftover', 'settings'],
     kinds: fitting,
-    stocks: stocks.filter((stock) => stock.quantity > 0 && fitting.some((kind) => fits(kind, stock))),
+    stocks: there.filter((stock) => fitting.some((kind) => fits(kind, stock))),
     sheetArea: Math.max(1, ...stocks.map(({ length, width }) => length * width)),
     leastLength: least([...fitting.map(({ length }) => length), ...turned.map(({ width }) => width)]),
     leastWidth: least([...fitting.map(({ width }) => width), ...turned.map(({ length }) => length)]),

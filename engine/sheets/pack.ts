@@ -64,15 +64,27 @@ export function* packing(
   job: SheetJob,
   solver: SolverAtHand = NO_SOLVER,
 ): Generator<SheetAnswer | null, SheetAnswer, void> {
-  const search = packingLocked(job, solver)
+  const lifted = new Map<string, number>()
+  const search = packingLocked(job, solver, lifted)
   if (!mayBeHeld(job)) return yield* search
   // A search begins with an answer.
   const first = search.next().value!
   yield first
-  const held = heldBy(job, yield* silently(packingLocked(unlocked(job), solver)))
+  const free = yield* silently(packingLocked(unlocked(job), solver))
+  const held = heldBy(job, free)
   if (held && sheetCount(held) <= sheetCount(first)) return standing(job)(held)
+  if (!isExcludedLocked(job)) for (const [material, bound] of Object.entries(free.bounds)) lifted.set(material, bound)
   return yield* search
 }
+
+/** A kept sheet that is set aside otherwise may be larger than all that can be laid out freely, and need fewer of them. */
+function isExcludedLocked({ stock, locked = [] }: SheetJob): boolean {
+  return stock.some(({ id, excluded }) => excluded && locked.some((sheet) => sheet.stock === id))
+}
+
+/** For materials, the least number of sheets that any layout of all parts needs, as far as it was found out elsewhere. */
+type Lifted = ReadonlyMap<string, number>
+const NOT_LIFTED: Lifted = new Map()
 
 /**
  * At rest, sheets that are kept as they were laid out leave the others as they were: the job is laid out as if nothing
@@ -90,10 +102,14 @@ function* silently(search: Generator<SheetAnswer | null, SheetAnswer, void>): Ge
   }
 }
 
-function* packingLocked(job: SheetJob, solver: SolverAtHand): Generator<SheetAnswer | null, SheetAnswer, void> {
+function* packingLocked(
+  job: SheetJob,
+  solver: SolverAtHand,
+  lifted: Lifted = NOT_LIFTED,
+): Generator<SheetAnswer | null, SheetAnswer, void> {
   const near = stayNear(job)
   const placed = standing(job)
-  const search = packingFree(job, withoutLocked(job), job.effort === 'glance' ? NO_SOLVER : solver)
+  const search = packingFree(job, withoutLocked(job), job.effort === 'glance' ? NO_SOLVER : solver, lifted)
   for (;;) {
     const { done, value } = search.next()
     const answer = value && placed(near(value))
@@ -106,10 +122,11 @@ function* packingFree(
   whole: SheetJob,
   job: SheetJob,
   solver: SolverAtHand,
+  lifted: Lifted,
 ): Generator<SheetAnswer | null, SheetAnswer, void> {
   const lots = lotsOf(job)
   const firstWork = Math.min(FIRST_WORK, workOf(job) * FIRST_SHARE)
-  const locks = locksOf(whole)
+  const locks = locksOf(whole, lifted)
   const bays = lots.map((lot, at) => bayOf(lot, job, seedOf(job) + at, firstWork / lots.length, locks[at] ?? null))
   yield answerOf(whole, job, bays)
   for (const bay of bays) bay.bound = boundOf(bay.lot)
@@ -166,9 +183,17 @@ function seedOf({ seed }: SheetJob): number {
 }
 
 /** For each material in turn; nothing where no sheet is locked. */
-function locksOf(whole: SheetJob): Locks[] {
+function locksOf(whole: SheetJob, lifted: Lifted): Locks[] {
   if (!whole.locked || whole.locked.length === 0) return []
-  return lotsOf(asIfFree(whole)).map((lot) => ({ lot, bound: boundOf(lot), sheets: lockedOf(whole, lot.material) }))
+  return lotsOf(asIfFree(whole)).map((lot): Locks => {
+    const quick = boundOf(lot)
+    return {
+      ...{ lot, sheets: lockedOf(whole, lot.material) },
+      get bound() {
+        return Math.max(quick, lifted.get(lot.material) ?? 0)
+      },
+    }
+  })
 }
 
 function bayOf(lot: Lot, job: SheetJob, seed: number, work: number, locks: Locks | null): Bay {
@@ -195,7 +220,7 @@ function withKnown(
  * locked sheets that is said of all layouts, and by itself of those that have them.
  */
 function answerOf(whole: SheetJob, job: SheetJob, bays: readonly Bay[]): SheetAnswer {
-  const unplaced = [...unfitting(job, whole), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan))]
+  const unplaced = [...unfitting(job, whole), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan, whole))]
   return {
     sheets: [...(whole.locked ?? []), ...bays.flatMap(({ layouts }) => layouts)],
     unplaced,

@@ -1,15 +1,18 @@
 import { unreachable } from '../basics/assert'
 import { counted } from '../basics/counted'
 import { settle } from '../units/length'
-import { type Hindrance, hindranceOf, type Size } from './hindrance'
-import type { JobPart, SheetJob } from './job'
+import { type Hindrance, hindranceOf, type Lacking, type Size, stockFor } from './hindrance'
+import type { JobPart, JobStock, SheetJob } from './job'
 import type { SheetAnswer } from './layout'
 import { kindsOf, type Lot, type PartKind } from './lot'
 import type { Plan } from './plan'
 
 type Unplaced = SheetAnswer['unplaced'][number]
 
-/** Parts that no sheet of their material can give, with the nearest size that would fit; `whole` has what is excluded. */
+/**
+ * Parts that no sheet that is there can give, with the nearest size that would fit; `whole` has what is excluded and
+ * what is locked.
+ */
 export function unfitting(job: SheetJob, whole: SheetJob): Unplaced[] {
   return kindsOf(job).flatMap((kind): Unplaced[] => {
     const hindrance = kind.quantity === 0 ? null : hindranceOf(kind, whole)
@@ -34,18 +37,38 @@ function wordsFor(hindrance: Hindrance, part: JobPart): string {
   switch (hindrance.kind) {
     case 'none':
       return `there is no sheet of ${of}`
-    case 'aside':
-      return `every sheet of ${of} is excluded`
+    case 'lacking':
+      return hindrance.isAll && hindrance.why !== 'kept' ? allLack(hindrance.why, of) : lackWords(hindrance, part)
     case 'trimmed':
       return `the trim leaves nothing of the sheets of ${of}`
     case 'large': {
-      const { stock, usable, best } = hindrance
+      const { stock, usable, best, lacking } = hindrance
       const larger = `${size(part)} is larger than ${size(usable)}, what sheet ${stock.id} gives less its trim`
       const isTurning = part.rotate !== true && part.width <= usable.length && part.length <= usable.width
-      return `${larger}; ${isTurning ? 'it would fit if it may be turned (rotate: true)' : `${size(best)} would fit`}`
+      const fits = isTurning ? 'it would fit if it may be turned (rotate: true)' : `${size(best)} would fit`
+      return `${larger}; ${fits}${lacking ? `; ${lackWords(lacking, part)}` : ''}`
     }
     default:
       return unreachable(hindrance)
+  }
+}
+
+function allLack(why: 'aside' | 'gone', of: string): string {
+  return why === 'aside' ? `every sheet of ${of} is excluded` : `there are 0 sheets of ${of} on hand`
+}
+
+/** `sheet large would give 2052 x 579, but there are 0 of it on hand`. */
+function lackWords({ stock, why }: Lacking, part: JobPart): string {
+  const gives = `sheet ${stock.id}${part.from ? ', which it must come from,' : ''} would give ${size(part)}`
+  switch (why) {
+    case 'aside':
+      return `${gives}, but it is excluded`
+    case 'gone':
+      return `${gives}, but there are 0 of it on hand`
+    case 'kept':
+      return `${gives}, but locked sheets take all ${stock.quantity} of it on hand`
+    default:
+      return unreachable(why)
   }
 }
 
@@ -53,24 +76,39 @@ function size({ length, width }: Size): string {
   return `${settle(length)} x ${settle(width)}`
 }
 
-/** What was left when the sheets ran out, or the stages, counted by part. */
-export function unplacedOf(lot: Lot, { left, boards }: Plan): Unplaced[] {
+/** What was left when the sheets ran out, or the stages, counted by part; `whole` has what is locked. */
+export function unplacedOf(lot: Lot, { left, boards }: Plan, whole: SheetJob): Unplaced[] {
   const counts = new Map<number, number>()
   for (const kind of left) counts.set(kind, (counts.get(kind) ?? 0) + 1)
+  const used = boards.map(({ stock }) => stock.stock.id)
   return [...counts].flatMap(([kind, quantity]) =>
-    boardsOf(lot.kinds[kind]!, quantity, whyLeft(lot, lot.kinds[kind]!, boards.length)),
+    boardsOf(lot.kinds[kind]!, quantity, whyLeft(lot, lot.kinds[kind]!, used, whole)),
   )
 }
 
-function whyLeft({ material, stocks, depth }: Lot, { block, from }: PartKind, used: number): string {
+function whyLeft(
+  { material, stocks, depth }: Lot,
+  { part, block, from }: PartKind,
+  used: readonly string[],
+  whole: SheetJob,
+): string {
   if (from !== undefined) return `sheet ${from}, which it must come from, has no room for it`
-  const there = stocks.reduce((sum, { quantity }) => sum + quantity, 0)
-  if (block && used < there) return `its boards cannot be cut apart as one piece in ${depth} stages`
-  if (there === 0) return `there are 0 sheets of ${material} on hand`
-  const onHand = countedStock(stocks)
-  return there === 1
-    ? `the one ${onHand.slice(2)} of ${material} on hand is used up`
-    : `all ${onHand} of ${material} on hand are used up`
+  const isThere = ({ excluded, quantity }: JobStock) => !excluded && quantity !== 0
+  const own = whole.stock.filter((stock) => stock.material === material && isThere(stock))
+  const large = stockFor(whole, (block?.[0] ?? part).id).filter(isThere)
+  const ids = new Set(large.map(({ id }) => id))
+  const there = stocks.reduce((sum, { stock, quantity }) => sum + (ids.has(stock.id) ? quantity : 0), 0)
+  if (block && used.filter((id) => ids.has(id)).length < there)
+    return `its boards cannot be cut apart as one piece in ${depth} stages`
+  const onHand = countedStock(large)
+  const which = large.length === own.length ? '' : ` that ${size(part)} fits on (${[...ids].join(', ')})`
+  return onHandCount(large) === 1
+    ? `the one ${onHand.slice(2)} of ${material} on hand${which} is used up`
+    : `all ${onHand} of ${material} on hand${which} are used up`
+}
+
+function onHandCount(stocks: readonly JobStock[]): number {
+  return stocks.reduce((sum, { quantity = Infinity }) => sum + quantity, 0)
 }
 
 /** `3 sheets and 1 offcut`. */

@@ -41,7 +41,7 @@ test('cutting begins, goes on after a reload and is planned anew when a part is 
   // Sheets that were begun before are known by their pieces, and the form says so.
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
   await bench.getByRole('button', { name: 'A board is damaged' }).click()
-  await expect(bench).toContainText('belong to an earlier plan')
+  await expect(bench).toContainText('begun before this plan')
   await bench.getByRole('button', { name: 'Leave the plan as it is' }).click()
   // What is cut still counts.
   await expect(bench).not.toContainText(/\b0 of \d+ done/)
@@ -65,14 +65,20 @@ test('a damage that is off its sheet is refused, and nothing is changed', async 
   await expect(button(shop, 'Start cutting')).toBeVisible()
 })
 
-test('every step is printed, upright or across the page', async ({ shop }) => {
+test('every sheet and step is printed, upright or across the page', async ({ shop }) => {
   await goTo(shop, 'Cut')
   await expect(button(shop, 'Start cutting')).toBeEnabled({ timeout: 30_000 })
+  await shop.emulateMedia({ media: 'print' })
+  await expect(shop.locator('figure[data-sheet]').first()).toBeVisible()
+  await expect(shop.getByText('Lengths in millimetres')).toBeVisible()
+  await expect(shop.getByLabel('Material', { exact: true })).toBeHidden()
+  await expect(shop.locator('li[data-step]').first()).toHaveCSS('break-inside', 'avoid')
   for (const landscape of [false, true]) {
     const pdf = await shop.pdf({ format: 'A4', landscape })
     const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []
-    // A page takes about seven steps, and there are more than a hundred.
+    // A page takes about nine steps, across it about six, and there are more than a hundred; the sheets come before them.
     expect(pages.length).toBeGreaterThan(10)
+    expect(pages.length).toBeLessThan(landscape ? 40 : 24)
   }
 })
 

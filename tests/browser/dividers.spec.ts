@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test'
-import { button, cabinet, expect, middleOf, stroke, test } from './shop'
+import { button, cabinet, expect, middleOf, stroke, test, type } from './shop'
 
 function card(page: Page): Locator {
   return page.getByRole('region', { name: 'Properties' })
@@ -66,4 +66,24 @@ test.describe('with a finger', () => {
     }
     await expect(card(shop).getByLabel('From left', { exact: true })).toHaveValue('1400')
   })
+})
+
+test('a graduated bank keeps its step at another height, and a line that is dragged makes it mixed', async ({
+  shop,
+}) => {
+  await cabinet(shop, 'B3').click({ position: { x: 20, y: 40 } })
+  await card(shop).getByLabel('Front', { exact: true }).selectOption('bank')
+  await type(card(shop).getByLabel('Drawers', { exact: true }), '4')
+  const step = card(shop).getByLabel('· Each taller by', { exact: true })
+  await type(step, '50')
+  await card(shop).getByText('Rows and columns').click()
+  const heights = () => Promise.all([1, 2, 3, 4].map((row) => typed(shop, `Row ${row} height`)))
+  await type(card(shop).getByLabel('Height', { exact: true }), '768')
+  // Kick 100, 3 kept free above, three gaps of 3 and steps of 300 in all.
+  const first = (768 - 100 - 3 - 3 * 3 - 300) / 4
+  await expect.poll(heights).toEqual([first, first + 50, first + 100, first + 150])
+  await expect(step).toHaveValue('50')
+  await type(card(shop).getByLabel('Row 1 height', { exact: true }), '120')
+  await expect(step).toHaveValue('')
+  await expect(step).toHaveAttribute('placeholder', 'mixed')
 })

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test'
-import { button, cabinet, expect, openTab, startProject, test, type } from './shop'
+import { expectRows, size } from './cutlist'
+import { button, cabinet, drag, expect, middleOf, onScreen, openTab, startProject, test, type } from './shop'
 
 /** The length and width of the row that a part is on, as the cut list shows them. */
 function row(page: Page, name: RegExp) {
@@ -41,4 +42,42 @@ test('a base with a face frame and five-part doors is built by hand, and its cut
   // Two doors and three gaps of 3 fill the opening; a rail of a door is between stiles of 57, and 10 longer at each end.
   const door = (900 - 2 * 40 - 3 * 3) / 2
   await expect(row(shop, /door rail/)).toContainText(String(door - 2 * 57 + 2 * 10))
+})
+
+test('a base with a door over its face frame is built by hand, and its cut list is the sum on paper', async ({
+  shop,
+}) => {
+  await startProject(shop, 'Millimetres')
+  await drag(shop, await middleOf(shop.locator('[data-tray="base"]')), await onScreen(shop, 300, 300))
+  await expect(cabinet(shop, 'B1')).toHaveCount(1)
+  const card = properties(shop)
+  await type(card.getByLabel('Width', { exact: true }), '620')
+  await button(shop, /Built differently/).click()
+  await card.getByLabel('Face frame', { exact: true }).selectOption('overlay fronts, pocket screws')
+  for (const [field, length] of [
+    ['· Overlay', 14],
+    ['· Frame stiles', 45],
+    ['· Top rail', 50],
+    ['· Bottom rail', 40],
+    ['· Past the left side', 6],
+    ['· Past the right side', 8],
+  ] as const) {
+    await type(card.getByLabel(field, { exact: true }), String(length))
+  }
+  await expect(card).toContainText('Face frame')
+
+  // All boards are 18 thick. The rail of 40 ends level with the floor of the cabinet, which is at 100 + 18.
+  const stile = 868 - (100 + 18 - 40)
+  const opening = { width: 620 - 2 * 45, height: stile - 50 - 40 }
+  await expectRows(shop, 'B1', {
+    stile: size(stile, 45),
+    'top rail': size(opening.width, 50),
+    'bottom rail': size(opening.width, 40),
+    // Over the frame by 14 on all four sides; its edges are banded by 1.
+    door: size(opening.height + 2 * 14 - 2, opening.width + 2 * 14 - 2),
+    // Between two sides, 6 and 8 inside the frame, with a tongue of 6 at each end.
+    bottom: size(620 - 6 - 8 - 2 * 18 + 2 * 6, 580 - 18),
+    // The frame covers the front edge of the carcass, which has no band.
+    side: size(868 - 100, 580 - 18),
+  })
 })

@@ -80,7 +80,8 @@ test('bases with a door, with drawers, for a sink, for an island, and an end she
   })
   await expectRows(shop, 'B4', {
     side: size(SIDE, 580 - T - 1),
-    back: size(SIDE, 600),
+    // It is seen, so it is banded all round as fronts are.
+    back: banded(SIDE, 600),
     'top nailer': [],
     door: banded(FRONTS, 600 - 3),
   })

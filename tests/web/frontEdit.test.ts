@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest'
 import { derive } from '../../engine/pipeline'
 import { applyEdit } from '../../engine/project/apply'
 import type { Front, Interior } from '../../engine/project/document'
+import { bankOf } from '../../engine/project/frontTree'
 import { frontEdit } from '../../web/stages/frontEdit'
-import { bankOf, frontOf } from '../../web/stages/fronts'
+import { frontOf } from '../../web/stages/fronts'
 import { aWall, cabinet, the } from '../helpers/wall'
 
 const LOOSE: Interior = { fixedShelves: 0, adjustableShelves: 1, partition: null }

@@ -14,17 +14,19 @@ quietThree()
 /** Below this a press is a click and not a turn of the view. */
 const SLOP_PX = 4
 
-interface Props {
+export interface PictureProps {
   readonly hands: RefObject<CameraHands | null>
   /** The picture stands in its pane, for the first time or at a new size. */
   readonly onSized: () => void
   readonly onLost: () => void
   readonly onRestored: () => void
   readonly onFitKey: () => void
+  /** Whether it may be printed: what is drawn is kept for the paper, which costs a copy of every frame. */
+  readonly isForPaper: boolean
 }
 
 /** The drawn picture with its pointer and keyboard: drag turns, wheel and pinch go nearer, a click picks a board. */
-export function Picture({ hands, onSized, onLost, onRestored, onFitKey }: Props) {
+export function Picture({ hands, onSized, onLost, onRestored, onFitKey, isForPaper }: PictureProps) {
   const root = useRef<RootState | null>(null)
   const layer = useRef<HTMLDivElement>(null)
   const press = useRef<{ x: number; y: number } | null>(null)
@@ -71,7 +73,7 @@ export function Picture({ hands, onSized, onLost, onRestored, onFitKey }: Props)
         dpr={[1, 2]}
         flat
         camera={{ fov: 28, near: 0.05, far: 100, position: [4, 3, 7] }}
-        gl={{ alpha: true, antialias: true, powerPreference: 'low-power' }}
+        gl={{ alpha: true, antialias: true, powerPreference: 'low-power', preserveDrawingBuffer: isForPaper }}
         onCreated={(state) => {
           root.current = state
         }}
@@ -87,7 +89,7 @@ export function Picture({ hands, onSized, onLost, onRestored, onFitKey }: Props)
 }
 
 /** Tells of a new size, and of the graphics being taken away and given back. */
-function Watch({ onSized, onLost, onRestored }: Pick<Props, 'onSized' | 'onLost' | 'onRestored'>) {
+function Watch({ onSized, onLost, onRestored }: Pick<PictureProps, 'onSized' | 'onLost' | 'onRestored'>) {
   const size = useThree((state) => state.size)
   const canvas = useThree((state) => state.gl.domElement)
   const invalidate = useThree((state) => state.invalidate)

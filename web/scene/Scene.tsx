@@ -2,7 +2,7 @@ import { useCallback, useRef, useState } from 'react'
 import { Bar, CaptionLine } from './Bar'
 import type { CameraHands } from './Camera'
 import { useFitting } from './fitting'
-import { Picture } from './Picture'
+import { Picture, type PictureProps } from './Picture'
 import { canDraw, Safely } from './Safely'
 import styles from './Scene.module.css'
 
@@ -13,7 +13,7 @@ interface Drawing {
 }
 
 /** The run in 3D, filling its pane. A picture that cannot be drawn says so, and nothing else suffers. */
-export function Scene() {
+export function Scene({ isForPaper = false }: Partial<Pick<PictureProps, 'isForPaper'>>) {
   const hands = useRef<CameraHands | null>(null)
   const fitting = useFitting(hands)
   const [drawing, setDrawing] = useState(firstAttempt)
@@ -33,6 +33,7 @@ export function Scene() {
               onLost={() => turn(false)}
               onRestored={() => turn(true)}
               onFitKey={fitting.all}
+              isForPaper={isForPaper}
             />
           </Safely>
         )}

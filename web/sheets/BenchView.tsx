@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
 import { breakdownOf, counted, formatLength, type Step, settingsOf, sheetNumbers } from '../../engine/index'
-import { goToBench, handNow, tick } from '../store/cutting'
+import { goToBench, handNow, sheetsHaveCome, tick } from '../store/cutting'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
@@ -10,7 +10,7 @@ import { MishapForm } from './MishapForm'
 import { PauseCard } from './PauseCard'
 import { PiecePicture } from './PiecePicture'
 import { useAwake } from './useAwake'
-import { piecesWords, sizeWords, TOOLS } from './words'
+import { handWords, piecesWords, sizeWords, TOOLS } from './words'
 
 /** What is being cut, one step at a time, large enough to be read beside the saw. */
 export function BenchView() {
@@ -174,22 +174,30 @@ function AtHand({ cutting }: { readonly cutting: Cutting }) {
   const { display = { unit: 'mm', step: 0.1 } as const, materials } = cutting.input
   const hand = useMemo(() => handNow(cutting), [cutting])
   const names = new Map<string, string>(Object.values(materials).map(({ id, name }) => [id, name]))
-  const whole = hand.filter(({ isWhole }) => isWhole).length
-  const pieces = hand.length - whole
-  const things = [...(whole > 0 ? [counted(whole, 'sheet')] : []), ...(pieces > 0 ? [counted(pieces, 'piece')] : [])]
   if (hand.length === 0) return null
+  const toBuy = hand.filter(({ isToBuy }) => isToBuy).length
   return (
-    <details className={styles.hand}>
-      <summary>At hand: {things.join(' and ')}</summary>
-      <ul>
-        {hand.map(({ name, material, place }) => (
-          <li key={name}>
-            <strong>{name}</strong>, {names.get(material) ?? material},{' '}
-            <span className="frac">{sizeWords(place.width, place.height, display)}</span>
-          </li>
-        ))}
-      </ul>
-    </details>
+    <>
+      {toBuy > 0 && (
+        <p className={styles.caution}>
+          <span aria-hidden="true">▲</span> To be bought: {counted(toBuy, 'sheet')} that this plan cuts and that{' '}
+          {toBuy === 1 ? 'was' : 'were'} not in the first plan.{' '}
+          <Button onClick={sheetsHaveCome}>{toBuy === 1 ? 'It is here now' : 'They are here now'}</Button>
+        </p>
+      )}
+      <details className={styles.hand}>
+        <summary>{handWords(hand)}</summary>
+        <ul>
+          {hand.map(({ name, material, place, isToBuy }) => (
+            <li key={name}>
+              <strong>{name}</strong>, {names.get(material) ?? material},{' '}
+              <span className="frac">{sizeWords(place.width, place.height, display)}</span>
+              {isToBuy && ', to be bought'}
+            </li>
+          ))}
+        </ul>
+      </details>
+    </>
   )
 }
 

@@ -9,7 +9,9 @@ export function PiecePicture({ sketch, label }: { readonly sketch: Sketch; reado
   const { length, width, cuts, pieces, measuredFrom } = sketch
   // A sketch has y up, a screen has it down.
   const down = (y: number, height: number) => width - y - height
-  const letters = Math.min(length, width * 2.2) / 11
+  const least = Math.min(length, width * 2.2) / 11
+  // In a long narrow strip they fill its width, so that they can be read at all.
+  const letters = Math.max(least, Math.min(length / 28, width * 0.75))
   const rim = length / 60
   return (
     <svg
@@ -45,7 +47,7 @@ export function PiecePicture({ sketch, label }: { readonly sketch: Sketch; reado
       ))}
       <path className={styles.reference} d={measuredFrom === 'edge' ? `M0 ${width}h${length}` : `M0 0v${width}`} />
       {pieces.map((piece, at) => (
-        <PieceName key={at} piece={piece} y={down(piece.rect.bottom, piece.rect.height)} letters={letters} />
+        <PieceName key={at} piece={piece} y={down(piece.rect.bottom, piece.rect.height)} {...{ letters, least }} />
       ))}
     </svg>
   )
@@ -58,16 +60,18 @@ interface PieceNameProps {
   readonly piece: SketchPiece
   readonly y: number
   readonly letters: number
+  /** Below about half of these nothing is written. */
+  readonly least: number
 }
 
 /** The name where there is room for it; waste is named too, so that it is not told by its hatch alone. */
-function PieceName({ piece, y, letters }: PieceNameProps) {
+function PieceName({ piece, y, letters, least }: PieceNameProps) {
   const { left, width, height } = piece.rect
   const name = piece.kind === 'waste' ? 'waste' : piece.name
   const isUpright = height > width
   const [along, across] = isUpright ? [height, width] : [width, height]
   const size = Math.min(letters, across * 0.8, along / (name.length * LETTER))
-  if (size < letters * 0.45) return null
+  if (size < least * 0.45) return null
   const [x, middle] = [left + width / 2, y + height / 2]
   return (
     <text

@@ -5,6 +5,7 @@ import {
   formatWithUnit,
   type LengthDisplay,
   type Mm,
+  type PieceAtHand,
   type SheetJob,
   type Step,
   type StepPiece,
@@ -97,8 +98,7 @@ function lessWords({ stock }: SheetJob, { offcuts }: Taken): string {
 /** What becomes of the sheets before this plan; nothing where it is the first. */
 export function begunBeforeWords({ firstSheet = 1 }: Pick<BreakdownInput, 'firstSheet'>): string | null {
   if (firstSheet === 1) return null
-  const sheets = firstSheet === 2 ? 'Sheet 1 belongs' : `Sheets 1 to ${firstSheet - 1} belong`
-  return `${sheets} to an earlier plan: of what was begun there, choose the piece that is damaged, and tell a part that was cut from it as spoiled.`
+  return 'Sheets that were begun before this plan are known by their pieces: choose the piece that is damaged, and tell a part that was cut before as spoiled.'
 }
 
 /** `3 boards are on no sheet`. */
@@ -116,4 +116,14 @@ const GOALS = { leftover: 'a larger offcut', settings: 'fewer settings' } as con
 /** What is looked for once no layout needs fewer sheets; nothing where the maker wants no more. */
 export function searchWords({ goals = ['leftover', 'settings'] }: SheetJob): string {
   return goals.map((goal) => GOALS[goal]).join(' and ')
+}
+
+/** `At hand: 7 sheets and 14 pieces; to be bought: 1`. */
+export function handWords(hand: readonly Pick<PieceAtHand, 'isWhole' | 'isToBuy'>[]): string {
+  const there = hand.filter(({ isToBuy }) => !isToBuy)
+  const whole = there.filter(({ isWhole }) => isWhole).length
+  const pieces = there.length - whole
+  const things = [...(whole > 0 ? [counted(whole, 'sheet')] : []), ...(pieces > 0 ? [counted(pieces, 'piece')] : [])]
+  const toBuy = hand.length - there.length
+  return `At hand: ${things.join(' and ') || 'nothing'}${toBuy > 0 ? `; to be bought: ${toBuy}` : ''}`
 }

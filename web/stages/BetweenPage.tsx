@@ -1,4 +1,10 @@
-import type { Countertop, MaterialId, Project } from '../../engine/index'
+import {
+  type Countertop,
+  type LengthDisplay,
+  type MaterialId,
+  type Project,
+  USUAL_SEAM_BOLTS,
+} from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
@@ -63,19 +69,75 @@ function TopFields({ project, countertop }: { readonly project: Project; readonl
     ['splash', 'Splash, or 0', SPLASH],
     ['banding', 'Edge band, or 0', BAND],
   ] as const
-  return fields.map(([field, label, limits]) => (
-    <LengthField
-      key={field}
-      label={label}
-      value={countertop[field]}
-      display={project.display}
-      field={limits}
-      onLength={(length) => {
-        actions.commit({ kind: 'editBetween', change: { countertop: { ...countertop, [field]: length } } })
-        return null
-      }}
-    />
-  ))
+  const put = (change: Countertop) => actions.commit({ kind: 'editBetween', change: { countertop: change } })
+  return (
+    <>
+      {fields.map(([field, label, limits]) => (
+        <LengthField
+          key={field}
+          label={label}
+          value={countertop[field]}
+          display={project.display}
+          field={limits}
+          onLength={(length) => {
+            put({ ...countertop, [field]: length })
+            return null
+          }}
+        />
+      ))}
+      <SeamRows countertop={countertop} display={project.display} onTop={put} />
+    </>
+  )
+}
+
+const SEAMS = [
+  ['none', 'nothing let in'],
+  ['bolts', 'bolts from below'],
+] as const
+
+const BOLT_FIELDS = [
+  ['bore', 'Bore for a nut'],
+  ['slot', 'Slot'],
+  ['depth', 'Deep'],
+  ['fromSeam', 'Bore from the seam'],
+  ['length', 'Bolt length'],
+  ['fromEdge', 'First from the edges'],
+  ['spacing', 'Apart at most'],
+] as const
+
+interface SeamRowsProps {
+  readonly countertop: Countertop
+  readonly display: LengthDisplay
+  readonly onTop: (change: Countertop) => void
+}
+
+/** What draws the boards of a top together where they meet. */
+function SeamRows({ countertop, display, onTop }: SeamRowsProps) {
+  const { seamBolts, ...plain } = countertop
+  return (
+    <>
+      <Choice
+        label="At seams"
+        value={seamBolts ? 'bolts' : 'none'}
+        options={SEAMS}
+        onChoice={(way) => onTop(way === 'bolts' ? { ...countertop, seamBolts: USUAL_SEAM_BOLTS } : plain)}
+      />
+      {seamBolts &&
+        BOLT_FIELDS.map(([field, label]) => (
+          <LengthField
+            key={field}
+            label={`· ${label}`}
+            value={seamBolts[field]}
+            display={display}
+            field="small"
+            onLength={(length) => {
+              onTop({ ...countertop, seamBolts: { ...seamBolts, [field]: length } })
+              return null
+            }}
+          />
+        ))}
+    </>
+  )
 }
 
 function ofBoard(before: Countertop | null, board: string): Countertop | null {

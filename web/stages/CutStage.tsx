@@ -68,7 +68,7 @@ function CutTools() {
         <StartCutting isReady={isReady === true} />
       )}
       <Button look="plain" onClick={() => window.print()}>
-        Print the steps
+        Print sheets and steps
       </Button>
     </div>
   )

@@ -1,14 +1,15 @@
 import {
-  bankAt,
+  bankOf,
   type Cabinet,
+  childrenOf,
+  type Edit,
   type Front,
-  frontGap,
   frontPlaces,
-  graduatedHeights,
   type Interior,
   type LengthDisplay,
   type PipeWindow,
   type Project,
+  stepOf,
 } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
@@ -20,7 +21,6 @@ import { isMeasured } from './FrontLeaf'
 import { FrontTree } from './FrontTree'
 import { frontEdits } from './frontEdit'
 import {
-  bankOf,
   DRAWER_OVER,
   FEWEST_DRAWERS,
   FRONT_WORDS,
@@ -56,7 +56,7 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
         options={name === 'other' ? [...FRONT_WORDS, OTHER] : FRONT_WORDS}
         onChoice={choose}
       />
-      {name === 'bank' && <Bank cabinets={cabinets} />}
+      {name === 'bank' && <Bank project={project} cabinets={cabinets} />}
       {name === 'bank' && <Step project={project} cabinets={cabinets} />}
       {(name === 'overDoor' || name === 'sink') && <OverDoor over={name} cabinets={cabinets} display={display} />}
       {cabinets.length === 1 && <Divided project={project} cabinet={cabinets[0]!} />}
@@ -70,38 +70,43 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
 function Divided({ project, cabinet }: { readonly project: Project; readonly cabinet: Cabinet }) {
   if (!['rows', 'columns', 'drawer'].includes(cabinet.front.kind) && !isMeasured(cabinet.front)) return null
   return (
-    <Fold name="rows and columns" title="Rows and columns" className={styles.fixing}>
+    <Fold
+      name="rows and columns"
+      title={cabinet.front.kind === 'drawer' ? 'In the drawer' : 'Rows and columns'}
+      className={styles.fixing}
+    >
       <FrontTree project={project} cabinet={cabinet} />
     </Fold>
   )
 }
 
-/** By how much each drawer of a bank is taller than the one above it. */
+const heightsOf = (project: Project, cabinet: Cabinet) =>
+  frontPlaces(project, cabinet)
+    .filter(({ path }) => path.length === 1)
+    .map(({ rect }) => rect.height)
+
+/** Equal banks of so many drawers, each so much taller than the one above it; null where one has no room for that. */
+function banksOf(project: Project, cabinets: readonly Cabinet[], sized: (cabinet: Cabinet) => Front): Edit | null {
+  const fronts = cabinets.map((cabinet) => ({ cabinet, front: sized(cabinet) }))
+  const fits = fronts.every(({ cabinet, front }) => heightsOf(project, { ...cabinet, front }).every((one) => one > 0))
+  if (!fits) return null
+  const edits = fronts.map(({ cabinet: { id }, front }) => ({ kind: 'setFront', ids: [id], front }) as const)
+  return edits.length === 1 ? edits[0]! : { kind: 'several', edits }
+}
+
+/** By how much each drawer of a bank is taller than the one above it: mixed where they do not grow evenly. */
 function Step({ project, cabinets }: { readonly project: Project; readonly cabinets: readonly Cabinet[] }) {
   const actions = useStore((state) => state.actions)
-  const heightsOf = (cabinet: Cabinet) => frontPlaces(project, cabinet).map(({ rect }) => rect.height)
-  const stepOf = (cabinet: Cabinet) => {
-    const [, first, second] = heightsOf(cabinet)
-    return Math.round(((second ?? 0) - (first ?? 0)) * 100) / 100
-  }
   return (
     <LengthField
       label="· Each taller by"
-      value={common(cabinets, stepOf)}
+      value={common(cabinets, (cabinet) => stepOf(heightsOf(project, cabinet)))}
       display={project.display}
       field="small"
       onLength={(step) => {
-        const edits = cabinets.map((cabinet) => {
-          const [height, ...rows] = heightsOf(cabinet)
-          const heights = graduatedHeights(rows.length, height ?? 0, frontGap(project, cabinet), step)
-          const front = step === 0 ? bankOf(rows.length) : bankAt(heights)
-          return {
-            fits: heights.every((one) => one > 0),
-            edit: { kind: 'setFront', ids: [cabinet.id], front } as const,
-          }
-        })
-        if (edits.some(({ fits }) => !fits)) return 'The step is too large: the topmost drawer would have no height.'
-        actions.commit({ kind: 'several', edits: edits.map(({ edit }) => edit) })
+        const edit = banksOf(project, cabinets, ({ front }) => bankOf(childrenOf(front).length, step))
+        if (!edit) return 'The step is too large: the topmost drawer would have no height.'
+        actions.commit(edit)
         return null
       }}
     />
@@ -131,18 +136,21 @@ function Grain({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
   )
 }
 
-function Bank({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
+/** How many drawers: a step that they have is kept where there is room for it. */
+function Bank({ project, cabinets }: { readonly project: Project; readonly cabinets: readonly Cabinet[] }) {
   const actions = useStore((state) => state.actions)
   return (
     <NumberField
       label="Drawers"
-      value={common(cabinets, ({ front }) => (front.kind === 'rows' ? front.rows.length : 0))}
+      value={common(cabinets, ({ front }) => childrenOf(front).length)}
       least={FEWEST_DRAWERS}
       most={MOST_DRAWERS}
       isWhole
-      onNumber={(count) =>
-        actions.commit({ kind: 'setFront', ids: cabinets.map(({ id }) => id), front: bankOf(count) })
-      }
+      onNumber={(count) => {
+        const stepped = (cabinet: Cabinet) => bankOf(count, stepOf(heightsOf(project, cabinet)) ?? 0)
+        const equal = { kind: 'setFront', ids: cabinets.map(({ id }) => id), front: bankOf(count) } as const
+        actions.commit(banksOf(project, cabinets, stepped) ?? equal)
+      }}
     />
   )
 }

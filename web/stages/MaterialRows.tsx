@@ -172,7 +172,7 @@ function StockRow({ sheet, of }: { readonly sheet: Stock; readonly of: string })
         onNumber={(quantity) => put({ quantity })}
         onEmpty={() => put({ quantity: null })}
       />
-      <label className={styles.aside}>
+      <label className={fields.check}>
         <input
           type="checkbox"
           checked={sheet.isExcluded}

@@ -16,7 +16,7 @@ export function ShowStage() {
     <div className={styles.show}>
       <section aria-label="What the client sees">
         <Suspense fallback={<p className={styles.quiet}>3D is being set up</p>}>
-          <Scene />
+          <Scene isForPaper />
         </Suspense>
       </section>
       <div className={styles.showWords}>

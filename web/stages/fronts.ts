@@ -1,4 +1,5 @@
 import {
+  bankOf,
   childrenOf,
   dividedInto,
   type Front,
@@ -119,12 +120,6 @@ export function overDoor(over: 'drawer' | 'falseFront', height: Mm, under: Front
       { size: { kind: 'share', share: 1 }, front: under },
     ],
   }
-}
-
-/** Drawers of equal height. */
-export function bankOf(count: number): Front {
-  const drawer: FrontRow = { size: { kind: 'share', share: 1 }, front: { kind: 'drawer' } }
-  return { kind: 'rows', rows: Array.from({ length: count }, () => drawer) }
 }
 
 /** What a row or a column can be by itself. */

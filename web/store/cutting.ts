@@ -117,6 +117,12 @@ export async function planAgain(mishap: Mishap, hire: () => Hand, edit?: Edit): 
   return null
 }
 
+/** The sheets that were still to be bought lie in the shop now. */
+export function sheetsHaveCome(): void {
+  const { cutting } = useStore.getState()
+  if (cutting) show({ ...cutting, input: { ...cutting.input, toBuy: new Set() } })
+}
+
 /** What would change if the rest was planned by what was measured; null where nothing would. */
 export function measuredPlan({ input, done }: Cutting, { cutList }: Derived): Result<Measured | null> {
   const rows = measuredRows(input, cutList.rows)

@@ -2,6 +2,7 @@ import { useMemo, useRef, useState } from 'react'
 import type { CutList, CutRow, MaterialId } from '../../engine/index'
 import { currentLayout } from '../store/state'
 import { useFollowing } from '../store/turns'
+import { useIsNarrow } from '../ui/wide'
 import { CutRows } from './CutRows'
 import { changesOf } from './changes'
 import { sheetsOfRows } from './places'
@@ -10,6 +11,8 @@ import { Totals } from './Totals'
 
 /** Of the columns, in pixels; the two with words share the rest. Fixed, so that a new figure moves no other column. */
 const WIDTHS = [76, null, 64, 104, 104, 92, 66, null, 84] as const
+/** On a phone what a board is called and both its sizes are in sight; the rest is found by moving the list aside. */
+const NARROW_WIDTHS = [58, 158, 34, 70, 68, 62, 58, null, 70] as const
 
 const NO_SHEETS: ReadonlyMap<string, string> = new Map()
 
@@ -21,6 +24,7 @@ export function CutListTable() {
   const layout = useFollowing('lists', (state) => (state.preview ? null : currentLayout(state)))
   const [material, setMaterial] = useState<MaterialId | 'all'>('all')
   const scroller = useRef<HTMLDivElement>(null)
+  const widths = useIsNarrow() ? NARROW_WIDTHS : WIDTHS
   const { cutList } = derived
 
   const sheets = useMemo(() => (layout ? sheetsOfRows(layout.answer) : NO_SHEETS), [layout])
@@ -49,7 +53,7 @@ export function CutListTable() {
       {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: its rows are selected, which only a grid can say */}
       <table role="grid" aria-label="Cut list" aria-rowcount={rows.length + 1} className={styles.cutList}>
         <colgroup>
-          {WIDTHS.map((width, at) => (
+          {widths.map((width, at) => (
             <col key={at} style={width === null ? undefined : { width }} />
           ))}
         </colgroup>

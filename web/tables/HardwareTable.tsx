@@ -1,5 +1,5 @@
 import { useDeferredValue, useMemo } from 'react'
-import { type DerivedCabinet, formatLength, type HardwareTotal, hardwareList } from '../../engine/index'
+import { boughtFor, type DerivedCabinet, formatLength, type HardwareTotal, hardwareList } from '../../engine/index'
 import { chosenCabinets } from '../store/selection'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
@@ -8,10 +8,10 @@ import styles from './Tables.module.css'
 
 /** What is bought in pieces, counted from fronts, drawers, shelves and floors; which make it is stays the maker's choice. */
 export function HardwareTable() {
-  const { cabinets, project } = useDeferredValue(useFollowing('lists', (state) => state.derived))
+  const { cabinets, runs, project } = useDeferredValue(useFollowing('lists', (state) => state.derived))
   const selection = useFollowing('lists', (state) => state.selection)
   const actions = useStore((state) => state.actions)
-  const list = useMemo(() => hardwareList(cabinets), [cabinets])
+  const list = useMemo(() => hardwareList([...cabinets, ...boughtFor(runs, project)]), [cabinets, runs, project])
   if (list.length === 0) {
     return (
       <div className={styles.empty}>

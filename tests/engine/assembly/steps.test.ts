@@ -11,7 +11,7 @@ function stepsOf(changes: MethodChanges, cabinet: Partial<Cabinet> = {}, late = 
   const made = aCabinet('base', cabinet)
   const parts = partsOf(buildCabinet(made, rules), rules)
   const isBandInSize = rules.method.banding.isInFinishedSize
-  return assemblyOf({ cabinet: made, parts, late, isBandInSize, display: { unit: 'mm', step: 0.1 } })
+  return assemblyOf({ cabinet: made, isFree: false, parts, late, isBandInSize, display: { unit: 'mm', step: 0.1 } })
 }
 
 const DADO: MethodChanges = {

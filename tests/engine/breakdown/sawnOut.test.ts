@@ -25,7 +25,7 @@ describe('what can be kept of what is sawn out', () => {
 
   it('of an L lies in its far corner, a kerf from both lines', () => {
     const { part, rects } = freed('cornerBase', 'B1-BT', LEAST)
-    const along = 900 - 18 + 6 - 580
+    const along = 900 - 18 + 6 - 580 + 1
     // The corner that goes is at the far end, along the first edge.
     expect(rects).toEqual([{ left: part.length - (along - 2.2), bottom: 0, width: along - 2.2, height: along - 2.2 }])
   })
@@ -42,18 +42,19 @@ describe('what can be kept of what is sawn out', () => {
 describe('what is sawn out of boards', () => {
   it('of an L is its corner, less a kerf on both sides that were in the board, kept where it is large enough', () => {
     const { sawn } = sawnOf('cornerBase', { offcutLeast: LEAST })
-    const along = 900 - 18 + 6 - 580
+    // Both lines are sawn 1 farther in, for the banding that goes on there: with it the board ends at 580, as the sides do.
+    const along = 900 - 18 + 6 - 580 + 1
     expect(sawn.find(({ boards }) => boards.includes('B1-BT'))).toEqual({
       material: 'carcass',
       boards: ['B1-BT', 'B1-TP'],
       what: 'corner',
       ...{ length: along, width: along, keeps: { length: along - 2.2, width: along - 2.2 } },
-      text: 'Cut the corner out of B1-BT, B1-TP: 308 mm by 308 mm. Along the rail to just before the inside corner, the rest with the jigsaw. Keep 305.8 mm by 305.8 mm of it as an offcut.',
+      text: 'Cut the corner out of B1-BT, B1-TP: 309 mm by 309 mm. Along the rail to just before the inside corner, the rest with the jigsaw. Keep 306.8 mm by 306.8 mm of it as an offcut.',
     })
   })
 
   it('is a step without an offcut where what goes is smaller than what the shop keeps', () => {
-    const { sawn } = sawnOf('cornerBase', { offcutLeast: { length: 306, width: 200 } })
+    const { sawn } = sawnOf('cornerBase', { offcutLeast: { length: 307, width: 200 } })
     expect(sawn.find(({ boards }) => boards.includes('B1-BT'))!.keeps).toBeNull()
   })
 
@@ -61,9 +62,11 @@ describe('what is sawn out of boards', () => {
     const { sawn } = sawnOf('diagonalBase', { offcutLeast: { length: 100, width: 100 } })
     const cut = 900 - 580 - 2 * (18 - 6)
     const { keeps, length, width } = sawn.find(({ boards }) => boards.includes('B1-BT'))!
-    expect([length, width]).toEqual([cut, cut])
+    // Banding of 1 on the slant moves its line in by 1 square to it.
+    expect(length).toBeCloseTo(cut + Math.SQRT2, 3)
+    expect(width).toBe(length)
     // The slant goes through both far corners: x / cut + y / cut = 1, less the kerf square to it.
-    expect(keeps!.length).toBeCloseTo(cut / 2 - (2.2 * Math.SQRT2) / 2, 3)
+    expect(keeps!.length).toBeCloseTo(length / 2 - (2.2 * Math.SQRT2) / 2, 3)
     expect(keeps!.width).toBeCloseTo(keeps!.length, 6)
   })
 

@@ -1,16 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { frontPlaces, linedUpWith } from '../../../engine/cabinets/frontPlaces'
+import { derive } from '../../../engine/pipeline'
 import { newProject } from '../../../engine/project/defaults'
 import type { Cabinet, Front, FrontRow } from '../../../engine/project/document'
-import {
-  bankAt,
-  dividedInto,
-  frontAt,
-  graduatedHeights,
-  withFrontAt,
-  withSizeAt,
-} from '../../../engine/project/frontTree'
+import { bankOf, dividedInto, frontAt, stepOf, withFrontAt, withSizeAt } from '../../../engine/project/frontTree'
+import { readProject, writeProject } from '../../../engine/project/schema'
 import { aCabinet } from '../../helpers/cabinets'
+import { aWall, cabinet } from '../../helpers/wall'
 
 const DRAWER = { kind: 'drawer' } as const
 const project = newProject('mm')
@@ -24,12 +20,34 @@ const base = (number: number, front: Front, changes: Partial<Cabinet> = {}) =>
   aCabinet('base', { number, front, ...changes })
 
 describe('the drawers of a graduated bank', () => {
-  it('are each a step taller going down, and fill the front with their gaps', () => {
-    const first = (717 - 2 * 3 - (0 + 1 + 2) * 40) / 3
-    expect(graduatedHeights(3, 717, 3, 40)).toEqual([first, first + 40, first + 2 * 40])
+  const heightsOf = (cabinet: Cabinet) => frontPlaces(project, cabinet).map(({ rect }) => rect.height)
+
+  it('are each a step taller going down, and stay so when the cabinet is made lower or higher', () => {
+    // Kick 100, 3 kept free above; three gaps of 3 and steps of 50, 100 and 150 in all.
+    const bank = (height: number) => heightsOf(base(1, bankOf(4, 50), { height })).slice(1)
+    const first = (868 - 100 - 3 - 3 * 3 - (50 + 100 + 150)) / 4
+    expect(bank(868)).toEqual([first, first + 50, first + 100, first + 150])
+    expect(bank(768)).toEqual([89, 139, 189, 239])
+    expect(bank(500)).toEqual([22, 72, 122, 172])
   })
-  it('keep their heights, but for the lowest, when the cabinet is heightened', () => {
-    expect(bankAt([157, 197, 237])).toEqual(rows(157, 197, null))
+  it('are told by their step while they grow evenly', () => {
+    expect(stepOf([89, 139, 189, 239])).toBe(50)
+    expect(stepOf([253, 253, 253])).toBe(0)
+    expect(stepOf([140, 309.5, 309.5])).toBeNull()
+    expect(stepOf([300, 249.5])).toBeNull()
+  })
+  it('stop the work where the steps leave nothing for the topmost', () => {
+    const said = derive(aWall(cabinet('B1', { height: 400, front: bankOf(4, 50) }))).problems
+    expect(said.map(({ message }) => message)).toContain(
+      `B1: its steps with the gaps take ${300 + 3 * 3} mm of a front that is ${400 - 103} mm high; nothing is left for the topmost row.`,
+    )
+    // (297 - 309) / 4
+    expect(said.map(({ message }) => message)).toContain('B1: the drawer front would be -3 mm high; it is left out.')
+  })
+  it('are kept in a file, in which a row without a step is no taller than its share', () => {
+    const project = aWall(cabinet('B1', { front: bankOf(3, 40) }))
+    expect(readProject(writeProject(project))).toEqual({ ok: true, value: project })
+    expect(bankOf(3)).toEqual(rows(null, null, null))
   })
 })
 

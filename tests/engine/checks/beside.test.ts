@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { assemblyOfCabinet } from '../../../engine/assembly/assemblyOf'
 import { derive } from '../../../engine/pipeline'
 import { begin, make, undo } from '../../../engine/project/history'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
@@ -74,6 +75,25 @@ describe('a tall', () => {
     expect(findingIn(aWall(tall), /fix it to the wall/)?.weight).toBe('mind')
     expect(findingIn(aWall(tall, cabinet('B1', { left: 1200 })), /fix it to the wall/)?.weight).toBe('know')
     expect(findingIn(aWall(tall, cabinet('B1', { left: 1206 })), /fix it to the wall/)?.weight).toBe('mind')
+  })
+})
+
+describe('an island', () => {
+  const FREE = {
+    back: { kind: 'applied', margin: 0 },
+    nailers: { where: 'inside', top: false, bottom: false, width: 90 },
+  } as const
+
+  it('is fixed to the floor, unless a wall can hold it', () => {
+    const { methods, method } = aWall()
+    const overrides = { ...FREE, backMaterial: methods[method]!.frontMaterial }
+    const island = aWall(cabinet('B1', { overrides }))
+    expect(findingIn(island, /stands at no wall/)?.weight).toBe('mind')
+    expect(findingIn(aWall(cabinet('B1', { overrides: FREE })), /stands at no wall/)).toBeNull()
+    expect(findingIn(aWall(cabinet('B1')), /stands at no wall/)).toBeNull()
+    const words = assemblyOfCabinet(derive(island).cabinets[0]!, island).map(({ text }) => text)
+    expect(words.filter((text) => text.includes('cleats on the floor'))).toHaveLength(1)
+    expect(words.filter((text) => text.includes('fix it to the wall'))).toEqual([])
   })
 })
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { PartId, StockId } from '../../../engine/basics/id'
-import { leftOut } from '../../../engine/checks/leftOut'
+import { hindered, leftOut } from '../../../engine/checks/leftOut'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Project } from '../../../engine/project/document'
@@ -64,6 +64,57 @@ describe('boards on no sheet', () => {
     )
     const [none] = left(after(kitchen, { kind: 'putStock', stock: { ...sheet, quantity: 0 } }))
     expect(none?.message).toContain('there are 0 sheets of 18 mm birch ply on hand')
+  })
+
+  describe('beside a size that is too short for the sides', () => {
+    const short: Edit = { kind: 'putStock', stock: { ...sheet, id: 's9' as StockId, length: 1900 } }
+    const withLong = (change: Partial<typeof sheet>) =>
+      after(kitchen, short, { kind: 'putStock', stock: { ...sheet, ...change } })
+    // 1900 and 1220 less the trim of 10 on each side.
+    const larger =
+      /^2 boards of A1 \(.*\) are on no sheet: 2052 mm x (\d+) mm is larger than 1880 mm x 1200 mm, what the sheet of 18 mm birch ply \(1900 mm x 1220 mm\) gives less its trim\. 1880 mm x \1 mm would fit\. /
+    const LONG = 'The sheet of 18 mm birch ply (2440 mm x 1220 mm) would do, but'
+
+    it('are told by the size, and that there are 0 on hand of the one that would do', () => {
+      const [finding, ...others] = left(withLong({ quantity: 0 }))
+      expect(others).toEqual([])
+      expect(finding?.message).toMatch(larger)
+      expect(finding?.message).toContain(
+        `${LONG} there are 0 of it on hand. Have more on hand under Shop and boards, on the Cut page.`,
+      )
+      expect(stops(withLong({ quantity: 0 }))).toEqual([finding])
+    })
+
+    it('come back with the one that would do when that is set aside', () => {
+      const aside = withLong({ isExcluded: true })
+      const [finding] = left(aside)
+      expect(finding?.message).toMatch(larger)
+      expect(finding?.message).toContain(`${LONG} is set aside. Take it back into use under Shop and boards`)
+      expect(finding?.remedy?.label).toBe('Take the sheet of 18 mm birch ply (2440 mm x 1220 mm) back into use')
+      expect(left(after(aside, finding!.remedy!.edit))).toEqual([])
+    })
+
+    it('are told by the sheets that are large enough when those are used up', () => {
+      // Four ends as long as the sides: two of their width lie on a sheet of 1220, so one sheet is too few for four.
+      const [side] = derive(kitchen).cutList.rows
+      const { sheetJob: job, cutList } = derive(withLong({ quantity: 1 }))
+      const more = { ...job, parts: job.parts.map((part) => (part.id === side!.key ? { ...part, quantity: 4 } : part)) }
+      const answer = packSheets({ ...more, effort: 'glance' })
+      const found = leftOut({ project: withLong({ quantity: 1 }), rows: cutList.rows, job: more }, answer)
+      expect(found.map(({ message }) => message)).toEqual([
+        expect.stringMatching(
+          /^2 boards of A1 .*: the 1 sheet of 18 mm birch ply on hand, of those that are large enough \(2440 mm x 1220 mm\), is used up\. Have more on hand/,
+        ),
+      ])
+    })
+  })
+
+  it('are not those that lie on a kept sheet that is set aside', () => {
+    const { sheetJob: job, cutList } = derive(kitchen)
+    const laid = packSheets({ ...job, effort: 'glance' })
+    const stock = job.stock.map((one) => (one.id === sheet.id ? { ...one, excluded: true } : one))
+    const kept = { ...job, stock, locked: laid.sheets.filter((one) => one.stock === sheet.id) }
+    expect(hindered({ project: kitchen, rows: cutList.rows, job: kept })).toEqual([])
   })
 })
 

@@ -74,6 +74,20 @@ describe('a loose shelf', () => {
     expect(figureOf(finding?.measure)).toBeCloseTo((sag(span, 50) * 200) / pounds, 1)
   })
 
+  it('is told with the 200 lb that it was judged by, and with the even load where that is less', () => {
+    const books = (width: number) => findingIn(inHouse(shelves(width), { shelfLoad: 'books' }), SAG)!
+    const depth = boardsIn(shelves(1800)).find(({ role }) => role === 'adjustableShelf')!.width
+    // 200 lb are 90.7 kg; 50 lb per square foot are 244 kg per m2, here on a shelf of 1761.
+    const asked = Math.round((244.12 * (1800 - LESS) * depth) / 1e5) / 10
+    expect(books(1800).message).toContain(
+      `under 90.7 kg, the most that one is taken to carry in all (244 kg per m² would be ${asked} kg); `,
+    )
+    expect(books(1800).source).toContain('1.2.21.2')
+    expect(books(1000).message).toContain('under 244 kg per m²; ')
+    const inches: Project = { ...shelves(1800), display: { unit: 'in', step: 32 } }
+    expect(findingIn(inHouse(inches, { shelfLoad: 'books' }), SAG)!.message).toContain('under 200 lb, the most')
+  })
+
   it('is stiffer when its board measures thicker', () => {
     const project = inHouse(shelves(1000), { shelfLoad: 'general' })
     const carcass = Object.values(project.materials)[0]!

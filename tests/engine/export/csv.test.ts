@@ -67,7 +67,7 @@ describe('the cut list as a file', () => {
   it('gives millimetres as numbers', () => {
     // 30.25 x 25.4 = 768.35, 0.75 x 25.4 = 19.05: shown to half a millimetre
     const line = cutListCsv(list, materials, { unit: 'mm', step: 0.5 }).split('\r\n')[1]
-    expect(line).toBe(`A1,'=side,4,768.5,19,18,"18 mm ply, birch",along the length,1,0,1,B1 B2,first,drawn size`)
+    expect(line).toBe(`A1,'=side,4,768.5,19,18,"18 mm ply, birch",along the length,1,0,no,1,B1 B2,first,drawn size`)
   })
 
   it('tells which boards are cut late, and how many of a row are made to what was measured', () => {

@@ -11,11 +11,15 @@ describe('the size to cut', () => {
   const banding = { ...NO_BANDING, low: 1, start: 2, end: 3 }
   it('is smaller by every band where the finished size includes it', () => {
     const rules = { ...PLAIN.banding, isInFinishedSize: true }
-    expect(cutSize({ length: 564, width: 580, banding }, rules)).toEqual({ length: 564 - 2 - 3, width: 580 - 1 })
+    expect(cutSize({ length: 564, width: 580, banding }, rules)).toEqual({
+      length: 564 - 2 - 3,
+      width: 580 - 1,
+      sawnIn: 0,
+    })
   })
   it('is the finished size where bands come on top of it', () => {
     const rules = { ...PLAIN.banding, isInFinishedSize: false }
-    expect(cutSize({ length: 564, width: 580, banding }, rules)).toEqual({ length: 564, width: 580 })
+    expect(cutSize({ length: 564, width: 580, banding }, rules)).toEqual({ length: 564, width: 580, sawnIn: 0 })
   })
 })
 

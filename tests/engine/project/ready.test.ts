@@ -92,6 +92,7 @@ describe('the main parts of', () => {
     const back = boardIn(boards, 'back')
     expect([sizeOf(back), back.material, back.thickness]).toEqual([`${868 - 100} x 600`, 'front', 18])
     expect(boardIn(boards, 'leftSide').width).toBe(580 - 18)
+    expect(Object.values(back.banding)).toEqual([1, 1, 1, 1])
     expect(roles('islandBase')).not.toContain('topNailer')
   })
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { derive } from '../../../engine/pipeline'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
-import type { SheetJob } from '../../../engine/sheets/job'
+import type { JobStock, SheetJob } from '../../../engine/sheets/job'
 import type { Piece, SheetAnswer } from '../../../engine/sheets/layout'
 import { packing, packSheets } from '../../../engine/sheets/pack'
 import { sheetCount } from '../../../engine/sheets/tally'
@@ -115,6 +115,40 @@ describe('the stock', () => {
     expect(reasons(aSheet({ quantity: 3 }), offcut)).toEqual(['all 3 sheets and 1 offcut of ply on hand are used up'])
     expect(reasons(offcut)).toEqual(['the one offcut of ply on hand is used up'])
     expect(reasons(aSheet({ quantity: 0 }))).toEqual(['there are 0 sheets of ply on hand'])
+  })
+
+  it('is told by the sheets that are there, and then by the one that would do', () => {
+    const side = boards('2052 x 579 x 3')
+    const small = aSheet({ id: 'small', length: 1900 })
+    const reasons = (large: Partial<JobStock>, more: Partial<SheetJob> = {}) =>
+      sound(aJob([side], { stock: [small, aSheet({ id: 'large', ...large })], effort: 'glance', ...more })).unplaced
+    const larger = '2052 x 579 is larger than 1900 x 1220, what sheet small gives less its trim; 1900 x 579 would fit'
+    expect(reasons({ quantity: 0 })).toEqual([
+      {
+        ...{ part: side.id, quantity: 3 },
+        reason: `${larger}; sheet large would give 2052 x 579, but there are 0 of it on hand`,
+      },
+    ])
+    expect(reasons({ excluded: true })[0]?.reason).toBe(
+      `${larger}; sheet large would give 2052 x 579, but it is excluded`,
+    )
+    expect(reasons({ quantity: 1 })).toEqual([
+      {
+        ...{ part: side.id, quantity: 1 },
+        reason: 'the one sheet of ply on hand that 2052 x 579 fits on (large) is used up',
+      },
+    ])
+    const pair = packSheets(aJob([boards('2052 x 579 x 2', { id: side.id })], { stock: [aSheet({ id: 'large' })] }))
+    expect(reasons({ quantity: 1 }, { locked: pair.sheets })[0]?.reason).toBe(
+      `${larger}; sheet large would give 2052 x 579, but locked sheets take all 1 of it on hand`,
+    )
+  })
+
+  it('is too small although none of it is on hand: more of it would be of no use', () => {
+    const stock = [aSheet({ length: 1900, quantity: 0 })]
+    expect(sound(aJob([boards('2052 x 579 x 2')], { stock })).unplaced[0]?.reason).toBe(
+      '2052 x 579 is larger than 1900 x 1220, what sheet sheet gives less its trim; 1900 x 579 would fit',
+    )
   })
 
   it('says so where a part would fit if it was turned', () => {

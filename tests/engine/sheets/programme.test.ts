@@ -136,6 +136,26 @@ describe('the linear programme', () => {
     }
   })
 
+  it('bounds a job with a kept sheet as well as the job without, whatever the kept sheet is', () => {
+    const job = kitchenJob(150, 1)
+    const free = packSheets(job, undefined, () => solve)
+    const quick = Object.fromEntries(lotsOf(job).map((lot) => [lot.material, boundOf(lot)]))
+    // One board alone on a sheet is never how it would be laid out.
+    const [first] = free.sheets.flatMap(({ stock, placements }) =>
+      placements.map((placement) => ({ stock, placement })),
+    )
+    const sheet = job.stock.find(({ id }) => id === first!.stock)!
+    const alone = packSheets({
+      ...job,
+      parts: job.parts.filter(({ id }) => id === first!.placement.part).map((part) => ({ ...part, quantity: 1 })),
+    })
+    const answer = packSheets({ ...job, locked: alone.sheets }, undefined, () => solve)
+    expect(verify({ ...job, locked: alone.sheets }, answer)).toEqual([])
+    expect(answer.bounds).toEqual(free.bounds)
+    expect(free.bounds[sheet.material]).toBeGreaterThan(quick[sheet.material]!)
+    expect(answer.proved).toBe(false)
+  })
+
   it('lifts the bound of a kitchen of 150 parts to the sheets of its layout, and so proves it', () => {
     const job = kitchenJob(150, 1)
     expect(boundOf(lotsOf(job)[0]!)).toBe(17)

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Front } from '../../../engine/project/document'
+import { bankOf } from '../../../engine/project/frontTree'
 import { openingName } from '../../../web/sheets/OpeningRows'
-import { bankOf, placeName } from '../../../web/stages/fronts'
+import { placeName } from '../../../web/stages/fronts'
 
 describe('an opening as built', () => {
   it('is named by its row from the top, as the rows are where they are chosen', () => {

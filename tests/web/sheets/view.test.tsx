@@ -11,7 +11,7 @@ vi.mock('../../../web/store/turns', () => ({
 }))
 
 const { SheetsView } = await import('../../../web/sheets/SheetsView')
-const { begunBeforeWords, countWords } = await import('../../../web/sheets/words')
+const { begunBeforeWords, handWords, countWords } = await import('../../../web/sheets/words')
 const { proofOf } = await import('../../../web/stages/figures')
 const { StepsView } = await import('../../../web/sheets/StepsView')
 const { CutListTable } = await import('../../../web/tables/CutListTable')
@@ -174,11 +174,17 @@ describe('the sheets on screen', () => {
 
   it('say what becomes of the sheets of an earlier plan', () => {
     expect(begunBeforeWords({})).toBeNull()
-    expect(begunBeforeWords({ firstSheet: 2 })).toContain('Sheet 1 belongs to an earlier plan: ')
-    // Eight is the first of the new plan.
-    expect(begunBeforeWords({ firstSheet: 8 })).toBe(
-      'Sheets 1 to 7 belong to an earlier plan: of what was begun there, choose the piece that is damaged, and tell a part that was cut from it as spoiled.',
+    // The number of the first new sheet counts damages that are cut away too, so it says nothing of how many there were.
+    expect(begunBeforeWords({ firstSheet: 14 })).toBe(
+      'Sheets that were begun before this plan are known by their pieces: choose the piece that is damaged, and tell a part that was cut before as spoiled.',
     )
+  })
+
+  it('say what is at hand, and apart from it what is still to be bought', () => {
+    const [sheet, piece] = [{ isWhole: true }, { isWhole: false }]
+    expect(handWords([sheet, piece, piece])).toBe('At hand: 1 sheet and 2 pieces')
+    expect(handWords([piece, { ...sheet, isToBuy: true }])).toBe('At hand: 1 piece; to be bought: 1')
+    expect(handWords([{ ...sheet, isToBuy: true }])).toBe('At hand: nothing; to be bought: 1')
   })
 
   it('say what is still looked for when no layout needs fewer sheets', () => {
