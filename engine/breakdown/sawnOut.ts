@@ -1,8 +1,6 @@
 import type { MaterialId } from '../basics/id'
-
 import { NO_BANDING } from '../cabinets/board'
 import { aroundClip, type Bevel, type Clip, type Notch, tiltOf } from '../cabinets/operation'
-
 import type { Rect } from '../geometry/rect'
 import type { Part } from '../parts/part'
 import type { Shop } from '../project/document'
