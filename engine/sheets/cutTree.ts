@@ -45,6 +45,8 @@ export interface Handling {
   readonly trims: readonly number[]
   /** Parts among them. */
   readonly trimmed: number
+  /** Parts that lie among others of another time, late or not: the fewer of either on the sheet, and on each of its strips. */
+  readonly mixed: number
   /** Boards that are cut alike have the same. */
   readonly pattern: number
 }

@@ -1,6 +1,6 @@
-import { type Board, depthUsed, type Handling, RIP, type Twig } from './cutTree'
+import { type Board, depthUsed, type Handling, listParts, RIP, type Twig } from './cutTree'
 import type { Lot } from './lot'
-import { HANDLING } from './settings'
+import { HANDLING, MIXED } from './settings'
 import type { Fuss } from './spot'
 
 /** What these costs count beside the loss of a rest when a place is looked for; it changes from turn to turn. */
@@ -15,6 +15,7 @@ export class HandlingCount implements Fuss {
   private readonly trimSeen: number[] = []
   private readonly kindLength: number[]
   private readonly kindWidth: number[]
+  private readonly isLate: readonly boolean[]
   private round = 0
   private length = 0
   private width = 0
@@ -22,6 +23,7 @@ export class HandlingCount implements Fuss {
   constructor({ kinds }: Lot) {
     this.kindLength = kinds.map(({ length }) => this.numberOf(length))
     this.kindWidth = kinds.map(({ width }) => this.numberOf(width))
+    this.isLate = kinds.map(({ part, block }) => (block ? block[0]! : part).late === true)
   }
 
   /** The cost of all cuts and settings of these boards. */
@@ -33,7 +35,8 @@ export class HandlingCount implements Fuss {
     for (const board of boards) {
       board.handling ??= this.handlingOf(board)
       const { handling } = board
-      const { widths, setups, lengths, trims, trimmed, pattern } = handling
+      const { widths, setups, lengths, trims, trimmed, mixed, pattern } = handling
+      cost += MIXED * mixed
       cost += HANDLING.rips * widths.length + HANDLING.setups * setups + HANDLING.trimmed * trimmed
       cost += HANDLING.ripWidths * fresh(widths, widthSeen, round)
       cost += HANDLING.crosscutLengths * fresh(lengths, lengthSeen, round)
@@ -74,7 +77,18 @@ export class HandlingCount implements Fuss {
       }
     }
     list(root, 1)
-    return { widths, setups: new Set(widths).size, lengths, trims, trimmed, pattern: patternOf(root) }
+    const mixed = this.mixedIn(root)
+    return { widths, setups: new Set(widths).size, lengths, trims, trimmed, mixed, pattern: patternOf(root) }
+  }
+
+  private mixedIn(root: Twig): number {
+    if (!this.isLate.includes(true)) return 0
+    return [root, ...root.pieces].reduce((sum, twig) => {
+      const parts: number[] = []
+      listParts(twig, parts)
+      const late = parts.filter((kind) => this.isLate[kind]).length
+      return sum + Math.min(late, parts.length - late)
+    }, 0)
   }
 
   private numberOf(size: number): number {

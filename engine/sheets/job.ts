@@ -55,6 +55,8 @@ export interface JobPart {
   readonly bank?: JobBank
   /** The id of the stock that it must come from; any of its material when left out. */
   readonly from?: string
+  /** Whether it is cut after all others: on as many sheets, and with few settings wished, it lies with its like. */
+  readonly late?: boolean
 }
 
 /**

@@ -124,12 +124,13 @@ export function jobParts(rows: readonly CutRow[], stock: Project['stock']): JobP
     .sort((a, b) => (a.bank!.id < b.bank!.id ? -1 : a.bank!.id > b.bank!.id ? 1 : a.bank!.place - b.bank!.place))
   const wishes = new Map(banked.flatMap(({ bank, from }) => (from ? [[bank!.id, from] as const] : [])))
   return [...single, ...banked].map(
-    ({ key: id, material, length, width, quantity, isGrainBound, bank, ...row }): JobPart => {
+    ({ key: id, material, length, width, quantity, isGrainBound, bank, isLate, ...row }): JobPart => {
       // A bank lies on one sheet, so what is wished for one of its boards is wished for all.
       const from = bank ? wishes.get(bank.id) : row.from
       const run = bank ? { bank: { id: bank.id, along: bank.along } } : {}
       const wish = from && stock[from]?.material === material ? { from } : {}
-      return { id, material, length, width, quantity, rotate: !isGrainBound, ...run, ...wish }
+      const time = isLate ? { late: true } : {}
+      return { id, material, length, width, quantity, rotate: !isGrainBound, ...run, ...wish, ...time }
     },
   )
 }

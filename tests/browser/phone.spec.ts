@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test'
-import { button, expect, openTab, test } from './shop'
+import { button, cabinet, cabinets, expect, middleOf, openTab, stroke, test } from './shop'
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })
 
@@ -42,4 +42,32 @@ test('everything to be pressed in the pages of the project is large enough for a
     }, THUMB)
     expect(small, name).toEqual([])
   }
+})
+
+test('a tap picks a cabinet and presses nothing of the card that comes under the finger', async ({ shop }) => {
+  const card = shop.getByRole('region', { name: 'Properties' })
+  for (const mark of ['B5', 'T1', 'B1']) {
+    const { x, y } = await middleOf(cabinet(shop, mark))
+    await shop.touchscreen.tap(x, y + 20)
+    await expect(card).toContainText(mark)
+    await button(shop, 'Fold').tap()
+    await expect(cabinets(shop)).toHaveCount(10)
+    await button(shop, new RegExp(`^Show the sizes of ${mark}`)).tap()
+    await expect(card.getByLabel('Width', { exact: true })).toBeVisible()
+    await shop.getByRole('navigation', { name: 'Pages of the design' }).getByRole('button', { name: 'Lists' }).tap()
+    await openTab(shop, 'Schedule')
+    await shop.getByRole('navigation', { name: 'Pages of the design' }).getByRole('button', { name: 'Wall' }).tap()
+  }
+  await expect(button(shop, 'Undo')).toBeDisabled()
+})
+
+test('under a finger it is said what a stretch comes to, and why one is refused', async ({ shop }) => {
+  const { x, y } = await middleOf(cabinet(shop, 'B5'))
+  await shop.touchscreen.tap(x, y)
+  const handle = shop.locator('[data-handle=left]')
+  await expect(handle).toBeVisible()
+  await expect.poll(async () => (await middleOf(handle)).y).toBeLessThan(y)
+  const from = await middleOf(handle)
+  await stroke(shop, { from, to: { x: from.x + 60, y: from.y } })
+  await expect(shop.locator('[data-tone=stop]')).toContainText(/it must be at least 50 mm\. Nothing was changed\./)
 })

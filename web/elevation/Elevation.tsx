@@ -190,7 +190,7 @@ function PlacingWords({ placing, count, onStop }: PlacingWordsProps) {
 /** `an end shelf` */
 function newWords(what: NewKind): string {
   const name = newKindName(what)
-  return `${/^[aeio]/.test(name) ? 'an' : 'a'} ${name}`
+  return `${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}`
 }
 
 const ViewButtons = memo(function ViewButtons({ zoomMiddle, fit }: Pick<ViewHands, 'zoomMiddle' | 'fit'>) {

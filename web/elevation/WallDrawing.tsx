@@ -1,5 +1,6 @@
 import { memo } from 'react'
 import { formatLength, type LengthDisplay, type Opening, valuesOf, type Wall } from '../../engine/index'
+import { useIsCoarse } from '../ui/wide'
 import styles from './Elevation.module.css'
 
 interface WallDrawingProps {
@@ -36,11 +37,14 @@ export const WallDrawing = memo(function WallDrawing({ wall, display, mmPerPx }:
 /** What can be done with an empty wall. */
 export function FirstWords({ wall, mmPerPx }: { readonly wall: Wall; readonly mmPerPx: number }) {
   const line = 18 * mmPerPx
+  const isCoarse = useIsCoarse()
   return (
     <text className={styles.firstWords} fontSize={13 * mmPerPx} y={-wall.height / 2}>
-      <tspan x={wall.length / 2}>Pull a base, an upper or a tall onto the wall,</tspan>
+      <tspan x={wall.length / 2}>
+        {isCoarse ? 'Press Base, Upper or Tall and pick a place,' : 'Pull a base, an upper or a tall onto the wall,'}
+      </tspan>
       <tspan x={wall.length / 2} dy={line}>
-        or draw a box here.
+        {isCoarse ? 'or pull one onto the wall.' : 'or draw a box here.'}
       </tspan>
     </text>
   )

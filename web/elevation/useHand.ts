@@ -1,4 +1,4 @@
-import { type PointerEvent, type RefObject, useCallback, useEffect, useRef } from 'react'
+import { type PointerEvent, type RefObject, type TouchEvent, useCallback, useEffect, useRef } from 'react'
 import { type Desk, type Hand, type HandEvent, type Held, IDLE, type Pick, type Reply, type Spot } from '../input/hand'
 import { replyTo } from '../input/reply'
 import { onWall } from '../input/view'
@@ -184,7 +184,12 @@ export function useHand(
     }
   }, [drop])
 
-  return { onPointerDown, onPointerMove, onPointerUp, onPointerCancel }
+  return { onPointerDown, onPointerMove, onPointerUp, onPointerCancel, onTouchEnd }
+}
+
+/** A tap that the hand answers is no click on what comes to lie under the finger by it, as the card does on a phone. */
+function onTouchEnd(event: TouchEvent<HTMLElement>) {
+  if (event.cancelable && isDrawn(event.target) && targetOf(event.target)) event.preventDefault()
 }
 
 /** Carries out what the hand replied. */

@@ -17,7 +17,7 @@ import {
   settle,
   withSizeAt,
 } from '../../engine/index'
-import { type Desk, type Hand, type Held, NO_OUTCOME, type Outcome, type Spot } from './hand'
+import { type Desk, type Hand, type Held, NO_OUTCOME, type Outcome, type Spot, unfit } from './hand'
 
 /** A line between two rows or two columns: what is above it or to its left is at the path. */
 export interface Divider {
@@ -65,11 +65,7 @@ export function divided(hand: Extract<Hand, { kind: 'dividing' }>, at: Spot, hel
   for (const length of [to, rest]) {
     const checked = checkLength('frontSize', length, project.display)
     if (!checked.ok) {
-      return {
-        ...NO_OUTCOME,
-        about,
-        words: { fits: false, text: `${markOf(cabinet)}: ${checked.message.replace(/\.$/, '')}` },
-      }
+      return { ...NO_OUTCOME, about, words: unfit(markOf(cabinet), checked.message) }
     }
   }
   const front = withDivision(cabinet.front, divider.path, to, rest)

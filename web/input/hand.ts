@@ -72,6 +72,11 @@ export interface Outcome {
   readonly label?: string
 }
 
+/** Why something does not fit, as the words of a gesture: these end without a stop, since more may be said after them. */
+export function unfit(mark: string, message: string): GestureWords {
+  return { fits: false, text: `${mark}: ${message.replace(/\.$/, '')}` }
+}
+
 export const NO_OUTCOME: Outcome = { edit: null, words: null, guides: [], about: [] }
 
 /** What is picked by a click. */

@@ -11,7 +11,7 @@ import {
   settle,
   snapEdge,
 } from '../../engine/index'
-import { type Desk, type Edge, type Hand, type Held, NO_OUTCOME, type Outcome, type Spot } from './hand'
+import { type Desk, type Edge, type Hand, type Held, NO_OUTCOME, type Outcome, type Spot, unfit } from './hand'
 import { pushWords } from './move'
 
 /** A cabinet stretched by one of its edges. Neighbours in the way are pushed along where there is room for them. */
@@ -31,8 +31,7 @@ export function reshaped(project: Project, before: Cabinet, proposed: Cabinet): 
   const own = shapeFrom(before, proposed)
   for (const field of ['width', 'height', 'depth'] as const) {
     const checked = checkLength(field, proposed[field], project.display)
-    if (!checked.ok)
-      return { ...NO_OUTCOME, about, words: { fits: false, text: `${markOf(before)}: ${checked.message}` } }
+    if (!checked.ok) return { ...NO_OUTCOME, about, words: unfit(markOf(before), checked.message) }
   }
   const fit = fitOf(project, proposed)
   const edit = { kind: 'shapeCabinets', shapes: [own] } as const

@@ -1,4 +1,4 @@
-import { ChevronDown, ChevronUp } from 'lucide-react'
+import { ChevronDown, ChevronRight } from 'lucide-react'
 import { useId } from 'react'
 import { Button } from '../ui/Button'
 import styles from './CardPane.module.css'
@@ -31,7 +31,7 @@ export function FoldedCard({ card: { about, toggle } }: CardPaneProps) {
   if (about === 'cabinets') return <Properties isFolded onFold={toggle} />
   return (
     <Button look="plain" className={styles.name} aria-expanded={false} onClick={toggle}>
-      <ChevronUp size={16} aria-hidden /> Build and boards
+      <ChevronRight size={16} aria-hidden /> Build and boards
     </Button>
   )
 }

@@ -1,4 +1,4 @@
-import { ChevronDown, ChevronUp, Copy, Move, Trash2 } from 'lucide-react'
+import { ChevronDown, ChevronRight, ChevronUp, Copy, Move, Trash2 } from 'lucide-react'
 import { memo, useMemo } from 'react'
 import { type Cabinet, gapsBeside, installCautions, markOf, type Project, wallsOf } from '../../engine/index'
 import { duplicated, movedToWall, removed } from '../input/commands'
@@ -10,6 +10,7 @@ import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
 import { Fold } from '../ui/Fold'
 import { LengthField } from '../ui/LengthField'
+import { useIsNarrow } from '../ui/wide'
 import { BesideRows } from './BesideRows'
 import { BuildRows } from './BuildRows'
 import { CornerRows } from './CornerRows'
@@ -143,6 +144,10 @@ function HowFixed({ cabinets, project }: ChosenProps) {
   )
 }
 
+/** Where the card unfolds to: above its line on a phone, beside the wall elsewhere. */
+const UP = <ChevronUp size={16} aria-hidden />
+const RIGHT = <ChevronRight size={16} aria-hidden />
+
 const FIXING = (
   <>
     <span aria-hidden="true">▲</span> Fixing it to the wall
@@ -153,6 +158,7 @@ type ToolsProps = ChosenProps & PropertiesProps
 
 function Tools({ project, cabinets, isFolded, onFold }: ToolsProps) {
   const actions = useStore((state) => state.actions)
+  const isNarrow = useIsNarrow()
   const ids = cabinets.map(({ id }) => id)
   const name = cabinets.length === 1 ? markOf(cabinets[0]!) : 'them'
   return (
@@ -180,7 +186,7 @@ function Tools({ project, cabinets, isFolded, onFold }: ToolsProps) {
           aria-label={isFolded ? `Show the sizes of ${name}` : 'Fold'}
           onClick={onFold}
         >
-          {isFolded ? <ChevronUp size={16} aria-hidden /> : <ChevronDown size={16} aria-hidden />}
+          {!isFolded ? <ChevronDown size={16} aria-hidden /> : isNarrow ? UP : RIGHT}
         </Button>
       )}
     </span>

@@ -60,7 +60,8 @@ function LateRows({ shop: { late }, onChange }: Pick<NarrowRipsProps, 'shop' | '
       <legend>Cut last</legend>
       <p className={styles.note}>
         When the carcasses stand and their openings are measured. What is ticked is cut after all other parts, and made
-        to what was built.
+        to what was built. Where guide and stop are set seldom, it lies on sheets of its own as far as that takes no
+        sheet more.
       </p>
       {LATE.map(([kind, label]) => (
         <label key={kind} className={fields.check}>

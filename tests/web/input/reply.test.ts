@@ -175,7 +175,7 @@ describe('stretching a cabinet', () => {
     new Desk(aWall(base('B1', { left: 200 })))
       .pressEdge('B1', 'right', 800)
       .dragTo(800 - 580)
-      .expectWords('B1: The width is 20 mm; it must be at least 50 mm.', false)
+      .expectWords('B1: The width is 20 mm; it must be at least 50 mm', false)
       .release()
       .expectPlace('B1', 200, 600)
   })
