@@ -1,7 +1,9 @@
 import type { FrontFace } from '../cabinets/board'
+import { applyEdit } from '../project/apply'
 import type { Cabinet, Front, Project, Side } from '../project/document'
 import { childrenOf } from '../project/frontTree'
 import { find } from '../project/references'
+import { gapFilled } from '../runs/fill'
 import { fitOf } from '../runs/fit'
 import { rightEdge, sharedBy } from '../runs/lane'
 import { gapsBeside } from '../runs/neighbours'
@@ -76,12 +78,11 @@ function hingedFinding(one: Standing, side: Side, project: Project, standing: re
   if (!against) return []
   const { gap, words } = against
   const say = sayIn(project.display)
-  const filler = settle(HANDLE_OUT - gap)
   const message =
     `a door hinged at its ${side} opens against ${words}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
-    `Put a filler of ${say.length(filler)} there${hasPair(one.cabinet.front) ? '' : ', or hinge it at the other side'}.`
+    `Make it that with a filler${hasPair(one.cabinet.front) ? '' : ', or hinge it at the other side'}.`
   const told = { message, measure: say.length(gap), limit: say.length(HANDLE_OUT), source: PRACTICE }
-  const tried = () => fillerRemedy(one, side, filler, project) ?? turnRemedy(one, side)
+  const tried = () => fillerRemedy(one, side, { gap, wanted: HANDLE_OUT }, project) ?? turnRemedy(one, side)
   return [withRemedy(about(one, { weight: 'mind', ...told }), tried)]
 }
 
@@ -101,9 +102,30 @@ function deepNeighbour(
   return null
 }
 
-/** Room for a filler, when everything then fits: the cabinet moves away and pushes its neighbours along. */
-export function fillerRemedy({ cabinet, mark }: Standing, side: Side, filler: Mm, project: Project): Remedy | null {
-  const moved = { ...cabinet, left: settle(cabinet.left + (side === 'left' ? filler : -filler)) }
+/**
+ * A filler, when everything then fits: the cabinet moves away by what the gap lacks of what is wanted, pushes its
+ * neighbours along, and the filler closes the gap. Where a finished end stands, or what would have to be closed is wider
+ * than that, as where the corner is open, only room is made.
+ */
+export function fillerRemedy(
+  one: Standing,
+  side: Side,
+  { gap, wanted }: { readonly gap: Mm; readonly wanted: Mm },
+  project: Project,
+): Remedy | null {
+  const room = roomRemedy(one, side, settle(wanted - gap), project)
+  if (!room) return null
+  const after = applyEdit(project, room.edit)
+  const moved = find(after.cabinets, one.cabinet.id)
+  const filled = moved && gapFilled(after, moved, side)
+  if (filled?.kind !== 'setBeside' || filled.beside.kind !== 'filler' || filled.beside.width > wanted) return room
+  const label = `Put a filler at the ${side} of ${one.mark}`
+  return { label, edit: { kind: 'several', edits: [room.edit, filled] } }
+}
+
+/** More room beside a cabinet, when everything then fits: it moves away and pushes its neighbours along. */
+export function roomRemedy({ cabinet, mark }: Standing, side: Side, lacking: Mm, project: Project): Remedy | null {
+  const moved = { ...cabinet, left: settle(cabinet.left + (side === 'left' ? lacking : -lacking)) }
   const pushed = pushNeighbours(project, moved)
   if (pushed === null) return null
   const shapes = [{ id: cabinet.id, left: moved.left }, ...pushed]
@@ -112,7 +134,7 @@ export function fillerRemedy({ cabinet, mark }: Standing, side: Side, filler: Mm
     return other && left !== undefined ? [{ ...other, left }] : []
   })
   if (!fitOf(project, [moved, ...others]).fits) return null
-  return { label: `Leave room for a filler beside ${mark}`, edit: { kind: 'shapeCabinets', shapes } }
+  return { label: `Leave room at the ${side} of ${mark}`, edit: { kind: 'shapeCabinets', shapes } }
 }
 
 /** Each door of a pair hangs at its own side. */
@@ -133,10 +155,13 @@ function hardFinding(one: Standing, side: Side, project: Project): Finding[] {
   if (!end) return []
   const { gap } = end
   const say = sayIn(project.display)
-  const filler = settle(INSTALLERS_GAP - gap)
   const message =
     `its fronts are ${say.length(gap)} from the ${side} end of the wall; walls are not straight, so ${say.length(INSTALLERS_GAP)} ` +
     'with a filler that is scribed to it is usual.'
   const told = { message, measure: say.length(gap), limit: say.length(INSTALLERS_GAP), source: INSTALLERS_SOURCE }
-  return [withRemedy(about(one, { weight: 'know', ...told }), () => fillerRemedy(one, side, filler, project))]
+  return [
+    withRemedy(about(one, { weight: 'know', ...told }), () =>
+      fillerRemedy(one, side, { gap, wanted: INSTALLERS_GAP }, project),
+    ),
+  ]
 }

@@ -2,8 +2,8 @@ import type { Project } from '../project/document'
 import { find } from '../project/references'
 import { meetingsOf } from '../runs/reach'
 import { inch, type Mm, settle } from '../units/length'
-import { fillerRemedy, HANDLE_OUT, hingedAt, type Standing, turnRemedy } from './beside'
-import { appliancesIn, doesMove, type Facing, facingsOf, movingIn } from './facing'
+import { fillerRemedy, HANDLE_OUT, hingedAt, roomRemedy, type Standing, turnRemedy } from './beside'
+import { appliancesIn, doesMove, facingsOf, movingIn } from './facing'
 import { about, type Finding, PRACTICE, withRemedy } from './finding'
 import { sayIn } from './say'
 
@@ -40,7 +40,8 @@ function frontFindings(one: Standing, project: Project, standing: readonly Stand
       `${where}; ${limit} of filler is usual${isAtAppliance ? ' beside an appliance' : ''}, and the pulls of ${other.mark} ` +
       `take ${say.length(pullsOf(other))} of it.`
     const weight = gap < pullsOf(other) ? 'mind' : 'know'
-    return [moved(one, { weight, message, measure, limit, source: FILLER_SOURCE }, side, settle(wanted - gap), project)]
+    const told = { weight, message, measure, limit, source: FILLER_SOURCE } as const
+    return [withRemedy(about(one, told), () => fillerRemedy(one, side, { gap, wanted }, project))]
   })
 }
 
@@ -60,7 +61,7 @@ function applianceFindings(one: Standing, project: Project, standing: readonly S
         `where there are ${measure}; ${limit} to an inside corner is asked for.`
       : `its appliance is ${measure} from the inside corner at ${other.mark}; ${limit} lets handles pass the drawers there.`
     const told = { weight: isBlocked ? 'mind' : 'know', message, measure, limit, source: APPLIANCE_SOURCE } as const
-    return [moved(one, told, side, settle(APPLIANCE - gap), project)]
+    return [withRemedy(about(one, told), () => roomRemedy(one, side, settle(APPLIANCE - gap), project))]
   })
 }
 
@@ -78,10 +79,6 @@ function isAppliance(one: Standing): boolean {
 /** What the pulls of a neighbour take before its face; its appliances have handles too. */
 function pullsOf(other: Standing): Mm {
   return other.fronts.some(doesMove) || appliancesIn(other).length > 0 ? HANDLE_OUT : 0
-}
-
-function moved(one: Standing, told: Omit<Finding, 'about'>, side: Facing['side'], by: Mm, project: Project): Finding {
-  return withRemedy(about(one, told), () => fillerRemedy(one, side, by, project))
 }
 
 /**

@@ -6,9 +6,9 @@ test('a finding shows its number, its limit and its source, and its way out is o
   const door = table.locator('tr', { hasText: 'T1: a door hinged at its left' })
   await expect(door).toContainText('Source: common practice, no source.')
   await expect(door.getByRole('cell', { name: '40 mm', exact: true })).toBeVisible()
-  await button(shop, 'Do it: Leave room for a filler beside T1').click()
+  await button(shop, 'Do it: Put a filler at the left of T1').click()
   await expect(door).toHaveCount(0)
-  await button(shop, 'Undo leave room for a filler beside T1').click()
+  await button(shop, 'Undo put a filler at the left of T1').click()
   await expect(door).toHaveCount(1)
   await expect(button(shop, 'Undo')).toBeDisabled()
 })
@@ -24,9 +24,9 @@ test('on a phone every finding is a card that is no wider than the screen', asyn
     return { width: around.scrollWidth, most: around.clientWidth }
   })
   expect(width).toBeLessThanOrEqual(most)
-  const way = (await button(shop, 'Do it: Leave room for a filler beside T1').boundingBox())!
+  const way = (await button(shop, 'Do it: Put a filler at the left of T1').boundingBox())!
   expect(way.x + way.width).toBeLessThanOrEqual(390)
-  await button(shop, 'Do it: Leave room for a filler beside T1').click()
+  await button(shop, 'Do it: Put a filler at the left of T1').click()
   await expect(door).toHaveCount(0)
 })
 

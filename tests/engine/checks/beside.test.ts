@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { assemblyOfCabinet } from '../../../engine/assembly/assemblyOf'
+import type { MaterialId } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
 import { begin, make, undo } from '../../../engine/project/history'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
@@ -11,16 +12,29 @@ const RIGHT = { kind: 'door', hinge: 'right' } as const
 const OPENS = /opens against/
 
 describe('a door hinged at the end of the wall', () => {
-  it('wants a filler that its handle clears, and the box moves to make room for it in one step', () => {
+  it('wants a filler that its handle clears: the box moves to make room and the filler stands there, in one step', () => {
     const project = aWall(cabinet('B1', { left: 15, front: LEFT }), cabinet('B2', { left: 615, front: LEFT }))
     const finding = findingIn(project, OPENS)!
     expect(finding).toMatchObject({ weight: 'mind', measure: '15 mm', limit: '40 mm' })
     const after = remedied(project, finding)
     expect([the(after, 'B1').left, the(after, 'B2').left]).toEqual([40, 640])
     expect(findingIn(after, OPENS)).toBeNull()
+    // The 15 that were free and the 25 that it moves, to be scribed to the wall.
+    expect(the(after, 'B1').beside.left).toEqual({ kind: 'filler', width: 15 + 25, scribe: 10 })
+    expect(derive(after).cabinets.flatMap(({ parts }) => parts.filter(({ role }) => role === 'filler'))).toHaveLength(1)
+    expect(finding.remedy?.label).toBe('Put a filler at the left of B1')
     const made = make(begin(project), finding.remedy!.edit, finding.remedy!.label)
     expect(made.past).toHaveLength(1)
     expect(undo(made).present).toBe(project)
+  })
+
+  it('gets room alone where a finished end stands, and that is what the step is called', () => {
+    const end = { kind: 'skin', material: 'back' as MaterialId } as const
+    const beside = { left: end, right: { kind: 'none' } } as const
+    const project = aWall(cabinet('B1', { left: 15, front: LEFT, beside }))
+    const finding = findingIn(project, OPENS)!
+    expect(finding.remedy?.label).toBe('Leave room at the left of B1')
+    expect(the(remedied(project, finding), 'B1')).toMatchObject({ left: 40, beside })
   })
 
   it('is turned where there is no room for a filler', () => {

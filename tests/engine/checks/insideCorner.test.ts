@@ -26,6 +26,18 @@ describe('fronts beside the face of the other wall', () => {
     const after = remedied(project, finding)
     expect(the(after, 'B1').left).toBeCloseTo(edge - 600 - (3 * 25.4 - REVEAL), 3)
     expect(findingIn(after, OPENS)).toBeNull()
+    // The run round the corner begins 700 from it, and what is open there is no gap for a filler.
+    expect(finding.remedy?.label).toBe('Leave room at the right of B1')
+  })
+
+  it('get the filler itself where the other run reaches into the corner', () => {
+    const project = aCorner(b1(40), { ...b2, left: 0, front: { kind: 'open' } })
+    const finding = findingIn(project, OPENS)!
+    expect(finding.remedy?.label).toBe('Put a filler at the right of B1')
+    // From the side of the box to the face there: 3 in less the reveal.
+    const { right } = the(remedied(project, finding), 'B1').beside
+    expect(right).toMatchObject({ kind: 'filler', scribe: 0 })
+    expect(right.kind === 'filler' && right.width).toBeCloseTo(3 * 25.4 - REVEAL, 3)
   })
 
   it('strike the pulls there when they are nearer than those stand out', () => {
@@ -60,6 +72,7 @@ describe('an appliance in an inside corner', () => {
   it('is asked to be 15 in from it', () => {
     const finding = findingIn(aCorner(b1(300), b2), APPLIANCE)!
     expect(finding).toMatchObject({ weight: 'know', measure: '300 mm', limit: `${15 * 25.4} mm` })
+    expect(finding.remedy?.label).toBe('Leave room at the right of B1')
     expect(the(remedied(aCorner(b1(300), b2), finding), 'B1').left).toBeCloseTo(edge - 600 - 15 * 25.4, 3)
     expect(findingIn(aCorner(b1(381), b2), APPLIANCE)).toBeNull()
   })
