@@ -1,7 +1,7 @@
 import { bad, good, type Result } from '../basics/result'
 import type { Rect } from '../geometry/rect'
 import { topOf } from '../geometry/rect'
-import type { Cabinet, Front, Project } from '../project/document'
+import type { Cabinet, Front, FrontRow, Project } from '../project/document'
 import { childrenOf, type FrontPath } from '../project/frontTree'
 import { markOf } from '../project/mark'
 import { formatWithUnit } from '../units/format'
@@ -42,32 +42,44 @@ function placesIn(place: FrontPlace, carcass: Carcass): FrontPlace[] {
 }
 
 /**
- * The front of a cabinet with its rows at the heights of a neighbour's, the lowest taking what is left. Refused where
- * the tops of the two fronts or the numbers of their rows differ.
+ * The front of a cabinet with its rows at the heights of a neighbour's, the lowest taking what is left. Where the numbers of
+ * their rows differ, the topmost row alone is lined up and the others keep their sizes, as far as they leave room. Refused
+ * where the tops of the two fronts differ, or where nothing would be left for a row.
  */
 export function linedUpWith(project: Project, cabinet: Cabinet, neighbour: Cabinet): Result<Front> {
-  const [own, theirs] = [frontPlaces(project, cabinet)[0], frontPlaces(project, neighbour)]
-  const whole = theirs[0]
+  const [own, whole] = [cabinet, neighbour].map((one) => frontPlaces(project, one)[0])
   if (!own || !whole || own.front.kind !== 'rows' || whole.front.kind !== 'rows') {
     const one = own?.front.kind === 'rows' ? neighbour : cabinet
     return bad(`${markOf(one)} has no rows to line up.`)
   }
-  const { rows } = own.front
-  if (rows.length !== whole.front.rows.length) {
-    return bad(`${markOf(cabinet)} has ${rows.length} rows; ${markOf(neighbour)} has ${whole.front.rows.length}.`)
-  }
+  const say = (length: Mm) => formatWithUnit(length, project.display)
   const [top, other] = [cabinet.bottom + topOf(own.rect), neighbour.bottom + topOf(whole.rect)]
   if (Math.abs(top - other) > 0.01) {
-    const say = (length: Mm) => formatWithUnit(length, project.display)
     return bad(`The fronts of ${markOf(cabinet)} end at ${say(top)}; those of ${markOf(neighbour)} at ${say(other)}.`)
   }
-  const heights = theirs.filter(({ path }) => path.length === 1).map(({ rect }) => rect.height)
-  const isLast = (at: number) => at === rows.length - 1
-  return good({
-    kind: 'rows',
-    rows: rows.map((row, at) => ({
-      ...row,
-      size: isLast(at) ? { kind: 'share', share: 1 } : { kind: 'fixed', height: heights[at]! },
-    })),
+  const heights = rectsOf(project, neighbour).map(({ height }) => height)
+  const { rows } = own.front
+  const lined = withHeights(rows, rows.length === heights.length ? heights.slice(0, -1) : heights.slice(0, 1))
+  const lowest = Math.min(...rectsOf(project, { ...cabinet, front: lined }).map(({ height }) => height))
+  if (lowest > 0) return good(lined)
+  return bad(
+    `The topmost row of ${markOf(neighbour)} is ${say(heights[0]!)} high; in ${markOf(cabinet)}, whose front is ` +
+      `${say(own.rect.height)} high, nothing would be left for another row.`,
+  )
+}
+
+/** Rows with the topmost at given heights; one of the others takes what is left. */
+function withHeights(rows: readonly FrontRow[], heights: readonly Mm[]): Front {
+  const isLeft = rows.slice(heights.length).some(({ size }) => size.kind === 'share')
+  const sizes = rows.map(({ size }, at): FrontRow['size'] => {
+    if (at < heights.length) return { kind: 'fixed', height: heights[at]! }
+    return at === rows.length - 1 && !isLeft ? { kind: 'share', share: 1 } : size
   })
+  return { kind: 'rows', rows: rows.map((row, at) => ({ ...row, size: sizes[at]! })) }
+}
+
+function rectsOf(project: Project, cabinet: Cabinet): Rect[] {
+  return frontPlaces(project, cabinet)
+    .filter(({ path }) => path.length === 1)
+    .map(({ rect }) => rect)
 }

@@ -183,9 +183,15 @@ function LineUp({ project, cabinet, onFront }: FrontTreeProps & { readonly onFro
         else actions.say('stop', lined.message)
       }}
     >
-      Line up with {markOf(neighbour)}
+      {lineUpWords(cabinet, neighbour)}
     </Button>
   ))
+}
+
+/** Fronts of as many rows are lined up row by row, others by the line across the top. */
+function lineUpWords(cabinet: Cabinet, neighbour: Cabinet): string {
+  const areAsMany = childrenOf(cabinet.front).length === childrenOf(neighbour.front).length
+  return `${areAsMany ? 'Line up' : 'Line up the top row'} with ${markOf(neighbour)}`
 }
 
 function besideIt(project: Project, cabinet: Cabinet): Cabinet[] {

@@ -19,6 +19,9 @@ const rows = (...heights: readonly (number | null)[]): Front => ({
 const base = (number: number, front: Front, changes: Partial<Cabinet> = {}) =>
   aCabinet('base', { number, front, ...changes })
 
+/** Of a base of the tests, from the floor. */
+const HEIGHT = aCabinet('base').height
+
 describe('the drawers of a graduated bank', () => {
   const heightsOf = (cabinet: Cabinet) => frontPlaces(project, cabinet).map(({ rect }) => rect.height)
 
@@ -75,9 +78,21 @@ describe('lining fronts up with a neighbour', () => {
     const lined = linedUpWith(project, base(1, rows(null, null)), base(2, rows(140, null)))
     expect(lined).toEqual({ ok: true, value: rows(140, null) })
   })
-  it('is refused where the numbers of rows differ', () => {
-    const lined = linedUpWith(project, base(1, rows(null, null)), base(2, rows(140, null, null)))
-    expect(lined).toEqual({ ok: false, message: 'B1 has 2 rows; B2 has 3.' })
+  it('takes over the line of the topmost row alone where the numbers of rows differ', () => {
+    const [sink, bank] = [rows(160, null), rows(140, null, null)]
+    expect(linedUpWith(project, base(1, sink), base(2, bank))).toEqual({ ok: true, value: rows(140, null) })
+    expect(linedUpWith(project, base(1, bank), base(2, sink))).toEqual({ ok: true, value: rows(160, null, null) })
+    // The others keep their sizes, and one of them takes what is left.
+    const fixed = rows(null, 200, 300)
+    expect(linedUpWith(project, base(1, fixed), base(2, sink))).toEqual({ ok: true, value: rows(160, 200, null) })
+  })
+  it('is refused where nothing would be left for another row', () => {
+    // With two gaps of 3, 200 and 600 are more than what the front has above its kick of 100.
+    const lined = linedUpWith(project, base(1, rows(100, 600, null)), base(2, rows(200, null), { depth: 300 }))
+    expect(lined).toEqual({
+      ok: false,
+      message: `The topmost row of B2 is 200 mm high; in B1, whose front is ${HEIGHT - 103} mm high, nothing would be left for another row.`,
+    })
   })
   it('is refused where their tops differ', () => {
     const lined = linedUpWith(project, base(1, rows(null, null)), base(2, rows(140, null), { height: 900 }))
