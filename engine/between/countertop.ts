@@ -111,7 +111,10 @@ export function topBoards(run: TopRun): Board[] {
   const past = [settle(0 - run.splashPast.left), ...edges.slice(1, -1), settle(length + run.splashPast.right)]
   const isPast = run.splashPast.left > 0 || run.splashPast.right > 0
   const splashes = (isPast ? spliced(past, run.longest) : lengths).map(({ from, to }, at) =>
-    boardOf(piece(run, 'splash', at, room([from, to], y, [0, thickness]))),
+    banded(boardOf(piece(run, 'splash', at, room([from, to], y, [0, thickness]))), run, {
+      isFirst: from === 0,
+      isLast: to === length,
+    }),
   )
   return [...tops, ...splashes]
 }
@@ -131,7 +134,7 @@ function piece({ countertop }: TopRun, role: 'countertop' | 'splash', at: number
   return { role, number: at + 1, material: countertop.material, box, lie, banded: UNBANDED, explode: STAYS }
 }
 
-/** The front edge is banded all along, an end where it stands free; seams and ends at a wall are not. */
+/** The front edge, of a splash the upper one, is banded all along, an end where it stands free; seams and ends at a wall are not. */
 function banded(board: Board, run: TopRun, { isFirst, isLast }: { isFirst: boolean; isLast: boolean }): Board {
   const { banding } = run.countertop
   if (!(banding > 0)) return board

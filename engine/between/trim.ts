@@ -1,6 +1,7 @@
 import type { CabinetId } from '../basics/id'
 import { forward, WAYS } from '../cabinets/apart'
-import { type Piece, room, UNBANDED } from '../cabinets/piece'
+import type { Banding } from '../cabinets/board'
+import { bandedOn, type Piece, room, UNBANDED } from '../cabinets/piece'
 import type { Cabinet, Project, Trim, TrimKind } from '../project/document'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
@@ -44,6 +45,8 @@ export interface TrimRun {
   readonly front: Mm
   readonly trim: Trim
   readonly thickness: Mm
+  /** Of the band on edges that are seen; 0 for none. */
+  readonly band: Mm
   readonly longest: Mm
   /** How far back the return at each end goes, from the wall: to the wall itself, to a neighbour, or null for none. */
   readonly returns: { readonly left: Mm | null; readonly right: Mm | null }
@@ -67,11 +70,13 @@ export function trimPieces(run: TrimRun): Piece[] {
   const face = trimFace(run)
   const behind = settle(face - thickness)
   if (behind < 0) return []
-  const board = { material: trim.material, banded: UNBANDED, explode: forward(WAYS.kick) }
+  const board = { material: trim.material, explode: forward(WAYS.kick) }
   const y = [0, trim.height] as const
+  const length = edges.at(-1)!
   const boards = spliced(edges, run.longest).map(
     ({ from, to }, at): Piece => ({
       ...board,
+      banded: bandedOn(seenEdges(run, from === 0, to === length), run.band, trim.height),
       role: kind,
       number: at + 1,
       box: room([from, to], y, [behind, face]),
@@ -79,13 +84,27 @@ export function trimPieces(run: TrimRun): Piece[] {
     }),
   )
   if (kind === 'valance') return boards
-  const length = edges.at(-1)!
   const ends = [
     { rear: run.returns.left, x: [0, thickness], lie: 'onEdgeLookingRight' },
     { rear: run.returns.right, x: [length - thickness, length], lie: 'onEdgeLookingLeft' },
   ] as const
+  // Of a return only the lower edge of a light rail is seen: its ends are butted.
+  const banded = kind === 'lightRail' ? bandedOn(['low'], run.band, trim.height) : UNBANDED
   const returns = ends.flatMap(({ rear, x, lie }) =>
-    rear === null || rear >= behind ? [] : [{ ...board, box: room(x, y, [rear, behind]), lie }],
+    rear === null || rear >= behind ? [] : [{ ...board, banded, box: room(x, y, [rear, behind]), lie }],
   )
   return [...boards, ...returns.map((one, at): Piece => ({ ...one, role: RETURNS[kind], number: at + 1 }))]
+}
+
+/**
+ * What of a long board is seen from the room: its lower edge, of a crown where it stands out before the carcass, and its ends
+ * that stand free. Its length runs from right to left. Common practice, no source.
+ */
+function seenEdges(run: TrimRun, isFirst: boolean, isLast: boolean): readonly (keyof Banding)[] {
+  const { kind, trim, returns } = run
+  const isFree = (rear: Mm | null) => rear !== null && rear < trimFace(run)
+  const edges: (keyof Banding)[] = kind !== 'crown' || trim.forward > 0 ? ['low'] : []
+  if (isLast && isFree(returns.right)) edges.push('start')
+  if (isFirst && isFree(returns.left)) edges.push('end')
+  return edges
 }

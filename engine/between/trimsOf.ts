@@ -1,6 +1,6 @@
 import type { Project, TrimKind, Wall } from '../project/document'
 import { find } from '../project/references'
-import { type BuiltRun, boardsFrom, partsOfRun, runNamed } from './run'
+import { type BuiltRun, bandingRules, boardsFrom, partsOfRun, runNamed } from './run'
 import { remembered } from './runsAlong'
 import { longestBoard } from './splice'
 import { type Stretch, trimmedRuns, valancesAt } from './stretch'
@@ -19,9 +19,12 @@ export function trimsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
     const thickness = trim && find(project.materials, trim.material)?.thickness
     if (!trim || !thickness) return []
     const longest = longestBoard(project, trim.material)
+    const band = bandingRules(project).fronts
     return walls.flatMap((wall) => {
       const stretches = kind === 'valance' ? valancesAt(project, wall, trim) : trimmedRuns(project, wall, kind, trim)
-      return stretches.map((one) => builtTrim(project, wall, kind, { ...one.run, kind, trim, thickness, longest }, one))
+      return stretches.map((one) =>
+        builtTrim(project, wall, kind, { ...one.run, kind, trim, thickness, band, longest }, one),
+      )
     })
   })
 }
@@ -31,10 +34,14 @@ function builtTrim(project: Project, wall: Wall, kind: TrimKind, run: TrimRun, s
   const { cabinets, left, bottom } = stretch
   const name = runNamed(ID_NAMES[kind], LETTERS[kind], cabinets[0]!, project)
   const hasGrain = project.materials[trim.material]?.hasGrain
-  const made = remembered(project, [name, run, bottom, hasGrain, wall.height, project.display], () => ({
-    parts: partsOfRun(name, boardsFrom(trimPieces(run)), project),
-    problems: trimProblems(run, stretch, name, wall, project),
-  }))
+  const made = remembered(
+    project,
+    [name, run, bottom, hasGrain, wall.height, project.display, bandingRules(project).isInFinishedSize],
+    () => ({
+      parts: partsOfRun(name, boardsFrom(trimPieces(run)), project),
+      problems: trimProblems(run, stretch, name, wall, project),
+    }),
+  )
   const size = { width: edges.at(-1)!, height: trim.height, depth: Math.max(trimFace(run), thickness) }
   return { ...name, kind, place: { wall: wall.id, left, bottom, ...size }, cabinets, ...made }
 }

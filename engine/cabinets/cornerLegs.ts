@@ -153,6 +153,11 @@ export function mirroredWay(explode: Explode): Explode {
 
 /** Across a board that stands upright everything is the other way round then. */
 function mirroredEdge({ banded: { edges }, lie }: Piece): Piece['banded']['edges'] {
-  if (!lie.startsWith('upright') || (edges !== 'low' && edges !== 'high')) return edges
-  return edges === 'low' ? 'high' : 'low'
+  if (!lie.startsWith('upright')) return edges
+  if (typeof edges !== 'string') return edges.map(otherEdge)
+  return edges === 'low' || edges === 'high' ? otherEdge(edges) : edges
+}
+
+function otherEdge<Edge extends string>(edge: Edge): Edge | 'low' | 'high' {
+  return edge === 'low' ? 'high' : edge === 'high' ? 'low' : edge
 }

@@ -1,10 +1,11 @@
 import type { Beside, Side } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { sideways, WAYS } from './apart'
+import type { Banding } from './board'
 import type { Rules } from './build'
 import { type Carcass, insideFront, outerFront } from './carcass'
 import { pastLeft, pastRight } from './past'
-import { type Piece, room, UNBANDED } from './piece'
+import { bandedOn, type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
 
 type Filler = Extract<Beside, { kind: 'filler' }>
@@ -56,7 +57,7 @@ export function fillerOf(
     material: carcass.method.frontMaterial,
     box: room(along(0, width), y, [rear, rear + thickness]),
     lie: 'uprightLookingIn',
-    banded: UNBANDED,
+    banded: bandedOn(seenEdges(filler, side), carcass.method.banding.fronts, width),
     scribe: filler.scribe,
     explode: away,
   }
@@ -72,6 +73,12 @@ export function fillerOf(
     explode: away,
   }
   return [strip, back]
+}
+
+/** Banded as fronts are; the edge that is scribed to the wall is planed there and stays bare. Common practice, no source. */
+function seenEdges({ scribe }: Filler, side: Side): readonly (keyof Banding)[] {
+  const atWall = side === 'left' ? 'low' : 'high'
+  return (['low', 'high', 'start', 'end'] as const).filter((edge) => scribe === 0 || edge !== atWall)
 }
 
 function span(width: Mm, from: Mm, to: Mm): readonly [Mm, Mm] {

@@ -27,8 +27,14 @@ export interface Piece {
   /** What is cut out of it for the boards that it is joined to, in the cabinet's frame: tenons, mortises, grooves. */
   readonly cuts?: readonly Box[]
   readonly lie: Lie
-  /** The edge that is banded: to the room, at the start or the end of its width, within its outline; or all four of a front. */
-  readonly banded: { readonly edges: 'front' | 'low' | 'high' | 'inside' | 'all' | 'none'; readonly thickness: Mm }
+  /**
+   * The edge that is banded: to the room, at the start or the end of its width, within its outline; all four of a front; or
+   * the named ones, of what is seen from some sides only.
+   */
+  readonly banded: {
+    readonly edges: 'front' | 'low' | 'high' | 'inside' | 'all' | 'none' | readonly (keyof Banding)[]
+    readonly thickness: Mm
+  }
   /** A corner of its box that is cut away, right through: the room that goes. */
   readonly away?: { readonly outline: Outline; readonly box: Box }
   readonly run?: GrainRun
@@ -65,6 +71,11 @@ export const LIES = {
 } as const satisfies Record<string, { length: Axis; width: Axis }>
 
 export const UNBANDED: Piece['banded'] = { edges: 'none', thickness: 0 }
+
+/** Bands on some edges of a board, where they leave something of its width. */
+export function bandedOn(edges: readonly (keyof Banding)[], thickness: Mm, width: Mm): Piece['banded'] {
+  return thickness > 0 && 2 * thickness < width ? { edges, thickness } : UNBANDED
+}
 
 /** The room between two corners, settled, so that equal boards are equal to `===`. */
 export function room(x: readonly [Mm, Mm], y: readonly [Mm, Mm], z: readonly [Mm, Mm]): Box {
@@ -125,6 +136,7 @@ function cornerOf(box: Box, axes: readonly Axis[]): Vec3 {
 function bandingOf({ banded: { edges, thickness } }: Piece, width: Axis): Banding {
   if (edges === 'all') return { low: thickness, high: thickness, start: thickness, end: thickness }
   if (edges === 'none' || edges === 'inside') return NO_BANDING
+  if (typeof edges !== 'string') return { ...NO_BANDING, ...Object.fromEntries(edges.map((edge) => [edge, thickness])) }
   return edges === 'high' || (edges === 'front' && width === '+z')
     ? { ...NO_BANDING, high: thickness }
     : { ...NO_BANDING, low: thickness }

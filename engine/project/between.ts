@@ -43,7 +43,7 @@ export interface Countertop {
   readonly ends: Mm
   /** The height of the board that stands on it at the wall; 0 for none. */
   readonly splash: Mm
-  /** Of the banding along its front edge and its free ends; 0 for none. */
+  /** Of the banding along its front edge, the upper edge of its splash, and their free ends; 0 for none. */
   readonly banding: Mm
   /** What draws its boards together at seams; nothing where it is left out. */
   readonly seamBolts?: SeamBolts

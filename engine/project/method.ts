@@ -163,7 +163,7 @@ export interface ShelfRules {
 export interface BandingRules {
   /** Of the banding on front edges of the carcass; 0 for none. */
   readonly carcass: Mm
-  /** Of the banding on all four edges of doors and drawer fronts; 0 for none. */
+  /** Of the banding on all four edges of doors and drawer fronts, and on the seen edges of fillers and trims; 0 for none. */
   readonly fronts: Mm
   /** Whether the finished size includes the banding, so that the board is cut smaller by it. */
   readonly isInFinishedSize: boolean

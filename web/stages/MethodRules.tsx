@@ -32,7 +32,7 @@ const RULES = {
     title: 'Banding',
     rows: [
       ['carcass', 'Carcass edges'],
-      ['fronts', 'Fronts'],
+      ['fronts', 'Fronts, fillers, trims'],
     ],
   },
   shelves: {

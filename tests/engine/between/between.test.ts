@@ -131,6 +131,10 @@ describe('a countertop', () => {
     expect(boards(splashed, 'countertop')[1]).toBe(`BT1-SP1 ${15 + 2000 + 15} x 80 x ${T(project)}`)
     const splash = runsOf(splashed, 'countertop')[0]!.parts[1]!
     expect(boxOf(splash)).toMatchObject({ min: { y: T(project), z: 0 }, max: { y: T(project) + 80, z: T(project) } })
+    const banded = withBetween(plain, { countertop: { ...TOP, splash: 80, banding: 2 } })
+    const { banding, cutLength, cutWidth } = runsOf(banded, 'countertop')[0]!.parts[1]!
+    expect(banding).toEqual({ low: 0, high: 2, start: 2, end: 2 })
+    expect([cutLength, cutWidth]).toEqual([15 + 2000 + 15 - 2 - 2, 80 - 2])
   })
 
   const sink: Cutout = { of: 'sink', width: 500, depth: 400, fromFront: 60 }

@@ -128,6 +128,51 @@ describe('a valance', () => {
   })
 })
 
+describe('the seen edges of trims', () => {
+  /** New metric projects band fronts with 1, which is in the finished size. */
+  const BAND = 1
+  const cuts = (project: Project, kind: TrimKind) =>
+    runsOf(project, kind).flatMap(({ parts }) =>
+      parts.map(({ mark, cutLength, cutWidth }) => `${mark} ${cutLength} x ${cutWidth}`),
+    )
+
+  it('of a light rail are the lower ones and its free ends', () => {
+    const free = trimmed(aWall(upper('U1', 300, 600)), { lightRail: RAIL })
+    expect(runsOf(free, 'lightRail')[0]!.parts[0]!.banding).toEqual({ low: 1, high: 0, start: 1, end: 1 })
+    expect(cuts(free, 'lightRail')).toEqual([
+      `UL1-LR1 ${600 - 2 * BAND} x ${40 - BAND}`,
+      `UL1-LT1 ${320 - T} x ${40 - BAND}`,
+      `UL1-LT2 ${320 - T} x ${40 - BAND}`,
+    ])
+    // At the left end of the wall nothing is seen; the right end is where its length starts.
+    const atWall = trimmed(aWall(upper('U1', 0, 600)), { lightRail: RAIL })
+    expect(runsOf(atWall, 'lightRail')[0]!.parts[0]!.banding).toEqual({ low: 1, high: 0, start: 1, end: 0 })
+  })
+  it('of a crown are its free ends, and the lower one where it stands before the carcass', () => {
+    const crowned = (forward: number) => trimmed(aWall(upper('U1', 300, 600)), { crown: { ...CROWN, forward } })
+    expect(cuts(crowned(20), 'crown')[0]).toBe(`UC1-CR1 ${600 - 2 * BAND} x ${80 - BAND}`)
+    expect(cuts(crowned(0), 'crown')[0]).toBe(`UC1-CR1 ${600 - 2 * BAND} x 80`)
+    expect(cuts(crowned(20), 'crown')[1]).toBe(`UC1-CE1 ${320 + 20 - T} x 80`)
+  })
+  it('of a valance is the lower one, and a splice is bare', () => {
+    const far = aWall(upper('U1', 0, 400), upper('U2', 3000, 500))
+    const valance = { material: CARCASS, height: 100, forward: 0 }
+    const long = withWall(trimmed(far, { valance }), { length: 3600 }, WINDOW)
+    const bands = runsOf(long, 'valance').flatMap(({ parts }) => parts.map(({ banding }) => banding))
+    expect(bands).toEqual([
+      { low: 1, high: 0, start: 0, end: 0 },
+      { low: 1, high: 0, start: 0, end: 0 },
+    ])
+  })
+  it('are bare where fronts are, and follow the build method', () => {
+    const project = trimmed(aWall(upper('U1', 300, 600)), { lightRail: RAIL })
+    derive(project)
+    const banding = { carcass: 1, fronts: 0, isInFinishedSize: true }
+    const bare = applyEdit(project, { kind: 'editMethod', id: project.method, change: { banding } })
+    expect(cuts(bare, 'lightRail')[0]).toBe('UL1-LR1 600 x 40')
+  })
+})
+
 it('is one undo step by its name', () => {
   expect(labelOf(aWall(), { kind: 'editBetween', change: { lightRail: RAIL } })).toBe('Change light rail')
 })

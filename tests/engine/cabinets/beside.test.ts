@@ -34,6 +34,15 @@ describe('a filler', () => {
     const { cutLength, cutWidth, material, mark } = the(partsBeside(filler, NOTCHED), 'filler')
     expect([cutLength, cutWidth, material, mark]).toEqual([720 - 100, 42 + 12, 'front', 'B1-FR'])
   })
+  it('is banded as fronts are, but not along the edge that is scribed to the wall, and cut smaller by that', () => {
+    const banding = { carcass: 1, fronts: 2, isInFinishedSize: true }
+    const scribed = the(partsBeside(filler, { ...NOTCHED, banding }), 'filler')
+    // Beside the left of a carcass the wall is at its own left.
+    expect(scribed.banding).toEqual({ low: 0, high: 2, start: 2, end: 2 })
+    expect([scribed.cutLength, scribed.cutWidth]).toEqual([720 - 100 - 2 - 2, 42 - 2 + 12])
+    const between = the(partsBeside({ ...filler, scribe: 0 }, { ...NOTCHED, banding }), 'filler')
+    expect([between.cutLength, between.cutWidth]).toEqual([720 - 100 - 2 - 2, 42 - 2 - 2])
+  })
   it('has a return behind it, on the side of the carcass', () => {
     const part = the(partsBeside(filler), 'fillerReturn')
     expect(boxOf(part)).toEqual({ min: { x: -18, y: 0, z: 580 - 60 }, max: { x: 0, y: 720, z: 580 } })
