@@ -193,6 +193,8 @@ function Tools({ project, cabinets, isFolded, onFold }: ToolsProps) {
   )
 }
 
+const GAP_FIELDS = { left: 'gapLeft', right: 'gapRight' } as const
+
 function Sizes(chosen: ChosenProps) {
   const { project, cabinets } = useUnderHand(chosen)
   const { display } = project
@@ -239,7 +241,7 @@ function Sizes(chosen: ChosenProps) {
               label={`Gap ${side}`}
               value={gaps[side].gap}
               display={display}
-              field="left"
+              field={GAP_FIELDS[side]}
               names={names}
               onLength={(length) => setGap(project, single, side, length)}
             />

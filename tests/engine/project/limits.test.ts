@@ -19,6 +19,8 @@ describe('a length for a field', () => {
     ['width', -20, 'The width is -20 mm; it must be at least 50 mm.'],
     ['width', 6001, 'The width is 6001 mm; it can be at most 6000 mm.'],
     ['thickness', 0, 'The thickness is 0 mm; it must be at least 1 mm.'],
+    ['gapRight', -5, 'The gap at the right is -5 mm; it must be at least 0 mm.'],
+    ['gapLeft', 99_999, 'The gap at the left is 99999 mm; it can be at most 60000 mm.'],
     ['depth', Number.NaN, 'The depth is not a number.'],
     ['kerf', 25, 'The kerf is 25 mm; it can be at most 20 mm.'],
   ] as const)('is refused as a %s of %d with the value and the limit', (field, value, message) => {
