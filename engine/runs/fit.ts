@@ -4,7 +4,7 @@ import type { Cabinet, Opening, Project, Wall } from '../project/document'
 import { markOf } from '../project/mark'
 import { MOST_BESIDE } from '../project/ranges'
 import { find } from '../project/references'
-import { formatLength } from '../units/format'
+import { formatLength, formatWithUnit } from '../units/format'
 import { type Mm, settle } from '../units/length'
 import { footprintOf } from './footprint'
 import { doOverlap, rightEdge, topEdge } from './lane'
@@ -17,7 +17,7 @@ export type Fit = { readonly fits: true; readonly says: string } | { readonly fi
 /**
  * Whether cabinets fit as proposed, each in the place of the cabinet of its own id: on the wall, under the ceiling, clear
  * of doors, windows and every other cabinet. The words are of the first that does not fit, or of the first proposed:
- * `B3 to 780: fits, 20 left to the wall end`, `B3 would overlap B4 by 35`.
+ * `B3 to 780: fits, 20 left to the wall end`, `B3 would overlap B4 by 35 mm`.
  */
 export function fitOf(project: Project, proposed: Cabinet | readonly Cabinet[]): Fit {
   const list = isList(proposed) ? proposed : [proposed]
@@ -49,7 +49,7 @@ function whyNot(project: Project, cabinet: Cabinet, others: readonly Cabinet[]):
   const wall = find(project.walls, cabinet.wall)
   if (!wall) return 'has no wall'
   const face = footprintOf(cabinet, project)
-  const show = (length: Mm) => formatLength(length, project.display)
+  const show = (length: Mm) => formatWithUnit(length, project.display)
   if (![...Object.values(face), cabinet.depth].every(Number.isFinite)) return 'has a size or place that is not a number'
   if (Math.min(face.width, face.height) <= 0) return `would be ${show(face.width)} x ${show(face.height)}`
   return (

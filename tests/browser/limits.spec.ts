@@ -24,11 +24,11 @@ const REFUSED = [
   ['Width of B1', '99999999999', 'The width is 99999999999 mm; it can be at most 6000 mm.'],
   ['Width of B1', 'NaN', '"NaN" is not understood.'],
   ['Width of B1', '1/0', 'That divides by zero.'],
-  ['Width of B1', '4200', 'B1 is 4200 wide; the wall is 3600 long.'],
+  ['Width of B1', '4200', 'B1 is 4200 mm wide; the wall is 3600 mm long.'],
   ['Width of B4', '1400', 'B4 would'],
-  ['Height of T1', '2600', 'T1 would reach 200 above the ceiling (2400).'],
-  ['From left of B5', '3450', 'B5 would stand 150 past the right end of the wall (3600).'],
-  ['From left of U2', '1500', 'U2 would cover the window by 500.'],
+  ['Height of T1', '2600', 'T1 would reach 200 mm above the ceiling (2400 mm).'],
+  ['From left of B5', '3450', 'B5 would stand 150 mm past the right end of the wall (3600 mm).'],
+  ['From left of U2', '1500', 'U2 would cover the window by 500 mm.'],
 ] as const
 
 test('a size or place that cannot be is refused with the reason, and everything else goes on', async ({ shop }) => {
@@ -106,7 +106,7 @@ test('a wall made too short keeps its cabinets and says which stand past its end
   await goTo(shop, 'Design')
   await openTab(shop, 'Findings')
   const table = shop.getByRole('table', { name: 'Findings' })
-  await expect(table).toContainText('B5 would stand 450 past the right end of the wall (2500)')
+  await expect(table).toContainText('B5 would stand 450 mm past the right end of the wall (2500 mm)')
   await button(shop, /^Undo/).click()
   await expect(shop.getByText('past the right end')).toHaveCount(0)
   await expect(cabinet(shop, 'B5')).toHaveAccessibleName(/^B5 base, 300 wide/)
@@ -118,11 +118,13 @@ test('a window stays within its wall: one that would not is refused with by how 
   await goTo(shop, 'Site')
   const left = shop.getByLabel('From left of window 1')
   await type(left, '2700')
-  await expect(await refusal(left)).toHaveText('The window would reach 300 past the right end of the wall (3600).')
+  await expect(await refusal(left)).toHaveText(
+    'The window would reach 300 mm past the right end of the wall (3600 mm).',
+  )
   await left.press('Escape')
   const height = shop.getByLabel('Height of window 1')
   await type(height, '1450')
-  await expect(await refusal(height)).toHaveText('The window would reach 50 above the ceiling (2400).')
+  await expect(await refusal(height)).toHaveText('The window would reach 50 mm above the ceiling (2400 mm).')
   await expect(button(shop, 'Undo')).toBeDisabled()
   await height.press('Escape')
 
@@ -131,4 +133,18 @@ test('a window stays within its wall: one that would not is refused with by how 
   await button(shop, 'Add window').click()
   await expect(shop.getByLabel('Height of window 1')).toHaveValue('800')
   await expect(shop.getByLabel('Above floor of window 1')).toHaveValue('0')
+})
+
+test('a gap that cannot be is refused by its own name', async ({ shop }) => {
+  await cabinet(shop, 'B3').click({ position: { x: 20, y: 40 } })
+  const card = shop.getByRole('region', { name: 'Properties' })
+  for (const [label, text, words] of [
+    ['Gap left', '-5', 'The gap at the left is -5 mm; it must be at least 0 mm.'],
+    ['Gap right', '99999', 'The gap at the right is 99999 mm; it can be at most 60000 mm.'],
+  ] as const) {
+    const gap = card.getByLabel(label, { exact: true })
+    await type(gap, text)
+    await expect(await refusal(gap)).toHaveText(words)
+    await gap.press('Escape')
+  }
 })

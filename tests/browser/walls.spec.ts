@@ -52,7 +52,7 @@ test('a room of four walls is closed, and the client is told of every wall that 
   // T1 is 580 deep with a door of 18, and B6 600 wide.
   const overlap = 2500 + 600 - (3600 - 580 - 18)
   await type(card.getByLabel('From left', { exact: true }), '2500')
-  await expect(card).toContainText(`B6 would overlap T1 by ${overlap} in the corner with Window wall`)
+  await expect(card).toContainText(`B6 would overlap T1 by ${overlap} mm in the corner with Window wall`)
   await button(shop, 'Show').click()
   await expect(shop.getByRole('main')).toContainText('11 cabinets on 2 walls: 10 on Window wall, 1 on Wall 4.')
 })

@@ -3,6 +3,7 @@ import {
   canClose,
   type Edit,
   formatLength,
+  formatWithUnit,
   freeId,
   freshWall,
   inch,
@@ -254,7 +255,7 @@ function OpeningRow({ opening, name, project, wall, onPut, onDelete }: OpeningRo
 
 /** Why an opening cannot be so on the wall, or nothing. */
 function outside({ kind, left, bottom, width, height }: Opening, wall: Wall, display: LengthDisplay): string | null {
-  const show = (length: Mm) => formatLength(length, display)
+  const show = (length: Mm) => formatWithUnit(length, display)
   const past = settle(left + width - wall.length)
   const above = settle(bottom + height - wall.height)
   if (past > 0) return `The ${kind} would reach ${show(past)} past the right end of the wall (${show(wall.length)}).`

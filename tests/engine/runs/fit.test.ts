@@ -50,22 +50,24 @@ describe('a cabinet that fits', () => {
 
   it('is told in inches when inches are shown', () => {
     const inches = { ...project, display: { unit: 'in', step: 16 } } as const
+    // 800 and 2 in more.
+    expect(words({ ...b3, width: 800 + 2 * 25.4 }, inches)).toBe('B3 would overlap B4 by 2 in')
     expect(words({ ...b3, width: 762 }, inches)).toBe('B3 to 30: fits, 78 3/4 left to the wall end and 1 1/2 to B4')
   })
 })
 
 describe('a cabinet that does not fit', () => {
   it.each<[string, Cabinet]>([
-    ['B3 would overlap B4 by 35', { ...b3, width: 800 + 35 }],
-    ['B3 would stand 20 past the right end of the wall (3600)', { ...b3, left: 3600 - 600 + 20 }],
-    ['B3 would stand 5 past the left end of the wall', { ...b3, left: -5 }],
-    ['B3 is 3700 wide; the wall is 3600 long', { ...b3, width: 3700 }],
-    ['T1 would reach 100 above the ceiling (2400)', cabinet('T1', { left: 0, height: 2500 })],
-    ['U1 would reach 10 into the floor', cabinet('U1', { left: 0, bottom: -10 })],
-    ['U1 would overlap B3 by 68', cabinet('U1', { left: 2000, bottom: 868 - 68 })],
-    ['T1 would overlap B3 by 600', cabinet('T1', { left: 2000 })],
+    ['B3 would overlap B4 by 35 mm', { ...b3, width: 800 + 35 }],
+    ['B3 would stand 20 mm past the right end of the wall (3600 mm)', { ...b3, left: 3600 - 600 + 20 }],
+    ['B3 would stand 5 mm past the left end of the wall', { ...b3, left: -5 }],
+    ['B3 is 3700 mm wide; the wall is 3600 mm long', { ...b3, width: 3700 }],
+    ['T1 would reach 100 mm above the ceiling (2400 mm)', cabinet('T1', { left: 0, height: 2500 })],
+    ['U1 would reach 10 mm into the floor', cabinet('U1', { left: 0, bottom: -10 })],
+    ['U1 would overlap B3 by 68 mm', cabinet('U1', { left: 2000, bottom: 868 - 68 })],
+    ['T1 would overlap B3 by 600 mm', cabinet('T1', { left: 2000 })],
     ['B3 has a size or place that is not a number', { ...b3, left: Number.NaN }],
-    ['B3 would be 0 x 868', { ...b3, width: 0 }],
+    ['B3 would be 0 mm x 868 mm', { ...b3, width: 0 }],
   ])('is told why: %s', (why, proposed) => {
     expect(words(proposed)).toBe(why)
   })
@@ -76,7 +78,7 @@ describe('a cabinet that does not fit', () => {
         { ...b3, left: 1500 },
         { ...b4, left: 2000 },
       ]),
-    ).toBe('B4 would overlap B3 by 100')
+    ).toBe('B4 would overlap B3 by 100 mm')
   })
 })
 
@@ -87,11 +89,11 @@ describe('the openings of the wall', () => {
 
   it.each<[string, Cabinet]>([
     ['U1 at 2200: fits, 2200 left to the wall end and 800 to the wall end', cabinet('U1', { left: 2200 })],
-    ['U1 would cover the window by 50', cabinet('U1', { left: 2150 })],
-    ['T1 would cover the window by 900', cabinet('T1', { left: 1300 })],
+    ['U1 would cover the window by 50 mm', cabinet('U1', { left: 2150 })],
+    ['T1 would cover the window by 900 mm', cabinet('T1', { left: 1300 })],
     ['B1 at 1300: fits, 1300 left to the wall end and 1700 to the wall end', cabinet('B1', { left: 1300 })],
-    ['B1 would cover the window by 20', cabinet('B1', { left: 1300, height: 1020 })],
-    ['B1 would cover the door by 100', cabinet('B1', { left: 700 })],
+    ['B1 would cover the window by 20 mm', cabinet('B1', { left: 1300, height: 1020 })],
+    ['B1 would cover the door by 100 mm', cabinet('B1', { left: 700 })],
   ])('are kept clear: %s', (told, proposed) => {
     expect(words(proposed, open)).toBe(told)
   })

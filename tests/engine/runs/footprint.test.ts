@@ -38,14 +38,14 @@ describe('what stands beside a cabinet', () => {
   })
   it('keeps neighbours out', () => {
     const fit = fitOf(project, { ...the(project, 'b2'), left: 725 })
-    expect(fit).toEqual({ fits: false, why: 'B2 would overlap B1 by 15' })
+    expect(fit).toEqual({ fits: false, why: 'B2 would overlap B1 by 15 mm' })
     expect(
       misfits(applyEdit(project, { kind: 'setBeside', ids: ['b1' as CabinetId], side: 'right', beside: filler(55) })),
     ).toHaveLength(2)
   })
   it('does not stand past the end of the wall', () => {
     const fit = fitOf(project, { ...the(project, 'b1'), left: 10, beside: left(filler(40)) })
-    expect(fit).toEqual({ fits: false, why: 'B1 would stand 30 past the left end of the wall' })
+    expect(fit).toEqual({ fits: false, why: 'B1 would stand 30 mm past the left end of the wall' })
   })
   it('pushes and is pushed', () => {
     expect(pushNeighbours(project, { ...the(project, 'b1'), width: 650 })).toEqual([{ id: 'b2', left: 100 + 650 + 40 }])

@@ -55,7 +55,7 @@ describe('what reaches in from the wall that is met', () => {
     expect(reaching(room, b1.wall)).toEqual([[0, 540, 100, 700]])
     expect(reaching(room, b2.wall)).toEqual([[2800 - 560 - FRONT, 2800, 40, 640]])
     // Out from the fourth wall they share less than along the first, where it would be 540 less 40.
-    expect(why(room, 'B1')).toBe(`B1 would overlap B2 by ${560 + FRONT - 100} in the corner with Wall 4`)
+    expect(why(room, 'B1')).toBe(`B1 would overlap B2 by ${560 + FRONT - 100} mm in the corner with Wall 4`)
   })
 
   it('is nothing while the walls do not meet', () => {
@@ -70,8 +70,8 @@ describe('a cabinet in a corner of two walls', () => {
 
   it('cannot stand in the other leg of a corner cabinet', () => {
     const project = aCorner(b1, cabinet('B2', { wall: OTHER_WALL, left: 850, width: 600 }))
-    expect(why(project, 'B2')).toBe('B2 would overlap B1 by 100 in the corner with Wall')
-    expect(why(project, 'B1')).toBe('B1 would overlap B2 by 100 in the corner with Side wall')
+    expect(why(project, 'B2')).toBe('B2 would overlap B1 by 100 mm in the corner with Wall')
+    expect(why(project, 'B1')).toBe('B1 would overlap B2 by 100 mm in the corner with Side wall')
     expect(misfits(project)).toHaveLength(2)
   })
 
@@ -85,7 +85,7 @@ describe('a cabinet in a corner of two walls', () => {
   it('cannot begin before the doors of what ends at the other wall', () => {
     const base = cabinet('B1', { left: 3000, width: 600, depth: 560, front: DOOR })
     const at = (left: number) => aCorner(base, cabinet('B2', { wall: OTHER_WALL, left, width: 600, depth: 560 }))
-    expect(why(at(560), 'B2')).toBe(`B2 would overlap B1 by ${FRONT} in the corner with Wall`)
+    expect(why(at(560), 'B2')).toBe(`B2 would overlap B1 by ${FRONT} mm in the corner with Wall`)
     expect(misfits(at(560 + FRONT))).toEqual([])
   })
 
@@ -108,7 +108,7 @@ describe('a cabinet in a corner of two walls', () => {
     expect(why(withDoor, 'B1')).toBe('B1 would stand before the door of Side wall')
     const short = { ...side, openings: {}, length: 930 }
     expect(why({ ...project, walls: { ...project.walls, [OTHER_WALL]: short } }, 'B1')).toBe(
-      'B1 would reach 20 past the other end of Side wall',
+      'B1 would reach 20 mm past the other end of Side wall',
     )
   })
 })

@@ -27,7 +27,7 @@ describe('a nudge', () => {
 
   it('that does not fit says why', () => {
     const wall = aWall(base('B1'), base('B2', { left: 600 }))
-    expect(nudged(wall, [idOf('B1')], 1, 0).words).toEqual({ fits: false, text: 'B1 would overlap B2 by 1' })
+    expect(nudged(wall, [idOf('B1')], 1, 0).words).toEqual({ fits: false, text: 'B1 would overlap B2 by 1 mm' })
   })
 
   it('does not lift what stands on the floor', () => {
