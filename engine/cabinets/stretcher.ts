@@ -1,6 +1,6 @@
 import { type Mm, settle } from '../units/length'
 import { upward, WAYS } from './apart'
-import { backFront, type Carcass, clearWidth, sideRear } from './carcass'
+import { backFront, type Carcass, clearWidth, insideFront, sideRear } from './carcass'
 import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
 
@@ -38,10 +38,21 @@ export function stretchersOf(carcass: Carcass, report: Report): Piece[] {
     lie: isFlat ? 'levelLookingDown' : 'onEdgeLookingOut',
     banded: UNBANDED,
   }
+  tellBackInFront(carcass, settle(depth - deep), report)
   if (!carcass.hasBackStretcher) return [front]
   if (rear + 2 * deep <= depth) return [front, back]
   report.stop(
     `two stretchers of ${report.say(deep)} do not fit in the ${report.say(depth - rear)} from its back to its front; the back one is left out.`,
   )
   return [front]
+}
+
+/** A back that is set in so far that it would stand in the front stretcher, or before it. */
+function tellBackInFront(carcass: Carcass, rear: Mm, report: Report): void {
+  const front = backFront(carcass)
+  // One that leaves no room inside at all is told as that.
+  if (carcass.method.back.kind === 'none' || front <= rear || front >= insideFront(carcass)) return
+  report.stop(
+    `the front of its back would be ${report.say(front)} from the wall; its front stretcher begins at ${report.say(rear)}. Set the back in less.`,
+  )
 }

@@ -86,6 +86,21 @@ describe('a cabinet that cannot be built', () => {
       'U1: the front of the back would be 406 mm from the wall; the inside ends at 330 mm.',
     )
   })
+  it('says that the back stands in the front stretcher', () => {
+    const flat = 75
+    const set = (inset: number) =>
+      rulesWith({
+        back: { kind: 'groove', inset, depth: 6, clearance: 2 },
+        baseTop: { kind: 'stretchersFlat', width: flat },
+      })
+    const said = (inset: number) => messages(aCabinet('base', { depth: 580 }), set(inset))
+    const told = said(525).filter((message) => message.includes('front stretcher begins'))
+    // The flat stretcher begins at 580 - 75; the back is 6 thick.
+    expect(told).toEqual([
+      `B1: the front of its back would be ${525 + 6} mm from the wall; its front stretcher begins at ${580 - flat} mm. Set the back in less.`,
+    ])
+    expect(said(580 - flat - 6).filter((message) => message.includes('front stretcher begins'))).toEqual([])
+  })
   it('says that two stretchers do not fit', () => {
     const rules = rulesWith({ baseTop: { kind: 'stretchersFlat', width: 300 } })
     expect(messages(aCabinet('base', { depth: 580 }), rules)).toEqual([
