@@ -1,4 +1,4 @@
-import { type HolePurpose, isEdgeSlot, type Recess } from '../cabinets/operation'
+import { type HolePurpose, isEdgeSlot, isOpening, type Recess } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import type { AssemblyStep } from './step'
 import { stepOf } from './step'
@@ -7,8 +7,9 @@ import { stepOf } from './step'
 export function machiningOf(parts: readonly Part[], isBandInSize: boolean): AssemblyStep[] {
   const banded = parts.filter(isBanded)
   const recessed = parts.filter((part) => recessesOf(part).length > 0)
-  const notched = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'notch' || kind === 'clip'))
   const bevelled = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
+  const notched = parts.filter((part) => isCutInto(part))
+  const opened = parts.filter((part) => part.operations.some((one) => one.kind === 'notch' && isOpening(one, part)))
   const slotted = parts.filter(({ operations }) => operations.some(isEdgeSlot))
   const bored = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'holeRow'))
   return [
@@ -20,6 +21,11 @@ export function machiningOf(parts: readonly Part[], isBandInSize: boolean): Asse
       'Bevel the edges that are drawn so, with the blade tilted as it is said beside the cuts.',
       bevelled,
     ),
+    stepOf(
+      'machining',
+      'Saw the openings out of the boards: bore a hole in each corner, then along the lines.',
+      opened,
+    ),
     stepOf('machining', 'Groove the edges for panels and cut mortises and tenons; try each joint dry.', slotted),
     stepOf('machining', boreWords(bored), bored),
   ].filter(({ marks }) => marks.length > 0)
@@ -27,6 +33,10 @@ export function machiningOf(parts: readonly Part[], isBandInSize: boolean): Asse
 
 function isBanded({ banding, insideBanding }: Part): boolean {
   return insideBanding !== undefined || Object.values(banding).some((thickness) => thickness > 0)
+}
+
+function isCutInto(part: Part): boolean {
+  return part.operations.some((one) => one.kind === 'clip' || (one.kind === 'notch' && !isOpening(one, part)))
 }
 
 function recessesOf({ operations }: Part): Recess[] {

@@ -81,6 +81,7 @@ export function windowsIn(back: Board, niches: readonly Niche[], carcass: Carcas
     const x = [bay.from + BACK_LEFT, bay.to - BACK_LEFT] as const
     const y = [opening.from + BACK_LEFT, opening.to - BACK_LEFT] as const
     if (!(air > 0 && x[1] > x[0] && y[1] > y[0])) return []
-    return [notchOf(inBoard(back, room(x, y, [backFront(carcass) - carcass.backThickness, backFront(carcass)])))]
+    const window = room(x, y, [backFront(carcass) - carcass.backThickness, backFront(carcass)])
+    return [{ ...notchOf(inBoard(back, window)), for: 'air' }]
   })
 }

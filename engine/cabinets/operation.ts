@@ -22,13 +22,20 @@ export interface Recess {
   readonly depth: Mm
 }
 
-/** A rectangle cut out of a corner or an edge, right through. */
+/** A rectangle cut out of a corner or an edge, or an opening within the board, right through. */
 export interface Notch {
   readonly kind: 'notch'
   readonly x: Mm
   readonly y: Mm
   readonly length: Mm
   readonly width: Mm
+  /** What an opening in a back is for. Nothing where it is left out. */
+  readonly for?: 'pipes' | 'air'
+}
+
+/** Whether there is wood all round what is cut out of a board. */
+export function isOpening({ x, y, length, width }: Notch, board: { readonly length: Mm; readonly width: Mm }): boolean {
+  return x > 0 && y > 0 && settle(x + length) < board.length && settle(y + width) < board.width
 }
 
 /**

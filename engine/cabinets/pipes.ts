@@ -40,7 +40,7 @@ export function pipesIn(back: Board, pipes: PipeWindow, carcass: Carcass, report
   const cut = notchOf(inBoard(back, room(x, y, [backFront(carcass) - carcass.backThickness, backFront(carcass)])))
   if (!(cut.length > 0 && cut.width > 0)) return []
   const least = Math.min(cut.x, cut.y, settle(back.length - cut.x - cut.length), settle(back.width - cut.y - cut.width))
-  if (least >= BACK_LEFT) return [cut]
+  if (least >= BACK_LEFT) return [{ ...cut, for: 'pipes' }]
   report.stop(
     `the window for pipes would leave ${report.say(least)} of the back beside it; ${report.say(BACK_LEFT)} is the least, so it is left out.`,
   )

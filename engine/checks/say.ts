@@ -1,6 +1,6 @@
 import { formatApart } from '../units/apart'
-import { formatWithUnit } from '../units/format'
-import { inch, type LengthDisplay, type Mm } from '../units/length'
+import { fineFor, formatFine } from '../units/format'
+import type { LengthDisplay, Mm } from '../units/length'
 import { KG_PER_POUND, NEWTON_PER_KG, PSF } from './load'
 
 /** Lengths, weights and loads as findings say them, in the units of the project. */
@@ -16,17 +16,12 @@ export interface Say {
 
 const MM2_PER_M2 = 1e6
 
-/** Under a quarter of an inch a 32nd is a large part of it. */
-const SMALL: Mm = inch(1 / 4)
-
 /** Small measures need finer steps than a tape has: tenths of a millimetre, or 1/64 of an inch; others 1/32. */
-export function sayIn({ unit }: LengthDisplay): Say {
-  const stepFor = (length: Mm): LengthDisplay =>
-    unit === 'mm' ? { unit, step: 0.1 } : { unit, step: Math.abs(length) < SMALL ? 64 : 32 }
-  const isMetric = unit === 'mm'
+export function sayIn(display: LengthDisplay): Say {
+  const isMetric = display.unit === 'mm'
   return {
-    length: (length) => formatWithUnit(length, stepFor(length)),
-    apart: (a, b) => formatApart(a, b, stepFor(Math.min(Math.abs(a), Math.abs(b)))),
+    length: (length) => formatFine(length, display),
+    apart: (a, b) => formatApart(a, b, fineFor(Math.min(Math.abs(a), Math.abs(b)), display)),
     weight: (kg) => (isMetric ? `${inTenths(kg)} kg` : `${inTenths(kg / KG_PER_POUND)} lb`),
     load: (pressure) =>
       isMetric

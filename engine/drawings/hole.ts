@@ -1,6 +1,6 @@
 import { type HolePurpose, type HoleRow, isInEdge, mouthLength } from '../cabinets/operation'
-import { plainMm } from '../units/format'
-import type { Mm } from '../units/length'
+import { formatFine, plainMm } from '../units/format'
+import type { LengthDisplay, Mm } from '../units/length'
 import type { DrawingMark, Point } from './drawing'
 
 /** A hole on the paper; `runsAcross` where its line runs from left to right. */
@@ -31,11 +31,11 @@ const PURPOSES: Readonly<Record<HolePurpose, string>> = {
   seamBolt: 'the bolts of seams',
 }
 
-/** Bits are sold in millimetres, so holes are told in them whatever the unit. */
-export function holeWords(row: HoleRow, thickness: Mm): string {
+/** Bits and rows of holes are bought by the millimetre whatever the unit; how deep they go is told in the unit of the project. */
+export function holeWords(row: HoleRow, thickness: Mm, display: LengthDisplay): string {
   const { purpose, diameter, oval, countersink, depth, step, count, slant } = row
   if (slant) {
-    return `hole of ${plainMm(diameter)} mm for ${PURPOSES[purpose]}, ${plainMm(slant.angle)}° to the face, ${plainMm(depth)} mm deep`
+    return `hole of ${plainMm(diameter)} mm for ${PURPOSES[purpose]}, ${plainMm(slant.angle)}° to the face, ${formatFine(depth, display)} deep`
   }
   const what =
     oval === undefined
@@ -43,6 +43,6 @@ export function holeWords(row: HoleRow, thickness: Mm): string {
       : `${purpose === 'biscuit' ? 'slot' : 'mortise'} of ${plainMm(diameter)} × ${plainMm(oval)} mm`
   const apart = purpose === 'shelfPin' && count > 1 ? `, ${plainMm(step)} mm apart` : ''
   const sunk = countersink ? `, sunk to ${plainMm(countersink)} mm` : ''
-  const deep = !isInEdge(row) && depth >= thickness ? 'right through' : `${plainMm(depth)} mm deep`
+  const deep = !isInEdge(row) && depth >= thickness ? 'right through' : `${formatFine(depth, display)} deep`
   return `${what} for ${PURPOSES[purpose]}, ${deep}${sunk}${apart}`
 }

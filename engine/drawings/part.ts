@@ -5,24 +5,23 @@ import {
   type Bevel,
   type Clip,
   centresOf,
-  type EdgeSlot,
   type Face,
   type HoleRow,
   isEdgeSlot,
   isLongAlong,
   isSlantedCut,
   type Operation,
-  tiltOf,
 } from '../cabinets/operation'
 import type { Interval } from '../geometry/interval'
 import type { Rect } from '../geometry/rect'
-import { formatLength, plainMm } from '../units/format'
+import { formatLength } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { datumOf } from './datum'
 import type { Drawing, DrawingMark, LineMark, TextMark } from './drawing'
 import { edgeMarks, edgesBored } from './edges'
-import { holeMark, holeWords } from './hole'
+import { holeMark } from './hole'
 import { apart, line, measuresUnder, sortedOnce } from './running'
+import { legend } from './worked'
 
 export interface PartDrawingInput {
   readonly part: Board
@@ -47,7 +46,7 @@ export function partDrawing({ part, display, textShare = 0.03 }: PartDrawingInpu
     ...faces.flatMap((face, at) => faceMarks({ part, display, size, face, low: -at * pitch })),
     ...edges.flatMap((edge, at) => edgeMarks(part, edge, settle(lowest - (at + 1) * edgePitch), size, display)),
   ]
-  const words = legend(part)
+  const words = legend(part, display)
   const foot = lowest - edges.length * edgePitch - size * 8
   const lines = words.map((text, at): TextMark => {
     return {
@@ -207,30 +206,4 @@ function acrossTexts(own: readonly Operation[], input: FaceInput): DrawingMark[]
       },
     ]
   })
-}
-
-/** What is worked, a line each. */
-function legend({ operations, thickness }: Board): string[] {
-  const lines = new Map<string, number>()
-  for (const one of operations) {
-    const words =
-      one.kind === 'holeRow'
-        ? holeWords(one, thickness)
-        : one.kind === 'notch'
-          ? 'notch, right through'
-          : one.kind === 'clip'
-            ? `corner cut off, ${plainMm(one.length)} mm along and ${plainMm(one.width)} mm across`
-            : one.kind === 'bevel'
-              ? `edge bevelled ${tiltOf(one, thickness).toFixed(1)} degrees, the ${one.face} face ${plainMm(one.by)} mm narrower`
-              : isEdgeSlot(one)
-                ? slotWords(one)
-                : `${one.kind} ${plainMm(one.depth)} mm deep`
-    lines.set(words, (lines.get(words) ?? 0) + (one.kind === 'holeRow' ? one.count : 1))
-  }
-  return [...lines].map(([words, count]) => `${count} × ${words}`)
-}
-
-function slotWords({ kind, edge, up, width, depth }: EdgeSlot): string {
-  const what = kind === 'edgeGroove' ? 'groove' : 'mortise'
-  return `${what} in the ${edge === 'low' ? 'first' : 'second'} edge, ${plainMm(width)} mm wide, ${plainMm(up)} mm from the outside face, ${plainMm(depth)} mm deep`
 }

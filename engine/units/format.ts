@@ -1,4 +1,4 @@
-import type { LengthDisplay, Mm } from './length'
+import { inch, type LengthDisplay, type Mm } from './length'
 
 /**
  * A length as it is shown: `756.6` or `30 1/4`, fractions reduced, without its unit. Showing rounds to the display's
@@ -11,6 +11,19 @@ export function formatLength(length: Mm, display: LengthDisplay): string {
 /** In mm to a tenth whatever the unit: bits and hardware are sold by it. */
 export function plainMm(length: Mm): string {
   return formatMm(length, 0.1)
+}
+
+/** Under a quarter of an inch a 32nd is a large part of it. */
+const SMALL: Mm = inch(1 / 4)
+
+/** What small measures are shown in, which need finer steps than a tape has: tenths of a millimetre, or 1/64 of an inch; others 1/32. */
+export function fineFor(length: Mm, { unit }: LengthDisplay): LengthDisplay {
+  return unit === 'mm' ? { unit, step: 0.1 } : { unit, step: Math.abs(length) < SMALL ? 64 : 32 }
+}
+
+/** The depth of a joint or a hole with its unit: `6.4 mm`, `13/64 in`. */
+export function formatFine(length: Mm, display: LengthDisplay): string {
+  return formatWithUnit(length, fineFor(length, display))
 }
 
 /** With its unit: `756.6 mm`, `30 1/4 in`. */

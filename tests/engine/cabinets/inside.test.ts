@@ -137,7 +137,9 @@ describe('the window for pipes', () => {
 
   it('is cut through the back in the middle of its width', () => {
     const back = boardIn(built(withInside({ pipes }, { kind: 'pair' })).boards, 'back')
-    expect(back.operations).toEqual([{ kind: 'notch', x: 250, y: (600 - 300) / 2, length: 200, width: 300 }])
+    expect(back.operations).toEqual([
+      { kind: 'notch', x: 250, y: (600 - 300) / 2, length: 200, width: 300, for: 'pipes' },
+    ])
   })
 
   it('is left out where less than 40 of the back would be left beside it', () => {

@@ -3,8 +3,10 @@ import type { Board } from '../../../engine/cabinets/board'
 import { datumOf } from '../../../engine/drawings/datum'
 import { partDrawing } from '../../../engine/drawings/part'
 import { apart } from '../../../engine/drawings/running'
+import { legend } from '../../../engine/drawings/worked'
 import { svgOf } from '../../../engine/export/svg'
 import type { Front } from '../../../engine/project/document'
+import type { LengthDisplay } from '../../../engine/units/length'
 import { aCabinet, boardIn, boardsOf, rulesWith } from '../../helpers/cabinets'
 
 const PAIR: Front = { kind: 'pair' }
@@ -89,6 +91,31 @@ describe('the drawing of a part', () => {
     expect(texts(boardIn(boards, 'door', 1))).toContain('2 × hole of 35 mm for hinge cups, 13 mm deep')
     const svg = svgOf(partDrawing({ part: left, display: { unit: 'mm', step: 1 } }))
     expect(svg.match(/<circle /g)).toHaveLength(circles(left).length)
+  })
+})
+
+describe('what is worked on a part', () => {
+  const worked = (part: Board, display: LengthDisplay = { unit: 'mm', step: 0.1 }) => legend(part, display)
+
+  it('is told in the unit of the project, in steps that a joint needs', () => {
+    const rules = rulesWith({ back: { kind: 'rabbet', depth: 6.35 } })
+    const side = boardIn(boardsOf(aCabinet('upper', { interior }), rules), 'leftSide')
+    const rabbet = (display: LengthDisplay) => worked(side, display).filter((line) => line.includes('rabbet'))
+    expect(rabbet({ unit: 'mm', step: 1 })).toEqual(['1 × rabbet 6.4 mm deep'])
+    expect(rabbet({ unit: 'in', step: 16 })).toEqual(['1 × rabbet 1/4 in deep'])
+    // Bits are bought by the millimetre: 11 mm are 0.433 in, nearest to 14 of 32 parts.
+    const pins = worked(side, { unit: 'in', step: 16 }).find((line) => line.includes('shelf pins'))
+    expect(pins).toMatch(/hole of 5 mm for shelf pins, 7\/16 in deep/)
+  })
+
+  it('is an opening where there is wood all round it, and a notch at an edge', () => {
+    const pipes = { width: 300, height: 200, bottom: 300 }
+    const sink = aCabinet('base', { interior: { ...interior, pipes } })
+    const back = { kind: 'rabbet', depth: 9 } as const
+    const rules = rulesWith({ back, floor: { kind: 'notched', height: 100, setback: 75 } })
+    const made = boardsOf(sink, rules)
+    expect(worked(boardIn(made, 'back'))).toContain('1 × opening for pipes, right through')
+    expect(worked(boardIn(made, 'leftSide'))).toContain('1 × notch, right through')
   })
 })
 

@@ -64,7 +64,7 @@ describe('the main parts of', () => {
     const foot = 100 + 18 - 6 + 1.5 / 2
     const wide = 800 - 2 * 18 + 2 * 6 - 1.5
     expect(boardIn(boards, 'back').operations).toEqual([
-      { kind: 'notch', x: 100 + 200 - foot, y: (wide - 300) / 2, length: 250, width: 300 },
+      { kind: 'notch', x: 100 + 200 - foot, y: (wide - 300) / 2, length: 250, width: 300, for: 'pipes' },
     ])
   })
 
