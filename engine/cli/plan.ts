@@ -2,7 +2,6 @@ import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import { ASSEMBLY_CAUTIONS, assemblyOfCabinet } from '../assembly/assemblyOf'
 import { readJson } from '../basics/json'
-import type { BuiltRun } from '../between/run'
 import { assignParts } from '../breakdown/assign'
 import { cutNumbersOf } from '../breakdown/cutNumbers'
 import { freedIn, sawnOutOf } from '../breakdown/sawnOut'
@@ -16,13 +15,11 @@ import { cutListCsv } from '../export/csv'
 import { svgOf } from '../export/svg'
 import { boughtFor } from '../hardware/seamBolts'
 import { alikeParts } from '../parts/alike'
-import { isCutLate } from '../parts/late'
-import type { Part } from '../parts/part'
-import { type Derived, type DerivedCabinet, derive } from '../pipeline'
-import type { CutLate } from '../project/late'
+import { type Derived, derive } from '../pipeline'
 import { readProject } from '../project/schema'
 import type { SheetAnswer } from '../sheets/layout'
 import { packSheets } from '../sheets/pack'
+import { printedCabinet, printedRun } from './printed'
 import { loadSolver } from './solver'
 import { readText, whyNoFile } from './text'
 
@@ -82,26 +79,6 @@ function fixing({ cabinets, project }: Derived): string[] {
   return installCautions(standing, project.display, project.house)
     .filter(({ isFinding }) => !isFinding)
     .map(({ text, cabinets: marks }) => [...marks, text].join(' '))
-}
-
-function printedCabinet({ cabinet, mark, parts }: DerivedCabinet, late: CutLate) {
-  const { id, kind, left, bottom, width, height, depth } = cabinet
-  return { id, mark, kind, left, bottom, width, height, depth, parts: parts.map((part) => printedPart(part, late)) }
-}
-
-function printedRun({ id, kind, mark, place, parts }: BuiltRun, late: CutLate) {
-  return { id, mark, kind, ...place, parts: parts.map((part) => printedPart(part, late)) }
-}
-
-/** Sizes are finished; the size to cut stands beside them. */
-function printedPart(part: Part, late: CutLate) {
-  const { id, mark, role, material, length, width, thickness, cutLength, cutWidth, banding, operations, placement } =
-    part
-  const { origin, ...axes } = placement
-  const grain = part.isGrainBound ? 'length' : 'any'
-  const size = { length, width, thickness, cutLength, cutWidth }
-  const made = { cutLate: isCutLate(role, late), toMeasured: part.isMeasured === true }
-  return { id, mark, role, material, ...size, quantity: 1, grain, banding, operations, origin, axes, ...made }
 }
 
 /** The cut list as CSV, each distinct sheet as SVG, and the plan as JSON. */
