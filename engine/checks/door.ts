@@ -1,6 +1,8 @@
 import { counted } from '../basics/counted'
+import type { FrontFace } from '../cabinets/board'
 import { hingesFor } from '../cabinets/hinge'
 import { leafWeight, leavesOf } from '../cabinets/leaf'
+import type { Rect } from '../geometry/rect'
 import { type Mm, settle } from '../units/length'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
 import { sayIn } from './say'
@@ -13,6 +15,8 @@ const MOST_HINGES = 5
 const BOWS_OVER: Mm = 1600
 const SLENDER = 4
 
+const FLAP = 'A flap hangs better.'
+
 /** Doors that are too much for their hinges, and doors that will not stay flat: one finding of each kind. */
 export function doorFindings(checked: Checked): Finding[] {
   const doors = leavesOf(checked.parts, checked.fronts)
@@ -20,7 +24,10 @@ export function doorFindings(checked: Checked): Finding[] {
     .map((leaf): Door => {
       const { width, height: length } = leaf.rect
       const kg = leafWeight(leaf, ({ material }) => checked.rules.materials[material]?.density ?? 0)
-      return { part: { length, width }, kg, isSlab: leaf.boards.length === 1 }
+      const isOfPair = checked.fronts.some(
+        (other) => isBeside(other.rect, leaf.rect) && other.hinge === facing(leaf.hinge),
+      )
+      return { part: { length, width }, kg, isSlab: leaf.boards.length === 1, isOfPair }
     })
   return [...hingeFinding(doors, checked), ...spreadFinding(doors, checked), ...bowFinding(doors, checked)]
 }
@@ -30,6 +37,17 @@ interface Door {
   readonly kg: number
   /** One board of sheet goods, which bows where stiles would hold it. */
   readonly isSlab: boolean
+  /** Whether it meets another that is hinged at the far side. */
+  readonly isOfPair: boolean
+}
+
+function facing(hinge: FrontFace['hinge']): FrontFace['hinge'] {
+  return hinge === 'left' ? 'right' : 'left'
+}
+
+/** Whether one front stands beside another, as high as it. */
+function isBeside(a: Rect, b: Rect): boolean {
+  return a.bottom === b.bottom && a.height === b.height && a.left !== b.left
 }
 
 /** Off the chart is too much; a weight that asks for more hinges than the height does is good to know. */
@@ -55,15 +73,22 @@ function hingeFinding(doors: readonly Door[], checked: Checked): Finding[] {
 function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
   const spreadOf = ({ length }: Door['part']) => settle(length - 2 * checked.rules.method.hinge.firstFromEnd)
   const wide = doors.filter(({ part }) => spreadOf(part) <= part.width)
-  const worst = wide[0]?.part
-  if (!worst) return []
+  const [first] = wide
+  if (!first) return []
+  const { part: worst, isOfPair } = first
   const say = sayIn(checked.display)
   const [spread, width] = say.apart(Math.max(0, spreadOf(worst)), worst.width)
   const ends = say.length(checked.rules.method.hinge.firstFromEnd)
-  const tooLow = `the hinges of ${counted(wide.length, 'door')} do not fit one above another: a door is ${say.length(worst.length)} high, and each hinge is to be ${ends} from an end. A flap hangs better.`
+  const tooLow = `the hinges of ${counted(wide.length, 'door')} do not fit one above another: a door is ${say.length(worst.length)} high, and each hinge is to be ${ends} from an end. ${FLAP}`
+  const isBetter = !isOfPair && spreadOf(worst) > (worst.width - checked.rules.method.fronts.gap) / 2
   const apart =
     `the hinges of ${counted(wide.length, 'door')} would be ${spread} apart from the top one to the bottom one; ` +
-    `that must be more than the ${width} that a door is wide. A pair, or a flap, hangs better.`
+    `that must be more than the ${width} that a door is wide. ` +
+    (isOfPair
+      ? `They are a pair already: in a cabinet narrower by more than ${say.length(2 * (worst.width - spreadOf(worst)))} they hang better.`
+      : isBetter
+        ? 'A pair, or a flap, hangs better.'
+        : FLAP)
   const message = spreadOf(worst) > 0 ? apart : tooLow
   const remedy =
     checked.cabinet.front.kind === 'door'
@@ -72,7 +97,6 @@ function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
           edit: { kind: 'setFront', ids: [checked.cabinet.id], front: { kind: 'pair' } } as const,
         }
       : null
-  const isBetter = spreadOf(worst) > (worst.width - checked.rules.method.fronts.gap) / 2
   return [
     about(checked, {
       ...{ weight: 'mind', message, measure: spread, limit: width, source: HINGE_CHART },

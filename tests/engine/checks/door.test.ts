@@ -52,6 +52,36 @@ describe('the hinges of a door', () => {
   })
 })
 
+describe('doors too wide for how far apart their hinges are', () => {
+  it('of a pair are not told to be one, but how much narrower their cabinet would have to be', () => {
+    const sink = {
+      kind: 'rows',
+      rows: [
+        { size: { kind: 'fixed', height: 160 }, front: { kind: 'falseFront' } },
+        { size: { kind: 'share', share: 1 }, front: { kind: 'pair' } },
+      ],
+    } as const
+    const withWidth = (width: number) => aWall(cabinet('B1', { left: 500, width, height: 800, front: sink }))
+    const finding = findingIn(withWidth(900), /hinges of 2 doors/)!
+    // 1.5 at each side and 3 between; kick 100, 3 above the false front and 3 under it.
+    const [wide, spread] = [(900 - 3 - 3) / 2, 800 - 103 - 160 - 3 - 2 * 76.2]
+    const narrower = 2 * (wide - spread)
+    expect(finding.message).not.toMatch(/A pair, or|flap/)
+    expect(finding.message).toContain(`narrower by more than ${Math.round(narrower * 10) / 10} mm`)
+    expect(finding.remedy).toBeUndefined()
+    expect(findingIn(withWidth(900 - narrower - 1), /hinges of/)).toBeNull()
+    expect(findingIn(withWidth(900 - narrower + 1), /hinges of/)).not.toBeNull()
+  })
+
+  it('are told to be a pair only where that is enough', () => {
+    // 300 less 103 leaves hinges 44.6 apart; a pair of a box of 600 has doors of 297.
+    const finding = findingIn(withDoor('B1', 600, 300), /hinges of/)!
+    expect(finding.message).toContain('A flap hangs better.')
+    expect(finding.message).not.toContain('A pair')
+    expect(finding.remedy).toBeUndefined()
+  })
+})
+
 describe('a tall narrow door', () => {
   it('is said to bow when it is over 1600 high and four times as high as wide', () => {
     expect(findingIn(withDoor('T1', 300, 1700), /bows/)).toBeNull()
