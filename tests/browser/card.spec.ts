@@ -120,3 +120,27 @@ test('nothing of the drawing moves while something is dragged, and the typed siz
   await expect(left).toHaveValue('2850')
   await shop.mouse.up()
 })
+
+test('Escape lets go what is selected, with the keys on the wall, in the card or nowhere', async ({ shop }) => {
+  const card = shop.getByRole('region', { name: 'Properties' })
+  const pick = async () => {
+    await cabinet(shop, 'B3').click({ position: { x: 20, y: 40 } })
+    await expect(card).toBeVisible()
+  }
+  await pick()
+  await shop.keyboard.press('Escape')
+  await expect(card).toHaveCount(0)
+  await pick()
+  await card.getByLabel('Front', { exact: true }).focus()
+  await shop.keyboard.press('Escape')
+  await expect(card).toHaveCount(0)
+  await pick()
+  const width = card.getByLabel('Width', { exact: true })
+  const before = await width.inputValue()
+  await width.fill('612')
+  await shop.keyboard.press('Escape')
+  // The first lets go what was typed, and only the next what is selected.
+  await expect(width).toHaveValue(before)
+  await shop.keyboard.press('Escape')
+  await expect(card).toHaveCount(0)
+})

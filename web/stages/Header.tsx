@@ -131,7 +131,10 @@ function ProjectName() {
       onBlur={settleName}
       onKeyDown={(event) => {
         if (event.key === 'Enter') event.currentTarget.blur()
-        if (event.key === 'Escape') setTyped(name)
+        if (event.key === 'Escape' && typed !== name) {
+          event.stopPropagation()
+          setTyped(name)
+        }
       }}
     />
   )

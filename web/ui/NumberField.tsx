@@ -64,6 +64,10 @@ export function NumberField(props: NumberFieldProps) {
         onBlur={settleText}
         onKeyDown={(event) => {
           if (event.key === 'Enter') settleText()
+          if (event.key === 'Escape' && typed !== null) {
+            event.stopPropagation()
+            forget()
+          }
         }}
       />
       {why !== null && (

@@ -36,7 +36,10 @@ export function TextField({ label, value, onText, isBare }: TextFieldProps) {
         onBlur={settleText}
         onKeyDown={(event) => {
           if (event.key === 'Enter') event.currentTarget.blur()
-          if (event.key === 'Escape') setTyped(value)
+          if (event.key === 'Escape' && typed !== value) {
+            event.stopPropagation()
+            setTyped(value)
+          }
         }}
       />
     </div>
