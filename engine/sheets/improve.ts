@@ -93,7 +93,10 @@ function* programmeFor(
   return solve ? yield* programmeOf(lot, patterns, known, LONGER * work, solve) : null
 }
 
-/** Searches for a sheet fewer, several times, from whole sheets that come near to what a programme takes in fractions. */
+/**
+ * Searches for a sheet fewer, several times, from whole sheets that come near to what a programme takes in fractions.
+ * Where there are several kinds of sheets a programme takes what may not be there, and only its bound is of use.
+ */
 function* divedFrom(
   saw: Saw,
   known: Known,
@@ -102,7 +105,7 @@ function* divedFrom(
   solve: LinearSolver,
 ): Generator<Plan | null> {
   const { lot, look, random } = saw
-  if (known.plan.boards.length - 1 - programme.value < LEAST_SLACK) return
+  if (lot.stocks.length > 1 || known.plan.boards.length - 1 - programme.value < LEAST_SLACK) return
   const patterns = patternsOf(lot)!
   const until = look.work + work
   let best = known.plan

@@ -54,12 +54,15 @@ const MOST_LENGTHS = 300
 const LEAST_PROMISING = 80
 
 /**
- * Null where there are several sizes of sheets, no limit of directions, boards that must stay together, or too many
- * different sizes.
+ * For the largest sheet, as if there were enough of it: what can be cut from fewer, or from smaller ones beside it, can be
+ * cut from these. Null where no sheet is as long and as wide as all others, and where there is no limit of directions,
+ * boards that must stay together, or too many different sizes.
  */
 export function patternsOf(lot: Lot): Patterns | null {
-  const [stock, ...others] = lot.stocks
-  if (!stock || others.length > 0 || stock.quantity < Infinity || lot.first === 'any') return null
+  const stock = lot.stocks.find(({ length, width }) =>
+    lot.stocks.every((other) => other.length <= length && other.width <= width),
+  )
+  if (!stock || lot.first === 'any') return null
   if ((lot.depth !== 2 && lot.depth !== 3) || lot.kinds.some(({ block }) => block)) return null
   const isRipFirst = lot.first === 'rip'
   const [along, across] = isRipFirst ? [stock.length, stock.width] : [stock.width, stock.length]

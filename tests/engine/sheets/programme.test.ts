@@ -96,6 +96,16 @@ function provedAnswer(job: SheetJob): SheetAnswer | null {
   return null
 }
 
+/** The bounds that a job is told on its way, until one is lifted. */
+function boundsOf(job: SheetJob): SheetAnswer['bounds'][] {
+  const told: SheetAnswer['bounds'][] = []
+  for (const answer of packing(job, () => solve)) {
+    if (answer) told.push(answer.bounds)
+    if (told.length > 1 && JSON.stringify(told.at(-1)) !== JSON.stringify(told[1])) return told.slice(1)
+  }
+  return told.slice(1)
+}
+
 describe('the best sheet at given prices', () => {
   it('is worth what plain tables over every millimetre say', () => {
     for (let seed = 1; seed <= 150; seed++) {
@@ -154,6 +164,32 @@ describe('the linear programme', () => {
     expect(answer.bounds).toEqual(free.bounds)
     expect(free.bounds[sheet.material]).toBeGreaterThan(quick[sheet.material]!)
     expect(answer.proved).toBe(false)
+  })
+
+  it('never asks for more sheets than a layout has where sheets are few and of several sizes', () => {
+    for (let seed = 1; seed <= 60; seed++) {
+      const { stock, parts, ...shop } = smallJob(seed)
+      const [whole] = stock
+      const half = { ...whole!, id: 'half', length: Math.ceil(whole!.length / 2), price: 0.4 }
+      const rest = { ...whole!, id: 'rest', width: Math.ceil(whole!.width / 2), quantity: 2, offcut: true }
+      const job: SheetJob = { ...shop, effort: 'glance', stock: [{ ...whole!, quantity: 40 }, half, rest], parts }
+      const answer = packSheets(job)
+      expect(answer.unplaced, `seed ${seed}`).toEqual([])
+      const count = answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
+      expect(programmeFor(lotsOf(job)[0]!).bound, `seed ${seed}`).toBeLessThanOrEqual(count)
+    }
+  })
+
+  it('bounds a kitchen from sheets that are counted, or with an offcut beside them, as well as from any number', () => {
+    const job = { ...kitchenJob(150, 1), seconds: 5 }
+    const [sheet] = job.stock
+    const counted = provedAnswer({ ...job, stock: [{ ...sheet!, quantity: 20 }] })
+    expect(counted?.bounds).toEqual({ board: 18 })
+    // The offcut is no larger than the sheets, which are 18 at least by themselves.
+    const offcut = { ...sheet!, id: 'rest', length: 800, width: 150, quantity: 1, offcut: true, trim: undefined }
+    const bounds = boundsOf({ ...job, stock: [sheet!, offcut] })
+    expect(bounds[0]).toEqual({ board: 17 })
+    expect(bounds.at(-1)).toEqual({ board: 18 })
   })
 
   it('lifts the bound of a kitchen of 150 parts to the sheets of its layout, and so proves it', () => {
