@@ -10,13 +10,14 @@ import { installCautions } from '../checks/installation'
 import { leftOut } from '../checks/leftOut'
 import { partDrawing } from '../drawings/part'
 import { sheetDrawing } from '../drawings/sheet'
-import { buyList, sheetCost } from '../estimate/price'
+import { buyList, costOfLines, onHandList, sheetCost } from '../estimate/price'
 import { cutListCsv } from '../export/csv'
 import { svgOf } from '../export/svg'
 import { boughtFor } from '../hardware/seamBolts'
 import { alikeParts } from '../parts/alike'
 import { type Derived, derive } from '../pipeline'
 import { readProject } from '../project/schema'
+import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { packSheets } from '../sheets/pack'
 import { printedCabinet, printedRun } from './printed'
@@ -68,9 +69,16 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     hardware: [...derived.cabinets, ...boughtFor(derived.runs, project)].flatMap(({ mark, hardware }) =>
       hardware.map((row) => ({ cabinet: mark, ...row })),
     ),
-    cost: { currency: shop.currency, sheets: sheetCost(job, answer), buy: buyList(job, answer) },
+    cost: printedCost(shop.currency, job, answer),
     warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...ASSEMBLY_CAUTIONS, ...fixing(derived)],
   }
+}
+
+/** `sheets` is what all sheets are worth; `toBuy` and `worthOnHand` are its two shares. */
+function printedCost(currency: string, job: SheetJob, answer: SheetAnswer) {
+  const [buy, onHand] = [buyList(job, answer), onHandList(job, answer)]
+  const sums = { toBuy: costOfLines(buy), worthOnHand: costOfLines(onHand) }
+  return { currency, sheets: sheetCost(job, answer), ...sums, buy, onHand }
 }
 
 /** What the checks find in a cabinet is among the problems, and is said once. */

@@ -2,18 +2,20 @@ import { assert } from '../basics/assert'
 import type { JobStock, SheetJob } from '../sheets/job'
 import type { Piece, SheetAnswer, SheetLayout } from '../sheets/layout'
 
-/** One line of what to buy, or of what to take from the rack. */
-export interface BuyLine {
+/** One line of what to buy, or of what to take from what is on hand. */
+export interface TakenLine {
   readonly stock: JobStock
   readonly sheets: number
   readonly isOffcut: boolean
-  /** Of one sheet. */
+  /** Of a kind that is counted, or an offcut: none of it is bought. */
+  readonly isOnHand: boolean
+  /** Of one sheet: its price, or what it is worth where it is on hand. */
   readonly price: number
   readonly cost: number
 }
 
 /** The sheets that the layouts take, each size of each material on one line, in the order of the job's stock. */
-export function buyList(job: SheetJob, answer: SheetAnswer): BuyLine[] {
+export function takenLines(job: SheetJob, answer: SheetAnswer): TakenLine[] {
   const counts = new Map<string, number>()
   for (const { stock, copies } of answer.sheets) counts.set(stock, (counts.get(stock) ?? 0) + copies)
   for (const id of counts.keys()) {
@@ -22,24 +24,39 @@ export function buyList(job: SheetJob, answer: SheetAnswer): BuyLine[] {
       `the layout uses stock ${id}, which the job does not have`,
     )
   }
-  return job.stock.flatMap((stock): BuyLine[] => {
+  return job.stock.flatMap((stock): TakenLine[] => {
     const sheets = counts.get(stock.id) ?? 0
     const price = stock.price ?? 0
-    return sheets === 0
-      ? []
-      : [{ stock, sheets, isOffcut: stock.offcut ?? false, price, cost: inCents(sheets * price) }]
+    const isOffcut = stock.offcut ?? false
+    const isOnHand = isOffcut || stock.quantity !== undefined
+    return sheets === 0 ? [] : [{ stock, sheets, isOffcut, isOnHand, price, cost: inCents(sheets * price) }]
   })
 }
 
-/** What the sheets cost, in the shop's currency. An offcut costs what its stock says, which is usually nothing. */
+/** What is to be bought. */
+export function buyList(job: SheetJob, answer: SheetAnswer): TakenLine[] {
+  return takenLines(job, answer).filter(({ isOnHand }) => !isOnHand)
+}
+
+/** What is taken from what is on hand, offcuts among it. */
+export function onHandList(job: SheetJob, answer: SheetAnswer): TakenLine[] {
+  return takenLines(job, answer).filter(({ isOnHand }) => isOnHand)
+}
+
+/** What lines cost together, in the shop's currency; of what is on hand, what it is worth. */
+export function costOfLines(lines: readonly Pick<TakenLine, 'cost'>[]): number {
+  return inCents(lines.reduce((sum, { cost }) => sum + cost, 0))
+}
+
+/** What all sheets are worth, bought or on hand. An offcut is worth what its stock says, which is usually nothing. */
 export function sheetCost(job: SheetJob, answer: SheetAnswer): number {
-  return inCents(buyList(job, answer).reduce((sum, { cost }) => sum + cost, 0))
+  return costOfLines(takenLines(job, answer))
 }
 
 /** The same by material. */
 export function materialCosts(job: SheetJob, answer: SheetAnswer): Record<string, number> {
   const costs: Record<string, number> = {}
-  for (const { stock, cost } of buyList(job, answer))
+  for (const { stock, cost } of takenLines(job, answer))
     costs[stock.material] = inCents((costs[stock.material] ?? 0) + cost)
   return costs
 }

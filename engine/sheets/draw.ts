@@ -5,6 +5,7 @@ import { patternOf } from './handling'
 import type { SheetJob } from './job'
 import { type LeftPiece, type Piece, type Place, placementsIn, type SheetLayout } from './layout'
 import type { Lot } from './lot'
+import { onHandFirst } from './onHand'
 
 const LEAST_OFFCUT = { length: 300, width: 150 }
 
@@ -100,7 +101,7 @@ export function drawerFor(lot: Lot, job: SheetJob): (boards: readonly Board[]) =
   })
   return (boards) => {
     const alike = new Map<string, SheetLayout>()
-    for (const { layout, key } of boards.map(drawn)) {
+    for (const { layout, key } of onHandFirst(boards, lot).map(drawn)) {
       const known = alike.get(key)
       alike.set(key, known ? { ...known, copies: known.copies + 1 } : layout)
     }

@@ -53,7 +53,7 @@ export function Consequences() {
       />
       <Figure words="parts" value={now.parts} change={then ? now.parts - then.parts : null} isLessBetter />
       <Figure
-        words={`material, ${currency}`}
+        words={`material, ${currency}${shown.onHand > 0 ? `, ${round(shown.onHand)} of it on hand` : ''}`}
         value={shown.cost}
         change={since(fair.cost, then?.cost)}
         isThinking={isThinking}

@@ -1,4 +1,12 @@
-import { type Derived, type SheetAnswer, type SheetJob, takenBy } from '../../engine/index'
+import {
+  costOfLines,
+  type Derived,
+  onHandList,
+  type SheetAnswer,
+  type SheetJob,
+  sheetCost,
+  takenBy,
+} from '../../engine/index'
 import { boundOf, keepingWords, leftCount, ofPartsWords, onNoSheetWords, searchWords } from '../sheets/words'
 import type { Layout } from '../store/state'
 
@@ -10,14 +18,23 @@ export interface Figures {
   readonly offcuts: number
   /** In whole percent of the sheets bought. */
   readonly yield: number | null
+  /** What all sheets are worth, and how much of that is on hand already. */
   readonly cost: number | null
+  readonly onHand: number
 }
 
 export function figuresOf(derived: Derived, layout: Layout | null): Figures {
   const parts = derived.partOf.size
-  if (!layout) return { parts, sheets: null, offcuts: 0, yield: null, cost: null }
+  if (!layout) return { parts, sheets: null, offcuts: 0, yield: null, cost: null, onHand: 0 }
   const { job, answer } = layout
-  return { parts, ...takenBy(job, answer), yield: yieldOf(job, answer), cost: costOf(job, answer) }
+  const cost = sheetCost(job, answer)
+  return {
+    parts,
+    ...takenBy(job, answer),
+    yield: yieldOf(job, answer),
+    cost,
+    onHand: costOfLines(onHandList(job, answer)),
+  }
 }
 
 /** The share of all sheets that becomes parts, in percent; nothing where there is no sheet. */
@@ -29,16 +46,6 @@ function yieldOf({ stock, parts }: SheetJob, { sheets, unplaced }: SheetAnswer):
     return sum + length * width * (quantity - (left.get(id) ?? 0))
   }, 0)
   return all > 0 ? Math.round((100 * used) / all) : null
-}
-
-/** Prices add up in cents, so that ten times 0.1 is 1. */
-function costOf({ stock }: SheetJob, { sheets }: SheetAnswer): number {
-  const priceOf = new Map(stock.map(({ id, price }) => [id, price ?? 0]))
-  const cents = sheets.reduce(
-    (sum, { stock: id, copies }) => sum + copies * Math.round(100 * (priceOf.get(id) ?? 0)),
-    0,
-  )
-  return cents / 100
 }
 
 /** What is said about the number of sheets. */

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import type { MaterialId } from '../../../engine/basics/id'
-import { buyList, materialCosts, sheetCost, yieldOfSheet } from '../../../engine/estimate/price'
+import {
+  buyList,
+  costOfLines,
+  materialCosts,
+  onHandList,
+  sheetCost,
+  takenLines,
+  yieldOfSheet,
+} from '../../../engine/estimate/price'
 import { weightOf } from '../../../engine/estimate/weight'
 import type { Material } from '../../../engine/project/document'
 import type { SheetJob } from '../../../engine/sheets/job'
@@ -31,13 +39,22 @@ const ANSWER: SheetAnswer = {
 
 describe('what the sheets cost', () => {
   it('counts copies and gathers equal sheets on one line', () => {
-    expect(buyList(JOB, ANSWER).map(({ stock, sheets, cost, isOffcut }) => [stock.id, sheets, cost, isOffcut])).toEqual(
-      [
-        ['s1', 2 + 1, 204.3, false],
-        ['s2', 1, 0, true],
-        ['s3', 1, 31, false],
-      ],
-    )
+    const lines = takenLines(JOB, ANSWER).map(({ stock, sheets, cost, isOffcut }) => [stock.id, sheets, cost, isOffcut])
+    expect(lines).toEqual([
+      ['s1', 2 + 1, 204.3, false],
+      ['s2', 1, 0, true],
+      ['s3', 1, 31, false],
+    ])
+  })
+
+  it('tells what is to be bought from what is on hand: counted sheets and offcuts', () => {
+    const [ply, ...others] = JOB.stock
+    const job = { ...JOB, stock: [{ ...ply!, quantity: 7 }, ...others] }
+    expect(buyList(job, ANSWER).map(({ stock }) => stock.id)).toEqual(['s3'])
+    expect(onHandList(job, ANSWER).map(({ stock }) => stock.id)).toEqual(['s1', 's2'])
+    // Three sheets at 68.10 lie there already; one at 31 is to be bought.
+    expect(costOfLines(onHandList(job, ANSWER))).toBe(204.3)
+    expect(costOfLines(buyList(job, ANSWER))).toBe(31)
   })
 
   it('is the sum of its lines, without float dust', () => {

@@ -100,6 +100,15 @@ describe('the stock', () => {
     expect(answer.sheets.map(({ stock, copies }) => [stock, copies])).toEqual([['half', 2]])
   })
 
+  it('is taken from what is on hand before more like it is bought', () => {
+    const stock = [aSheet({ id: 'bought', price: 60 }), aSheet({ id: 'there', price: 60, quantity: 2 })]
+    const answer = sound(aJob([boards('2000 x 1000 x 5')], { stock, effort: 'glance' }))
+    expect(answer.sheets.map(({ stock, copies }) => [stock, copies]).sort()).toEqual([
+      ['bought', 3],
+      ['there', 2],
+    ])
+  })
+
   it('runs out, and what is left is named with its number', () => {
     const answer = sound(aJob([boards('2000 x 1000 x 5')], { stock: [aSheet({ quantity: 2 })] }))
     expect(answer.unplaced).toEqual([

@@ -12,7 +12,7 @@ vi.mock('../../../web/store/turns', () => ({
 
 const { SheetsView } = await import('../../../web/sheets/SheetsView')
 const { begunBeforeWords, handWords, countWords } = await import('../../../web/sheets/words')
-const { proofOf } = await import('../../../web/stages/figures')
+const { figuresOf, proofOf } = await import('../../../web/stages/figures')
 const { StepsView } = await import('../../../web/sheets/StepsView')
 const { CutListTable } = await import('../../../web/tables/CutListTable')
 
@@ -110,6 +110,18 @@ describe('the sheets on screen', () => {
     expect(page).toContain('A1 400 × 200: B1-LS, B1-RS')
     // 2 x 40
     expect(page).toContain('80.00')
+  })
+
+  it('tell what is taken from what is on hand apart from what is to be bought', () => {
+    expect(renderToStaticMarkup(<SheetsView />)).toMatch(/>To buy<.*>To pay<.*>80\.00</)
+    const job = { ...JOB, stock: [{ ...STOCK, quantity: 7 }] }
+    const layout = { ...LAYOUT, job }
+    state = { ...state, layout, derived: { ...state.derived!, sheetJob: job } }
+    const page = renderToStaticMarkup(<SheetsView />)
+    expect(page).toMatch(
+      />To buy<.*>Nothing to buy<.*>0\.00<.*>From what is on hand<.*>2<.*>40\.00<.*>Worth<.*>80\.00</,
+    )
+    expect(figuresOf(state.derived!, layout)).toMatchObject({ cost: 80, onHand: 80 })
   })
 
   it('light up what is selected', () => {
