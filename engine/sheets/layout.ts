@@ -52,4 +52,6 @@ export interface SheetAnswer {
   readonly proved: boolean
   /** Whether no layout that has the locked sheets needs fewer; left out where no sheet is locked. */
   readonly provedWithLocked?: boolean
+  /** The number is proved, and a layout that costs less may be possible all the same; left out otherwise. */
+  readonly mayCostLess?: true
 }

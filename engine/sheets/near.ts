@@ -32,6 +32,7 @@ export function stayNear(job: SheetJob): (answer: SheetAnswer) => SheetAnswer {
       ...(answer.provedWithLocked === undefined
         ? {}
         : { provedWithLocked: settled.every(({ provedWithLocked }) => provedWithLocked) }),
+      ...(settled.some(({ mayCostLess }) => mayCostLess) ? { mayCostLess: true } : {}),
     }
   }
 }
@@ -60,10 +61,12 @@ function shareOf(job: SheetJob, material: string, materialOf: ReadonlyMap<string
     isSound ??= verify(own, whole).length === 0
     const before = { ...answer, sheets: near, unplaced: [] }
     if (isSound && !beats(job, answer, before)) {
-      const isAsFew = sheetCount(before) === sheetCount(answer) && costOf(job, before) <= costOf(job, answer) + 1e-9
+      const isAsFew = sheetCount(before) === sheetCount(answer)
+      const isDearer = costOf(job, before) > costOf(job, answer) + 1e-9
       const isProvedHere = answer.provedWithLocked === true && isAsFew
       return {
         ...{ ...before, proved: answer.proved && isAsFew },
+        ...(isDearer && isAsFew ? { mayCostLess: true } : {}),
         ...(answer.provedWithLocked === undefined ? {} : { provedWithLocked: isProvedHere }),
       }
     }

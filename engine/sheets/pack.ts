@@ -216,30 +216,40 @@ function withKnown(
 }
 
 /**
- * Proved: every part has its place, on as many sheets as the bound says, and no sheet could have been a cheaper one. With
- * locked sheets that is said of all layouts, and by itself of those that have them.
+ * Proved: every part has its place, on as many sheets as the bound says. With locked sheets that is said of all layouts,
+ * and by itself of those that have them. What the sheets cost is a matter of its own.
  */
 function answerOf(whole: SheetJob, job: SheetJob, bays: readonly Bay[]): SheetAnswer {
   const unplaced = [...unfitting(job, whole), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan, whole))]
+  const proved = unplaced.length === 0 && bays.every(isProved)
+  const provedWithLocked = unplaced.length === 0 && bays.every(isProvedWithLocked)
+  const mayCostLess = proved ? !bays.every(isCheapest) : provedWithLocked && !bays.every(isCheapestWithLocked)
   return {
     sheets: [...(whole.locked ?? []), ...bays.flatMap(({ layouts }) => layouts)],
     unplaced,
     bounds: Object.fromEntries(bays.map(({ lot, bound, locks }) => [lot.material, locks?.bound ?? bound])),
-    proved: unplaced.length === 0 && bays.every(isProved),
-    ...(whole.locked?.length ? { provedWithLocked: unplaced.length === 0 && bays.every(isProvedWithLocked) } : {}),
+    proved,
+    ...(whole.locked?.length ? { provedWithLocked } : {}),
+    ...(mayCostLess ? { mayCostLess } : {}),
   }
 }
 
 function isProved(bay: Bay): boolean {
   const { plan, locks } = bay
-  if (!locks) return isProvedWithLocked(bay)
-  return isBest(
-    { boards: [...locks.sheets.map((stock) => ({ stock })), ...plan.boards], left: plan.left },
-    locks.lot,
-    locks.bound,
-  )
+  return locks ? locks.sheets.length + plan.boards.length === locks.bound : isProvedWithLocked(bay)
 }
 
-function isProvedWithLocked({ plan, lot, bound }: Bay): boolean {
+function isProvedWithLocked({ plan, bound }: Bay): boolean {
+  return plan.boards.length === bound
+}
+
+function isCheapest(bay: Bay): boolean {
+  const { plan, locks } = bay
+  if (!locks) return isCheapestWithLocked(bay)
+  const boards = [...locks.sheets.map((stock) => ({ stock })), ...plan.boards]
+  return isBest({ boards, left: plan.left }, locks.lot, locks.bound)
+}
+
+function isCheapestWithLocked({ plan, lot, bound }: Bay): boolean {
   return isBest(plan, lot, bound)
 }

@@ -169,7 +169,7 @@ function judgeCounts(answer: SheetAnswer, { job, wrong }: Ledger): void {
   }
 }
 
-/** No answer has fewer sheets than its own bound; one that is proved has exactly as many, with nothing left out. */
+/** No answer has fewer sheets than its own bound; the one that has exactly as many, with nothing left out, is proved. */
 function judgeProof({ sheets, unplaced, bounds, proved }: SheetAnswer, { stock, wrong }: Ledger): void {
   const counts = new Map<string, number>()
   for (const sheet of sheets) {

@@ -130,7 +130,9 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
   return (
     <>
       {isCurrent ? (
-        <p className={layout.answer.proved ? styles.proved : styles.words}>{countWords(layout)}</p>
+        <p className={layout.answer.proved && !layout.answer.mayCostLess ? styles.proved : styles.words}>
+          {countWords(layout)}
+        </p>
       ) : (
         <p className={styles.words}>Being laid out anew. These are the sheets of the design before this change.</p>
       )}

@@ -60,7 +60,8 @@ export function countWords({ job, answer, isSettled }: Pick<Layout, 'job' | 'ans
     return `${words}; ${onNoSheetWords(left)}.${isSettled ? '' : ' Still looking for room.'}`
   }
   const search = searchWords(job)
-  const looking = isSettled || search === '' ? '' : `; still looking for ${search}`
+  const further = isSettled || search === '' ? '' : `; still looking for ${search}`
+  const looking = answer.mayCostLess ? `; ${dearerWords(job, isSettled)}` : further
   if (answer.proved) return `${words}, and no layout ${ofPartsWords(job)} needs fewer${looking}.`
   const least = `any layout ${ofPartsWords(job)} needs at least ${boundOf(answer)}${taken.offcuts > 0 ? ', offcuts counted' : ''}`
   const keeping = keepingWords(job)
@@ -86,13 +87,23 @@ export function boundOf({ bounds }: Pick<Layout['answer'], 'bounds'>): number {
 }
 
 /** What the packer looks for first: what costs less, where an offcut costs nothing and every sheet of a kind is alike. */
-function lessWords({ stock }: SheetJob, { offcuts }: Taken): string {
+function lessWords(job: SheetJob, { offcuts }: Taken): string {
+  if (isMixed(job)) return 'that costs less'
+  return offcuts > 0 ? 'with fewer new sheets' : 'with fewer'
+}
+
+/** Whether some board has sheets at several prices. */
+function isMixed({ stock }: SheetJob): boolean {
   const bought = stock.filter(({ offcut, excluded }) => !offcut && !excluded)
-  const isMixed = bought.some(({ material, price }) => {
+  return bought.some(({ material, price }) => {
     return bought.some((other) => other.material === material && (other.price ?? 1) !== (price ?? 1))
   })
-  if (isMixed) return 'that costs less'
-  return offcuts > 0 ? 'with fewer new sheets' : 'with fewer'
+}
+
+/** Fewer sheets are not to be had, but what they cost is a matter of its own. */
+function dearerWords(job: SheetJob, isSettled: boolean): string {
+  const less = isMixed(job) ? 'that costs less' : 'with fewer new sheets'
+  return isSettled ? `whether there is one ${less} is not known, and none was found` : `still looking for one ${less}`
 }
 
 /** What becomes of the sheets before this plan; nothing where it is the first. */

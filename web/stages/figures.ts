@@ -57,9 +57,10 @@ export function proofOf(layout: Layout | null): { readonly text: string; readonl
   if (answer.sheets.length === 0) return null
   const least = boundOf(answer)
   const search = layout.isSettled ? '' : searchWords(job)
-  const more = search === '' ? '' : `; still looking for ${search}`
+  const looking = search === '' ? '' : `; still looking for ${search}`
+  const more = answer.mayCostLess ? '; one may cost less' : looking
   if (answer.proved) {
-    return { text: `no layout ${ofPartsWords(job)} needs fewer than ${least}${more}`, isProved: true }
+    return { text: `no layout ${ofPartsWords(job)} needs fewer than ${least}${more}`, isProved: !answer.mayCostLess }
   }
   if (answer.provedWithLocked) {
     return { text: `no layout that ${keepingWords(job)} needs fewer${more}`, isProved: false }

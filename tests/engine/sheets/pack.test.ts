@@ -100,6 +100,20 @@ describe('the stock', () => {
     expect(answer.sheets.map(({ stock, copies }) => [stock, copies])).toEqual([['half', 2]])
   })
 
+  it('is proved by the number alone, and says apart that it may cost less', () => {
+    // The long board needs the large sheet whatever it costs, and the two others a second one.
+    const stock = [aSheet({ id: 'small', price: 40 }), aSheet({ id: 'large', length: 3000, width: 1220, price: 150 })]
+    const long = sound(aJob([boards('2900 x 1200 x 1'), boards('1400 x 600 x 2')], { stock }))
+    expect(long.sheets.map(({ stock, copies }) => [stock, copies]).sort()).toEqual([
+      ['large', 1],
+      ['small', 1],
+    ])
+    expect(long).toMatchObject({ bounds: { ply: 2 }, proved: true, mayCostLess: true })
+    const alike = sound(aJob([boards('2000 x 1000 x 2')], { stock: [aSheet({ price: 40 })] }))
+    expect(alike.proved).toBe(true)
+    expect(alike.mayCostLess).toBeUndefined()
+  })
+
   it('is taken from what is on hand before more like it is bought', () => {
     const stock = [aSheet({ id: 'bought', price: 60 }), aSheet({ id: 'there', price: 60, quantity: 2 })]
     const answer = sound(aJob([boards('2000 x 1000 x 5')], { stock, effort: 'glance' }))

@@ -184,6 +184,15 @@ describe('the sheets on screen', () => {
     )
   })
 
+  it('say of a proved number that it may cost less where that is not proved', () => {
+    const job = { ...JOB, stock: [STOCK, { ...STOCK, id: 's2', price: 2 * (STOCK.price ?? 1) }] }
+    const layout = { ...LAYOUT, job, answer: { ...LAYOUT.answer, proved: true, mayCostLess: true as const } }
+    const few = '2 sheets, and no layout of these parts needs fewer'
+    expect(countWords(layout)).toBe(`${few}; whether there is one that costs less is not known, and none was found.`)
+    expect(countWords({ ...layout, isSettled: false })).toBe(`${few}; still looking for one that costs less.`)
+    expect(proofOf(layout)?.isProved).toBe(false)
+  })
+
   it('say what becomes of the sheets of an earlier plan', () => {
     expect(begunBeforeWords({})).toBeNull()
     // The number of the first new sheet counts damages that are cut away too, so it says nothing of how many there were.
