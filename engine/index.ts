@@ -87,6 +87,7 @@ export {
   type Front,
   type FrontColumn,
   type FrontRow,
+  type Goals,
   type House,
   type Interior,
   type KeptSheet,

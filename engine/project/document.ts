@@ -250,14 +250,21 @@ export interface House {
   readonly studSpacing: Mm | null
 }
 
+/** Wishes that cost no sheet: a large offcut before few settings, unless the maker wants these first. */
+export interface Goals {
+  readonly isOffcutLarge: boolean
+  readonly areSettingsFew: boolean
+  readonly areSettingsFirst?: boolean
+}
+
 export interface Shop {
   readonly kerf: Mm
   /** Taken off each of the four factory edges before anything is measured from it. */
   readonly trim: Mm
   readonly stages: 2 | 3 | null
   readonly firstCut: 'rip' | 'crosscut' | 'any'
-  /** What is looked for on as few sheets as there can be, the first before the second. */
-  readonly goals: { readonly isOffcutLarge: boolean; readonly areSettingsFew: boolean }
+  /** What is looked for on the sheets that cost least. */
+  readonly goals: Goals
   /** What is left over and at least this long and wide is kept as an offcut. */
   readonly offcutLeast: { readonly length: Mm; readonly width: Mm }
   readonly currency: string

@@ -109,9 +109,10 @@ function freeJob({ shop, stock }: Project, rows: readonly CutRow[]): SheetJob {
   }
 }
 
-/** Both goals go without saying. */
-function goalsOf({ goals: { isOffcutLarge, areSettingsFew } }: Project['shop']): Pick<SheetJob, 'goals'> {
-  if (isOffcutLarge && areSettingsFew) return {}
+/** Both goals in their usual order go without saying. */
+function goalsOf({ goals }: Project['shop']): Pick<SheetJob, 'goals'> {
+  const { isOffcutLarge, areSettingsFew, areSettingsFirst } = goals
+  if (isOffcutLarge && areSettingsFew) return areSettingsFirst ? { goals: ['settings', 'leftover'] } : {}
   return { goals: isOffcutLarge ? ['leftover'] : areSettingsFew ? ['settings'] : [] }
 }
 

@@ -5,6 +5,7 @@ import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import { TextField } from '../ui/TextField'
+import { GoalRows } from './GoalRows'
 import styles from './Panels.module.css'
 import { StageCompare } from './StageCompare'
 
@@ -124,23 +125,7 @@ export function ShopRows() {
           ]}
           onChoice={(firstCut) => change({ firstCut })}
         />
-        <p className={styles.note}>The fewest sheets come first. Then, in this order:</p>
-        <label className={fields.check}>
-          <input
-            type="checkbox"
-            checked={shop.goals.isOffcutLarge}
-            onChange={(event) => change({ goals: { ...shop.goals, isOffcutLarge: event.currentTarget.checked } })}
-          />
-          Leave one large offcut rather than many small ones
-        </label>
-        <label className={fields.check}>
-          <input
-            type="checkbox"
-            checked={shop.goals.areSettingsFew}
-            onChange={(event) => change({ goals: { ...shop.goals, areSettingsFew: event.currentTarget.checked } })}
-          />
-          Set guide and stop as seldom as can be
-        </label>
+        <GoalRows goals={shop.goals} onGoals={(goals) => change({ goals })} />
         <LengthField
           label="Rail"
           value={shop.railLength}

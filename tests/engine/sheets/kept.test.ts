@@ -237,4 +237,11 @@ describe('what is looked for besides few sheets', () => {
     const shop = after(kitchen, { kind: 'editShop', change: { goals: { isOffcutLarge, areSettingsFew } } })
     expect(derive(shop).sheetJob.goals).toEqual(goals)
   })
+
+  it('is few settings first where the maker wants that, in the file and when it is opened again', () => {
+    const goals = { isOffcutLarge: true, areSettingsFew: true, areSettingsFirst: true }
+    const shop = after(kitchen, { kind: 'editShop', change: { goals } })
+    const opened = readProject(writeProject(shop))
+    expect(opened.ok && derive(opened.value).sheetJob.goals).toEqual(['settings', 'leftover'])
+  })
 })

@@ -1,0 +1,43 @@
+import type { Goals } from '../../engine/index'
+import { Button } from '../ui/Button'
+import fields from '../ui/Fields.module.css'
+import styles from './Panels.module.css'
+
+const OFFCUT = ['isOffcutLarge', 'Leave one large offcut rather than many small ones'] as const
+const SETTINGS = ['areSettingsFew', 'Set guide and stop as seldom as can be'] as const
+
+interface GoalRowsProps {
+  readonly goals: Goals
+  readonly onGoals: (goals: Goals) => void
+}
+
+/** What is looked for in a layout, in its order. */
+export function GoalRows({ goals, onGoals }: GoalRowsProps) {
+  const isFirst = goals.areSettingsFirst === true
+  const isOrdered = goals.isOffcutLarge && goals.areSettingsFew
+  return (
+    <>
+      <p className={styles.note}>
+        The sheets that cost least come first; where all cost the same, the fewest. Then
+        {isOrdered ? ', in this order, and without a sheet more' : ', without a sheet more'}:
+      </p>
+      {(isFirst ? [SETTINGS, OFFCUT] : [OFFCUT, SETTINGS]).map(([goal, words]) => (
+        <label key={goal} className={fields.check}>
+          <input
+            type="checkbox"
+            checked={goals[goal]}
+            onChange={(event) => onGoals({ ...goals, [goal]: event.currentTarget.checked })}
+          />
+          {words}
+        </label>
+      ))}
+      {isOrdered && (
+        <p className={styles.actions}>
+          <Button onClick={() => onGoals({ ...goals, areSettingsFirst: !isFirst })}>
+            {isFirst ? 'Put the large offcut first' : 'Put few settings first'}
+          </Button>
+        </p>
+      )}
+    </>
+  )
+}
