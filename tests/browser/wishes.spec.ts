@@ -121,3 +121,35 @@ test('a material whose sheets are set aside says so once, and takes them back', 
   await expect(words).toHaveCount(0)
   await expect(aside).not.toBeChecked()
 })
+
+test('looking for a better layout is stopped with the best so far, and taken up again', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  const sheets = shop.getByRole('region', { name: 'Sheets' })
+  await type(shop.getByLabel('Kerf', { exact: true }), '3.1')
+  await button(sheets, 'Stop looking').click()
+  await expect(sheets.getByText(/stopped/)).toBeVisible()
+  await expect(sheets.getByText(/still looking/i)).toHaveCount(0)
+  // What was found can be cut.
+  await expect(sheets.locator('figure').first()).toBeVisible()
+  await button(sheets, 'Look on').click()
+  await expect(sheets.getByText(/stopped/)).toHaveCount(0)
+  await expect(button(sheets, 'Stop looking')).toHaveCount(0, { timeout: 30_000 })
+  await expect(button(sheets, 'Look on')).toHaveCount(0)
+})
+
+test('what is taken from what is on hand is not to be bought, and the maker says what is looked for first', async ({
+  shop,
+}) => {
+  await goTo(shop, 'Cut')
+  const bought = shop.getByRole('table', { name: 'What to buy' })
+  await expect(bought).toContainText('18 mm birch ply')
+  await type(shop.locator('[data-material="carcass"]').getByLabel('On hand').first(), '9')
+  await expect(bought).not.toContainText('18 mm birch ply')
+  await expect(shop.getByRole('table', { name: 'What is on hand' })).toContainText('18 mm birch ply')
+  const goals = shop.getByRole('checkbox', { name: /one large offcut|Set guide and stop/ })
+  await expect(goals.first()).toHaveAccessibleName(/one large offcut/)
+  await button(shop, 'Put few settings first').click()
+  await expect(goals.first()).toHaveAccessibleName(/Set guide and stop/)
+  await button(shop, 'Put the large offcut first').click()
+  await expect(goals.first()).toHaveAccessibleName(/one large offcut/)
+})

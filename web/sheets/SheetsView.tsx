@@ -11,6 +11,7 @@ import { BoardBar } from './BoardBar'
 import { BuyTable } from './BuyTable'
 import { areCutAlike, type Fold, foldsOf, litPlaces, nextPart } from './folds'
 import { keepingOf } from './keep'
+import { LookingBar } from './LookingBar'
 import { SawnOutList } from './SawnOutList'
 import { SheetFigure } from './SheetFigure'
 import styles from './Sheets.module.css'
@@ -132,6 +133,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
       {isCurrent ? (
         <p className={layout.answer.proved && !layout.answer.mayCostLess ? styles.proved : styles.words}>
           {countWords(layout)}
+          {!isLive && <LookingBar layout={layout} />}
         </p>
       ) : (
         <p className={styles.words}>Being laid out anew. These are the sheets of the design before this change.</p>

@@ -52,22 +52,23 @@ export function takenWords({ sheets, offcuts }: Taken): string {
 }
 
 /** Counts what is cut, and says whether less would do and what is still looked for. */
-export function countWords({ job, answer, isSettled }: Pick<Layout, 'job' | 'answer' | 'isSettled'>): string {
+export function countWords(layout: Pick<Layout, 'job' | 'answer' | 'isSettled' | 'isStopped'>): string {
+  const { job, answer, isSettled, isStopped } = layout
   const taken = takenBy(job, answer)
   const words = takenWords(taken)
   const left = leftCount(answer)
   if (left > 0) {
-    return `${words}; ${onNoSheetWords(left)}.${isSettled ? '' : ' Still looking for room.'}`
+    const room = isStopped ? ' Looking for room was stopped.' : isSettled ? '' : ' Still looking for room.'
+    return `${words}; ${onNoSheetWords(left)}.${room}`
   }
-  const search = searchWords(job)
-  const further = isSettled || search === '' ? '' : `; still looking for ${search}`
-  const looking = answer.mayCostLess ? `; ${dearerWords(job, isSettled)}` : further
+  const looking = answer.mayCostLess ? `; ${dearerWords(layout)}` : lookingWords(layout)
   if (answer.proved) return `${words}, and no layout ${ofPartsWords(job)} needs fewer${looking}.`
   const least = `any layout ${ofPartsWords(job)} needs at least ${boundOf(answer)}${taken.offcuts > 0 ? ', offcuts counted' : ''}`
   const keeping = keepingWords(job)
   if (answer.provedWithLocked) return `${words}, and no layout that ${keeping} needs fewer; ${least}${looking}.`
   const less = `${lessWords(job, taken)}${keeping === '' ? '' : ` that ${keeping}`}`
-  return `${words}; ${least}. ${isSettled ? `None ${less} was found` : `Still looking for one ${less}`}.`
+  const found = isStopped ? 'was found before looking was stopped' : 'was found'
+  return `${words}; ${least}. ${isSettled ? `None ${less} ${found}` : `Still looking for one ${less}`}.`
 }
 
 /** Where boards are pinned, layouts that do not mind it are not spoken of. */
@@ -101,8 +102,9 @@ function isMixed({ stock }: SheetJob): boolean {
 }
 
 /** Fewer sheets are not to be had, but what they cost is a matter of its own. */
-function dearerWords(job: SheetJob, isSettled: boolean): string {
+function dearerWords({ job, isSettled, isStopped }: Pick<Layout, 'job' | 'isSettled' | 'isStopped'>): string {
   const less = isMixed(job) ? 'that costs less' : 'with fewer new sheets'
+  if (isStopped) return `looking for one ${less} was stopped`
   return isSettled ? `whether there is one ${less} is not known, and none was found` : `still looking for one ${less}`
 }
 
@@ -125,7 +127,7 @@ export function leftCount({ unplaced }: Pick<Layout['answer'], 'unplaced'>): num
 const GOALS = { leftover: 'a larger offcut', settings: 'fewer settings' } as const
 
 /** What is looked for once no layout needs fewer sheets; nothing where the maker wants no more. */
-export function searchWords({ goals = ['leftover', 'settings'] }: SheetJob): string {
+function searchWords({ goals = ['leftover', 'settings'] }: SheetJob): string {
   return goals.map((goal) => GOALS[goal]).join(' and ')
 }
 
@@ -137,4 +139,11 @@ export function handWords(hand: readonly Pick<PieceAtHand, 'isWhole' | 'isToBuy'
   const things = [...(whole > 0 ? [counted(whole, 'sheet')] : []), ...(pieces > 0 ? [counted(pieces, 'piece')] : [])]
   const toBuy = hand.length - there.length
   return `At hand: ${things.join(' and ') || 'nothing'}${toBuy > 0 ? `; to be bought: ${toBuy}` : ''}`
+}
+
+/** `; still looking for a larger offcut`, where no layout needs fewer sheets; nothing when that is over. */
+export function lookingWords({ job, isSettled, isStopped }: Pick<Layout, 'job' | 'isSettled' | 'isStopped'>): string {
+  const search = searchWords(job)
+  if (search === '' || (isSettled && !isStopped)) return ''
+  return isStopped ? `; looking for ${search} was stopped` : `; still looking for ${search}`
 }

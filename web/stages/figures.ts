@@ -7,7 +7,7 @@ import {
   sheetCost,
   takenBy,
 } from '../../engine/index'
-import { boundOf, keepingWords, leftCount, ofPartsWords, onNoSheetWords, searchWords } from '../sheets/words'
+import { boundOf, keepingWords, leftCount, lookingWords, ofPartsWords, onNoSheetWords } from '../sheets/words'
 import type { Layout } from '../store/state'
 
 /** What a design comes to, as far as it is known. */
@@ -56,14 +56,13 @@ export function proofOf(layout: Layout | null): { readonly text: string; readonl
   if (left > 0) return { text: onNoSheetWords(left), isProved: false }
   if (answer.sheets.length === 0) return null
   const least = boundOf(answer)
-  const search = layout.isSettled ? '' : searchWords(job)
-  const looking = search === '' ? '' : `; still looking for ${search}`
-  const more = answer.mayCostLess ? '; one may cost less' : looking
+  const more = answer.mayCostLess ? '; one may cost less' : lookingWords(layout)
   if (answer.proved) {
     return { text: `no layout ${ofPartsWords(job)} needs fewer than ${least}${more}`, isProved: !answer.mayCostLess }
   }
   if (answer.provedWithLocked) {
     return { text: `no layout that ${keepingWords(job)} needs fewer${more}`, isProved: false }
   }
-  return { text: `at least ${least} needed${layout.isSettled ? '' : ', still looking'}`, isProved: false }
+  const state = layout.isStopped ? ', looking was stopped' : layout.isSettled ? '' : ', still looking'
+  return { text: `at least ${least} needed${state}`, isProved: false }
 }

@@ -1,5 +1,6 @@
 import { heldBy, isSameButLocked, relaid, type SheetJob, sheetCount, standing } from '../../engine/index'
 import { createPacker, type Hand, type Packer } from '../workers/packer'
+import { searching } from './searching'
 import { currentLayout, type Layout, type State } from './state'
 import { useStore } from './store'
 import { followBy, seenBy, type Turn } from './turns'
@@ -28,6 +29,9 @@ export function connectPacker(hire: () => Hand): () => void {
       known.set(job, layout)
       if (isWanted(job) && !isWorse(layout, useStore.getState().layout)) show(layout)
     },
+    onProgress(job, steps) {
+      if (isWanted(job)) searching.setState({ steps })
+    },
     onFailed(job, why) {
       atPacker = null
       if (!isWanted(job)) return
@@ -45,7 +49,30 @@ export function connectPacker(hire: () => Hand): () => void {
   function ask(job: SheetJob) {
     if ((job === atPacker?.job && !atPacker.isPassing) || answers.get(job)?.isSettled) return
     atPacker = { job, isPassing: false }
+    searching.setState({ steps: 0 })
     packer.ask(job)
+  }
+
+  /** What is in sight stays, as if nothing better could be found. */
+  function stop() {
+    const layout = currentLayout(useStore.getState())
+    if (!layout || layout.isSettled || layout.isPassing) return
+    packer.stop()
+    atPacker = null
+    const { isHeld: _, ...own } = layout
+    const stopped = { ...own, isSettled: true, isStopped: true }
+    answers.set(layout.job, stopped)
+    show(stopped)
+  }
+
+  /** The search begins anew; what is in sight stays until there is a better one. */
+  function goOn() {
+    const layout = currentLayout(useStore.getState())
+    if (!layout?.isStopped) return
+    answers.delete(layout.job)
+    const { isStopped: _, ...own } = layout
+    show({ ...own, isSettled: false, isHeld: true })
+    ask(layout.job)
   }
 
   function askUnderHand({ derived, table }: State) {
@@ -89,6 +116,7 @@ export function connectPacker(hire: () => Hand): () => void {
     ask(job)
   }
 
+  searching.setState({ stop, goOn })
   look(useStore.getState().derived.sheetJob)
   const leave = followBy('sheets', follow)
   return () => {

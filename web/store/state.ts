@@ -36,6 +36,8 @@ export interface Layout {
   readonly isPassing?: boolean
   /** The layout from before a sheet was kept or let go, until the design has its own. */
   readonly isHeld?: boolean
+  /** The maker has stopped the search for a better one; it counts as settled. */
+  readonly isStopped?: boolean
 }
 
 /** What a running gesture says about itself: 'fits, 20 left to the wall end'. */

@@ -14,7 +14,8 @@ export interface Surroundings {
 const CHUNK_MS = 8
 /** Better answers of one job come no closer together than this. */
 const BETTER_MS = 120
-const AT_WORK_MS = 1000
+/** How far it is is told as often as that. */
+const AT_WORK_MS = 250
 /** A search that has not settled by then ends with the best answer it has. */
 const LONGEST_MS = 12_000
 
@@ -30,11 +31,14 @@ export function createBench({ search, post, now, breathe }: Surroundings): (lett
     let best: SheetAnswer | null = null
     let isNews = false
     let posted = Number.NEGATIVE_INFINITY
+    let told = began
+    let steps = 0
     await breathe()
     while (newest === number) {
       const until = now() + CHUNK_MS
       do {
         const next = running.next()
+        steps++
         if (next.done) return post({ kind: 'answer', number, answer: next.value, isSettled: true })
         if (next.value) {
           isNews = next.value !== best || isNews
@@ -46,9 +50,10 @@ export function createBench({ search, post, now, breathe }: Surroundings): (lett
         post({ kind: 'answer', number, answer: best, isSettled: false })
         posted = now()
         isNews = false
-      } else if (now() - Math.max(posted, began) > AT_WORK_MS) {
-        post({ kind: 'atWork', number })
-        posted = Math.max(posted, now())
+      }
+      if (now() - told > AT_WORK_MS) {
+        post({ kind: 'atWork', number, steps })
+        told = now()
       }
       await breathe()
     }

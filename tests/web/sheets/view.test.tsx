@@ -193,6 +193,21 @@ describe('the sheets on screen', () => {
     expect(proofOf(layout)?.isProved).toBe(false)
   })
 
+  it('say of a search that was stopped what it was looking for', () => {
+    const stopped = { ...LAYOUT, isStopped: true }
+    expect(countWords(stopped)).toBe(
+      '2 sheets; any layout of these parts needs at least 1. None with fewer was found before looking was stopped.',
+    )
+    expect(proofOf(stopped)?.text).toBe('at least 1 needed, looking was stopped')
+    expect(countWords({ ...stopped, answer: { ...LAYOUT.answer, proved: true } })).toBe(
+      '2 sheets, and no layout of these parts needs fewer; looking for a larger offcut and fewer settings was stopped.',
+    )
+    const unplaced = [{ part: 'r1', quantity: 3, reason: '' }]
+    expect(countWords({ ...stopped, answer: { ...LAYOUT.answer, unplaced } })).toBe(
+      '2 sheets; 3 boards are on no sheet. Looking for room was stopped.',
+    )
+  })
+
   it('say what becomes of the sheets of an earlier plan', () => {
     expect(begunBeforeWords({})).toBeNull()
     // The number of the first new sheet counts damages that are cut away too, so it says nothing of how many there were.

@@ -111,6 +111,30 @@ describe('the bench of the worker', () => {
     expect(posted).toEqual([{ kind: 'answer', number: 2, answer: anAnswer(22), isSettled: true }])
   })
 
+  it('tells how many steps of work are done while there is no better answer', async () => {
+    const posted: AnswerLetter[] = []
+    let [clock, steps] = [0, 0]
+    function* search(): Generator<SheetAnswer | null, SheetAnswer> {
+      yield anAnswer(1)
+      for (let at = 0; at < 2000; at++) {
+        steps++
+        yield null
+      }
+      return anAnswer(1)
+    }
+    const told: number[] = []
+    const post = (letter: AnswerLetter) => {
+      posted.push(letter)
+      // The first step brought the first answer.
+      if (letter.kind === 'atWork') told.push(letter.steps - 1 - steps)
+    }
+    const work = createBench({ search, post, now: () => clock++, breathe: () => Promise.resolve() })
+    await work({ number: 1, job: aJob(1) })
+    expect(posted.filter(({ kind }) => kind === 'answer')).toHaveLength(2)
+    expect(told.length).toBeGreaterThan(1)
+    expect(new Set(told)).toEqual(new Set([0]))
+  })
+
   it('posts a first answer at once and a better one later', async () => {
     const posted: AnswerLetter[] = []
     let clock = 0
