@@ -1,4 +1,5 @@
 import type { Mm } from '../units/length'
+import { LIMITS } from './limits'
 
 /** From the least to the most that a number of the document may be; lengths are in mm. */
 export interface Range {
@@ -37,6 +38,8 @@ export const RANGES = {
   forward: { least: -1000, most: 1000, unit: 'mm' },
   grid: { least: 1, most: 1000, unit: 'mm' },
   pitch: { least: 1, most: 1000, unit: 'mm' },
+  /** No blade is thicker, and the packer takes no more. */
+  kerf: { ...LIMITS.kerf, unit: 'mm' },
   lengthStep: { least: 1, most: 1000, unit: 'mm' },
   order: { least: 0, most: 100_000, isWhole: true },
   number: { least: 1, most: 99_999, isWhole: true },

@@ -64,10 +64,24 @@ function spoken(issue: z.core.$ZodIssue, saved: unknown, what: Kept): string {
   return `${path} is ${shown(value)}; ${limitIn(issue)}.`
 }
 
+const KINDS: Readonly<Record<string, string>> = {
+  record: 'an object',
+  object: 'an object',
+  array: 'a list',
+  string: 'a text',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  null: 'null',
+}
+
 /** Our own words start with `it must`; the others are the library's, made to follow a semicolon. */
-function limitIn({ code, message }: z.core.$ZodIssue): string {
+function limitIn(issue: z.core.$ZodIssue): string {
+  const { code, message } = issue
   if (message.startsWith('it must')) return message
   if (code === 'invalid_union') return 'it must be one of the kinds that Casewright knows'
+  const kind = code === 'invalid_type' ? KINDS[issue.expected] : undefined
+  if (kind) return `it must be ${kind}`
   return `${message.charAt(0).toLowerCase()}${message.slice(1)}`
 }
 

@@ -201,7 +201,7 @@ const reach = z.strictObject({ least: measure, greatest: measure })
 const blade = z.strictObject({ teeth: field('teeth') })
 
 const shop = z.strictObject({
-  kerf: measure,
+  kerf: field('kerf'),
   trim: measure,
   stages: z.union([z.literal(2), z.literal(3), z.null()], { error: 'it must be 2, 3 or null' }),
   firstCut: oneOf('rip', 'crosscut', 'any'),

@@ -125,10 +125,9 @@ function wrongPart(part: Fields, path: string): string | null {
   return notCount(`${path}.quantity`, part.quantity, 1, MOST_PARTS)
 }
 
+/** Less than half a tick of the length grid is nothing to the saw. */
 function notLength(path: string, value: unknown): string | null {
-  const found = notSize(path, value, 0)
-  // Less than half a tick of the length grid is nothing to the saw.
-  return found ?? ((value as number) >= LEAST ? null : `${path} is ${shown(value)}; it must be ${LEAST} or more`)
+  return notSize(path, value, LEAST)
 }
 
 function notSize(path: string, value: unknown, least: number): string | null {

@@ -124,17 +124,17 @@ test('a material whose sheets are set aside says so once, and takes them back', 
 
 test('looking for a better layout is stopped with the best so far, and taken up again', async ({ shop }) => {
   await goTo(shop, 'Cut')
-  const sheets = shop.getByRole('region', { name: 'Sheets' })
+  const sheets = shop.getByRole('region', { name: 'Sheets', exact: true })
   await type(shop.getByLabel('Kerf', { exact: true }), '3.1')
-  await button(sheets, 'Stop looking').click()
+  await sheets.getByRole('button', { name: 'Stop looking' }).click()
   await expect(sheets.getByText(/stopped/)).toBeVisible()
   await expect(sheets.getByText(/still looking/i)).toHaveCount(0)
   // What was found can be cut.
   await expect(sheets.locator('figure').first()).toBeVisible()
-  await button(sheets, 'Look on').click()
+  await sheets.getByRole('button', { name: 'Look on' }).click()
   await expect(sheets.getByText(/stopped/)).toHaveCount(0)
-  await expect(button(sheets, 'Stop looking')).toHaveCount(0, { timeout: 30_000 })
-  await expect(button(sheets, 'Look on')).toHaveCount(0)
+  await expect(sheets.getByRole('button', { name: 'Stop looking' })).toHaveCount(0, { timeout: 30_000 })
+  await expect(sheets.getByRole('button', { name: 'Look on' })).toHaveCount(0)
 })
 
 test('what is taken from what is on hand is not to be bought, and the maker says what is looked for first', async ({

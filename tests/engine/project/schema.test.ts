@@ -105,6 +105,9 @@ describe('a file that is no project', () => {
     ['cabinets.b1.width is missing; it must be between 1 and 20000 mm.', 'cabinets.b1.width', undefined],
     ['cabinets.b1.left is null; it must be between -100000 and 100000 mm.', 'cabinets.b1.left', Number.NaN],
     ['cabinets.b1.number is 1.5; it must be a whole number between 1 and 99999.', 'cabinets.b1.number', 1.5],
+    ['cabinets is missing; it must be an object.', 'cabinets', undefined],
+    ['shop.canJoinRails is "no"; it must be true or false.', 'shop.canJoinRails', 'no'],
+    ['shop.kerf is 300; it must be between 0 and 20 mm.', 'shop.kerf', 300],
     ['cabinets.b1.kind is "shelf"; it must be base or upper or tall.', 'cabinets.b1.kind', 'shelf'],
     [
       'cabinets.b1.front.kind is "hatch"; it must be one of the kinds that Casewright knows.',
