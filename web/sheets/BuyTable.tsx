@@ -1,5 +1,13 @@
 import { useMemo } from 'react'
-import { buyList, costOfLines, type Derived, formatLength, onHandList, type TakenLine } from '../../engine/index'
+import {
+  buyList,
+  costOfLines,
+  type Derived,
+  formatLength,
+  onHandList,
+  type SheetJob,
+  type TakenLine,
+} from '../../engine/index'
 import type { Layout } from '../store/state'
 import styles from './Sheets.module.css'
 
@@ -19,7 +27,7 @@ export function BuyTable({ layout, derived }: { readonly layout: Layout; readonl
       {taken.length > 0 && (
         <Lines title="From what is on hand" label="What is on hand" lines={taken} sum="Worth" derived={derived} />
       )}
-      {taken.some(({ cost, isOffcut }) => cost > 0 && !isOffcut) && (
+      {taken.some((line) => mayBeDearer(line, layout.job)) && (
         <p className={styles.note}>
           Sheets on hand count at their price when layouts are compared. To use them up before any is bought, enter 0 as
           the price of each under Shop and boards, on the Cut page.
@@ -33,6 +41,15 @@ export function BuyTable({ layout, derived }: { readonly layout: Layout; readonl
       )}
     </>
   )
+}
+
+/** Sheets with a price that lie there, of a board that is bought in another size too. */
+function mayBeDearer({ cost, isOffcut, stock: { material } }: TakenLine, { stock }: SheetJob): boolean {
+  return cost > 0 && !isOffcut && stock.some((other) => isToBuy(other) && other.material === material)
+}
+
+function isToBuy({ quantity, offcut, excluded }: SheetJob['stock'][number]): boolean {
+  return quantity === undefined && !offcut && !excluded
 }
 
 interface LinesProps {
