@@ -93,8 +93,8 @@ async function withRest(
   }
 }
 
-function shared({ firstSheet, cutAways, cutBefore }: Replan) {
-  return { firstSheet, cutAways, cutBefore }
+function shared({ firstSheet, cutAways, cutBefore, aside }: Replan) {
+  return { firstSheet, cutAways, cutBefore, aside }
 }
 
 /** Whole sheets that are to be cut. */

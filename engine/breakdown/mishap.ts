@@ -9,7 +9,7 @@ import { isHitBy, placedDamage } from './damage'
 import { type FloorPiece, floorAfter, type Progress } from './floor'
 import { type Kept, keptAfter } from './keep'
 import type { Mishap } from './mishapKinds'
-import { happened, type Resized, toldOf } from './mishapWords'
+import { happened, type Resized, summaryOf, toldOf } from './mishapWords'
 import { pinned } from './pins'
 import type { BreakdownInput } from './steps'
 import { sheetNumbers } from './walks'
@@ -30,12 +30,15 @@ export interface Replan {
   readonly firstSheet: number
   readonly cutAways: readonly CutAway[]
   readonly cutBefore: readonly CutRow[]
+  readonly aside: readonly CutRow[]
   readonly kinds: ReadonlyMap<string, string>
   /** Still to be cut, otherwise than was planned. */
   readonly resized: readonly Resized[]
   /** In plain words: what has happened, and what it changes when the rest is laid out anew. */
   readonly told: readonly string[]
   readonly happened: readonly string[]
+  /** The same in a line, counted. */
+  readonly summary: string
   /** The plan with the layouts that can stay as they are; null where none can. */
   readonly kept: Kept | null
 }
@@ -57,7 +60,10 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
   const isLost = (part: PartId, piece?: FloorPiece) =>
     mishap.kind === 'spoiled' ? mishap.parts.includes(part) : piece !== undefined && hit(piece)
   const rows = mishap.kind === 'thickness' || mishap.kind === 'openings' ? mishap.rows : before
-  const { cut, lost } = sortedOut(partsCutBy(floor.value, input), before, rows, isLost)
+  const sorted = sortedOut(partsCutBy(floor.value, input), before, rows, isLost)
+  const { lost } = sorted
+  const again = fitAgain(input.aside, rows, sorted.cut)
+  const cut = [...sorted.cut, ...again]
   const needed = splitRows(rows, (part) => !cut.includes(part))
   const nextSheet = sheetNumbers(input).afterSheets
   const { job, toBuy, atHand: earlier = new Map() } = input
@@ -68,16 +74,23 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
   const hand = handOf(lies, shop)
   const resized = resizedParts(before, needed)
   const stocked = stockOf(hand.pieces, shop, input.answer)
-  const outcome = { input, mishap, damage, cut, lost, hit: floor.value.filter(hit), hand, needed, resized }
+  const outcome = { input, mishap, damage, cut, lost, again, hit: floor.value.filter(hit), hand, needed, resized }
   return good({
     ...{ cut, lost, pieces: hand.pieces, cutAways: hand.cutAways, cutList: { rows: needed } },
     cutBefore: splitRows(rows, (part) => cut.includes(part)),
+    aside: [
+      ...splitRows(input.aside ?? [], (part) => !cut.includes(part)),
+      ...(mishap.kind === 'thickness' || mishap.kind === 'openings'
+        ? splitRows(before, (part) => lost.includes(part))
+        : []),
+    ],
     job: jobOf(input.job, stocked, needed, rows),
     ...{ atHand: stocked.atHand, kinds: stocked.kinds, numbered: stocked.numbered },
     resized,
     firstSheet: nextSheet + hand.cutAways.length,
     told: toldOf(outcome),
     happened: happened(outcome),
+    summary: summaryOf(outcome),
     kept: keptAfter(
       {
         ...{ input, rows: needed, pieces: hand.pieces },
@@ -158,11 +171,23 @@ function sortedOut(
   return { cut, lost }
 }
 
+/** Parts that were cut, did not fit for a while and have the size again that they were cut to. */
+function fitAgain(aside: readonly CutRow[] = [], rows: readonly CutRow[], cut: readonly PartId[]): PartId[] {
+  const is = rowOfPart(rows)
+  const fitting = aside.flatMap((row) =>
+    row.parts.filter((part) => {
+      const now = is.get(part)
+      return now && isSameToTheSaw(row, now) && !cut.includes(part)
+    }),
+  )
+  return [...new Set(fitting)]
+}
+
 export function rowOfPart(rows: readonly CutRow[]): Map<PartId, CutRow> {
   return new Map(rows.flatMap((row) => row.parts.map((part) => [part, row] as const)))
 }
 
-function isSameToTheSaw(a: CutRow, b: CutRow): boolean {
+export function isSameToTheSaw(a: CutRow, b: CutRow): boolean {
   return a.material === b.material && a.length === b.length && a.width === b.width
 }
 

@@ -17,6 +17,8 @@ export interface Outcome {
   readonly damage: Placed | null
   readonly cut: readonly PartId[]
   readonly lost: readonly PartId[]
+  /** Cut earlier, and of the right size again. */
+  readonly again: readonly PartId[]
   /** What lay where the damage is. */
   readonly hit: readonly FloorPiece[]
   readonly hand: Hand
@@ -57,14 +59,40 @@ export function happened(outcome: Outcome): string[] {
       const name = input.materials[mishap.material as keyof typeof input.materials]?.name ?? mishap.material
       const measured = [...needed, ...mishap.rows].find(({ material }) => material === mishap.material)?.thickness
       const said = measured === undefined ? 'is no longer used' : `measures ${formatWithUnit(measured, display)}`
-      return [`${name} ${said}: what is still to be cut takes its new sizes.`, ...again(lost, input, 'no longer fit')]
+      return [
+        `${name} ${said}: what is still to be cut takes its new sizes.`,
+        ...again(lost, input, 'no longer fit'),
+        ...fitWords(outcome),
+      ]
     }
     case 'openings':
       return [
         ...outcome.resized.map((one) => resizedWords(one, input, display)),
         ...again(lost, input, 'no longer fit'),
+        ...fitWords(outcome),
       ]
   }
+}
+
+function fitWords({ again: fitting, input }: Outcome): string[] {
+  return fitting.length === 0 ? [] : [`Of what was cut before, these fit again: ${partsIn(fitting, input)}.`]
+}
+
+/** In a line, before anything is done: what becomes of parts that are cut, and of what is still to be cut. */
+export function summaryOf({ lost, again: fitting, resized }: Outcome): string {
+  const others = resized.filter(({ part }) => !lost.includes(part)).length
+  const said = [
+    lost.length === 0
+      ? 'no part that is cut is lost'
+      : `${counted(lost.length, 'part')} that ${lost.length === 1 ? 'is' : 'are'} cut ${lost.length === 1 ? 'is' : 'are'} written off and cut again`,
+    ...(fitting.length > 0
+      ? [`${counted(fitting.length, 'part')} cut before ${fitting.length === 1 ? 'fits' : 'fit'} again`]
+      : []),
+    ...(others > 0
+      ? [`${counted(others, 'part')} still to be cut ${others === 1 ? 'gets another size' : 'get other sizes'}`]
+      : []),
+  ].join('; ')
+  return `${said[0]!.toUpperCase()}${said.slice(1)}.`
 }
 
 function resizedWords({ part, from, to }: Resized, { marks }: BreakdownInput, display: LengthDisplay): string {

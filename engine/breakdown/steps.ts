@@ -21,6 +21,8 @@ export interface BreakdownInput extends Laid {
   readonly cutAways?: readonly CutAway[]
   /** Rows with the parts that were cut before the layouts were made. */
   readonly cutBefore?: readonly CutRow[]
+  /** Rows with parts that were cut and no longer fitted, by the sizes that they were cut to: they lie there and may fit again. */
+  readonly aside?: readonly CutRow[]
   /** Of which kind of sheet the pieces at hand are: the id of the stock that was bought, by the id of their stock. */
   readonly kinds?: ReadonlyMap<string, string>
   /** How lengths are written in the words of a step; tenths of a millimetre when left out. */

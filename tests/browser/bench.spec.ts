@@ -36,7 +36,8 @@ test('cutting begins, goes on after a reload and is planned anew when a part is 
   await done.click()
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
   await bench.getByRole('button', { name: mark, exact: true }).click()
-  await bench.getByRole('button', { name: 'Plan again' }).click()
+  await bench.getByRole('button', { name: 'What would this do?' }).click()
+  await bench.getByRole('button', { name: 'Yes, cut by this plan' }).click({ timeout: 30_000 })
   await expect(bench.getByRole('region', { name: 'What has changed' })).toContainText(mark, { timeout: 30_000 })
   // Sheets that were begun before are known by their pieces, and the form says so.
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
@@ -88,7 +89,7 @@ test('what is told of a mishap counts only as it stands: a refused length and an
   await goTo(shop, 'Cut')
   await button(shop, 'Start cutting').click({ timeout: 30_000 })
   const bench = shop.getByRole('dialog', { name: 'At the bench' })
-  const anew = bench.getByRole('button', { name: 'Plan again' })
+  const anew = bench.getByRole('button', { name: 'What would this do?' })
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
 
   await bench.getByRole('button', { name: 'A board is damaged' }).click()
@@ -128,12 +129,21 @@ test('what is told of a mishap counts only as it stands: a refused length and an
   await measures.fill('17.6')
   await bench.getByText('What does the batch measure?').click()
   await anew.click()
+  await bench.getByRole('button', { name: 'Yes, cut by this plan' }).click({ timeout: 30_000 })
   await expect(bench.getByRole('region', { name: 'What has changed' })).toContainText('measures 17.6 mm', {
     timeout: 30_000,
   })
   await shop.keyboard.press('Escape')
   await button(shop, /^Undo/).click()
   await expect(button(shop, 'Undo')).toBeDisabled()
+  // The design is as it was and the cutting is not, which is told until one press takes the entry back.
+  const odds = /is 18 mm thick in the design, and what is being cut is planned for 17\.6 mm\./
+  await expect(shop.getByText(/What is being cut stays as it was planned\./)).toContainText(odds)
+  await button(shop, /^Go on cutting/).click()
+  await expect(bench.getByText(odds)).toBeVisible()
+  await bench.getByRole('button', { name: 'Take this entry back' }).click()
+  await expect(bench.getByText(odds)).toBeHidden()
+  await expect(bench.getByRole('region', { name: 'What has changed' })).toBeHidden()
 })
 
 test('a number that is put right, or taken out, leaves no refusal behind', async ({ shop }) => {

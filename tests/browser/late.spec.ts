@@ -27,6 +27,7 @@ test('fronts wait until the carcasses are measured, and are cut to what was type
   await expect(told).toBeVisible()
   const sentence = (await told.textContent())!
   await change.getByRole('button', { name: 'Plan the rest by what was measured' }).click()
+  await bench.getByRole('button', { name: 'Yes, cut by this plan' }).click({ timeout: 30_000 })
 
   const changed = bench.getByRole('region', { name: 'What has changed' })
   await expect(changed).toContainText(sentence, { timeout: 40_000 })

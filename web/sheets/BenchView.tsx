@@ -1,12 +1,14 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
 import { breakdownOf, counted, formatLength, type Step, settingsOf, sheetNumbers } from '../../engine/index'
-import { goToBench, handNow, sheetsHaveCome, tick } from '../store/cutting'
+import { canTakeBack, goToBench, handNow, sheetsHaveCome, tick } from '../store/cutting'
+import { takeBack } from '../store/planAgain'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { AllCut } from './AllCut'
 import styles from './Bench.module.css'
 import { MishapForm } from './MishapForm'
+import { Odds } from './Odds'
 import { PauseCard } from './PauseCard'
 import { PiecePicture } from './PiecePicture'
 import { useAwake } from './useAwake'
@@ -32,11 +34,11 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
     if (!dialog.current?.open) dialog.current?.showModal()
     dialog.current?.querySelector<HTMLElement>('[data-next]')?.focus()
   }, [])
-  // A plan made anew begins at its first step.
+  // A plan made anew begins at its first step; one that is taken up again where it was left.
   const input = useRef(cutting.input)
   if (input.current !== cutting.input) {
     input.current = cutting.input
-    setAt(0)
+    setAt(nextOpen(steps, done, 0))
   }
   const step = steps[at]
 
@@ -72,7 +74,8 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
         <Button onClick={() => dialog.current?.close()}>Leave the bench</Button>
       </header>
       <div className={styles.body}>
-        {cutting.told.length > 0 && at === 0 && <Told told={cutting.told} />}
+        {!isWrong && (at === 0 || canTakeBack(cutting)) && <Told cutting={cutting} />}
+        {!isWrong && <Odds cutting={cutting} />}
         {isWrong ? (
           <MishapForm cutting={cutting} inHand={step?.material} onDone={() => setWrong(false)} />
         ) : step?.kind === 'pause' ? (
@@ -156,7 +159,9 @@ export function restWords(
   return `${counted(open.length, 'step')} left, with ${counted(settings, 'setting')}, on ${on.join(' and ')}.`
 }
 
-function Told({ told }: { readonly told: readonly string[] }) {
+function Told({ cutting }: { readonly cutting: Cutting }) {
+  const { told } = cutting
+  if (told.length === 0) return null
   return (
     <section className={styles.told} aria-label="What has changed">
       <h2>What has changed</h2>
@@ -165,6 +170,14 @@ function Told({ told }: { readonly told: readonly string[] }) {
           <li key={line}>{line}</li>
         ))}
       </ul>
+      {canTakeBack(cutting) && (
+        <p>
+          Nothing is cut since.{' '}
+          <Button look="plain" onClick={takeBack}>
+            Take this entry back
+          </Button>
+        </p>
+      )}
     </section>
   )
 }

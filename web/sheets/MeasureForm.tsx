@@ -1,12 +1,12 @@
-import { useMemo, useState } from 'react'
-import { measuredPlan, planAgain } from '../store/cutting'
+import { useMemo } from 'react'
+import { measuredPlan } from '../store/cutting'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
-import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
 import { OpeningRows } from './OpeningRows'
 import openings from './Openings.module.css'
+import { AskingRefused, ProposedPlan, useAsking } from './ProposedPlan'
 
 interface MeasureFormProps {
   readonly cutting: Cutting
@@ -18,18 +18,9 @@ export function MeasureForm({ cutting, onDone }: MeasureFormProps) {
   const derived = useStore((state) => state.derived)
   const display = useStore((state) => state.shown.display)
   const plan = useMemo(() => measuredPlan(cutting, derived), [cutting, derived])
-  const [isBusy, setBusy] = useState(false)
-  const [why, setWhy] = useState<string | null>(null)
+  const asking = useAsking(cutting, onDone)
   const built = derived.cabinets.filter((one) => one.openings.length > 0)
-
-  async function accept() {
-    if (!plan.ok || !plan.value) return
-    setBusy(true)
-    const wrong = await planAgain(plan.value.mishap, hirePacker)
-    setBusy(false)
-    setWhy(wrong)
-    if (wrong === null) onDone?.()
-  }
+  if (asking.proposed) return <ProposedPlan asking={asking} />
 
   return (
     <>
@@ -53,16 +44,15 @@ export function MeasureForm({ cutting, onDone }: MeasureFormProps) {
           </ul>
         )}
         <p className={styles.plan}>
-          <Button disabled={isBusy || !plan.ok || !plan.value} onClick={() => void accept()}>
+          <Button
+            disabled={asking.isBusy || !plan.ok || !plan.value}
+            onClick={() => plan.ok && plan.value && asking.ask(plan.value.mishap)}
+          >
             Plan the rest by what was measured
           </Button>
           {plan.ok && !plan.value && <span>Nothing that is measured changes what is left to cut.</span>}
         </p>
-        {(why ?? (plan.ok ? null : plan.message)) && (
-          <p className={styles.refusal} role="alert">
-            <span aria-hidden="true">■</span> {why ?? (plan.ok ? null : plan.message)}
-          </p>
-        )}
+        <AskingRefused why={asking.why ?? (plan.ok ? null : plan.message)} />
       </section>
     </>
   )

@@ -2,11 +2,9 @@ import { useMemo, useState } from 'react'
 import {
   applyEdit,
   derive,
-  type Edit,
   formatWithUnit,
   type LengthDisplay,
   type Material,
-  type Mishap,
   type Mm,
   materialsInOrder,
   type PartId,
@@ -14,17 +12,17 @@ import {
   refusedExtent,
   sheetNumbers,
 } from '../../engine/index'
-import { handNow, partsCut, planAgain } from '../store/cutting'
-import type { Cutting } from '../store/state'
+import { handNow, partsCut } from '../store/cutting'
+import type { Cutting, MaterialEdit } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { LengthField } from '../ui/LengthField'
 import { Segments } from '../ui/Segments'
-import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
 import { sidesOf } from './damageSides'
 import { MeasureForm } from './MeasureForm'
 import { PlanAgain } from './PlanAgain'
+import { type Asking, AskingRefused, ProposedPlan, useAsking } from './ProposedPlan'
 import { begunBeforeWords, sizeWords } from './words'
 
 const KINDS = [
@@ -45,18 +43,15 @@ interface MishapFormProps {
 /** What went wrong is told, and the rest is planned again; what is cut stays cut. */
 export function MishapForm({ cutting, inHand, onDone }: MishapFormProps) {
   const [kind, setKind] = useState<Kind>('spoiled')
-  const [why, setWhy] = useState<string | null>(null)
-  const [isBusy, setBusy] = useState(false)
-
-  async function plan(mishap: Mishap, edit?: Edit) {
-    setBusy(true)
-    const wrong = await planAgain(mishap, hirePacker, edit)
-    setBusy(false)
-    if (wrong === null) onDone()
-    else setWhy(wrong)
+  const asking = useAsking(cutting, onDone)
+  const form = { cutting, isBusy: asking.isBusy, onMishap: asking.ask }
+  if (asking.proposed) {
+    return (
+      <section className={styles.card} aria-label="Something went wrong">
+        <ProposedPlan asking={asking} />
+      </section>
+    )
   }
-
-  const form = { cutting, isBusy, onMishap: (mishap: Mishap, edit?: Edit) => void plan(mishap, edit) }
   return (
     <section className={styles.card} aria-label="Something went wrong">
       <h2>Something went wrong</h2>
@@ -65,11 +60,7 @@ export function MishapForm({ cutting, inHand, onDone }: MishapFormProps) {
       {kind === 'damaged' && <Damaged {...form} />}
       {kind === 'thickness' && <Thickness {...form} inHand={inHand} />}
       {kind === 'openings' && <MeasureForm cutting={cutting} onDone={onDone} />}
-      {why && (
-        <p className={styles.refusal} role="alert">
-          <span aria-hidden="true">■</span> {why}
-        </p>
-      )}
+      <AskingRefused why={asking.why} />
       <p>
         <Button onClick={onDone}>Leave the plan as it is</Button>
       </p>
@@ -80,8 +71,8 @@ export function MishapForm({ cutting, inHand, onDone }: MishapFormProps) {
 interface FormProps {
   readonly cutting: Cutting
   readonly isBusy: boolean
-  /** Plans anew; the edit is what the design takes over with the new plan. */
-  readonly onMishap: (mishap: Mishap, edit?: Edit) => void
+  /** Asks what it would do; the edit is what the design takes over with the new plan. */
+  readonly onMishap: Asking['ask']
 }
 
 const REFUSED = 'A length above is not taken. Put it right first.'
@@ -269,7 +260,7 @@ function Thickness({ cutting, inHand, isBusy, onMishap }: FormProps & Pick<Misha
         isBusy={isBusy}
         why={isRefused ? REFUSED : isSame || null}
         onPlan={() => {
-          const edit: Edit = { kind: 'editMaterial', id, change: { thickness } }
+          const edit: MaterialEdit = { kind: 'editMaterial', id, change: { thickness } }
           const { rows } = derive(applyEdit(useStore.getState().history.present, edit)).cutList
           onMishap({ kind: 'thickness', material: id, rows }, edit)
         }}

@@ -8,14 +8,14 @@ interface PlanAgainProps {
   readonly onPlan: () => void
 }
 
-/** The button that plans again, and why it cannot be pressed yet. */
+/** The button that asks what an entry would do, and why it cannot be pressed yet. */
 export function PlanAgain({ isBusy, why, onPlan }: PlanAgainProps) {
   return (
     <p className={styles.plan}>
       <Button disabled={isBusy || why !== null} onClick={onPlan}>
-        Plan again
+        {isBusy ? 'Working it out…' : 'What would this do?'}
       </Button>
-      <span>{why ?? 'What is not cut yet stays as it was laid out, where it can.'}</span>
+      <span>{why ?? 'It is told first, and done only on your yes.'}</span>
     </p>
   )
 }

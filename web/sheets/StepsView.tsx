@@ -13,6 +13,7 @@ import { type Cutting, currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { chosenParts } from '../tables/chosen'
+import { Odds } from './Odds'
 import { PiecePicture } from './PiecePicture'
 import { SawnOutList } from './SawnOutList'
 import styles from './Sheets.module.css'
@@ -51,8 +52,16 @@ export function CuttingSteps({ cutting }: { readonly cutting: Cutting }) {
   const derived = useStore((state) => state.derived)
   const breakdown = useMemo(() => breakdownOf(cutting.input), [cutting.input])
   const done = useMemo(() => new Set(cutting.done), [cutting.done])
-  if (breakdown.steps.length === 0) return <p className={styles.words}>Nothing is left to cut.</p>
-  return <StepList breakdown={breakdown} derived={derived} done={done} before={cutting.stepsBefore ?? 0} />
+  return (
+    <>
+      <Odds cutting={cutting} />
+      {breakdown.steps.length === 0 ? (
+        <p className={styles.words}>Nothing is left to cut.</p>
+      ) : (
+        <StepList breakdown={breakdown} derived={derived} done={done} before={cutting.stepsBefore ?? 0} />
+      )}
+    </>
+  )
 }
 
 interface StepListProps {

@@ -4,30 +4,47 @@ import {
   type BreakdownInput,
   breakdownOf,
   type Derived,
-  type Edit,
-  goOnAfter,
   type Mishap,
   measuredRows,
+  oddsWords,
   type PartId,
   type PieceAtHand,
-  type Progress,
   type Result,
   replanAfter,
   type SheetAnswer,
   type SheetJob,
 } from '../../engine/index'
-import { packOnce } from '../workers/once'
-import type { Hand } from '../workers/packer'
 import { shelf } from './keeping'
-import { type Cutting, currentLayout, type Layout } from './state'
+import { type Cutting, currentLayout, type Layout, type State } from './state'
 import { useStore } from './store'
 
 /** Brings back what was being cut of a project whenever one is opened. */
 export function connectCutting(): void {
   bringBack()
-  useStore.subscribe(({ history }, before) => {
-    if (history.present.id !== before.history.present.id) bringBack()
+  useStore.subscribe((state, before) => {
+    if (state.history.present.id !== before.history.present.id) bringBack()
+    else if (state.history !== before.history) sayOdds(state, before)
   })
+}
+
+/** A design that parts from what is being cut, by an undo or an edit, is not left to do so silently. */
+function sayOdds({ cutting, derived }: State, before: State): void {
+  if (!cutting || cutting !== before.cutting) return
+  const [was, is] = [before, { derived }].map((each) => oddsOf(cutting, each.derived))
+  if (was!.length > 0 || is!.length === 0) return
+  const words = `What is being cut stays as it was planned. ${is![0]}${canTakeBack(cutting) ? ' The last entry at the bench can be taken back there.' : ''}`
+  // What is done to the design takes away the notice before it.
+  queueMicrotask(() => useStore.getState().actions.say('know', words))
+}
+
+/** Where the design differs now from what is being cut; nothing where it does not. */
+export function oddsOf({ input }: Cutting, { cutList, project }: Derived): readonly string[] {
+  return oddsWords(input, { rows: cutList.rows, materials: project.materials })
+}
+
+/** Whether the last entry of a mishap can be taken back: nothing is cut since. */
+export function canTakeBack({ before, done }: Cutting): boolean {
+  return before !== undefined && done.length === 0
 }
 
 function bringBack(): void {
@@ -89,34 +106,6 @@ export function stopCutting(): void {
     .catch(tellNotKept)
 }
 
-/**
- * Plans again after a mishap: what is cut stays, what is not cut yet stays as it was laid out where it can, and what is
- * missing is laid out on what is free and on sheets. Resolves with what is wrong, or with null when the new plan stands; only then is the edit made, by
- * which the design follows what was measured.
- */
-export async function planAgain(mishap: Mishap, hire: () => Hand, edit?: Edit): Promise<string | null> {
-  const { cutting } = useStore.getState()
-  if (!cutting) return null
-  const progress: Progress = { done: new Set(cutting.done) }
-  const plan = replanAfter(cutting.input, progress, mishap)
-  if (!plan.ok) return plan.message
-  const { cut } = plan.value
-  const going = await goOnAfter(cutting.input, plan.value, (job) => packOnce(job, hire).answer).catch((why) => {
-    return `The rest could not be laid out: ${why}. Nothing is changed.`
-  })
-  if (typeof going === 'string') return going
-  show({
-    ...cutting,
-    input: going.input,
-    told: going.told,
-    done: [],
-    stepsBefore: doneOf(cutting).steps,
-    cutBefore: cutting.input.cutBefore ? cut : [...new Set([...cutting.cutBefore, ...cut])],
-  })
-  if (edit) useStore.getState().actions.commit(edit)
-  return null
-}
-
 /** The sheets that were still to be bought lie in the shop now. */
 export function sheetsHaveCome(): void {
   const { cutting } = useStore.getState()
@@ -163,7 +152,7 @@ export function partsCut({ input, done, cutBefore }: Cutting): { readonly part: 
   return [...input.marks].flatMap(([part, mark]) => (names.has(mark) || before.has(part) ? [{ part, mark }] : []))
 }
 
-function show(cutting: Cutting): void {
+export function show(cutting: Cutting): void {
   useStore.setState({ cutting })
   shelf()
     .then((opened) => opened.putCutting(cutting.project, cutting))

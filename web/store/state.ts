@@ -70,7 +70,19 @@ export interface Cutting {
   readonly cutBefore: readonly PartId[]
   /** What changed when the plan was last made anew, in plain words. */
   readonly told: readonly string[]
+  /** What was there before the last entry of a mishap. */
+  readonly before?: CuttingBefore
 }
+
+/** Where an entry of a mishap leads back to, while nothing is cut by the plan that was made after it. */
+export interface CuttingBefore {
+  readonly cutting: Cutting
+  /** What the design took over with the entry, and what takes that back. */
+  readonly edit?: { readonly made: MaterialEdit; readonly back: MaterialEdit }
+}
+
+/** The only edit that a mishap makes: a batch measures otherwise. */
+export type MaterialEdit = Extract<Edit, { kind: 'editMaterial' }>
 
 export type StageName = 'site' | 'design' | 'show' | 'cut' | 'build'
 export type TableName = 'cutList' | 'sheets' | 'steps' | 'hardware' | 'schedule' | 'findings'
