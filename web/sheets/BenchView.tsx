@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
 import { breakdownOf, counted, formatLength, type Step, settingsOf, sheetNumbers } from '../../engine/index'
-import { canTakeBack, goToBench, handNow, sheetsHaveCome, tick } from '../store/cutting'
+import { canTakeBack, goToBench, handNow, sheetsHaveCome, tick, useCutting } from '../store/cutting'
 import { takeBack } from '../store/planAgain'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
@@ -16,7 +16,7 @@ import { handWords, piecesWords, sizeWords, TOOLS } from './words'
 
 /** What is being cut, one step at a time, large enough to be read beside the saw. */
 export function BenchView() {
-  const cutting = useStore((state) => state.cutting)
+  const cutting = useCutting()
   const isAtBench = useStore((state) => state.isAtBench)
   return cutting && isAtBench ? <Bench cutting={cutting} /> : null
 }
@@ -35,9 +35,9 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
     dialog.current?.querySelector<HTMLElement>('[data-next]')?.focus()
   }, [])
   // A plan made anew begins at its first step; one that is taken up again where it was left.
-  const input = useRef(cutting.input)
-  if (input.current !== cutting.input) {
-    input.current = cutting.input
+  const answer = useRef(cutting.input.answer)
+  if (answer.current !== cutting.input.answer) {
+    answer.current = cutting.input.answer
     setAt(nextOpen(steps, done, 0))
   }
   const step = steps[at]
@@ -161,6 +161,8 @@ export function restWords(
 
 function Told({ cutting }: { readonly cutting: Cutting }) {
   const { told } = cutting
+  const unitThen = useStore((state) => state.cutting?.input.display?.unit)
+  const unit = cutting.input.display?.unit
   if (told.length === 0) return null
   return (
     <section className={styles.told} aria-label="What has changed">
@@ -170,6 +172,11 @@ function Told({ cutting }: { readonly cutting: Cutting }) {
           <li key={line}>{line}</li>
         ))}
       </ul>
+      {unitThen !== unit && (
+        <p>
+          Told in {unitThen}, in which it was entered; the steps are in {unit} now.
+        </p>
+      )}
       {canTakeBack(cutting) && (
         <p>
           Nothing is cut since.{' '}

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react'
 import { counted } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
 import { CuttingSteps, StepsView } from '../sheets/StepsView'
-import { doneOf, goToBench, stopCutting } from '../store/cutting'
+import { doneOf, goToBench, stopCutting, useCutting } from '../store/cutting'
 import { currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
@@ -23,7 +23,7 @@ export function CutStage() {
 }
 
 function Cut() {
-  const cutting = useStore((state) => state.cutting)
+  const cutting = useCutting()
   return (
     <div className={styles.cut}>
       <section className={styles.filled} aria-label="Sheets">

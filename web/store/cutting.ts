@@ -1,9 +1,11 @@
+import { useMemo } from 'react'
 import {
   atHandNow,
   type Breakdown,
   type BreakdownInput,
   breakdownOf,
   type Derived,
+  type LengthDisplay,
   type Mishap,
   measuredRows,
   oddsWords,
@@ -35,6 +37,20 @@ function sayOdds({ cutting, derived }: State, before: State): void {
   const words = `What is being cut stays as it was planned. ${is![0]}${canTakeBack(cutting) ? ' The last entry at the bench can be taken back there.' : ''}`
   // What is done to the design takes away the notice before it.
   queueMicrotask(() => useStore.getState().actions.say('know', words))
+}
+
+/** What is being cut, with its steps, its pieces and its fields in the unit of the project as it is now. */
+export function useCutting(): Cutting | null {
+  const cutting = useStore((state) => state.cutting)
+  const display = useStore((state) => state.shown.display)
+  // The steps are worked out again when their input changes, and not with every tick.
+  const input = cutting?.input
+  const spoken = useMemo(() => input && spokenIn(input, display), [input, display])
+  return useMemo(() => cutting && spoken && { ...cutting, input: spoken }, [cutting, spoken]) ?? null
+}
+
+export function spokenIn(input: BreakdownInput, display: LengthDisplay): BreakdownInput {
+  return { ...input, display }
 }
 
 /** Where the design differs now from what is being cut; nothing where it does not. */

@@ -54,7 +54,7 @@ let made: Project | null = null
 /** Takes a plan that was proposed; false where something was cut or planned since. */
 export function takePlan({ from, to, edit }: Proposed): boolean {
   const { cutting, history, actions } = useStore.getState()
-  if (!cutting || cutting.input !== from.input || cutting.done !== from.done) return false
+  if (!cutting || cutting.input.answer !== from.input.answer || cutting.done !== from.done) return false
   // Further back than one entry leads only what nothing was cut after.
   const { before, ...rest } = cutting
   const led = canTakeBack(cutting) && before ? { ...rest, before } : rest

@@ -10,7 +10,7 @@ import {
   type PartId,
 } from '../../../engine/index'
 import { packSheets } from '../../../engine/sheets/pack'
-import { canTakeBack, doneOf, oddsOf, partsCut, startCutting, tick } from '../../../web/store/cutting'
+import { canTakeBack, doneOf, oddsOf, partsCut, spokenIn, startCutting, tick } from '../../../web/store/cutting'
 import { proposeAgain, takeBack, takePlan } from '../../../web/store/planAgain'
 import type { Cutting, MaterialEdit } from '../../../web/store/state'
 import { useStore } from '../../../web/store/store'
@@ -165,5 +165,14 @@ describe('a design that parts from what is being cut', () => {
     expect(odds()[1]).toMatch(/^\d+ parts are cut to another size than the design has now\.$/)
     actions.redo()
     expect(odds()).toEqual([])
+  })
+})
+
+describe('what is being cut', () => {
+  it('speaks the unit of the project as it is now in every step', () => {
+    const inches = spokenIn(cuttingNow().input, { unit: 'in', step: 16 })
+    const texts = breakdownOf(inches).steps.flatMap(({ text, cautions }) => [text, ...cautions])
+    expect(texts.filter((text) => / mm\b/.test(text))).toEqual([])
+    expect(texts.some((text) => /\d in\b/.test(text))).toBe(true)
   })
 })
