@@ -8,6 +8,8 @@ export interface SheetPictureProps {
   readonly label: string
   /** Numbers of the lit places, apart by spaces. */
   readonly lit: string
+  /** Numbers of the places that are cut already, apart by spaces. */
+  readonly cut?: string
   /** For each place: its words, and the row and the first part that lie there. */
   readonly places: readonly { readonly words: string; readonly row: string; readonly part: string }[]
   readonly onPick: (place: number) => void
@@ -18,10 +20,11 @@ type LineMark = Extract<DrawingMark, { kind: 'line' }>
 type Part = Extract<DrawingMark, { kind: 'rect' }> & { readonly placement: number }
 
 /** The drawing of a sheet on screen, true to scale. One stop of the tab key; the arrows go from part to part. */
-export function SheetPicture({ drawing, label, lit, places, onPick }: SheetPictureProps) {
+export function SheetPicture({ drawing, label, lit, cut = '', places, onPick }: SheetPictureProps) {
   const { bounds } = drawing
   const marks = useMemo(() => drawing.marks.map((mark) => onScreen(mark, drawing.bounds)), [drawing])
-  const litPlaces = new Set(lit === '' ? [] : lit.split(' ').map(Number))
+  const litPlaces = placesIn(lit)
+  const cutPlaces = placesIn(cut)
   const stop = litPlaces.size > 0 ? Math.min(...litPlaces) : 0
   const isLit = (mark: DrawingMark) =>
     'placement' in mark && mark.placement !== undefined && litPlaces.has(mark.placement)
@@ -41,7 +44,8 @@ export function SheetPicture({ drawing, label, lit, places, onPick }: SheetPictu
         const { left: x, bottom: y, width, height } = mark.rect
         const place = places[mark.placement]
         const outline = <rect x={x} y={y} width={width} height={height} />
-        const className = `${styles.partShape} ${isLit(mark) ? styles.lit : ''}`
+        const isCut = cutPlaces.has(mark.placement)
+        const className = `${styles.partShape} ${isCut ? styles.isCut : ''} ${isLit(mark) ? styles.lit : ''}`
         return (
           // biome-ignore lint/a11y/useSemanticElements: a button cannot stand in a drawing
           <g
@@ -58,6 +62,7 @@ export function SheetPicture({ drawing, label, lit, places, onPick }: SheetPictu
           >
             <title>{place?.words}</title>
             {outline}
+            {isCut && <path d={`M${x} ${y + height}L${x + width} ${y}`} />}
           </g>
         )
       })}
@@ -92,6 +97,10 @@ function Lines({ marks, layer }: { readonly marks: readonly DrawingMark[]; reado
   return (
     <path className={styles[layer]} d={lines.map(({ from, to }) => `M${from.x} ${from.y}L${to.x} ${to.y}`).join('')} />
   )
+}
+
+function placesIn(words: string): ReadonlySet<number> {
+  return new Set(words === '' ? [] : words.split(' ').map(Number))
 }
 
 function isFirstOfLines(marks: readonly DrawingMark[], at: number): boolean {

@@ -3,6 +3,7 @@ import {
   counted,
   formatLength,
   formatWithUnit,
+  type LayoutNow,
   type LengthDisplay,
   type Mm,
   type PieceAtHand,
@@ -146,4 +147,17 @@ export function lookingWords({ job, isSettled, isStopped }: Pick<Layout, 'job' |
   const search = searchWords(job)
   if (search === '' || (isSettled && !isStopped)) return ''
   return isStopped ? `; looking for ${search} was stopped` : `; still looking for ${search}`
+}
+
+/** What the layouts on screen are while something is being cut, and how far it has come. */
+export function cuttingWords(now: readonly Pick<LayoutNow, 'name' | 'sheet' | 'state'>[], before: number): string {
+  const sheets = now.filter(({ name, sheet }) => name === `sheet ${sheet}`).length
+  const pieces = now.length - sheets
+  const what = [...(sheets > 0 ? [counted(sheets, 'sheet')] : []), ...(pieces > 0 ? [counted(pieces, 'piece')] : [])]
+  const count = (state: LayoutNow['state']) => now.filter((one) => one.state === state).length
+  const earlier =
+    before > 0
+      ? ` ${counted(before, 'part')} ${before === 1 ? 'was' : 'were'} cut before this plan and ${before === 1 ? 'is' : 'are'} on none of them.`
+      : ''
+  return `What is being cut, as the steps have it: ${what.join(' and ') || 'nothing'}, ${count('cut')} cut and ${count('begun')} begun. A part that is cut is struck through.${earlier}`
 }

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react'
 import { counted } from '../../engine/index'
+import { CuttingSheets } from '../sheets/CuttingSheets'
 import { SheetsView } from '../sheets/SheetsView'
 import { CuttingSteps, StepsView } from '../sheets/StepsView'
 import { doneOf, goToBench, stopCutting, useCutting } from '../store/cutting'
@@ -27,8 +28,8 @@ function Cut() {
   return (
     <div className={styles.cut}>
       <section className={styles.filled} aria-label="Sheets">
-        <h2>Sheets</h2>
-        <SheetsView />
+        <h2>{cutting ? 'Sheets of what is being cut' : 'Sheets'}</h2>
+        {cutting ? <CuttingSheets cutting={cutting} /> : <SheetsView />}
       </section>
       <section className={styles.filled} aria-label="Steps">
         <h2>{cutting ? 'Steps of what is being cut' : 'Steps'}</h2>
