@@ -25,6 +25,9 @@ test('cutting begins, goes on after a reload and is planned anew when a part is 
   await goTo(shop, 'Cut')
   await button(shop, /^Go on cutting \(1 of \d+ steps done\)/).click()
   await expect(bench).toContainText('Step 2 of')
+  // Whoever was at the bench is at the bench again.
+  await shop.reload()
+  await expect(bench).toContainText('Step 2 of')
 
   // On to the first step that frees a part.
   const writes = bench.locator('[data-step]')

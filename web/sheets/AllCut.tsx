@@ -1,6 +1,7 @@
 import { type CutRow, counted, type MaterialId, type SheetAnswer } from '../../engine/index'
 import type { Cutting } from '../store/state'
 import styles from './Bench.module.css'
+import { KeepOffcuts } from './KeepOffcuts'
 import { leftCount, onNoSheetWords } from './words'
 
 interface AllCutProps {
@@ -30,6 +31,7 @@ export function AllCut({ cutting, steps, open }: AllCutProps) {
           {ofEach(answer.unplaced, cutList.rows, materials)}.
         </p>
       )}
+      {open === 0 && <KeepOffcuts cutting={cutting} />}
     </article>
   )
 }

@@ -10,6 +10,7 @@ import {
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { chosenParts, selectionOf } from '../tables/chosen'
+import { KeepOffcuts } from './KeepOffcuts'
 import { SheetPicture } from './SheetPicture'
 import styles from './Sheets.module.css'
 import { SheetsView } from './SheetsView'
@@ -31,6 +32,7 @@ export function CuttingSheets({ cutting }: { readonly cutting: Cutting }) {
           <CuttingFigure key={one.sheet} one={one} input={input} numbers={turns.get(one.sheet)} />
         ))}
       </div>
+      {now.every(({ state }) => state === 'cut') && <KeepOffcuts cutting={cutting} />}
       <OfTheDesign />
     </div>
   )

@@ -69,7 +69,9 @@ function bringBack(): void {
     .then((opened) => opened.getCutting(id))
     .then((cutting) => {
       const { history } = useStore.getState()
-      if (cutting && history.present.id === id) useStore.setState({ cutting: cutting as Cutting })
+      if (!cutting || history.present.id !== id) return
+      const kept = cutting as Cutting
+      useStore.setState({ cutting: kept, isAtBench: kept.isAtBench === true })
     })
     .catch(tellNotKept)
 }
@@ -103,6 +105,8 @@ export function inputOf({ project, cutList, partOf }: Derived, job: SheetJob, an
 
 export function goToBench(isAtBench: boolean): void {
   useStore.setState({ isAtBench })
+  const { cutting } = useStore.getState()
+  if (cutting) show({ ...cutting, isAtBench })
 }
 
 /** Marks a step as done, or as not done after all. */

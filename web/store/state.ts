@@ -14,6 +14,7 @@ import type {
   RowKey,
   SheetAnswer,
   SheetJob,
+  StockId,
   WallId,
 } from '../../engine/index'
 
@@ -72,6 +73,10 @@ export interface Cutting {
   readonly told: readonly string[]
   /** What was there before the last entry of a mishap. */
   readonly before?: CuttingBefore
+  /** The stock that its offcuts were kept as when all was cut. */
+  readonly offcuts?: readonly StockId[]
+  /** Whether it was left at the bench, to be found there again when the page is opened anew. */
+  readonly isAtBench?: boolean
 }
 
 /** Where an entry of a mishap leads back to, while nothing is cut by the plan that was made after it. */

@@ -11,6 +11,7 @@ import {
 } from '../../../engine/index'
 import { packSheets } from '../../../engine/sheets/pack'
 import { canTakeBack, doneOf, oddsOf, partsCut, spokenIn, startCutting, tick } from '../../../web/store/cutting'
+import { areOffcutsKept, keepOffcuts, offcutsOf } from '../../../web/store/offcuts'
 import { proposeAgain, takeBack, takePlan } from '../../../web/store/planAgain'
 import type { Cutting, MaterialEdit } from '../../../web/store/state'
 import { useStore } from '../../../web/store/store'
@@ -174,5 +175,38 @@ describe('what is being cut', () => {
     const texts = breakdownOf(inches).steps.flatMap(({ text, cautions }) => [text, ...cautions])
     expect(texts.filter((text) => / mm\b/.test(text))).toEqual([])
     expect(texts.some((text) => /\d in\b/.test(text))).toBe(true)
+  })
+})
+
+describe('when all is cut', () => {
+  it('what is left over and large enough is kept as offcuts on hand, as one step that can be undone', () => {
+    for (const { id } of breakdownOf(cuttingNow().input).steps) tick(id, true)
+    const { present } = useStore.getState().history
+    const left = offcutsOf(cuttingNow(), present)
+    const { length, width } = present.shop.offcutLeast
+    expect(left.length).toBeGreaterThan(0)
+    expect(left.filter((one) => one.length < length || one.width < width)).toEqual([])
+    keepOffcuts()
+    const now = useStore.getState().history.present
+    const fresh = Object.values(now.stock).filter(({ id }) => !(id in present.stock))
+    expect(fresh.map((one) => [one.length, one.width, one.quantity, one.isOffcut, one.isExcluded])).toEqual(
+      left.map((one) => [one.length, one.width, one.quantity, true, true]),
+    )
+    // Kept once, and offered again when they are let go.
+    keepOffcuts()
+    expect([useStore.getState().history.present, areOffcutsKept(cuttingNow(), now)]).toEqual([now, true])
+    actions.undo()
+    expect(useStore.getState().history.present).toBe(present)
+    expect(areOffcutsKept(cuttingNow(), present)).toBe(false)
+  })
+
+  it('what was left over has no more area than the sheets less their parts', () => {
+    for (const { id } of breakdownOf(cuttingNow().input).steps) tick(id, true)
+    const { input } = cuttingNow()
+    const area = ({ length, width }: { readonly length: number; readonly width: number }) => length * width
+    const whole = input.answer.sheets.reduce((sum, { copies, root }) => sum + copies * area(root), 0)
+    const parts = input.cutList.rows.reduce((sum, row) => sum + row.quantity * area(row), 0)
+    const kept = offcutsOf(cuttingNow(), DEMO).reduce((sum, one) => sum + one.quantity * area(one), 0)
+    expect(kept).toBeLessThan(whole - parts)
   })
 })
