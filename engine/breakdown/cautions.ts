@@ -33,6 +33,7 @@ export function cautionsFor(work: Work, { shop, material, display }: Circumstanc
   const say: Say = (length) => formatWithUnit(length, display)
   return [
     ...liftCautions(work, shop, material, say),
+    ...bladeCautions(work),
     ...railCautions(work, shop, say),
     ...reachCautions(work, shop, say),
     ...benchCautions(work, shop, say),
@@ -54,6 +55,14 @@ function liftCautions(work: Work, shop: Shop, material: Material | undefined, sa
 
 function isRip(work: Work): boolean {
   return work.task.direction === 'rip'
+}
+
+/** The first edge of a sheet that is crosscut first is straightened with the blade that is in: common practice, no source. */
+function bladeCautions({ kind, blade }: Work): string[] {
+  if (kind !== 'trim' || blade !== 'crosscut') return []
+  return [
+    'Along the sheet, with the crosscut blade that is in for the cuts after it: feed slowly. Where it burns or binds, put the rip blade in for this edge.',
+  ]
 }
 
 function railCautions(work: Work, shop: Shop, say: Say): string[] {

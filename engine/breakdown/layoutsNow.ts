@@ -15,6 +15,9 @@ export interface LayoutNow {
   /** By itself: copies are counted out. */
   readonly layout: SheetLayout
   readonly stock: JobStock
+  /** As it lies, factory edges counted, mm. */
+  readonly length: number
+  readonly width: number
   /** For each place of the layout, the part that lies there and whether it is cut. */
   readonly places: readonly PlaceNow[]
   readonly state: 'to come' | 'begun' | 'cut'
@@ -47,7 +50,7 @@ export function layoutsNow(input: BreakdownInput, progress: Progress): Result<La
       const state = places.every(({ isCut }) => isCut) ? 'cut' : isUncut ? 'to come' : 'begun'
       const layout = { stock: ids[at]!, copies: 1, root, placements: placementsIn(root) }
       const isToBuy = state === 'to come' && input.toBuy?.has(sheet) === true
-      return { name, sheet, layout, stock: stocks.get(ids[at]!)!, places, state, isToBuy }
+      return { name, sheet, layout, stock: stocks.get(ids[at]!)!, length, width, places, state, isToBuy }
     }),
   )
 }

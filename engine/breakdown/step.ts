@@ -48,6 +48,8 @@ export interface StepPiece {
   readonly length: Mm
   readonly width: Mm
   readonly count: number
+  /** What an offcut that keeps a factory edge gives inside it, as the layouts draw it; left out where it has none. */
+  readonly clean?: { readonly length: Mm; readonly width: Mm }
 }
 
 /**

@@ -3,13 +3,13 @@ import type { CutRow } from '../cutlist/row'
 import type { CutOrder, Material, Shop } from '../project/document'
 import type { LengthDisplay } from '../units/length'
 import { cautionsFor, SHOP_CAUTIONS } from './cautions'
-import { type CutAway, worksOfCutAways } from './cutAway'
+import { type CutAway, usableOf, worksOfCutAways } from './cutAway'
 import { effortOf, isPausedBetween, settingsOf } from './minutes'
 import { orderWorks } from './order'
 import { pauseStep } from './pause'
 import { sketchOf } from './sketch'
 import type { Breakdown, Effort, Step, StepPiece } from './step'
-import { tasksOfSheet } from './task'
+import { isClean, tasksOfSheet } from './task'
 import { type Laid, walksOf } from './walks'
 import { nameList, wordsOf } from './wording'
 import type { Left, Work } from './work'
@@ -160,12 +160,16 @@ function stepOf(alike: readonly Work[], isNewSetting: boolean, id: string, conte
 function leavesOf(alike: readonly Work[]): StepPiece[] {
   const groups = new Map<string, Left[]>()
   for (const piece of alike.flatMap(({ leaves }) => leaves)) {
-    const key = `${piece.kind} ${piece.length} ${piece.width}`
+    const edges = piece.kind === 'offcut' ? Object.values(piece.rough).join(' ') : ''
+    const key = `${piece.kind} ${piece.length} ${piece.width} ${edges}`
     groups.set(key, [...(groups.get(key) ?? []), piece])
   }
   return [...groups.values()].map((pieces) => {
-    const { kind, length, width } = pieces[0]!
+    const { kind, length, width, rough } = pieces[0]!
     const name = nameList([...new Set(pieces.map((piece) => piece.name))])
-    return { kind, name, length, width, count: pieces.length }
+    const said = { kind, name, length, width, count: pieces.length }
+    return kind === 'offcut' && !isClean(rough)
+      ? { ...said, clean: usableOf({ width: length, height: width }, rough) }
+      : said
   })
 }

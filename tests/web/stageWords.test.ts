@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { stageWords } from '../../web/stages/stageWords'
+import { stageChoices, stageWords, threeWords } from '../../web/stages/stageWords'
 
 describe('what other cut directions cost', () => {
   it('is told in sheets, time and blade changes against rip, crosscut, re-rip', () => {
@@ -15,5 +15,21 @@ describe('what other cut directions cost', () => {
     expect(stageWords(same, { ...same, minutes: 50.2 })).toBe(
       'These directions: 1 sheet, about 50 min and 1 blade change. Rip, crosscut, re-rip: 1 sheet, about 50 min and 1 blade change. Both take the same.',
     )
+  })
+})
+
+describe('cut directions', () => {
+  it('are called in the order in which they are cut', () => {
+    expect(stageChoices('rip').map(([, words]) => words)).toEqual([
+      'rip, crosscut',
+      'rip, crosscut, re-rip',
+      'as many as it takes',
+    ])
+    expect(stageChoices('crosscut').map(([, words]) => words)).toEqual([
+      'crosscut, rip',
+      'crosscut, rip, crosscut again',
+      'as many as it takes',
+    ])
+    expect(threeWords('crosscut')).toBe(stageChoices('crosscut')[1]![1])
   })
 })

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
-import { breakdownOf, counted, formatLength, type Step, settingsOf, sheetNumbers } from '../../engine/index'
+import { breakdownOf, counted, formatLength, type Step, settingsOf, sheetNumbers, usableOf } from '../../engine/index'
 import { canTakeBack, goToBench, handNow, sheetsHaveCome, tick, useCutting } from '../store/cutting'
 import { takeBack } from '../store/planAgain'
 import type { Cutting } from '../store/state'
@@ -12,7 +12,7 @@ import { Odds } from './Odds'
 import { PauseCard } from './PauseCard'
 import { PiecePicture } from './PiecePicture'
 import { useAwake } from './useAwake'
-import { handWords, piecesWords, sizeWords, TOOLS } from './words'
+import { handWords, piecesWords, roughWords, TOOLS } from './words'
 
 /** What is being cut, one step at a time, large enough to be read beside the saw. */
 export function BenchView() {
@@ -208,10 +208,10 @@ function AtHand({ cutting }: { readonly cutting: Cutting }) {
       <details className={styles.hand}>
         <summary>{handWords(hand)}</summary>
         <ul>
-          {hand.map(({ name, material, place, isToBuy }) => (
+          {hand.map(({ name, material, place, rough, isWhole, isToBuy }) => (
             <li key={name}>
               <strong>{name}</strong>, {names.get(material) ?? material},{' '}
-              <span className="frac">{sizeWords(place.width, place.height, display)}</span>
+              <span className="frac">{roughWords(place, usableOf(place, rough), isWhole, display)}</span>
               {isToBuy && ', to be bought'}
             </li>
           ))}
@@ -270,11 +270,12 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
         </p>
       )}
       <ul className={styles.leaves} aria-label="It leaves">
-        {leaves.map(({ kind, name, length, width, count: pieces }, at) => (
+        {leaves.map(({ kind, name, length, width, count: pieces, clean }, at) => (
           <li key={at}>
             {piecesWords({ kind, count: pieces })} {kind === 'waste' ? '' : name}{' '}
             <span className="frac">
               {say(length)} × {say(width)}
+              {clean && `, clean ${say(clean.length)} × ${say(clean.width)}`}
             </span>
           </li>
         ))}

@@ -14,7 +14,7 @@ import { KeepOffcuts } from './KeepOffcuts'
 import { SheetPicture } from './SheetPicture'
 import styles from './Sheets.module.css'
 import { SheetsView } from './SheetsView'
-import { cuttingWords, sizeWords } from './words'
+import { cuttingWords, roughWords, sizeWords } from './words'
 
 /** The layouts that are being cut, with what is cut of them already; those of the design are another matter. */
 export function CuttingSheets({ cutting }: { readonly cutting: Cutting }) {
@@ -48,7 +48,8 @@ interface CuttingFigureProps {
 }
 
 function CuttingFigure({ one, input, numbers }: CuttingFigureProps) {
-  const { name, layout, stock, places, state, isToBuy } = one
+  const { name, layout, stock, length, width, places, state, isToBuy } = one
+  const isWhole = name === `sheet ${one.sheet}`
   const { job, cutList, materials, display = { unit: 'mm', step: 0.1 } as const } = input
   const actions = useStore((store) => store.actions)
   const derived = useStore((store) => store.derived)
@@ -87,7 +88,7 @@ function CuttingFigure({ one, input, numbers }: CuttingFigureProps) {
         <strong>{title}</strong>
         <span>{isToBuy ? 'to be bought' : STATES[state]}</span>
         <span className={styles.from}>
-          {material?.name ?? stock.material}, {sizeWords(stock.length, stock.width, display)}
+          {material?.name ?? stock.material}, {roughWords({ width: length, height: width }, stock, isWhole, display)}
         </span>
       </figcaption>
     </figure>

@@ -19,6 +19,7 @@ import { Button } from '../ui/Button'
 import { LengthField } from '../ui/LengthField'
 import { Segments } from '../ui/Segments'
 import styles from './Bench.module.css'
+import { DamagePicture } from './DamagePicture'
 import { sidesOf } from './damageSides'
 import { MeasureForm } from './MeasureForm'
 import { PlanAgain } from './PlanAgain'
@@ -123,6 +124,7 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
   const all = [...pieces, ...sheets]
   const [picked, setPicked] = useState<Choice['on'] | undefined>(all[0]?.on)
   const [rect, setRect] = useState<Rect>({ left: 0, bottom: 0, width: 100, height: 100 })
+  const [typed, setTyped] = useState<Partial<Rect>>({})
   const [refused, setRefused] = useState<ReadonlySet<keyof Rect>>(new Set())
   const choice = all.find(({ on }) => on === picked) ?? all[0]
   if (!choice) return <p>Nothing lies there that could be damaged. {begunBeforeWords(cutting.input)}</p>
@@ -138,6 +140,7 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
           value={all.indexOf(choice)}
           onChange={(event) => {
             setPicked(all[Number(event.currentTarget.value)]?.on)
+            setTyped({})
             setRefused(new Set())
           }}
         >
@@ -145,6 +148,7 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
           <Choices label="A sheet as it came, with all that is cut from it" all={all} choices={sheets} />
         </select>
       </label>
+      <DamagePicture name={choice.words} length={choice.length} width={choice.width} damage={{ ...rect, ...typed }} />
       {sidesOf(choice).map(({ side, label, extent, ...limits }) => (
         <LengthField
           key={`${choice.on} ${side}`}
@@ -157,6 +161,7 @@ function Damaged({ cutting, isBusy, onMishap }: FormProps) {
             if (why === null) setRect({ ...rect, [side]: length })
             return why
           }}
+          onTyped={(length) => setTyped(length === null ? {} : { [side]: length })}
           onRefusal={(why) => setRefused((now) => (why === null ? without(now, side) : new Set([...now, side])))}
         />
       ))}

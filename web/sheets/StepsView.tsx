@@ -214,10 +214,15 @@ const StepLine = memo(function StepLine({
             {step.isLate && 'cut late, '}
             {material}, {step.count} {step.count === 1 ? 'piece' : 'pieces'} of{' '}
             <span className="frac">{size(step.takes.length, step.takes.width)}</span>; leaves{' '}
-            {step.leaves.map(({ kind, length, width, count }, at) => (
+            {step.leaves.map(({ kind, length, width, count, clean }, at) => (
               <span key={at}>
                 {at > 0 && ', '}
                 {piecesWords({ kind, count })} <span className="frac">{size(length, width)}</span>
+                {clean && (
+                  <>
+                    , clean <span className="frac">{size(clean.length, clean.width)}</span>
+                  </>
+                )}
               </span>
             ))}
           </p>

@@ -7,6 +7,7 @@ import {
   type LengthDisplay,
   type Mm,
   type PieceAtHand,
+  type Rect,
   type SheetJob,
   type Step,
   type StepPiece,
@@ -35,6 +36,18 @@ export function piecesWords({ kind, count }: Pick<StepPiece, 'kind' | 'count'>):
 /** `2440 × 1220 mm`. */
 export function sizeWords(length: Mm, width: Mm, display: LengthDisplay): string {
   return `${formatLength(length, display)} × ${formatWithUnit(width, display)}`
+}
+
+/** `2440 × 551.6 mm, clean 2420 × 541.6 mm`; of a sheet as it came, and of a piece without factory edges, its size alone. */
+export function roughWords(
+  { width: length, height: width }: Pick<Rect, 'width' | 'height'>,
+  clean: { readonly length: Mm; readonly width: Mm },
+  isWhole: boolean,
+  display: LengthDisplay,
+): string {
+  const size = sizeWords(length, width, display)
+  const isClean = clean.length === length && clean.width === width
+  return isWhole || isClean ? size : `${size}, clean ${sizeWords(clean.length, clean.width, display)}`
 }
 
 /** `1 h 25 min`. */

@@ -8,6 +8,7 @@ import { TextField } from '../ui/TextField'
 import { GoalRows } from './GoalRows'
 import styles from './Panels.module.css'
 import { StageCompare } from './StageCompare'
+import { stageChoices } from './stageWords'
 
 const BLADES = [
   ['rip', 'Rip blade, teeth'],
@@ -107,11 +108,7 @@ export function ShopRows() {
         <Choice
           label="Cut directions"
           value={shop.stages === null ? 'any' : shop.stages === 2 ? 'two' : 'three'}
-          options={[
-            ['two', 'rip, crosscut'],
-            ['three', 'rip, crosscut, re-rip'],
-            ['any', 'as many as it takes'],
-          ]}
+          options={stageChoices(shop.firstCut)}
           onChoice={(stages) => change({ stages: stages === 'any' ? null : stages === 'two' ? 2 : 3 })}
         />
         <StageCompare />

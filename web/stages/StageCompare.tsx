@@ -6,9 +6,9 @@ import { useStore } from '../store/store'
 import { hirePacker } from '../workers/hire'
 import { packOnce } from '../workers/once'
 import styles from './Panels.module.css'
-import { type Load, stageWords } from './stageWords'
+import { type Load, stageWords, threeWords } from './stageWords'
 
-/** Where other cut directions than rip, crosscut, re-rip are chosen: what they cost or save in sheets and at the saw. */
+/** Where other cut directions than three are chosen: what they cost or save in sheets and at the saw. */
 export function StageCompare() {
   const derived = useStore((state) => state.derived)
   const isLive = useStore((state) => state.preview !== null)
@@ -26,6 +26,7 @@ type Words = { readonly of: Layout; readonly text: string }
 
 function Compared({ derived, layout }: ComparedProps) {
   const [words, setWords] = useState<Words | null>(null)
+  const directions = threeWords(derived.project.shop.firstCut)
   useEffect(() => {
     // Sheets that are kept as they are may take more directions than three.
     const { locked: _, lockedAt: __, ...free } = layout.job
@@ -37,8 +38,8 @@ function Compared({ derived, layout }: ComparedProps) {
         if (!isWanted) return
         const chosen = loadOf(layout.job, layout.answer, breakdownFor(derived, layout))
         const text = isComparable(layout.answer, three)
-          ? stageWords(chosen, loadOf(job, three, breakdownOf(inputOf(derived, job, three))))
-          : 'By rip, crosscut, re-rip not as many boards find a place, so there is nothing to compare.'
+          ? stageWords(chosen, loadOf(job, three, breakdownOf(inputOf(derived, job, three))), directions)
+          : `By ${directions} not as many boards find a place, so there is nothing to compare.`
         setWords({ of: layout, text })
       },
       // It is only told; nothing is lost without it.
@@ -48,8 +49,8 @@ function Compared({ derived, layout }: ComparedProps) {
       isWanted = false
       packing.stop()
     }
-  }, [derived, layout])
-  return <p className={styles.note}>{words?.of === layout ? words.text : 'Comparing with rip, crosscut, re-rip…'}</p>
+  }, [derived, layout, directions])
+  return <p className={styles.note}>{words?.of === layout ? words.text : `Comparing with ${directions}…`}</p>
 }
 
 function loadOf(job: SheetJob, answer: SheetAnswer, { minutes, bladeChanges }: Omit<Load, 'sheets'>): Load {

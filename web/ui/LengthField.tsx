@@ -15,6 +15,8 @@ export interface LengthFieldProps {
   readonly onLength: (length: Mm) => string | null
   /** Told why what stands in the field is not taken, and null when nothing is wrong with it any more. */
   readonly onRefusal?: (why: string | null) => void
+  /** Told at every key what the text would give; null while it gives nothing. */
+  readonly onTyped?: (length: Mm | null) => void
   /** Names that may be used in sums, such as W for the width. */
   readonly names?: Readonly<Record<string, Mm>>
   /** Whether the label is only for those who cannot see the table head above. */
@@ -36,7 +38,8 @@ export function readLength(
  * Takes what people write: `30 1/4`, `600/2 + 18`, `76.8cm`. What is not understood stays in the field with the reason
  * under it.
  */
-export function LengthField({ label, value, display, field, onLength, onRefusal, names, isBare }: LengthFieldProps) {
+export function LengthField(props: LengthFieldProps) {
+  const { label, value, display, field, onLength, onRefusal, onTyped, names, isBare } = props
   const id = useId()
   const shown = value === null ? '' : formatLength(value, display)
   const [typed, setTyped] = useState<string | null>(null)
@@ -55,6 +58,7 @@ export function LengthField({ label, value, display, field, onLength, onRefusal,
   }
 
   function forget() {
+    if (typed !== null) onTyped?.(null)
     setTyped(null)
     setWhy(null)
     if (why !== null) onRefusal?.(null)
@@ -84,7 +88,12 @@ export function LengthField({ label, value, display, field, onLength, onRefusal,
         aria-invalid={why !== null}
         aria-describedby={why === null ? undefined : `${id}-why`}
         onFocus={(event) => event.currentTarget.select()}
-        onChange={(event) => setTyped(event.currentTarget.value)}
+        onChange={(event) => {
+          const text = event.currentTarget.value
+          setTyped(text)
+          const read = onTyped && readLength(text, display, field, names)
+          if (read) onTyped(read.ok ? read.value : null)
+        }}
         onBlur={settleText}
         onKeyDown={onKeyDown}
       />

@@ -97,3 +97,25 @@ describe('a strip that is too heavy to be carried to the bench', () => {
     expect(square.cautions).toEqual(['Weighs 19.3 kg; one person lifts 9 kg. Two people, or a carrier.'])
   })
 })
+
+describe('the first edge of a sheet that is crosscut first', () => {
+  const CROSS = crosscut(rip(part('A'), WASTE), rip(part('B'), WASTE), WASTE)
+
+  it('is told to be cut along the sheet with the blade that is in, and of one that is ripped first nothing is', () => {
+    const [trim] = stepsIn({ onePersonLift: 50 }, SIZES, CROSS)
+    expect([trim!.kind, trim!.blade]).toEqual(['trim', 'crosscut'])
+    expect(trim!.cautions.filter((caution) => caution.includes('crosscut blade that is in'))).toHaveLength(1)
+    const [ripped] = stepsIn({ onePersonLift: 50 }, SIZES, TWO_STRIPS)
+    expect([ripped!.kind, ripped!.cautions]).toEqual(['trim', []])
+  })
+})
+
+describe('an offcut with factory edges', () => {
+  it('is told as it lies and clean, as the layout draws it', () => {
+    const leaves = stepsIn({}, SIZES, TWO_STRIPS).flatMap((step) => step.leaves)
+    // Of 1200 the strips of 580 and 320 are cut off with a kerf of 3 each; it keeps 10 at both ends and at the far edge.
+    const width = 1200 - 580 - 3 - 320 - 3
+    const offcut = leaves.find(({ kind, length }) => kind === 'offcut' && length === 2440)
+    expect(offcut).toMatchObject({ length: 2420 + 2 * 10, width: width + 10, clean: { length: 2420, width } })
+  })
+})
