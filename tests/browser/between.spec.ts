@@ -42,18 +42,19 @@ test('a filler beside a base and one beside an upper are built by hand, and are 
   await type(card.getByLabel('· Right filler'), '40')
   await type(card.getByLabel('· Right scribe'), '0')
 
-  // As high as the box above its kick of 100; what is scribed is sawn with it. Its return is 60 deep.
+  // As high as the box above its kick of 100; what is scribed is sawn with it. Its return is 60 deep. Bands of 1 are in the
+  // finished size: at both ends and along the cabinet, and, where nothing is scribed, along the other edge too.
   await expectRows(shop, 'B1', {
-    filler: size(868 - 100, 85 + 12),
+    filler: size(868 - 100 - 2, 85 - 1 + 12),
     'filler return': size(868 - 100, 60),
   })
-  await expectRows(shop, 'U1', { filler: size(720, 40), 'filler return': size(720, 60) })
+  await expectRows(shop, 'U1', { filler: size(720 - 2, 40 - 2), 'filler return': size(720, 60) })
   // It cannot be wider than what is free to the end of the wall.
   await cabinet(shop, 'B1').click({ position: { x: 20, y: 40 } })
   await type(card.getByLabel('From left', { exact: true }), '85')
   await expect(card.getByLabel('Gap left', { exact: true })).toHaveValue('0')
   await type(card.getByLabel('· Left filler'), '90')
-  await expect(card).toContainText('B1 would stand 5 past the left end of the wall')
+  await expect(card).toContainText('B1 would stand 5 mm past the left end of the wall')
 })
 
 test('a valance goes over a window from one upper to the next, clear of a filler, and is the sum on paper', async ({
@@ -89,11 +90,12 @@ test('a valance goes over a window from one upper to the next, clear of a filler
   await button(shop, /Build and boards/).click()
   await button(shop, 'Kick, top, trims').click()
   await shop.getByLabel('Valance over windows').selectOption('18 mm front ply')
-  // From the right side of U1, at 200 + 600, to the filler of 60 at the left of U2; 100 high, as it begins.
-  await expectRows(shop, 'UV1', { valance: size(2200 - 60 - (200 + 600), 100) })
+  // From the right side of U1, at 200 + 600, to the filler of 60 at the left of U2; 100 high, as it begins, with a band of 1
+  // along its lower edge.
+  await expectRows(shop, 'UV1', { valance: size(2200 - 60 - (200 + 600), 100 - 1) })
   const between = shop.getByRole('region', { name: 'Project' })
   await type(between.getByLabel('· Height').last(), '140')
-  await expectRows(shop, 'UV1', { valance: size(2200 - 60 - (200 + 600), 140) })
+  await expectRows(shop, 'UV1', { valance: size(2200 - 60 - (200 + 600), 140 - 1) })
   // Without the window there is nothing for it to go over.
   await goTo(shop, 'Site')
   await button(shop, 'Delete window 1').click()

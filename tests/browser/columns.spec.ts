@@ -10,7 +10,6 @@ test('columns are chosen and typed in the card, and are one undo step each', asy
   await width.press('Enter')
   await expect(card.getByLabel('· Size').first()).toHaveValue('fixed')
   await expect(width).toHaveValue('200')
-  await shop.keyboard.press('Escape')
   await shop.locator('section[aria-label^="Elevation"]').focus()
   await shop.keyboard.press('Control+z')
   await expect(card.getByLabel('· Size').first()).toHaveValue('share')

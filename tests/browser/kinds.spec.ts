@@ -240,6 +240,7 @@ test('a wall with a countertop, trims and a finished end', async ({ shop }) => {
   await expectRows(shop, 'BK1', { 'long kick board': size(600 + 800, 100) })
   // One end at the wall, the other 15 past the panel.
   await expectRows(shop, 'BT1', { countertop: size(600 + 800 + T + 15, 580 + T + 20) })
-  await expectRows(shop, 'UL1', { 'light rail': size(600, 40), 'light rail return': size(330 - T, 40) })
-  await expectRows(shop, 'UC1', { crown: size(600, 80), 'crown return': size(330 + 20 - T, 80) })
+  // Bands of 1 along what is seen from below, and on the one end that stands free.
+  await expectRows(shop, 'UL1', { 'light rail': size(600 - 1, 40 - 1), 'light rail return': size(330 - T, 40 - 1) })
+  await expectRows(shop, 'UC1', { crown: size(600 - 1, 80 - 1), 'crown return': size(330 + 20 - T, 80) })
 })
