@@ -38,5 +38,9 @@ function useMedia(query: string): boolean {
     },
     [query],
   )
-  return useSyncExternalStore(watch, () => mediaOf(query).matches)
+  return useSyncExternalStore(
+    watch,
+    () => mediaOf(query).matches,
+    () => false,
+  )
 }
