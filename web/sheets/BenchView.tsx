@@ -179,10 +179,7 @@ function Told({ cutting }: { readonly cutting: Cutting }) {
       )}
       {canTakeBack(cutting) && (
         <p>
-          Nothing is cut since.{' '}
-          <Button look="plain" onClick={takeBack}>
-            Take this entry back
-          </Button>
+          Nothing is cut since. <Button onClick={takeBack}>Take this entry back</Button>
         </p>
       )}
     </section>

@@ -88,7 +88,8 @@ function CuttingFigure({ one, input, numbers }: CuttingFigureProps) {
         <strong>{title}</strong>
         <span>{isToBuy ? 'to be bought' : STATES[state]}</span>
         <span className={styles.from}>
-          {material?.name ?? stock.material}, {roughWords({ width: length, height: width }, stock, isWhole, display)}
+          {material?.name ?? stock.material},{' '}
+          <span className="frac">{roughWords({ width: length, height: width }, stock, isWhole, display)}</span>
         </span>
       </figcaption>
     </figure>

@@ -25,13 +25,13 @@ export function KeepOffcuts({ cutting }: { readonly cutting: Cutting }) {
     <section aria-label="Offcuts">
       <p className={styles.words}>
         Large enough to keep. They are set aside under Shop and boards, so that no layout of this design counts on them;
-        tick them there when they are to be cut from.
+        untick that there when they are to be cut from.
       </p>
       <ul className={styles.sawn}>
         {left.map(({ material, length, width, quantity, names }) => (
           <li key={names[0]}>
-            {quantity} × {materials[material]?.name ?? material}, {sizeWords(length, width, display)} clean (
-            {names.join(', ')})
+            {quantity} × {materials[material]?.name ?? material},{' '}
+            <span className="frac">{sizeWords(length, width, display)}</span> clean ({names.join(', ')})
           </li>
         ))}
       </ul>

@@ -163,14 +163,19 @@ export function lookingWords({ job, isSettled, isStopped }: Pick<Layout, 'job' |
 }
 
 /** What the layouts on screen are while something is being cut, and how far it has come. */
-export function cuttingWords(now: readonly Pick<LayoutNow, 'name' | 'sheet' | 'state'>[], before: number): string {
+export function cuttingWords(
+  now: readonly Pick<LayoutNow, 'name' | 'sheet' | 'state' | 'isToBuy'>[],
+  before: number,
+): string {
   const sheets = now.filter(({ name, sheet }) => name === `sheet ${sheet}`).length
   const pieces = now.length - sheets
   const what = [...(sheets > 0 ? [counted(sheets, 'sheet')] : []), ...(pieces > 0 ? [counted(pieces, 'piece')] : [])]
   const count = (state: LayoutNow['state']) => now.filter((one) => one.state === state).length
+  const toBuy = now.filter(({ isToBuy }) => isToBuy).map(({ name }) => name)
+  const buy = toBuy.length > 0 ? ` Still to be bought: ${toBuy.join(', ')}.` : ''
   const earlier =
     before > 0
       ? ` ${counted(before, 'part')} ${before === 1 ? 'was' : 'were'} cut before this plan and ${before === 1 ? 'is' : 'are'} on none of them.`
       : ''
-  return `What is being cut, as the steps have it: ${what.join(' and ') || 'nothing'}, ${count('cut')} cut and ${count('begun')} begun. A part that is cut is struck through.${earlier}`
+  return `What is being cut, as the steps have it: ${what.join(' and ') || 'nothing'}, ${count('cut')} cut and ${count('begun')} begun. A part that is cut is struck through.${earlier}${buy}`
 }

@@ -150,6 +150,32 @@ describe('a damaged sheet', () => {
   })
 })
 
+describe('a damaged piece', () => {
+  it('takes no sheet more while there is room, cuts every strip that lies ripped, and renumbers no sheet', async () => {
+    const count = 11
+    const done = new Set(STEPS.slice(0, count).map(({ id }) => id))
+    const floor = floorAfter(INPUT, { done })
+    if (!floor.ok) throw new Error(floor.message)
+    const strips = floor.value.filter(({ kind, future }) => kind === 'strip' && future.drawn.kind === 'cut')
+    const [hit, ...others] = strips.map(({ name }) => name)
+    const rect = { left: 0, bottom: 0, width: 1800, height: 300 }
+    const gone = await after(INPUT, count, () => ({ kind: 'damaged', on: hit!, rect }))
+    expect(gone.told.filter((line) => line.includes('more sheet'))).toEqual([])
+    const taken = new Set(gone.steps.map(({ takes }) => takes.name).flatMap((names) => names.split(/, | and /)))
+    expect(others.length).toBeGreaterThan(3)
+    expect(others.filter((name) => !taken.has(name))).toEqual([])
+    const numbers = (steps: readonly Step[]) => [
+      ...steps
+        .map(({ takes }) => takes.name)
+        .join(' ')
+        .matchAll(/sheet (\d+)/g),
+    ]
+    const last = INPUT.answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
+    expect(numbers(gone.steps).filter(([, number]) => Number(number) > last)).toEqual([])
+    expectCuttable(gone)
+  })
+})
+
 describe('another thickness', () => {
   it('leaves the layouts of boards that do not change as they were', async () => {
     const carcass = 'carcass' as MaterialId
