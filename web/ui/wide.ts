@@ -41,6 +41,7 @@ function useMedia(query: string): boolean {
   return useSyncExternalStore(
     watch,
     () => mediaOf(query).matches,
+    // Written out as text there is no window to ask.
     () => false,
   )
 }

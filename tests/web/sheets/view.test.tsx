@@ -11,7 +11,7 @@ vi.mock('../../../web/store/turns', () => ({
 }))
 
 const { SheetsView } = await import('../../../web/sheets/SheetsView')
-const { begunBeforeWords, handWords, countWords } = await import('../../../web/sheets/words')
+const { begunBeforeWords, cuttingWords, handWords, countWords } = await import('../../../web/sheets/words')
 const { figuresOf, proofOf } = await import('../../../web/stages/figures')
 const { StepsView } = await import('../../../web/sheets/StepsView')
 const { CutListTable } = await import('../../../web/tables/CutListTable')
@@ -221,6 +221,17 @@ describe('the sheets on screen', () => {
     expect(handWords([sheet, piece, piece])).toBe('At hand: 1 sheet and 2 pieces')
     expect(handWords([piece, { ...sheet, isToBuy: true }])).toBe('At hand: 1 piece; to be bought: 1')
     expect(handWords([{ ...sheet, isToBuy: true }])).toBe('At hand: nothing; to be bought: 1')
+  })
+
+  it('say of the layouts being cut how far they are, what was cut before and what is still to be bought', () => {
+    const laid = (name: string, sheet: number, state: 'cut' | 'begun' | 'to come', isToBuy = false) => {
+      return { name, sheet, state, isToBuy }
+    }
+    expect(
+      cuttingWords([laid('1a', 15, 'cut'), laid('sheet 2', 2, 'begun'), laid('sheet 14', 14, 'to come', true)], 1),
+    ).toBe(
+      'What is being cut, as the steps have it: 2 sheets and 1 piece, 1 cut and 1 begun. A part that is cut is struck through. 1 part was cut before this plan and is on none of them. Still to be bought: sheet 14.',
+    )
   })
 
   it('say what is still looked for when no layout needs fewer sheets', () => {
