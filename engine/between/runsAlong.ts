@@ -1,14 +1,25 @@
-import { valuesOf } from '../basics/id'
+import { valuesOf, type WallId } from '../basics/id'
 import type { Problem } from '../basics/problem'
+import { remember } from '../basics/remember'
 import type { Part } from '../parts/part'
 import type { Cabinet, Project, Wall } from '../project/document'
 
 /** What stands and hangs at a wall, from left to right. */
-export function cabinetsAt({ cabinets }: Project, wall: Wall): Cabinet[] {
-  return valuesOf<Cabinet>(cabinets)
-    .filter((one) => one.wall === wall.id)
-    .sort((a, b) => a.left - b.left || (a.id < b.id ? -1 : 1))
+export function cabinetsAt({ cabinets }: Project, wall: Wall): readonly Cabinet[] {
+  return byWall(cabinets).get(wall.id) ?? []
 }
+
+/** Kicks, tops and every kind of trim ask for the same at each move. */
+const byWall = remember((cabinets: Project['cabinets']): ReadonlyMap<WallId, readonly Cabinet[]> => {
+  const walls = new Map<WallId, Cabinet[]>()
+  const fromLeft = valuesOf<Cabinet>(cabinets).sort((a, b) => a.left - b.left || (a.id < b.id ? -1 : 1))
+  for (const one of fromLeft) {
+    const before = walls.get(one.wall)
+    if (before) before.push(one)
+    else walls.set(one.wall, [one])
+  }
+  return walls
+})
 
 /** What of each cabinet at a wall goes into a run, parted wherever one does not go on from the one before it. */
 export function runsAlong<Step>(
