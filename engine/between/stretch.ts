@@ -22,15 +22,13 @@ export function trimmedRuns(project: Project, wall: Wall, kind: 'lightRail' | 'c
   const runs = runsAlong(project, wall, (cabinet) => trimStepOf(cabinet, kind, project), isOneTrim)
   return runs.flatMap((steps): Stretch[] => {
     const { from, front, level } = steps[0]!
-    const cut = {
-      left: cutAt(project, wall, kind, trim, steps, 'left'),
-      right: cutAt(project, wall, kind, trim, steps, 'right'),
-    }
+    const along: Along = { project, wall, kind, trim, steps }
+    const cut = { left: cutAt(along, 'left'), right: cutAt(along, 'right') }
     const left = settle(from + cut.left)
     const length = settle(steps.at(-1)!.to - cut.right - left)
     if (!(length > 0)) return []
     const inner = steps.slice(0, -1).map(({ to }) => settle(to - left))
-    const returnTo = (side: Side) => (cut[side] > 0 ? null : returnAt(project, wall, kind, trim, steps, side))
+    const returnTo = (side: Side) => (cut[side] > 0 ? null : returnAt(along, side))
     return [
       {
         cabinets: steps.map(({ cabinet }) => cabinet),
@@ -46,15 +44,17 @@ export function trimmedRuns(project: Project, wall: Wall, kind: 'lightRail' | 'c
   })
 }
 
+/** The run that a trim goes along, and the trim. */
+interface Along {
+  readonly project: Project
+  readonly wall: Wall
+  readonly kind: 'lightRail' | 'crown'
+  readonly trim: Trim
+  readonly steps: readonly TrimStep[]
+}
+
 /** How much of a run is left out at an end, where the trim of the wall that it meets runs into the corner before it. */
-function cutAt(
-  project: Project,
-  wall: Wall,
-  kind: 'lightRail' | 'crown',
-  trim: Trim,
-  steps: readonly TrimStep[],
-  side: Side,
-): Mm {
+function cutAt({ project, wall, kind, trim, steps }: Along, side: Side): Mm {
   const meeting = meetingsOf(project, wall).find((one) => one.side === side)
   if (!meeting) return 0
   const { before, after } = meeting.corner
@@ -75,14 +75,7 @@ function cutAt(
 }
 
 /** A free end gets a return to the wall; beside something as high it goes back to the face of that; none at a wall's end. */
-function returnAt(
-  project: Project,
-  wall: Wall,
-  kind: 'lightRail' | 'crown',
-  trim: Trim,
-  steps: readonly TrimStep[],
-  side: Side,
-): Mm | null {
+function returnAt({ project, wall, kind, trim, steps }: Along, side: Side): Mm | null {
   const { level } = steps[0]!
   const end = side === 'left' ? steps[0]!.from : steps.at(-1)!.to
   if (end <= 0 || end >= wall.length) return null

@@ -45,6 +45,9 @@ export function withRemedy(finding: Finding, tried: () => Remedy | null): Findin
   }
 }
 
+/** What no finding about fixing leaves out. */
+export const FIXING_DEFERS = 'Local codes and the makers of the fixings come first.'
+
 /** What the trade does without anyone having published it. */
 export const PRACTICE = 'common practice, no source'
 

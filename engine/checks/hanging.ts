@@ -3,13 +3,10 @@ import { boxOf } from '../cabinets/boardBox'
 import { isHung } from '../cabinets/build'
 import { inch, type Mm, settle } from '../units/length'
 import { withRole } from './boards'
-import { about, type Checked, type Finding, PRACTICE } from './finding'
+import { about, type Checked, FIXING_DEFERS, type Finding, PRACTICE } from './finding'
 import { hangingRailFindings } from './hangingRail'
 import { KG_PER_POUND, loadOfShelf, NEWTON_PER_KG, SHELF_LOADS } from './load'
 import { sayIn } from './say'
-
-/** What no finding about fixing leaves out. */
-const DEFERS = 'Local codes and the makers of the fixings come first.'
 
 /** Higher wall cabinets are tested with more. */
 const HIGH_OVER: Mm = inch(24)
@@ -53,7 +50,7 @@ function loadFinding(checked: Checked): Finding[] {
   const say = sayIn(checked.display)
   const message =
     `full, it weighs ${say.weight(weight)}; wall cabinets of its height are tested with ${say.weight(tested)}. ` +
-    `Make two of it, or stand it on something. ${DEFERS}`
+    `Make two of it, or stand it on something. ${FIXING_DEFERS}`
   const source = `${TEST_SOURCE}; load: ${SHELF_LOADS[checked.house.shelfLoad].source}`
   return [about(checked, { weight: 'mind', message, measure: say.weight(weight), limit: say.weight(tested), source })]
 }
@@ -78,7 +75,7 @@ function studFinding(checked: Checked): Finding[] {
   const { most } = studsBehind(width, studSpacing)
   if (most >= 2) return []
   const say = sayIn(checked.display)
-  const message = `one stud at most lies behind its ${say.length(width)} between the sides, with studs ${say.length(studSpacing)} apart; two are wanted. Put blocking in the wall or a rail across the studs first. ${DEFERS}`
+  const message = `one stud at most lies behind its ${say.length(width)} between the sides, with studs ${say.length(studSpacing)} apart; two are wanted. Put blocking in the wall or a rail across the studs first. ${FIXING_DEFERS}`
   return [
     about(checked, { weight: 'know', message, measure: '1 stud at most', limit: '2 studs', source: STUDS_SOURCE }),
   ]
@@ -106,7 +103,7 @@ function pullFinding(checked: Checked): Finding[] {
   const screws = Math.ceil((pull * TOP_SCREWS) / PULL_OF_SCREW)
   const message =
     `full, it pulls with ${say.weight(pull)} at each of ${TOP_SCREWS} screws in its top rail; ${say.weight(PULL_OF_SCREW)} is what one ` +
-    `in a stud is let hold. ${screws} of them in the top rail hold it. ${DEFERS}`
+    `in a stud is let hold. ${screws} of them in the top rail hold it. ${FIXING_DEFERS}`
   const source = `withdrawal 2850 G² D, an engineering reference in the form of the US timber code; length of thread: ${PRACTICE}`
   return [
     about(checked, { weight: 'mind', message, measure: say.weight(pull), limit: say.weight(PULL_OF_SCREW), source }),

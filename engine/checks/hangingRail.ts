@@ -3,15 +3,13 @@ import { buildCabinet } from '../cabinets/buildCabinet'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
-import { about, type Checked, type Finding, type Remedy, withRemedy } from './finding'
+import { about, type Checked, FIXING_DEFERS, type Finding, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
 
 /** A thinner back needs strips for the screws, and they are at least so wide. */
 const STOUT_BACK: Mm = 12.7
 const STRIP: Mm = 63.5
 const SOURCE = 'AWS 2009, 4.4.18: anchor strips of 12.7 x 63.5 mm (1/2 x 2 1/2 in), or a back of 12.7 mm'
-
-const DEFERS = 'Local codes and the makers of the fixings come first.'
 
 /** Whether the screws that a cabinet hangs by go through something at its top. */
 export function hangingRailFindings(checked: Checked): Finding[] {
@@ -33,7 +31,7 @@ function missing(checked: Checked): Finding {
   const say = sayIn(checked.display)
   const back = withRole(checked.parts, 'back')[0]
   const behind = back ? `its back is ${say.length(back.thickness)} thick` : 'it has no back'
-  const message = `its screws have nothing to hold it by at its top: it has no nailer there, and ${behind}. ${DEFERS}`
+  const message = `its screws have nothing to hold it by at its top: it has no nailer there, and ${behind}. ${FIXING_DEFERS}`
   const finding = about(checked, {
     weight: 'stop',
     message,
@@ -56,7 +54,7 @@ function narrow(rails: readonly Part[], checked: Checked): Finding[] {
   const width = Math.max(...rails.map(heightOf))
   if (width >= STRIP) return []
   const say = sayIn(checked.display)
-  const message = `the rail it hangs by is ${say.length(width)} wide; ${say.length(STRIP)} is the least. ${DEFERS}`
+  const message = `the rail it hangs by is ${say.length(width)} wide; ${say.length(STRIP)} is the least. ${FIXING_DEFERS}`
   return [
     about(checked, { weight: 'mind', message, measure: say.length(width), limit: say.length(STRIP), source: SOURCE }),
   ]

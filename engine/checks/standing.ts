@@ -3,7 +3,7 @@ import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { gapsBeside } from '../runs/neighbours'
 import type { Mm } from '../units/length'
-import { about, type Finding, PRACTICE } from './finding'
+import { about, FIXING_DEFERS, type Finding, PRACTICE } from './finding'
 import { sayIn } from './say'
 
 /** Wider gaps than this are no neighbour to be screwed to. Common practice, no source. */
@@ -32,7 +32,7 @@ export function standingFindings(project: Project, cabinets: readonly Cabinet[])
       const measure = say.length(cabinet.height)
       const message =
         `${isAlone ? 'stands alone, with no cabinet beside it to be screwed to. It is' : 'is'} ${measure} high: fix it to the ` +
-        'wall at its top before anything is put into it, and keep what is heavy low. Local codes and the makers of the fixings come first.'
+        `wall at its top before anything is put into it, and keep what is heavy low. ${FIXING_DEFERS}`
       const weight = isAlone ? 'mind' : 'know'
       return about({ cabinet, mark: markOf(cabinet) }, { weight, message, measure, source: PRACTICE })
     })

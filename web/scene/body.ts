@@ -12,21 +12,29 @@ export function bodyOf(merged: MergedCabinet): Body {
   const boards = new BufferGeometry()
   boards.setAttribute('position', new BufferAttribute(merged.positions, 3))
   boards.setAttribute('normal', new BufferAttribute(merged.normals, 3))
-  boards.setAttribute('away', new BufferAttribute(merged.away, 3))
-  boards.setAttribute('stage', new BufferAttribute(merged.stages, 2))
-  boards.setAttribute('awayThen', new BufferAttribute(merged.awayThen, 3))
-  boards.setAttribute('stageThen', new BufferAttribute(merged.stagesThen, 2))
+  letApart(boards, merged.away, merged.stages, merged.awayThen, merged.stagesThen)
   boards.setAttribute('tone', new BufferAttribute(merged.tones, 1))
   boards.setAttribute('lit', new BufferAttribute(new Uint8Array(merged.tones.length), 1, true))
   boards.setIndex(new BufferAttribute(merged.indices, 1))
   const lines = new BufferGeometry()
   lines.setAttribute('position', new BufferAttribute(merged.edges, 3))
-  lines.setAttribute('away', new BufferAttribute(merged.edgesAway, 3))
-  lines.setAttribute('stage', new BufferAttribute(merged.edgesStages, 2))
-  lines.setAttribute('awayThen', new BufferAttribute(merged.edgesAwayThen, 3))
-  lines.setAttribute('stageThen', new BufferAttribute(merged.edgesStagesThen, 2))
+  letApart(lines, merged.edgesAway, merged.edgesStages, merged.edgesAwayThen, merged.edgesStagesThen)
   lines.setAttribute('lit', new BufferAttribute(new Uint8Array(merged.edges.length / 3), 1, true))
   return { boards, lines }
+}
+
+/** Which way every corner goes when the boards come apart, and when: at first, and then. */
+function letApart(
+  body: BufferGeometry,
+  away: Float32Array,
+  stage: Float32Array,
+  awayThen: Float32Array,
+  stageThen: Float32Array,
+): void {
+  body.setAttribute('away', new BufferAttribute(away, 3))
+  body.setAttribute('stage', new BufferAttribute(stage, 2))
+  body.setAttribute('awayThen', new BufferAttribute(awayThen, 3))
+  body.setAttribute('stageThen', new BufferAttribute(stageThen, 2))
 }
 
 export function disposeBody({ boards, lines }: Body): void {
