@@ -7,7 +7,7 @@ import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
 
 /** Between an insert and the box that it lies in, in all, each way. Common practice, no source. */
-export const INSERT_PLAY: Mm = 2
+const INSERT_PLAY: Mm = 2
 /** Nothing is found in a narrower division. Common practice, no source. */
 const LEAST_DIVISION: Mm = 25
 
@@ -22,27 +22,27 @@ export interface BoxRoom {
 }
 
 /** How far its dividers are let into its ends: a third of their thickness. */
-export function insertHousing({ drawerBottomThickness }: Pick<Carcass, 'drawerBottomThickness'>): Mm {
+function insertHousing({ drawerBottomThickness }: Pick<Carcass, 'drawerBottomThickness'>): Mm {
   return settle(drawerBottomThickness / 3)
 }
 
 /** As wide as the box is clear inside, less its play. */
-export function insertWidth({ left, right }: Pick<BoxRoom, 'left' | 'right'>, { drawerThickness }: Carcass): Mm {
+function insertWidth({ left, right }: Pick<BoxRoom, 'left' | 'right'>, { drawerThickness }: Carcass): Mm {
   return settle(right - left - 2 * drawerThickness - INSERT_PLAY)
 }
 
 /** From front to rear: as long as the box is clear inside, less its play. */
-export function insertLength({ rear, front }: Pick<BoxRoom, 'rear' | 'front'>, { drawerThickness }: Carcass): Mm {
+function insertLength({ rear, front }: Pick<BoxRoom, 'rear' | 'front'>, { drawerThickness }: Carcass): Mm {
   return settle(front - rear - 2 * drawerThickness - INSERT_PLAY)
 }
 
 /** Between its ends, and into both of them. */
-export function insertDividerLength(box: BoxRoom, carcass: Carcass): Mm {
+function insertDividerLength(box: BoxRoom, carcass: Carcass): Mm {
   return settle(insertLength(box, carcass) - 2 * carcass.drawerBottomThickness + 2 * insertHousing(carcass))
 }
 
 /** Each division is clear by what the dividers leave, all of them alike. */
-export function divisionWidth(width: Mm, divisions: number, { drawerBottomThickness }: Carcass): Mm {
+function divisionWidth(width: Mm, divisions: number, { drawerBottomThickness }: Carcass): Mm {
   return settle((width - (divisions + 1) * drawerBottomThickness) / divisions)
 }
 

@@ -10,7 +10,7 @@ const STRIP: Mm = 70
 const HINGE_PLAY: Mm = 2
 
 /** From behind the strip over the faces of the fronts. */
-export function lidWidth(carcass: Carcass): Mm {
+function lidWidth(carcass: Carcass): Mm {
   return settle(frontsRear(carcass) + carcass.frontThickness - STRIP - HINGE_PLAY)
 }
 

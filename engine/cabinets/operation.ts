@@ -68,7 +68,7 @@ export interface Bevel {
 }
 
 /** The rectangle of a face over what a bevel takes, in the board's own frame. */
-export function aroundBevel({ edge, by }: Bevel, board: { readonly length: Mm; readonly width: Mm }): Notch {
+function aroundBevel({ edge, by }: Bevel, board: { readonly length: Mm; readonly width: Mm }): Notch {
   return { kind: 'notch', x: 0, y: edge === 'low' ? 0 : settle(board.width - by), length: board.length, width: by }
 }
 

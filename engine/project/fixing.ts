@@ -123,12 +123,11 @@ const SPACED = { fromEdge: 50, spacing: 200 } as const
  * memory). Each half of the slot is half a millimetre and more deeper than half the biscuit; how deep is from memory. A cutter of
  * 100 (same source) set so deep leaves a slot of 2 x sqrt(50^2 - (50 - depth)^2) along the face.
  */
-export const BISCUITS: Readonly<Record<BiscuitSize, { readonly length: Mm; readonly depth: Mm; readonly across: Mm }>> =
-  {
-    0: { length: 15, depth: 8, across: 54.3 },
-    10: { length: 19, depth: 10, across: 60 },
-    20: { length: 23, depth: 12, across: 65 },
-  }
+const BISCUITS: Readonly<Record<BiscuitSize, { readonly length: Mm; readonly depth: Mm; readonly across: Mm }>> = {
+  0: { length: 15, depth: 8, across: 54.3 },
+  10: { length: 19, depth: 10, across: 60 },
+  20: { length: 23, depth: 12, across: 65 },
+}
 
 /** A biscuit of a size, as it is usually set. */
 export function biscuits(size: BiscuitSize): Extract<Fixing, { readonly kind: 'biscuits' }> {

@@ -28,7 +28,7 @@ export function wallFrames(project: Project): ReadonlyMap<WallId, WallFrame> {
 }
 
 /** The box of a bare wall in the scene, as thin as a line. */
-export function wallBox({ length, height }: Wall, { origin, turns }: WallFrame): Box {
+function wallBox({ length, height }: Wall, { origin, turns }: WallFrame): Box {
   return shifted(turnedBox(boxAround({ x: 0, y: 0, z: 0 }, { x: length, y: height, z: 0 }), turns), origin)
 }
 
