@@ -58,7 +58,7 @@ export class Columns {
       quantity > 0 ? Math.max(0, before.duals[kind] ?? 0) : 0,
     )
     let added = 0
-    for (const sheet of patterns.price(prices, most, true).sheets) {
+    for (const sheet of patterns.price(prices, most).sheets) {
       if (sheet.worth > 1 + DUST && this.add(kindsOf(sheet), sheet)) added++
     }
     const solved = added > 0 ? solve(this.text()) : before

@@ -6,7 +6,7 @@ import type { JobGoal } from './job'
 import type { Lot } from './lot'
 import { neaten } from './neaten'
 import type { Known, Plan } from './plan'
-import { type Programme, programmeOf, STEP_WORK, type Underway } from './programme'
+import { type Programme, programmeOf, type Underway } from './programme'
 import { type Saw, sawFor } from './saw'
 import { Search } from './search'
 import type { LinearSolver, SolverAtHand } from './solver'
@@ -17,19 +17,18 @@ const GOAL_SHARE = 0.3
 const GOAL_WORK = 48_000_000
 /** Of the budget: what is searched before a linear programme is asked, and what rounding it may take. */
 const EARLY_SHARE = 0.5
-const EARLY_WORK = 8_000_000
+const EARLY_WORK = 3_000_000
 const DIVE_SHARE = 0.4
 const EARLY_DIVE_SHARE = 0.25
 const DIVES = 4
-/** A programme that was thought to take the work it may take can take so much more. */
-const LONGER = 1.5
 /** Where the programme takes nearly as much as the sheets that are hoped for, rounding it leads nowhere. */
 const LEAST_SLACK = 0.05
 
 /**
  * Better and better plans: first fewer or cheaper sheets, as long as the bound leaves hope and the budget (rests looked
- * at) lasts; then, on as many sheets, the goals of the job in their order. With a solver, a linear programme of about so
- * much work lifts the bound and shows the way to fewer sheets where the search has not met it. Yields null between chunks of work.
+ * at) lasts; then, on as many sheets, the goals of the job in their order. With a solver, a linear programme of so much
+ * work at most lifts the bound and shows the way to fewer sheets where the search has not met it. Yields null between
+ * chunks of work.
  */
 export function* improve(
   lot: Lot,
@@ -78,7 +77,7 @@ export function* improve(
   }
 }
 
-/** The linear programme of a lot, where it can help and is not too large for the work that is left to it. */
+/** The linear programme of a lot, where it can help. */
 function* programmeFor(
   lot: Lot,
   known: Known,
@@ -87,10 +86,10 @@ function* programmeFor(
 ): Generator<Underway | null, Programme | null> {
   if (known.plan.left.length > 0 || isBest(known.plan, lot, known.bound)) return null
   const patterns = patternsOf(lot)
-  if (!patterns || patterns.steps * STEP_WORK > work) return null
+  if (!patterns) return null
   while (solver() === undefined) yield null
   const solve = solver()
-  return solve ? yield* programmeOf(lot, patterns, known, LONGER * work, solve) : null
+  return solve ? yield* programmeOf(lot, patterns, known, work, solve) : null
 }
 
 /**

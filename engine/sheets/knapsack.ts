@@ -135,41 +135,41 @@ export class Row {
     }
   }
 
+  /**
+   * A piece comes into choice at the first point that it reaches, and only when it is worth more than all that the
+   * smaller ones can be on its length: else these can lie wherever it could.
+   */
   fill(worth: Float64Array): number {
-    const { best, taken, before } = this
-    const all = this.sizes.length
-    const count = this.choose(worth)
-    this.steps += count * best.length
+    const { best, taken, before, sizes, points, chosen } = this
+    const all = sizes.length
+    let count = 0
+    let next = 0
     for (let at = 1; at < best.length; at++) {
       let most = best[at - 1]!
       let from = -1
       const row = at * all
       for (let choice = 0; choice < count; choice++) {
-        const piece = this.chosen[choice]!
-        const under = before[row + piece]!
-        if (under < 0) break
-        const sum = best[under]! + worth[piece]!
+        const piece = chosen[choice]!
+        const sum = best[before[row + piece]!]! + worth[piece]!
         if (sum > most) {
           most = sum
           from = piece
+        }
+      }
+      this.steps += count
+      for (; next < all && sizes[next]! <= points[at]!; next++) {
+        const alone = worth[next]!
+        if (alone <= (sizes[next] === points[at] ? most : best[at - 1]!)) continue
+        chosen[count++] = next
+        if (alone > most) {
+          most = alone
+          from = next
         }
       }
       best[at] = most
       taken[at] = from
     }
     return best[best.length - 1]!
-  }
-
-  /** Leaves out every piece that one no longer is worth as much as; how many are left. */
-  private choose(worth: Float64Array): number {
-    let count = 0
-    let most = 0
-    for (let piece = 0; piece < this.sizes.length; piece++) {
-      if (worth[piece]! <= most) continue
-      most = worth[piece]!
-      this.chosen[count++] = piece
-    }
-    return count
   }
 
   /** Of the last filling: the pieces that make up its best up to a point. */

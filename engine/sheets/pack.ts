@@ -30,10 +30,8 @@ const FIRST_SHARE = 0.1
 /** About as many as are looked at in a second for large jobs; small ones take longer, and end by the clock. */
 const WORK_A_SECOND = 60_000_000
 
-/** What a linear programme may take: half of the time past the first second, which the search needs for itself. */
-const PROGRAMME_SHARE = 0.8
-const SEARCH_SECONDS = 1
-const PROGRAMME_WORK_A_SECOND = 6_000_000
+/** What a linear programme may take, as a share of what the search for fewer sheets may: few take so much. */
+const PROGRAMME_SHARE = 0.3
 /** Without a solver the bounds are those of areas and dual-feasible functions. */
 const NO_SOLVER: SolverAtHand = () => null
 
@@ -134,7 +132,7 @@ function* packingFree(
   yield answer
   const open = bays.filter(({ lot }) => lot.kinds.length > 0 && lot.stocks.length > 0)
   const budget = workOf(job) / Math.max(1, open.length)
-  const programmeWork = programmeWorkOf(job) / Math.max(1, open.length)
+  const programmeWork = PROGRAMME_SHARE * budget
   const running = open.map((bay, at) => ({
     bay,
     search: improve(bay.lot, bay, seedOf(job) + at, budget, programmeWork, solver),
@@ -171,11 +169,6 @@ export function packSheets(
 
 function workOf({ seconds, effort }: SheetJob): number {
   return seconds === undefined ? WORK[effort ?? 'thorough'] : Math.max(0.05, seconds) * WORK_A_SECOND
-}
-
-function programmeWorkOf(job: SheetJob): number {
-  if (job.seconds === undefined) return PROGRAMME_SHARE * workOf(job)
-  return Math.max(0, job.seconds - SEARCH_SECONDS) * PROGRAMME_WORK_A_SECOND
 }
 
 function seedOf({ seed }: SheetJob): number {

@@ -20,16 +20,16 @@ export interface Underway extends Programme {
 }
 
 /** So many new sheets are looked for at each set of prices. */
-const NEW_SHEETS = 40
-/** The next prices lie between the programme's and the best so far, which keeps them from leaping about. */
-const CALM = 0.3
-/** Prices are looked at briefly as long as that finds more new sheets than this, and thoroughly every so often. */
-const FEW = 1
-const THOROUGH_EVERY = 6
+const NEW_SHEETS = 20
+/**
+ * Prices lie so far from the programme's towards the best so far, which keeps them from leaping about; those that give no
+ * new sheet are drawn nearer to the programme's.
+ */
+const CALM = [0.6, 0.3, 0]
 /** One step of a pricing takes so much of the time that looking at a rest takes. */
-export const STEP_WORK = 1 / 30
+const STEP_WORK = 1 / 8
 /** What solving costs, for every number in the programme. */
-const NUMBER_WORK = 12
+const NUMBER_WORK = 50
 /** So many sheets fewer in fractions than are hoped for make it likely that whole ones can be found. */
 const EASY_SLACK = 0.7
 
@@ -56,8 +56,6 @@ export function* programmeOf(
   // Until the programme knows better a part is worth its area.
   let calm = Float64Array.from(lot.kinds, ({ area }) => area / lot.sheetArea)
   let solved: Solved | null = null
-  let isBrief = false
-  let isCalm = true
   let isToBeRounded = true
   let told = least
   const known = (): Programme => ({
@@ -65,27 +63,35 @@ export function* programmeOf(
     value: solved?.value ?? Infinity,
     taken: solved ? columns.taken(solved.values) : [],
   })
-  for (let spent = 0, turn = 1; spent < work; turn++) {
+  let spent = 0
+  const isMet = (value: number) => Math.ceil(best - DUST) >= Math.min(boards.length, Math.ceil(value - DUST))
+  /** How many sheets are new that are worth more than they cost at the programme's own prices. */
+  const addSheets = (own: Float64Array, value: number): number => {
+    let added = 0
+    for (const share of CALM) {
+      const prices = own.map((price, kind) => (1 - share) * price + share * calm[kind]!)
+      const priced = patterns.price(prices, NEW_SHEETS)
+      spent += priced.steps * STEP_WORK
+      const bound = total(demand, prices) / priced.best
+      if (bound > best) {
+        best = bound
+        calm = prices
+      }
+      for (const sheet of priced.sheets) {
+        const kinds = kindsOf(sheet)
+        if (kinds.reduce((sum, kind) => sum + own[kind]!, 0) > 1 + DUST && columns.add(kinds, sheet)) added++
+      }
+      if (added > 0 || isMet(value)) break
+    }
+    return added
+  }
+  while (spent < work) {
     solved = solve(columns.text())
     if (!solved) break
     const own = Float64Array.from(demand, (_, kind) => Math.max(0, solved!.duals[kind] ?? 0))
-    const prices = isCalm ? own.map((price, kind) => (1 - CALM) * price + CALM * calm[kind]!) : own
-    const priced = patterns.price(prices, NEW_SHEETS, isBrief)
-    spent += priced.steps * STEP_WORK + columns.numbers * NUMBER_WORK
-    const bound = isBrief ? 0 : total(demand, prices) / priced.best
-    if (bound > best) {
-      best = bound
-      calm = prices
-    }
-    const isMet = Math.ceil(best - DUST) >= Math.min(boards.length, Math.ceil(solved.value - DUST))
-    let added = 0
-    for (const sheet of priced.sheets) {
-      const kinds = kindsOf(sheet)
-      if (kinds.reduce((sum, kind) => sum + own[kind]!, 0) > 1 + DUST && columns.add(kinds, sheet)) added++
-    }
-    if (isMet || (added === 0 && prices === own && !isBrief)) break
-    isCalm = added > 0 || isBrief
-    isBrief = added > FEW && turn % THOROUGH_EVERY !== 0
+    spent += columns.numbers * NUMBER_WORK
+    const added = addSheets(own, solved.value)
+    if (added === 0 || isMet(solved.value)) break
     const isEasy = isToBeRounded && solved.value < boards.length - 1 - EASY_SLACK
     if (isEasy) isToBeRounded = false
     const isLifted = Math.ceil(best - DUST) > told

@@ -1,3 +1,4 @@
+import { Filling } from './filling'
 import { distinct, heightsOf, type Item, MOST_HEIGHTS, Row, rasterPoints, Stack } from './knapsack'
 import type { Lot } from './lot'
 
@@ -17,14 +18,8 @@ import type { Lot } from './lot'
  * (1965), from memory; raster points after Scheithauer and Terno, 1996, from memory.
  */
 export interface Patterns {
-  /** About how many steps all pricings of a programme take (found by trial). */
-  readonly steps: number
-  /**
-   * The worth of the best sheet, and the best sheets that hold each of the most promising strips. A brief pricing looks
-   * only at strips as wide as were promising when all were looked at last: its best is no bound, but its sheets are
-   * sheets.
-   */
-  price(prices: Float64Array, most: number, isBrief: boolean): Priced
+  /** The worth of the best sheet, and the best sheets that hold each of the most promising strips. */
+  price(prices: Float64Array, most: number): Priced
 }
 
 export interface Priced {
@@ -51,7 +46,6 @@ export interface PatternSheet {
 }
 
 const MOST_LENGTHS = 300
-const LEAST_PROMISING = 80
 
 /**
  * For the largest sheet, as if there were enough of it: what can be cut from fewer, or from smaller ones beside it, can be
@@ -92,37 +86,39 @@ function patternsIn(items: readonly Item[], along: number, across: number, isExa
   }
   const widths = distinct(stacks.flatMap(({ sums }) => [...sums])).filter((width) => width > 0)
   if (widths.length > MOST_HEIGHTS) return null
-  const kinds = new Set(items.map(({ kind }) => kind)).size
-  return new StagedPatterns(stacks, widths, new Row(lengths, points), new Row(widths, places), isExact, kinds)
+  return new StagedPatterns(stacks, widths, new Row(lengths, points), new Row(widths, places), isExact)
 }
 
 class StagedPatterns implements Patterns {
-  readonly steps: number
+  /** For every width of a strip in turn, how high each stack may be in it. */
+  private readonly heights: Int32Array
+  private readonly sections: Float64Array
   private readonly isHigher: Uint8Array
-  private readonly isPromising: Uint8Array
+  private readonly filling: Filling
+  /** The stacks that make up the best strip of each width, each as often as it is in it. */
+  private readonly filled: (readonly number[])[] = []
   constructor(
     private readonly stacks: readonly Stack[],
     private readonly widths: readonly number[],
     private readonly strip: Row,
     private readonly sheet: Row,
     private readonly isExact: boolean,
-    kinds: number,
   ) {
+    this.heights = heightsIn(stacks, widths, isExact)
+    this.sections = new Float64Array(stacks.length)
     this.isHigher = new Uint8Array(stacks.length)
-    this.isPromising = new Uint8Array(widths.length)
-    this.steps = widths.length * strip.points.length * kinds
+    this.filling = new Filling(strip.sizes, strip.points[strip.points.length - 1]!)
   }
 
-  price(prices: Float64Array, most: number, isBrief: boolean): Priced {
-    const before = this.sheet.steps + this.strip.steps
+  price(prices: Float64Array, most: number): Priced {
+    const before = this.stepsSoFar()
     for (const stack of this.stacks) stack.reprice(prices)
-    const worth = this.stripWorths(isBrief)
+    const worth = this.stripWorths()
     const best = this.sheet.fill(worth)
     const { sheet, widths } = this
     const promising = widths
       .map((_, strip) => ({ strip, worth: worth[strip]! + sheet.best[sheet.beside(strip)]! }))
       .sort((a, b) => b.worth - a.worth || a.strip - b.strip)
-    if (!isBrief) this.remember(promising.map(({ strip }) => strip))
     const built = new Map<number, PatternStrip>()
     const sheets: PatternSheet[] = []
     let last = -1
@@ -138,66 +134,86 @@ class StagedPatterns implements Patterns {
       })
       sheets.push({ strips, worth: each.worth })
     }
-    return { best, sheets, steps: this.sheet.steps + this.strip.steps - before }
+    return { best, sheets, steps: this.stepsSoFar() - before + this.heights.length }
   }
 
-  private remember(inOrder: readonly number[]): void {
-    this.isPromising.fill(0)
-    for (const strip of inOrder.slice(0, Math.max(LEAST_PROMISING, inOrder.length / 6))) this.isPromising[strip] = 1
+  private stepsSoFar(): number {
+    return this.sheet.steps + this.strip.steps + this.filling.steps
   }
 
   /** The worth of the best strip of each width. */
-  private stripWorths(isBrief: boolean): Float64Array {
-    const { widths, strip, stacks } = this
+  private stripWorths(): Float64Array {
+    const { widths, sections } = this
     const worths = new Float64Array(widths.length)
-    const sections = new Float64Array(stacks.length)
-    const heights = new Int32Array(stacks.length)
+    sections.fill(0)
     let worth = 0
     for (let at = 0; at < widths.length; at++) {
-      if (isBrief && !this.isPromising[at]) continue
-      const hope = this.raise(heights, sections, widths[at]!)
-      if (this.isExact || hope > worth) worth = strip.fill(sections)
+      const hope = this.raise(at)
+      if (this.isExact) worth = 0
+      this.filled[at] = worth > 0 ? this.filled[at - 1]! : []
+      if (hope > worth) worth = this.fill(at, worth)
       worths[at] = worth
     }
     return worths
+  }
+
+  /** The worth of a strip of this width, when a narrower one is worth `least`. */
+  private fill(at: number, least: number): number {
+    const { filling, strip, sections } = this
+    const worth = filling.fill(sections, least)
+    if (worth === null) {
+      const most = strip.fill(sections)
+      this.filled[at] = strip.piecesAt(strip.points.length - 1)
+      return most
+    }
+    if (worth > least) this.filled[at] = filling.pieces
+    return worth
   }
 
   /**
    * Lets every section be as high as a strip. What a strip with a section that is worth more than before could be worth
    * at most, if all beside it were as good as the best section of all.
    */
-  private raise(heights: Int32Array, sections: Float64Array, width: number): number {
+  private raise(at: number): number {
+    const { stacks, heights, sections, isHigher, isExact } = this
     const { sizes, points } = this.strip
     const length = points[points.length - 1]!
+    const row = at * stacks.length
     let density = 0
-    for (const [at, { sums, worth }] of this.stacks.entries()) {
-      while (heights[at]! + 1 < sums.length && sums[heights[at]! + 1]! <= width) heights[at]!++
-      const isHere = !this.isExact || sums[heights[at]!] === width
-      const now = isHere ? worth[heights[at]!]! : 0
-      this.isHigher[at] = now > sections[at]! ? 1 : 0
-      sections[at] = now
-      density = Math.max(density, now / sizes[at]!)
+    for (let stack = 0; stack < stacks.length; stack++) {
+      const now = stacks[stack]!.worth[heights[row + stack]!]!
+      isHigher[stack] = isExact || now > sections[stack]! ? 1 : 0
+      sections[stack] = now
+      density = Math.max(density, now / sizes[stack]!)
     }
     let hope = 0
-    for (let at = 0; at < sizes.length; at++) {
-      if (this.isHigher[at]) hope = Math.max(hope, sections[at]! + density * (length - sizes[at]!))
+    for (let stack = 0; stack < sizes.length; stack++) {
+      if (isHigher[stack]) hope = Math.max(hope, sections[stack]! + density * (length - sizes[stack]!))
     }
     return hope
   }
 
-  private stripOf(which: number): PatternStrip {
-    const heights = new Int32Array(this.stacks.length)
-    const sections = new Float64Array(this.stacks.length)
-    const across = this.widths[which]!
-    this.raise(heights, sections, across)
-    this.strip.fill(sections)
-    const pieces = this.strip.piecesAt(this.strip.points.length - 1)
+  private stripOf(at: number): PatternStrip {
+    const { stacks, heights, strip, widths, filled } = this
     return {
-      across,
-      sections: pieces.map((piece) => ({
-        along: this.strip.sizes[piece]!,
-        kinds: this.stacks[piece]!.kindsAt(heights[piece]!),
+      across: widths[at]!,
+      sections: filled[at]!.map((stack) => ({
+        along: strip.sizes[stack]!,
+        kinds: stacks[stack]!.kindsAt(heights[at * stacks.length + stack]!),
       })),
     }
   }
+}
+
+/** For every width in turn, the highest of each stack that goes into it, or is just as high. */
+function heightsIn(stacks: readonly Stack[], widths: readonly number[], isExact: boolean): Int32Array {
+  const heights = new Int32Array(widths.length * stacks.length)
+  for (const [which, { sums }] of stacks.entries()) {
+    let height = 0
+    for (const [at, width] of widths.entries()) {
+      while (height + 1 < sums.length && sums[height + 1]! <= width) height++
+      heights[at * stacks.length + which] = isExact && sums[height] !== width ? 0 : height
+    }
+  }
+  return heights
 }

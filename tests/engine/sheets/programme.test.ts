@@ -118,7 +118,7 @@ describe('the best sheet at given prices', () => {
         lot.kinds,
         ({ part }) => prices[job.parts.findIndex(({ id }) => id === part.id)]!,
       )
-      const priced = patterns.price(ofKinds, 5, false)
+      const priced = patterns.price(ofKinds, 5)
       expect(priced.best, `seed ${seed}`).toBeCloseTo(bestOnGrid(job, prices), 9)
       expect(priced.sheets[0]!.worth).toBeCloseTo(priced.best, 9)
     }
@@ -209,11 +209,14 @@ describe('the linear programme', () => {
 
 describe('settling what a programme takes', () => {
   it('gives sheets that can be cut, with every part on one of them or in the pool', () => {
-    for (const seed of [1, 2, 3]) {
-      const job = kitchenJob(80, seed)
+    // Of these a programme takes more than a sheet fewer than the first plan has.
+    for (const seed of [1, 2, 11]) {
+      const job = kitchenJob(150, seed)
       const lot = lotsOf(job)[0]!
       const plan = firstPlan(lot)
-      const goal = endOf(diveFrom(lot, patternsOf(lot)!, programmeFor(lot), plan, randomFrom(seed), solve))
+      const programme = programmeFor(lot)
+      expect(programme.value).toBeLessThan(plan.boards.length - 1)
+      const goal = endOf(diveFrom(lot, patternsOf(lot)!, programme, plan, randomFrom(seed), solve))
       expect(goal.boards).toHaveLength(plan.boards.length - 1)
       const sheets = drawerFor(lot, job)(goal.boards.filter(({ used }) => used > 0))
       const homeless = new Map<string, number>()

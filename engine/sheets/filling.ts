@@ -1,0 +1,107 @@
+/** More cuts of the search than this are not worth it: the caller has a slower way that takes as long for all. */
+const MOST_NODES = 20_000
+
+/**
+ * Pieces side by side up to a length, each as often as wished, so that they are worth the most: by branch and bound, the
+ * densest first. Few pieces of most boards go into a strip, and then this takes a small part of the time of a knapsack
+ * over all its points. Sizes and lengths are grown ticks. Source: Gilmore and Gomory, 'A linear programming approach to
+ * the cutting stock problem II', Operations Research 11 (1963); Martello and Toth, Knapsack Problems (1990), both from
+ * memory.
+ */
+export class Filling {
+  /** Pieces in the best filling found last, one for each. */
+  pieces: readonly number[] = []
+  /** Taken in all fillings. */
+  steps = 0
+  private readonly order: Int32Array
+  private readonly density: Float64Array
+  private readonly counts: Int32Array
+  private readonly bestCounts: Int32Array
+  constructor(
+    /** The shortest first. */
+    private readonly sizes: readonly number[],
+    private readonly length: number,
+  ) {
+    this.order = new Int32Array(sizes.length)
+    this.density = new Float64Array(sizes.length + 1)
+    this.counts = new Int32Array(sizes.length)
+    this.bestCounts = new Int32Array(sizes.length)
+  }
+
+  /** The most that pieces of such worth can be together, or `least` where that is no less; null where it takes too long. */
+  fill(worth: Float64Array, least: number): number | null {
+    const count = this.choose(worth)
+    const { sizes, order, density, counts, bestCounts } = this
+    let best = least
+    let isFound = false
+    let [rest, sum] = [this.length, 0]
+    let at = 0
+    for (let nodes = 0; nodes < MOST_NODES; nodes++) {
+      // Down, with as many of each as there is room for.
+      while (at < count && sum + rest * density[at]! > best) {
+        const piece = order[at]!
+        const some = Math.floor(rest / sizes[piece]!)
+        counts[at++] = some
+        rest -= some * sizes[piece]!
+        sum += some * worth[piece]!
+      }
+      if (sum > best) {
+        best = sum
+        isFound = true
+        bestCounts.set(counts)
+        bestCounts.fill(0, at)
+      }
+      // Up, to the last piece that there may be one fewer of.
+      let isOn = false
+      while (at > 0 && !isOn) {
+        const piece = order[at - 1]!
+        if (counts[at - 1]! > 0) {
+          counts[at - 1]!--
+          rest += sizes[piece]!
+          sum -= worth[piece]!
+          isOn = sum + rest * density[at]! > best
+        }
+        if (isOn) continue
+        at--
+        rest += counts[at]! * sizes[piece]!
+        sum -= counts[at]! * worth[piece]!
+        counts[at] = 0
+      }
+      this.steps += count
+      if (!isOn) {
+        if (isFound) this.pieces = this.listed(count)
+        return best
+      }
+    }
+    return null
+  }
+
+  /** The pieces that are worth more than any shorter one, the densest first; how many there are. */
+  private choose(worth: Float64Array): number {
+    const { sizes, order, density } = this
+    let count = 0
+    let most = 0
+    for (let piece = 0; piece < sizes.length; piece++) {
+      if (worth[piece]! <= most || sizes[piece]! > this.length) continue
+      most = worth[piece]!
+      const own = most / sizes[piece]!
+      let at = count++
+      for (; at > 0 && density[at - 1]! < own; at--) {
+        order[at] = order[at - 1]!
+        density[at] = density[at - 1]!
+      }
+      order[at] = piece
+      density[at] = own
+    }
+    density[count] = 0
+    return count
+  }
+
+  private listed(count: number): number[] {
+    const pieces: number[] = []
+    for (let at = 0; at < count; at++) {
+      for (let one = 0; one < this.bestCounts[at]!; one++) pieces.push(this.order[at]!)
+    }
+    return pieces
+  }
+}
