@@ -16,8 +16,11 @@ const CHUNK_MS = 8
 const BETTER_MS = 120
 /** How far it is is told as often as that. */
 const AT_WORK_MS = 250
-/** A search that has not settled by then ends with the best answer it has. */
-const LONGEST_MS = 12_000
+/**
+ * A search that has not settled by then ends with the best answer it has. Work is counted, so all but the largest jobs
+ * settle before it on a slow machine too, and have the same answer everywhere.
+ */
+const LONGEST_MS = 60_000
 
 /** Works on the newest job only, in chunks: between two of them a newer job may come and take its place. */
 export function createBench({ search, post, now, breathe }: Surroundings): (letter: JobLetter) => Promise<void> {
