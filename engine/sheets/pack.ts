@@ -30,8 +30,9 @@ const FIRST_SHARE = 0.1
 /** About as many as are looked at in a second for large jobs; small ones take longer, and end by the clock. */
 const WORK_A_SECOND = 60_000_000
 
-/** What a linear programme may take, as a share of what the search for fewer sheets may: few take so much. */
-const PROGRAMME_SHARE = 0.3
+/** What a linear programme may take, at most and as a share of what the search for fewer sheets may: few take so much. */
+const PROGRAMME_WORK = 12_000_000
+const PROGRAMME_SHARE = 1.5
 /** Without a solver the bounds are those of areas and dual-feasible functions. */
 const NO_SOLVER: SolverAtHand = () => null
 
@@ -132,7 +133,7 @@ function* packingFree(
   yield answer
   const open = bays.filter(({ lot }) => lot.kinds.length > 0 && lot.stocks.length > 0)
   const budget = workOf(job) / Math.max(1, open.length)
-  const programmeWork = PROGRAMME_SHARE * budget
+  const programmeWork = Math.min(PROGRAMME_WORK, PROGRAMME_SHARE * budget)
   const running = open.map((bay, at) => ({
     bay,
     search: improve(bay.lot, bay, seedOf(job) + at, budget, programmeWork, solver),
