@@ -1,5 +1,5 @@
-/** More cuts of the search than this are not worth it: the caller has a slower way that takes as long for all. */
-const MOST_NODES = 20_000
+/** A search that has not ended after so many steps down and up is left as it is. */
+const MOST_TURNS = 2000
 
 /**
  * Pieces side by side up to a length, each as often as wished, so that they are worth the most: by branch and bound, the
@@ -9,8 +9,8 @@ const MOST_NODES = 20_000
  * memory.
  */
 export class Filling {
-  /** Pieces in the best filling found last, one for each. */
-  pieces: readonly number[] = []
+  /** What makes up the best filling of the last search, each as often as it is in it; null where none beat the least. */
+  pieces: readonly number[] | null = null
   /** Taken in all fillings. */
   steps = 0
   private readonly order: Int32Array
@@ -28,15 +28,21 @@ export class Filling {
     this.bestCounts = new Int32Array(sizes.length)
   }
 
-  /** The most that pieces of such worth can be together, or `least` where that is no less; null where it takes too long. */
-  fill(worth: Float64Array, least: number): number | null {
+  /**
+   * The most that pieces of such worth can be together, or `least` where that is no less. Where the search is left before
+   * its end, what they can be at most, and the best filling that was found.
+   */
+  fill(worth: Float64Array, least: number): number {
     const count = this.choose(worth)
     const { sizes, order, density, counts, bestCounts } = this
     let best = least
     let isFound = false
     let [rest, sum] = [this.length, 0]
     let at = 0
-    for (let nodes = 0; nodes < MOST_NODES; nodes++) {
+    let turns = 0
+    let most = 0
+    let isOn = true
+    while (isOn) {
       // Down, with as many of each as there is room for.
       while (at < count && sum + rest * density[at]! > best) {
         const piece = order[at]!
@@ -51,15 +57,18 @@ export class Filling {
         bestCounts.set(counts)
         bestCounts.fill(0, at)
       }
+      turns++
       // Up, to the last piece that there may be one fewer of.
-      let isOn = false
+      isOn = false
       while (at > 0 && !isOn) {
         const piece = order[at - 1]!
         if (counts[at - 1]! > 0) {
           counts[at - 1]!--
           rest += sizes[piece]!
           sum -= worth[piece]!
-          isOn = sum + rest * density[at]! > best
+          const hope = sum + rest * density[at]!
+          isOn = hope > best && turns < MOST_TURNS
+          if (turns >= MOST_TURNS) most = Math.max(most, hope)
         }
         if (isOn) continue
         at--
@@ -67,13 +76,10 @@ export class Filling {
         sum -= counts[at]! * worth[piece]!
         counts[at] = 0
       }
-      this.steps += count
-      if (!isOn) {
-        if (isFound) this.pieces = this.listed(count)
-        return best
-      }
     }
-    return null
+    this.steps += turns * count
+    this.pieces = isFound ? this.listed(count) : null
+    return Math.max(best, most)
   }
 
   /** The pieces that are worth more than any shorter one, the densest first; how many there are. */

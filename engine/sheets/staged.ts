@@ -74,9 +74,8 @@ function itemsOf({ kinds }: Lot, isRipFirst: boolean, along: number, across: num
 
 function patternsIn(items: readonly Item[], along: number, across: number, isExact: boolean): Patterns | null {
   const lengths = distinct(items.map((item) => item.along))
-  const points = lengths.length <= MOST_LENGTHS ? rasterPoints(lengths, along) : null
-  const places = points && rasterPoints(distinct(items.map((item) => item.across)), across)
-  if (!points || !places) return null
+  const places = rasterPoints(distinct(items.map((item) => item.across)), across)
+  if (lengths.length > MOST_LENGTHS || !places) return null
   const stacks: Stack[] = []
   for (const length of lengths) {
     const alike = items.filter((item) => item.along === length)
@@ -86,7 +85,7 @@ function patternsIn(items: readonly Item[], along: number, across: number, isExa
   }
   const widths = distinct(stacks.flatMap(({ sums }) => [...sums])).filter((width) => width > 0)
   if (widths.length > MOST_HEIGHTS) return null
-  return new StagedPatterns(stacks, widths, new Row(lengths, points), new Row(widths, places), isExact)
+  return new StagedPatterns(stacks, widths, lengths, along, new Row(widths, places), isExact)
 }
 
 class StagedPatterns implements Patterns {
@@ -100,14 +99,15 @@ class StagedPatterns implements Patterns {
   constructor(
     private readonly stacks: readonly Stack[],
     private readonly widths: readonly number[],
-    private readonly strip: Row,
+    private readonly lengths: readonly number[],
+    private readonly along: number,
     private readonly sheet: Row,
     private readonly isExact: boolean,
   ) {
     this.heights = heightsIn(stacks, widths, isExact)
     this.sections = new Float64Array(stacks.length)
     this.isHigher = new Uint8Array(stacks.length)
-    this.filling = new Filling(strip.sizes, strip.points[strip.points.length - 1]!)
+    this.filling = new Filling(lengths, along)
   }
 
   price(prices: Float64Array, most: number): Priced {
@@ -138,12 +138,12 @@ class StagedPatterns implements Patterns {
   }
 
   private stepsSoFar(): number {
-    return this.sheet.steps + this.strip.steps + this.filling.steps
+    return this.sheet.steps + this.filling.steps
   }
 
   /** The worth of the best strip of each width. */
   private stripWorths(): Float64Array {
-    const { widths, sections } = this
+    const { widths, sections, filling } = this
     const worths = new Float64Array(widths.length)
     sections.fill(0)
     let worth = 0
@@ -151,23 +151,13 @@ class StagedPatterns implements Patterns {
       const hope = this.raise(at)
       if (this.isExact) worth = 0
       this.filled[at] = worth > 0 ? this.filled[at - 1]! : []
-      if (hope > worth) worth = this.fill(at, worth)
+      if (hope > worth) {
+        worth = filling.fill(sections, worth)
+        if (filling.pieces) this.filled[at] = filling.pieces
+      }
       worths[at] = worth
     }
     return worths
-  }
-
-  /** The worth of a strip of this width, when a narrower one is worth `least`. */
-  private fill(at: number, least: number): number {
-    const { filling, strip, sections } = this
-    const worth = filling.fill(sections, least)
-    if (worth === null) {
-      const most = strip.fill(sections)
-      this.filled[at] = strip.piecesAt(strip.points.length - 1)
-      return most
-    }
-    if (worth > least) this.filled[at] = filling.pieces
-    return worth
   }
 
   /**
@@ -175,30 +165,28 @@ class StagedPatterns implements Patterns {
    * at most, if all beside it were as good as the best section of all.
    */
   private raise(at: number): number {
-    const { stacks, heights, sections, isHigher, isExact } = this
-    const { sizes, points } = this.strip
-    const length = points[points.length - 1]!
+    const { stacks, heights, lengths, along, sections, isHigher, isExact } = this
     const row = at * stacks.length
     let density = 0
     for (let stack = 0; stack < stacks.length; stack++) {
       const now = stacks[stack]!.worth[heights[row + stack]!]!
       isHigher[stack] = isExact || now > sections[stack]! ? 1 : 0
       sections[stack] = now
-      density = Math.max(density, now / sizes[stack]!)
+      density = Math.max(density, now / lengths[stack]!)
     }
     let hope = 0
-    for (let stack = 0; stack < sizes.length; stack++) {
-      if (isHigher[stack]) hope = Math.max(hope, sections[stack]! + density * (length - sizes[stack]!))
+    for (let stack = 0; stack < lengths.length; stack++) {
+      if (isHigher[stack]) hope = Math.max(hope, sections[stack]! + density * (along - lengths[stack]!))
     }
     return hope
   }
 
   private stripOf(at: number): PatternStrip {
-    const { stacks, heights, strip, widths, filled } = this
+    const { stacks, heights, lengths, widths, filled } = this
     return {
       across: widths[at]!,
       sections: filled[at]!.map((stack) => ({
-        along: strip.sizes[stack]!,
+        along: lengths[stack]!,
         kinds: stacks[stack]!.kindsAt(heights[at * stacks.length + stack]!),
       })),
     }
