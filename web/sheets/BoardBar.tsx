@@ -33,15 +33,19 @@ export function BoardBar({ selection, derived }: { readonly selection: Selection
   )
 }
 
-/** The sheets and offcuts that give the row's boards, by their sizes; one that was chosen and does not is named as such. */
+/**
+ * The sheets and offcuts that give the row's boards, by their sizes, and those on hand by how many there are; one that was
+ * chosen and gives none is named as such.
+ */
 function sheetsFor({ key, material, from }: CutRow, { project, sheetJob }: Derived): [string, string][] {
   const { display } = project
   const large = new Set(stockFor(sheetJob, key).map(({ id }) => id))
   return stockOf(project.stock, material)
     .filter(({ id, isExcluded }) => id === from || (large.has(id) && !isExcluded))
-    .map(({ id, length, width, isOffcut, isExcluded }) => {
+    .map(({ id, length, width, quantity, isOffcut, isExcluded }) => {
       const size = `${formatLength(length, display)} × ${formatLength(width, display)}`
+      const there = quantity === null ? '' : `, ${quantity} on hand`
       const why = isExcluded ? ', set aside' : large.has(id) ? '' : ', too small'
-      return [id, `the ${isOffcut ? 'offcut' : 'sheet'} ${size} ${display.unit}${why}`]
+      return [id, `the ${isOffcut ? 'offcut' : 'sheet'} ${size} ${display.unit}${there}${why}`]
     })
 }
