@@ -31,6 +31,9 @@ export function GoalRows({ goals, onGoals }: GoalRowsProps) {
           {words}
         </label>
       ))}
+      {isOrdered && !isFirst && (
+        <p className={styles.note}>Up to three tenths of that offcut are given up where it saves settings.</p>
+      )}
       {isOrdered && (
         <p className={styles.actions}>
           <Button onClick={() => onGoals({ ...goals, areSettingsFirst: !isFirst })}>
