@@ -68,9 +68,9 @@ function* givenUp({ loosest }: Kept) {
 
 async function anew(before: BreakdownInput, plan: Replan, pack: (job: SheetJob) => Promise<SheetAnswer>) {
   const { job, cutList, atHand, kinds, numbered } = plan
-  const { firstBlade: _, ...input } = before
   const answer = await pack(job)
-  const after = withToBuy({ ...input, ...shared(plan), job, answer, cutList, atHand, kinds, numbered }, before)
+  const laid = { ...shared(before, plan), job, answer, cutList, atHand, kinds, numbered, rounds: new Map() }
+  const after = withToBuy(laid, before)
   return { input: after, told: [...plan.told, ...moreWords(plan.pieces, after)] }
 }
 
@@ -80,10 +80,10 @@ async function withRest(
   { kept, givenUp: names }: { readonly kept: Kept; readonly givenUp: readonly string[] },
   pack: (job: SheetJob) => Promise<SheetAnswer>,
 ): Promise<Packed> {
-  const { job, cutList, atHand, kinds, numbered, firstBlade, shop } = kept
+  const { job, cutList, atHand, kinds, numbered, rounds, shop } = kept
   const rest = kept.open ? await pack(kept.open) : null
   const answer = keptAnswer(kept, rest)
-  const laid = { ...before, ...shared(plan), job, answer, cutList, atHand, kinds, numbered, firstBlade, shop }
+  const laid = { ...shared(before, plan), job, answer, cutList, atHand, kinds, numbered, rounds, shop }
   const input = withToBuy(laid, before)
   const more = rest ? sheetsIn({ input: { ...input, answer: rest } }) : 0
   return {
@@ -93,8 +93,10 @@ async function withRest(
   }
 }
 
-function shared({ firstSheet, cutAways, cutBefore, aside }: Replan) {
-  return { firstSheet, cutAways, cutBefore, aside }
+/** What is the same whether layouts stay or not; with which blade the plan begins is seen anew. */
+function shared({ firstBlade: _, ...before }: BreakdownInput, plan: Replan) {
+  const { firstSheet, cutAways, cutBefore, aside, bladeIn } = plan
+  return { ...before, firstSheet, cutAways, cutBefore, aside, ...(bladeIn ? { bladeIn } : {}) }
 }
 
 /** Whole sheets that are to be cut. */

@@ -9,12 +9,13 @@ import { wrongInBanks } from '../sheets/verifyBanks'
 import type { PieceAtHand, Stocked } from './atHand'
 import { compare, type Ground, insetOf, layoutOf } from './inset'
 import { isGone, type Lying, lyingOn } from './lying'
-import { type BreakdownInput, turnsOf } from './steps'
+import type { Stage } from './stage'
+import { type BreakdownInput, cutOrderOf } from './steps'
 import { partsIn } from './task'
 import { sheetNumbers } from './walks'
 
 /** The layouts that stay, with what could be put on their free places and on offcuts that lie there. */
-export interface Kept extends Pick<BreakdownInput, 'job' | 'atHand' | 'kinds' | 'numbered' | 'firstBlade' | 'shop'> {
+export interface Kept extends Pick<BreakdownInput, 'job' | 'atHand' | 'kinds' | 'numbered' | 'rounds' | 'shop'> {
   /** The parts of each row in the order in which the layouts have them. */
   readonly cutList: { readonly rows: readonly CutRow[] }
   readonly sheets: readonly SheetLayout[]
@@ -63,11 +64,10 @@ export function keptAfter(given: KeepInput, loosened: Loosened = new Set()): Kep
   )
   const there = new Set<string>(staying.flatMap(({ parts }) => parts))
   const anew = ([...rowOf.keys()] as PartId[]).filter((part) => !there.has(part))
-  const phase = Math.min(...staying.map(({ piece }) => piece.future!.stage.phase))
-  const free = all
-    .filter(({ parts }) => parts.length === 0)
-    .map((lying) => asLaidDown(lying, staying.length ? phase : 0))
-  const ordered = [...staying.map(inItsTurn), ...free]
+  const first = Math.min(...staying.map(({ piece }) => roundOf(piece.future!.stage)))
+  const free = all.filter(({ parts }) => parts.length === 0).map(asLaidDown)
+  const kept = staying.map((lying) => inItsTurn(lying, first))
+  const ordered = [...kept, ...free]
   const stocked = given.stockOf(ordered.map(({ piece }) => piece))
   const job = withoutPins(given.jobOf(stocked), anew, rowOf)
   const laid = withInsets(
@@ -78,11 +78,11 @@ export function keptAfter(given: KeepInput, loosened: Loosened = new Set()): Kep
   )
   const sheets = alikeTogether(laid.map((root) => layoutOf(root, (part) => rowOf.get(part)!.key)))
   if (rows.length === 0 || wrongIn(sheets, job)) return null
-  const { order, firstBlade } = turnsOf(input)
   return {
-    ...{ job, sheets, anew, firstBlade, kinds: stocked.kinds, open: openJob(job, sheets) },
+    ...{ job, sheets, anew, kinds: stocked.kinds, open: openJob(job, sheets) },
     atHand: stocked.atHand,
-    shop: { ...input.shop, cutOrder: order },
+    shop: { ...input.shop, cutOrder: cutOrderOf(input) },
+    rounds: roundsOf(kept),
     numbered: stocked.numbered,
     loosest: loosestOf(staying, anew, rowOf),
     without: (more) => keptAfter(given, new Set([...loosened, ...more])),
@@ -102,16 +102,31 @@ function inOrder(staying: readonly Lying[], input: BreakdownInput): Lying[] {
   return [...staying].sort((a, b) => compare(rank(a), rank(b)))
 }
 
-/** What is done to it keeps its turn, and what comes of it the name that it was to have. */
-function inItsTurn({ piece, root, isAsDrawn }: Lying): Pick<Lying, 'piece' | 'root'> {
+/**
+ * What is done to it keeps its round, counted from the first that is left; which blade it takes tells its turn in that. What
+ * comes of it has the name that it was to have.
+ */
+function inItsTurn({ piece, root, isAsDrawn }: Lying, first: number): Pick<Lying, 'piece' | 'root'> {
   const { stage, called } = piece.future!
-  return { piece: { ...piece, stage, called: isAsDrawn ? called : [] }, root }
+  const now = { ...stage, phase: 0, round: roundOf(stage) - first }
+  return { piece: { ...piece, stage: now, called: isAsDrawn ? called : [] }, root }
 }
 
 /** What lies there for whatever comes is cut when the others are. */
-function asLaidDown({ piece, root }: Lying, phase: number): Pick<Lying, 'piece' | 'root'> {
+function asLaidDown({ piece, root }: Lying): Pick<Lying, 'piece' | 'root'> {
   const hasBeenRipped = piece.future?.stage.hasBeenRipped ?? false
-  return { piece: piece.isWhole ? piece : { ...piece, stage: { phase, isSheet: false, hasBeenRipped } }, root }
+  const stage = { phase: 0, round: 0, isSheet: false, hasBeenRipped }
+  return { piece: piece.isWhole ? piece : { ...piece, stage }, root }
+}
+
+function roundOf({ round = 0 }: Stage): number {
+  return round
+}
+
+/** Of whole sheets that stay; pieces carry theirs with them. */
+function roundsOf(kept: readonly Pick<Lying, 'piece'>[]): Map<number, number> {
+  const sheets = kept.filter(({ piece: { isWhole, stage } }) => isWhole && roundOf(stage!) > 0)
+  return new Map(sheets.map(({ piece: { sheet, stage } }) => [sheet, roundOf(stage!)]))
 }
 
 /** The largest first; boards whose grain must run on are left to the packer. */

@@ -11,7 +11,7 @@ import { type Kept, keptAfter } from './keep'
 import type { Mishap } from './mishapKinds'
 import { happened, type Resized, summaryOf, toldOf } from './mishapWords'
 import { pinned } from './pins'
-import type { BreakdownInput } from './steps'
+import { type BreakdownInput, worksOf } from './steps'
 import { sheetNumbers } from './walks'
 
 export interface Replan {
@@ -28,6 +28,8 @@ export interface Replan {
   readonly atHand: NonNullable<BreakdownInput['atHand']>
   readonly numbered: NonNullable<BreakdownInput['numbered']>
   readonly firstSheet: number
+  /** The blade that is in the saw; undefined where nothing was cut yet. */
+  readonly bladeIn: BreakdownInput['bladeIn']
   readonly cutAways: readonly CutAway[]
   readonly cutBefore: readonly CutRow[]
   readonly aside: readonly CutRow[]
@@ -87,6 +89,7 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
     job: jobOf(input.job, stocked, needed, rows),
     ...{ atHand: stocked.atHand, kinds: stocked.kinds, numbered: stocked.numbered },
     resized,
+    bladeIn: bladeAfter(input, progress),
     firstSheet: nextSheet + hand.cutAways.length,
     told: toldOf(outcome),
     happened: happened(outcome),
@@ -101,6 +104,11 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
       loosenedBy(mishap, hand.pieces),
     ),
   })
+}
+
+function bladeAfter(input: BreakdownInput, { done }: Progress): BreakdownInput['bladeIn'] {
+  const works = [...worksOf(input)].flatMap(([id, alike]) => (done.has(id) ? alike : []))
+  return works.at(-1)?.blade ?? input.bladeIn
 }
 
 /** Of a batch that measures otherwise so many boards change that they are packed together. */

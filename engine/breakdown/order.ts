@@ -7,24 +7,57 @@ import type { Group, Task } from './task'
 import { gripFor } from './tool'
 import type { Work } from './work'
 
+export interface Saw {
+  /** The blade of the phases with an even number. */
+  readonly firstBlade: 'rip' | 'crosscut'
+  /** Whether a turn may begin with the other blade where that saves a change. */
+  readonly isTurnedAtWill: boolean
+  /** The blade that is in before the first work, where that is known. */
+  readonly bladeIn: 'rip' | 'crosscut' | undefined
+}
+
 /**
  * Puts the tasks of all sheets in order: phase after phase, so that blades are changed as seldom as can be. In a phase
  * each setting is made once for all pieces of all materials, or full sheets are cut one after another. A setting that
- * stands is used before it is changed. What is late comes in a second turn, when all others are cut.
+ * stands is used before it is changed. What is late comes in a second turn, when all others are cut; and in either turn
+ * what had to be bought comes in a round of its own, when all that was there is cut.
  */
-export function orderWorks(
-  sheets: readonly Task[],
-  shop: Shop,
-  firstBlade: 'rip' | 'crosscut',
-  order: CutOrder,
-): Work[] {
-  const bench = new Bench(shop, firstBlade)
+export function orderWorks(sheets: readonly Task[], shop: Shop, saw: Saw, order: CutOrder): Work[] {
+  const bench = new Bench(shop, saw.firstBlade)
+  const rounds = [...new Set(sheets.map(roundOf))].sort((a, b) => a - b)
   for (const isLate of [false, true]) {
-    const batches = batchesOf(sheets, order, shop, isLate)
-    const sizes = sizesInOrder(batches, shop, isLate)
-    for (const [at, batch] of batches.entries()) bench.cutAlike(batch, sizes[at]!, isLate)
+    for (const round of rounds) {
+      const turn = { sheets: sheets.filter((task) => roundOf(task) === round), order, shop, isLate }
+      const batches = turnedFor(turn, saw, bench.works.at(-1)?.blade ?? saw.bladeIn)
+      const sizes = sizesInOrder(batches, shop, isLate)
+      for (const [at, batch] of batches.entries()) bench.cutAlike(batch, sizes[at]!, isLate)
+    }
   }
   return bench.works
+}
+
+function roundOf({ stage }: Task): number {
+  return stage.round ?? 0
+}
+
+interface Turn {
+  readonly sheets: readonly Task[]
+  readonly order: CutOrder
+  readonly shop: Shop
+  readonly isLate: boolean
+}
+
+/** The batches of a turn, begun with the blade with which it is changed less often. */
+function turnedFor(turn: Turn, { firstBlade, isTurnedAtWill }: Saw, bladeIn: Saw['bladeIn']): Task[][] {
+  const batches = batchesOf(turn, 0)
+  if (!isTurnedAtWill || bladeIn === undefined) return batches
+  const isIn = bladeIn === firstBlade ? 0 : 1
+  const changes = (all: Task[][]) => {
+    const blades = [isIn, ...all.map((batch) => batch[0]!.phase % 2)]
+    return blades.filter((blade, at) => at > 0 && blade !== blades[at - 1]).length
+  }
+  const [inPlace, other] = isIn === 0 ? [batches, batchesOf(turn, 1)] : [batchesOf(turn, 1), batches]
+  return changes(other) < changes(inPlace) ? other : inPlace
 }
 
 /** Whether anything is done to a piece in one of the two turns; a piece without late parts is done with after the first. */
@@ -33,22 +66,31 @@ function isCutIn(task: Task, isLate: boolean): boolean {
   return task.groups.some((group) => group.isLate)
 }
 
-/** What is cut together: pieces of one phase, or each of its full sheets by itself and then the pieces. */
-function batchesOf(sheets: readonly Task[], order: CutOrder, shop: Shop, isLate: boolean): Task[][] {
+/**
+ * What is cut together: pieces of one phase, or each of its full sheets by itself and then the pieces. The phases are
+ * counted from `start`: what could be cut before with the same blade is cut in the first that has it.
+ */
+function batchesOf({ sheets, order, shop, isLate }: Turn, start: number): Task[][] {
   const batches: Task[][] = []
-  let waiting = [...sheets]
-  for (let phase = 0; waiting.length > 0; phase++) {
-    let ready = waiting.filter((task) => task.phase === phase)
-    waiting = waiting.filter((task) => task.phase !== phase)
+  const waits = (from: number) => (task: Task) => ({ task, phase: phaseFrom(from, task) })
+  let waiting = sheets.map(waits(start))
+  for (let phase = start; waiting.length > 0; phase++) {
+    let ready = waiting.filter((each) => each.phase === phase)
+    waiting = waiting.filter((each) => each.phase !== phase)
     while (ready.length > 0) {
-      const now = ready.filter((task) => isCutIn(task, isLate))
+      const now = ready.flatMap(({ task }) => (isCutIn(task, isLate) ? [task] : []))
       batches.push(...(order === 'sheet by sheet' ? sheetBySheet(now, shop, isLate) : [now]))
-      const next = ready.flatMap((task) => task.next)
-      ready = next.filter((task) => task.phase === phase)
-      waiting.push(...next.filter((task) => task.phase !== phase))
+      const next = ready.flatMap(({ task }) => task.next).map(waits(phase))
+      ready = next.filter((each) => each.phase === phase)
+      waiting.push(...next.filter((each) => each.phase !== phase))
     }
   }
   return batches.filter((batch) => batch.length > 0)
+}
+
+/** The first phase, from one on, with the blade of a task. */
+function phaseFrom(from: number, { phase }: Task): number {
+  return phase >= from ? phase : from + ((from - phase) % 2)
 }
 
 function sheetBySheet(ready: readonly Task[], shop: Shop, isLate: boolean): Task[][] {

@@ -4,6 +4,8 @@ import type { Piece } from '../sheets/layout'
 export interface Stage {
   /** Blades take turns: the phase in which the piece came to be. */
   readonly phase: number
+  /** What was still to be bought when it was planned is cut in a round after what was there; 0 when left out. */
+  readonly round?: number
   readonly isSheet: boolean
   readonly hasBeenRipped: boolean
 }

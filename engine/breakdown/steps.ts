@@ -4,12 +4,14 @@ import type { CutOrder, Material, Shop } from '../project/document'
 import type { LengthDisplay } from '../units/length'
 import { cautionsFor, SHOP_CAUTIONS } from './cautions'
 import { type CutAway, usableOf, worksOfCutAways } from './cutAway'
+import { compare } from './inset'
 import { effortOf, isPausedBetween, settingsOf } from './minutes'
 import { orderWorks } from './order'
 import { pauseStep } from './pause'
 import { sketchOf } from './sketch'
 import type { Breakdown, Effort, Step, StepPiece } from './step'
 import { isClean, tasksOfSheet } from './task'
+import { toBuyBegunBy, toBuyWords } from './toBegin'
 import { type Laid, walksOf } from './walks'
 import { nameList, wordsOf } from './wording'
 import type { Left, Work } from './work'
@@ -25,6 +27,8 @@ export interface BreakdownInput extends Laid {
   readonly aside?: readonly CutRow[]
   /** Of which kind of sheet the pieces at hand are: the id of the stock that was bought, by the id of their stock. */
   readonly kinds?: ReadonlyMap<string, string>
+  /** The blade that is in the saw when the steps begin, where that is known. */
+  readonly bladeIn?: 'rip' | 'crosscut'
   /** How lengths are written in the words of a step; tenths of a millimetre when left out. */
   readonly display?: LengthDisplay
 }
@@ -40,12 +44,15 @@ export function breakdownOf(input: BreakdownInput): Breakdown {
   const otherwise = order === 'sheet by sheet' ? 'setting by setting' : 'sheet by sheet'
   const groups = withPause(alikeIn(works))
   const cuts = groups.flatMap(([first]) => first ?? [])
+  const begins = toBuyBegunBy(groups, input)
   const isSet = new Map(settingsOf(cuts).map((isNew, at) => [cuts[at]!, isNew]))
   return {
     ...compared[order],
     steps: groups.map((alike, at) => {
       const [first] = alike
-      return first ? stepOf(alike, isSet.get(first)!, idOf(at), context) : pauseStep(idOf(at), groups[at - 1]!, context)
+      if (!first) return pauseStep(idOf(at), groups[at - 1]!, context)
+      const step = stepOf(alike, isSet.get(first)!, idOf(at), context)
+      return begins[at]!.length > 0 ? { ...step, cautions: [toBuyWords(begins[at]!), ...step.cautions] } : step
     }),
     ...{ order, proposed, compared },
     minutesOtherwise: compared[otherwise].minutes,
@@ -53,10 +60,9 @@ export function breakdownOf(input: BreakdownInput): Breakdown {
   }
 }
 
-/** In which order the sheets are cut, and which blade goes in first. */
-export function turnsOf(input: BreakdownInput): Pick<Plan, 'order' | 'firstBlade'> {
-  const { order, firstBlade } = planOf(input)
-  return { order, firstBlade }
+/** In which order the sheets are cut. */
+export function cutOrderOf(input: BreakdownInput): CutOrder {
+  return planOf(input).order
 }
 
 /** The works of every step by its id, in the same order. */
@@ -81,7 +87,6 @@ interface Plan {
   readonly compared: { readonly [order in CutOrder]: Effort }
   readonly works: readonly Work[]
   readonly context: Context
-  readonly firstBlade: 'rip' | 'crosscut'
 }
 
 function planOf(input: BreakdownInput): Plan {
@@ -89,7 +94,9 @@ function planOf(input: BreakdownInput): Plan {
   const plans = bladesFor(input).map((blade) => {
     const sheets = walksOf(input, blade).flatMap(tasksOfSheet)
     const away = worksOfCutAways(input.cutAways ?? [])
-    const worksIn = (order: CutOrder) => [...away, ...orderWorks(sheets, shop, blade, order)]
+    const bladeIn = away.at(-1)?.blade ?? input.bladeIn
+    const saw = { firstBlade: blade, isTurnedAtWill: input.rounds !== undefined, bladeIn }
+    const worksIn = (order: CutOrder) => [...away, ...orderWorks(sheets, shop, saw, order)]
     const works = { 'sheet by sheet': worksIn('sheet by sheet'), 'setting by setting': worksIn('setting by setting') }
     const compared = {
       'sheet by sheet': effortOf(works['sheet by sheet'], shop),
@@ -98,18 +105,25 @@ function planOf(input: BreakdownInput): Plan {
     const isSlower = compared['setting by setting'].minutes > compared['sheet by sheet'].minutes
     const proposed: CutOrder = isSlower ? 'sheet by sheet' : 'setting by setting'
     const order = shop.cutOrder ?? proposed
-    return { order, proposed, compared, works: works[order], context: { ...input, shop }, firstBlade: blade }
+    return { order, proposed, compared, works: works[order], context: { ...input, shop } }
   })
-  return plans.reduce((a, b) => (isEasier(b.compared[b.order], a.compared[a.order]) ? b : a))
+  return plans.reduce((a, b) => (compare(easeOf(b, input), easeOf(a, input)) < 0 ? b : a))
 }
 
-function isEasier(a: Effort, b: Effort): boolean {
-  return a.bladeChanges < b.bladeChanges || (a.bladeChanges === b.bladeChanges && a.minutes < b.minutes)
+/** The fewest changes of blade, that of the one which is in counted; then with that blade; then the least time. */
+function easeOf({ works, compared, order }: Plan, { bladeIn }: BreakdownInput): number[] {
+  const { bladeChanges, minutes } = compared[order]
+  const isChangedAtOnce = bladeIn !== undefined && works[0] !== undefined && works[0].blade !== bladeIn
+  return [bladeChanges + Number(isChangedAtOnce), Number(isChangedAtOnce), minutes]
 }
 
-/** Which blade may go in first: where all sheets begin alike, the one they begin with; else both are tried. */
-function bladesFor({ answer: { sheets }, firstBlade }: BreakdownInput): ('rip' | 'crosscut')[] {
+/**
+ * Which blade may go in first: where all sheets begin alike, the one they begin with; else, and where what is cut is begun
+ * already, both are tried.
+ */
+function bladesFor({ answer: { sheets }, firstBlade, rounds }: BreakdownInput): ('rip' | 'crosscut')[] {
   if (firstBlade) return [firstBlade]
+  if (rounds) return ['rip', 'crosscut']
   const first = new Set(sheets.map(({ root }) => (root.kind === 'cut' ? root.direction : 'rip')))
   return first.size === 0 ? ['rip'] : [...first].sort().reverse()
 }

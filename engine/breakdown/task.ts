@@ -167,7 +167,7 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
   const trim = isRip ? held.rough.low : held.rough.start
   const phase = phaseOf(direction, held.stage.phase, walk.firstBlade)
   const { cutOff, rest, restSize } = cutsOf(cut, settle(span - trim), held, walk)
-  const stage = { phase, isSheet: false, hasBeenRipped: held.stage.hasBeenRipped || isRip }
+  const stage = { ...held.stage, phase, isSheet: false, hasBeenRipped: held.stage.hasBeenRipped || isRip }
   const carry = (at: number, roughEnd: Mm): Held => {
     const rough = isRip ? { ...held.rough, low: 0, high: roughEnd } : { ...held.rough, start: 0, end: roughEnd }
     const name = calledIn(held, at, walk)

@@ -5,7 +5,7 @@ import { formatLength, formatWithUnit } from '../units/format'
 import { assignParts } from './assign'
 import type { PieceAtHand } from './atHand'
 import { type BreakdownInput, TENTHS } from './steps'
-import { copiesOf, isInShop, sheetNumbers } from './walks'
+import { copiesOf, isInShop, sheetNumbers, walksOf } from './walks'
 import { nameList } from './wording'
 
 /** A sheet that a plan takes beside what lies in the shop. */
@@ -26,11 +26,17 @@ export function newSheets(input: BreakdownInput): NewSheet[] {
   })
 }
 
-/** A plan made again, with the numbers of the sheets that it asks for and nobody has; of a limited stock all are on hand. */
+/**
+ * A plan made again, with the numbers of the sheets that it asks for and nobody has, which are cut when all that is there
+ * is; of a limited stock all are on hand.
+ */
 export function withToBuy(input: BreakdownInput, before: BreakdownInput): BreakdownInput {
   const known = newSheets({ ...input, toBuy: before.toBuy })
-  const toBuy = known.filter(({ stock }) => stock.quantity === undefined).map(({ number }) => number)
-  return { ...input, toBuy: new Set(toBuy) }
+  const toBuy = new Set(known.flatMap(({ stock, number }) => (stock.quantity === undefined ? [number] : [])))
+  const there = walksOf(input, 'rip').filter(({ sheet }) => !toBuy.has(sheet))
+  const last = Math.max(-1, ...there.map(({ stage }) => stage.round ?? 0)) + 1
+  const rounds = new Map([...(input.rounds ?? []), ...[...toBuy].map((number) => [number, last] as const)])
+  return { ...input, toBuy, rounds }
 }
 
 /**

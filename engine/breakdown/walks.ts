@@ -21,6 +21,11 @@ export interface Laid {
   readonly numbered?: ReadonlyMap<string, readonly number[]>
   /** Of the sheets that are laid out, the numbers of those that nobody has yet: they are bought before they are cut. */
   readonly toBuy?: ReadonlySet<number>
+  /**
+   * Of a plan made again: the rounds of whole sheets that are cut after what was there, by their numbers. What is at hand
+   * has its round in its stage.
+   */
+  readonly rounds?: ReadonlyMap<number, number>
   /** The blade that goes in first; the easier one when left out. */
   readonly firstBlade?: 'rip' | 'crosscut'
 }
@@ -54,13 +59,17 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
     return {
       ...{ sheet, material: from.material, kerf: job.kerf, root, firstBlade },
       name: hand?.names[count] ?? `sheet ${sheet}`,
-      stage: hand?.stage ?? AS_IT_CAME,
+      stage: hand?.stage ?? sheetStage(laid.rounds?.get(sheet)),
       called: hand?.called?.[count] ?? [],
       rough: roughOf(from, root, hand?.rough),
       isLate: (piece) => lateRows.has(piece.part),
       dealt: (piece) => dealt.get(at + 1)?.[order.get(piece)!] ?? { mark: piece.part, part: null },
     }
   })
+}
+
+function sheetStage(round: number | undefined): Stage {
+  return round === undefined ? AS_IT_CAME : { ...AS_IT_CAME, round }
 }
 
 /**

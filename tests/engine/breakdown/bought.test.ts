@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest'
+import type { MaterialId } from '../../../engine/basics/id'
+import type { Step } from '../../../engine/breakdown/step'
+import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
+import { derive } from '../../../engine/pipeline'
+import { applyEdit } from '../../../engine/project/apply'
+import { after, expectCuttable, INPUT, KITCHEN, STEPS, spoiled } from './mishaps'
+
+/** The carcass sheets are all ripped, and the crosscut blade is in. */
+const AT_THE_STOP = STEPS.findIndex(({ blade }) => blade === 'crosscut') + 40
+
+/** The three largest of what is cut: no piece at hand is large enough for all. */
+const threeLargest = (cut: Parameters<Parameters<typeof after>[2]>[0]) =>
+  spoiled(
+    ...[...cut]
+      .sort((a, b) => b.length * b.width - a.length * a.width)
+      .slice(0, 3)
+      .map(({ part }) => part),
+  )
+
+const thinner = () => {
+  const { rows } = derive(
+    applyEdit(KITCHEN.project, { kind: 'editMaterial', id: 'carcass' as MaterialId, change: { thickness: 17.6 } }),
+  ).cutList
+  return { kind: 'thickness', material: 'carcass', rows } as const
+}
+
+/** Whether a step cuts what is still to be bought, step by step. */
+const areBought = ({ toBuy }: BreakdownInput, steps: readonly Step[]) =>
+  steps.map(({ sheets }) => sheets.some((sheet) => toBuy!.has(sheet)))
+
+/** `crosscut, rip`: the blades in their turn. */
+const bladesOf = (steps: readonly Step[]) =>
+  steps.flatMap(({ blade }, at) => (blade === steps[at - 1]?.blade ? [] : [blade])).join(', ')
+
+const setting = ({ kind, setting }: Step) => `${kind} ${setting}`
+
+const MUST_BE_HERE = /^Sheets? .* still to be bought: (it|they) must be here for this step\.$/
+
+describe('a sheet that is to be bought after a mishap', () => {
+  it.each([
+    ['parts are spoiled', threeLargest],
+    ['the batch measures otherwise', thinner],
+  ])('is cut when all that is at hand is, where %s', async (_, mishap) => {
+    const { input, steps, plan } = await after(INPUT, AT_THE_STOP, mishap)
+    const bought = areBought(input, steps)
+    expect(bought).toContain(true)
+    expect(bought).toEqual([...bought].sort((a, b) => Number(a) - Number(b)))
+    expect(steps[0]!.blade).toBe(STEPS[AT_THE_STOP - 1]!.blade)
+    // The step that begins it says so, and no other does.
+    const [first, ...others] = steps.filter((_, at) => bought[at])
+    expect(first!.cautions[0]).toMatch(MUST_BE_HERE)
+    const begins = [first!, ...others].filter(({ cautions }) => cautions.some((words) => MUST_BE_HERE.test(words)))
+    expect(begins.map(({ takes }) => takes.name)).toEqual([...input.toBuy!].map((sheet) => `sheet ${sheet}`))
+    expectCuttable({ input, steps, plan })
+  })
+
+  it('takes no change of blade but its own', async () => {
+    const { steps, input } = await after(INPUT, AT_THE_STOP, threeLargest)
+    const bought = areBought(input, steps)
+    expect(bladesOf(steps.filter((_, at) => !bought[at]))).toBe('crosscut, rip')
+    expect(bladesOf(steps)).toBe('crosscut, rip, crosscut')
+  })
+
+  it('keeps its turn when it has come, and says no more', async () => {
+    const { steps, input } = await after(INPUT, AT_THE_STOP, threeLargest)
+    const now = breakdownOf({ ...input, toBuy: new Set() }).steps
+    expect(now.map(({ text }) => text)).toEqual(steps.map(({ text }) => text))
+    expect(now.flatMap(({ cautions }) => cautions).filter((words) => MUST_BE_HERE.test(words))).toEqual([])
+  })
+
+  it('keeps its turn after the next mishap, and one more to be bought is cut with it, behind what was begun of it', async () => {
+    const first = await after(INPUT, AT_THE_STOP, threeLargest)
+    const same = await after(first.input, 10, () => spoiled())
+    expect(same.steps.map(setting)).toEqual(first.steps.slice(10).map(setting))
+    const [number] = first.input.toBuy!
+    const begun = first.steps.findIndex(({ takes }) => takes.name === `sheet ${number}`) + 2
+    const second = await after(first.input, begun, threeLargest)
+    expect([...second.input.toBuy!].length).toBeGreaterThan(0)
+    expect(second.input.toBuy).not.toContain(number)
+    const bought = areBought(second.input, second.steps)
+    expect(bought).toEqual([...bought].sort((a, b) => Number(a) - Number(b)))
+    expectCuttable(second)
+  })
+})
