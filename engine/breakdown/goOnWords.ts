@@ -18,7 +18,7 @@ const FEW = 8
 /** Where what is missing is cut from, and what stays. */
 export function keptWords(
   input: BreakdownInput,
-  { cut, lost }: Replan,
+  { cut, lost, kept: first }: Replan,
   { anew, cutList }: Kept,
   givenUp: readonly string[],
 ): string[] {
@@ -28,27 +28,60 @@ export function keptWords(
     ...(cut.length > 0 ? [`${counted(cut.length, 'part')} that ${cut.length === 1 ? 'is' : 'are'} cut`] : []),
     ...(left > 0 ? [`${counted(left, 'part')} still to be cut`] : []),
   ]
-  const again = givenUp.length > 0 ? anew.filter((part) => lost.includes(part)) : anew
+  // What is given up to save a sheet is told as such.
+  const again = first ? anew.filter((part) => first.anew.includes(part)) : anew
+  const named = again.length <= FEW ? again : lost.length <= FEW ? again.filter((part) => lost.includes(part)) : []
   return [
-    ...(again.length > FEW ? [`${again.length} parts are laid out anew.`] : fromWords(input, again)),
+    ...fromWords(input, named),
+    ...anewCount(
+      input,
+      again.filter((part) => !named.includes(part)),
+      named.length > 0,
+    ),
     ...(givenUp.length > 0 ? [`To save a sheet, what is cut from ${nameList(givenUp)} is laid out anew.`] : []),
     ...(others.length > 0 ? [`All else stays as it was: ${nameList(others)}.`] : []),
     ...(all === 0 ? ['Nothing is left to cut.'] : []),
   ]
 }
 
+/** `96 others are laid out anew, 17 of them on sheets 13 and 14.` */
+function anewCount(input: BreakdownInput, parts: readonly PartId[], areOthers: boolean): string[] {
+  if (parts.length === 0) return []
+  const are = areOthers
+    ? counted(parts.length, 'other is', 'others are')
+    : counted(parts.length, 'part is', 'parts are')
+  const fresh = placesOf(input, parts).filter(({ isNew }) => isNew)
+  const count = fresh.reduce((sum, { marks }) => sum + marks.length, 0)
+  const on = nameList(fresh.map(({ name }) => name))
+  return [`${are} laid out anew${count === 0 ? '' : `, ${count} of them on ${on}`}.`]
+}
+
 /** `B1-LS is cut from 1c.` */
 function fromWords(input: BreakdownInput, parts: readonly PartId[]): string[] {
-  const from = new Map<string, string[]>()
-  for (const walk of walksOf(input, 'rip')) {
-    const { name, sheet, root } = walk
+  return placesOf(input, parts).map(({ name, isSheet, isNew, marks }) => {
+    const where = isNew ? `${name}, one sheet more` : isSheet ? `a free place on ${name}` : name
+    return `${nameList(marks)} ${marks.length === 1 ? 'is' : 'are'} cut from ${where}.`
+  })
+}
+
+interface PlaceOfParts {
+  readonly name: string
+  readonly isSheet: boolean
+  /** Whether it is a sheet more than there were. */
+  readonly isNew: boolean
+  readonly marks: readonly string[]
+}
+
+/** Which sheets and pieces some parts are laid out on now. */
+function placesOf(input: BreakdownInput, parts: readonly PartId[]): PlaceOfParts[] {
+  const wanted = new Set(parts)
+  return walksOf(input, 'rip').flatMap(({ name, sheet, root, dealt }) => {
+    const marks = partsIn(root).flatMap((piece) => {
+      const { part, mark } = dealt(piece)
+      return part !== null && wanted.has(part) ? [mark] : []
+    })
     const isSheet = name === `sheet ${sheet}`
     const isNew = isSheet && sheet >= (input.firstSheet ?? 1)
-    const where = isNew ? `${name}, one sheet more` : isSheet ? `a free place on ${name}` : name
-    for (const piece of partsIn(root)) {
-      const { part, mark } = walk.dealt(piece)
-      if (part !== null && parts.includes(part)) from.set(where, [...(from.get(where) ?? []), mark])
-    }
-  }
-  return [...from].map(([where, marks]) => `${nameList(marks)} ${marks.length === 1 ? 'is' : 'are'} cut from ${where}.`)
+    return marks.length === 0 ? [] : [{ name, isSheet, isNew, marks }]
+  })
 }

@@ -60,6 +60,24 @@ export function isGone(
   }
 }
 
+/** Parts that are larger now than the piece which they were to be cut from. */
+export function outgrownOn(
+  pieces: readonly PieceAtHand[],
+  input: BreakdownInput,
+  rowOf: ReadonlyMap<PartId, CutRow>,
+): PartId[] {
+  const dealt = dealtOn(input)
+  return pieces.flatMap((piece) => {
+    const { length, width } = usableOf(piece.place, piece.rough)
+    return partsIn(dealt(piece)).flatMap(({ part, rotated }) => {
+      const row = rowOf.get(part as PartId)
+      if (!row) return []
+      const [along, across] = rotated ? [row.width, row.length] : [row.length, row.width]
+      return along > length || across > width ? [part as PartId] : []
+    })
+  })
+}
+
 function isSameSize({ length, width, rotated }: PartPiece, row: CutRow | undefined): boolean {
   if (!row) return false
   return rotated ? row.length === width && row.width === length : row.length === length && row.width === width

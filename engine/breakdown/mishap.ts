@@ -8,6 +8,7 @@ import type { CutAway } from './cutAway'
 import { isHitBy, placedDamage } from './damage'
 import { type FloorPiece, floorAfter, type Progress } from './floor'
 import { type Kept, keptAfter } from './keep'
+import { outgrownOn } from './lying'
 import type { Mishap } from './mishapKinds'
 import { happened, type Resized, summaryOf, toldOf } from './mishapWords'
 import { pinned } from './pins'
@@ -76,7 +77,20 @@ export function replanAfter(input: BreakdownInput, progress: Progress, mishap: M
   const hand = handOf(lies, shop)
   const resized = resizedParts(before, needed)
   const stocked = stockOf(hand.pieces, shop, input.answer)
-  const outcome = { input, mishap, damage, cut, lost, again, hit: floor.value.filter(hit), hand, needed, resized }
+  const outgrown = outgrownOn(hand.pieces, input, rowOfPart(needed))
+  const outcome = {
+    input,
+    mishap,
+    damage,
+    cut,
+    lost,
+    again,
+    hit: floor.value.filter(hit),
+    hand,
+    needed,
+    resized,
+    outgrown,
+  }
   return good({
     ...{ cut, lost, pieces: hand.pieces, cutAways: hand.cutAways, cutList: { rows: needed } },
     cutBefore: splitRows(rows, (part) => cut.includes(part)),

@@ -24,6 +24,8 @@ export interface Outcome {
   readonly hand: Hand
   readonly needed: readonly CutRow[]
   readonly resized: readonly Resized[]
+  /** Still to be cut, and too large now for the piece at hand that they were to be cut from. */
+  readonly outgrown: readonly PartId[]
 }
 
 /** A part that is cut otherwise than it was planned. */
@@ -61,6 +63,7 @@ export function happened(outcome: Outcome): string[] {
       const said = measured === undefined ? 'is no longer used' : `measures ${formatWithUnit(measured, display)}`
       return [
         `${name} ${said}: what is still to be cut takes its new sizes.`,
+        ...resizedCount(outcome),
         ...again(lost, input, 'no longer fit'),
         ...fitWords(outcome),
       ]
@@ -74,13 +77,32 @@ export function happened(outcome: Outcome): string[] {
   }
 }
 
+/** Of a batch that measures otherwise: how many parts change, and why what lies there does not do for all of them. */
+function resizedCount({ lost, resized, outgrown, needed, input: { materials } }: Outcome): string[] {
+  const count = othersResized(lost, resized)
+  if (count === 0) return []
+  const get = `${counted(count, 'part')} still to be cut ${count === 1 ? 'gets another size' : 'get other sizes'}`
+  const too = new Set(outgrown)
+  const named = needed.flatMap(({ material, parts }) => parts.flatMap((part) => (too.has(part) ? [material] : [])))
+  if (named.length === 0) return [`${get}.`]
+  const of = [...new Set(named)].map((id) => {
+    return `${named.filter((one) => one === id).length} of ${materials[id]?.name ?? id}`
+  })
+  const fit = named.length === 1 ? 'no longer fits the piece that it was' : 'no longer fit the pieces that they were'
+  return [`${get}; ${nameList(of)} ${fit} to be cut from.`]
+}
+
+function othersResized(lost: readonly PartId[], resized: readonly Resized[]): number {
+  return resized.filter(({ part }) => !lost.includes(part)).length
+}
+
 function fitWords({ again: fitting, input }: Outcome): string[] {
   return fitting.length === 0 ? [] : [`Of what was cut before, these fit again: ${partsIn(fitting, input)}.`]
 }
 
 /** In a line, before anything is done: what becomes of parts that are cut, and of what is still to be cut. */
 export function summaryOf({ lost, again: fitting, resized }: Outcome): string {
-  const others = resized.filter(({ part }) => !lost.includes(part)).length
+  const others = othersResized(lost, resized)
   const said = [
     lost.length === 0
       ? 'no part that is cut is lost'

@@ -46,23 +46,34 @@ export function withToBuy(input: BreakdownInput, before: BreakdownInput): Breakd
 export function moreWords(still: readonly PieceAtHand[], after: BreakdownInput): string[] {
   const counts = new Map<string, number>()
   const count = (id: string, by: number) => counts.set(id, (counts.get(id) ?? 0) + by)
-  for (const { stock } of newSheets(after)) count(stock.id, 1)
+  const taken = newSheets(after)
+  for (const { stock } of taken) count(stock.id, 1)
   for (const { isToBuy, origin } of still) if (isToBuy) count(origin, -1)
+  const known = new Set(still.flatMap(({ isToBuy, sheet }) => (isToBuy ? [sheet] : [])))
+  const fresh = taken.filter(({ number }) => !known.has(number))
   const lines = after.job.stock.flatMap((stock) => {
     const more = counts.get(stock.id) ?? 0
-    return more === 0 ? [] : [sheetsWords(stock, more, after)]
+    const numbers = fresh.flatMap((sheet) => (sheet.stock.id === stock.id ? [sheet.number] : []))
+    return more === 0 ? [] : [sheetsWords(stock, more, numbers, after)]
   })
   return [...lines, ...withoutSheetWords(after)]
 }
 
-/** `1 more sheet of 18 mm birch ply is to be bought, 68 €.` */
-function sheetsWords(stock: JobStock, more: number, { shop, ...input }: BreakdownInput): string {
+/** `1 more sheet of 18 mm birch ply is to be bought, 68 €: sheet 14, cut last.` */
+function sheetsWords(
+  stock: JobStock,
+  more: number,
+  numbers: readonly number[],
+  { shop, ...input }: BreakdownInput,
+): string {
   const name = stockName(stock, input)
   const are = Math.abs(more) === 1 ? 'is' : 'are'
   if (more < 0) return `${counted(-more, 'sheet')} of ${name} less ${are} to be bought.`
   const cost = stock.price ? `, ${priceOf(stock.price * more)} ${shop.currency}` : ''
-  const way = stock.quantity === undefined ? 'to be bought' : 'taken from those on hand'
-  return `${counted(more, 'more sheet')} of ${name} ${are} ${way}${cost}.`
+  const isBought = stock.quantity === undefined
+  const way = isBought ? 'to be bought' : 'taken from those on hand'
+  const which = nameList(numbers.map((number) => `sheet ${number}`))
+  return `${counted(more, 'more sheet')} of ${name} ${are} ${way}${cost}: ${which}${isBought ? ', cut last' : ''}.`
 }
 
 /** By its size too, where sheets of several sizes can be bought. */

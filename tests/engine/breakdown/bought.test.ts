@@ -55,6 +55,26 @@ describe('a sheet that is to be bought after a mishap', () => {
     expectCuttable({ input, steps, plan })
   })
 
+  it('is named with its price, and why the pieces at hand do not do is told, where the batch measures otherwise', async () => {
+    const { told, input, plan } = await after(INPUT, AT_THE_STOP, thinner)
+    const numbers = [...input.toBuy!]
+    expect(told.at(-1)).toMatch(new RegExp(`: sheets? ${numbers.join(' and ')}, cut last\\.$`))
+    // What is let into a thinner carcass is wider, and its strips are ripped already.
+    const wider = plan.resized.filter(({ from, to }) => to.length > from.length || to.width > from.width)
+    const [words, , outgrown] =
+      told.map((line) => /^(\d+) parts still to be cut get other sizes; (.*) no longer fit/.exec(line)).find(Boolean) ??
+      []
+    expect(words).toBeDefined()
+    const count = [...outgrown!.matchAll(/(\d+) of/g)].reduce((sum, [, each]) => sum + Number(each), 0)
+    expect(count).toBeGreaterThan(0)
+    expect(count).toBeLessThanOrEqual(wider.length)
+    // Every part that is laid out anew is named or counted.
+    const lines = told.filter((line) => / (are|is) cut from /.test(line))
+    const [, others] = told.map((line) => /^(\d+) others are laid out anew, \d+ of them on /.exec(line)).find(Boolean)!
+    expect(lines.length).toBeGreaterThan(0)
+    expect(Number(others)).toBe(plan.kept!.anew.length - plan.lost.length)
+  })
+
   it('takes no change of blade but its own', async () => {
     const { steps, input } = await after(INPUT, AT_THE_STOP, threeLargest)
     const bought = areBought(input, steps)

@@ -41,19 +41,19 @@ function handAfter(input: BreakdownInput, steps: number) {
 }
 
 const ALL = idsOf(shopWith()).length
-const ONE_MORE = '1 more sheet of ply is to be bought, 68 €.'
+const oneMore = (sheet: number) => `1 more sheet of ply is to be bought, 68 €: sheet ${sheet}, cut last.`
 
 describe('a sheet that nobody has yet', () => {
   it('is told with its price when a mishap takes it, and is not at hand', async () => {
     const first = await after(shopWith(), ALL, spoiled('A-1'))
-    expect(first.told).toContain(ONE_MORE)
+    expect(first.told).toContain(oneMore(3))
     expect(handAfter(first.input, 0)).toEqual({ there: [], toBuy: ['sheet 3'] })
   })
 
   it('is still to be bought after the next mishap, and told once', async () => {
     const first = await after(shopWith(), ALL, spoiled('A-1'))
     const second = await after(first.input, 0, spoiled('A-2'))
-    expect(second.told).toContain(ONE_MORE)
+    expect(second.told).toContain(oneMore(4))
     expect(handAfter(second.input, 0)).toEqual({ there: [], toBuy: ['sheet 3', 'sheet 4'] })
     const same = await after(second.input, 0, spoiled())
     expect(same.told.filter((line) => line.includes('bought'))).toEqual([])
@@ -78,7 +78,7 @@ describe('a sheet that nobody has yet', () => {
 
   it('comes from those on hand as long as there are any, and is missed when there are none', async () => {
     const more = await after(shopWith(3), ALL, spoiled('A-1'))
-    expect(more.told).toContain('1 more sheet of ply is taken from those on hand, 68 €.')
+    expect(more.told).toContain('1 more sheet of ply is taken from those on hand, 68 €: sheet 3.')
     expect(handAfter(more.input, 0)).toEqual({ there: ['sheet 3'], toBuy: [] })
     const none = await after(shopWith(2), ALL, spoiled('A-1', 'A-2'))
     expect(none.told).toContain('A-1 and A-2 have no sheet to be cut from: no more of ply is on hand.')
