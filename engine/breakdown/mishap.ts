@@ -130,15 +130,26 @@ function loosenedBy(mishap: Mishap, pieces: readonly PieceAtHand[]): ReadonlySet
   return new Set(mishap.kind === 'thickness' ? pieces.filter(({ material }) => material === mishap.material) : [])
 }
 
+export interface LyingNow extends PieceAtHand {
+  /** Whether a step that is still to come takes it; what none takes is left over. */
+  readonly isToCut: boolean
+}
+
 /**
  * Every sheet and piece that lies in the shop now and can be cut, damaged ones with the damage still on them; and the
  * sheets that are still to be bought, named as such.
  */
-export function atHandNow(input: BreakdownInput, progress: Progress): Result<PieceAtHand[]> {
+export function atHandNow(input: BreakdownInput, progress: Progress): Result<LyingNow[]> {
   const floor = floorAfter(input, progress)
   if (!floor.ok) return floor
   const { atHand: before = new Map(), toBuy } = input
-  return good(floor.value.filter(isStillWood).map((piece) => pieceOf(piece, { before, toBuy })))
+  const open = [...worksOf(input)].flatMap(([id, alike]) => (progress.done.has(id) ? [] : alike))
+  const taken = new Set(open.map(({ task, takes }) => `${task.sheet} ${takes.name}`))
+  return good(
+    floor.value.filter(isStillWood).map((piece) => {
+      return { ...pieceOf(piece, { before, toBuy }), isToCut: taken.has(`${piece.sheet} ${piece.name}`) }
+    }),
+  )
 }
 
 /** What was asked for when the cutting began: what is laid out, and what was cut before that. */

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest'
 import { breakdownOf, demonstrationKitchen, derive } from '../../engine/index'
 import { packSheets } from '../../engine/sheets/pack'
 import { AllCut } from '../../web/sheets/AllCut'
-import { piecesIn, restWords } from '../../web/sheets/BenchView'
-import { piecesWords } from '../../web/sheets/words'
+import { restWords } from '../../web/sheets/BenchView'
+import { handWords, piecesWords } from '../../web/sheets/words'
 import { proofOf } from '../../web/stages/figures'
 import { standingWords } from '../../web/stages/ShowStage'
 import { UnplacedWords } from '../../web/stages/StartCutting'
-import { doneOf } from '../../web/store/cutting'
+import { doneOf, handNow } from '../../web/store/cutting'
 import type { Cutting } from '../../web/store/state'
 import { aRoom, cabinet, OTHER_WALL } from '../helpers/wall'
 
@@ -28,16 +28,25 @@ describe('what is said at the bench', () => {
   })
 
   it('has as many settings left as the plan has, before the first is made', () => {
-    expect(restWords(steps, new Set())).toContain(`with ${settings} settings, on `)
+    expect(restWords(steps, new Set())).toContain(`with ${settings} settings.`)
     const first = steps.findIndex(({ isNewSetting }) => isNewSetting)
     const done = new Set(steps.slice(0, first + 1).map(({ id }) => id))
-    expect(restWords(steps, done)).toContain(`with ${settings - 1} settings, on `)
+    expect(restWords(steps, done)).toContain(`with ${settings - 1} settings.`)
   })
 
-  it('calls a strip that is cut on a piece and not a sheet', () => {
-    const sheets = answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
-    expect(restWords(steps, new Set(), piecesIn(CUTTING))).toContain(`on ${sheets} sheets.`)
-    expect(restWords(steps, new Set(), new Set([1]))).toContain(`on ${sheets - 1} sheets and 1 piece.`)
+  it('counts what lies there and is still to be cut, as many as its steps take up', () => {
+    const whole = answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
+    expect(handWords(handNow({ ...CUTTING, done: [] }))).toBe(`At hand: ${whole} sheets`)
+    // Half done: all sheets lie there in pieces, and each piece that is to be cut is taken by an open step.
+    const done = steps.slice(0, Math.round(0.6 * steps.length)).map(({ id }) => id)
+    const hand = handNow({ ...CUTTING, done })
+    const open = steps
+      .filter(({ id }) => !done.includes(id))
+      .map(({ takes }) => ` ${takes.name.replace(/,| and/g, '')} `)
+    const toCut = hand.filter(({ name }) => open.some((names) => names.includes(` ${name.replace('rest of ', '')} `)))
+    expect(handWords(hand)).toBe(`At hand: ${hand.length} pieces, ${toCut.length} of them still to be cut`)
+    const all = handNow({ ...CUTTING, done: steps.map(({ id }) => id) })
+    expect(handWords(all)).toBe(`At hand: ${all.length} pieces, left over`)
   })
 
   it('counts pieces in words that agree', () => {

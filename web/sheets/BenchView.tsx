@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
-import { breakdownOf, counted, formatLength, type Step, settingsOf, sheetNumbers, usableOf } from '../../engine/index'
+import { breakdownOf, counted, formatLength, type Step, settingsOf, usableOf } from '../../engine/index'
 import { canTakeBack, goToBench, handNow, sheetsHaveCome, tick, useCutting } from '../store/cutting'
 import { takeBack } from '../store/planAgain'
 import type { Cutting } from '../store/state'
@@ -91,7 +91,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
         )}
         {!isWrong && (
           <p className={styles.rest}>
-            {restWords(steps, done, piecesIn(cutting))}
+            {restWords(steps, done)}
             <Button look="plain" onClick={() => setWrong(true)}>
               Something went wrong
             </Button>
@@ -131,32 +131,13 @@ function nextOpen(steps: readonly Step[], done: ReadonlySet<string>, from: numbe
   return at < 0 ? steps.length : at
 }
 
-/** The numbers of what is cut that are pieces of sheets and not sheets. */
-export function piecesIn({ input }: Cutting): ReadonlySet<number> {
-  const laid = input.answer.sheets.flatMap(({ stock, copies }) => Array.from({ length: copies }, () => stock))
-  const numbers = sheetNumbers(input).laid
-  const cutAways = input.cutAways ?? []
-  return new Set([
-    ...laid.flatMap((stock, at) => (input.atHand?.has(stock) ? [numbers[at]!] : [])),
-    ...cutAways.flatMap(({ sheet, isWhole }) => (isWhole ? [] : [sheet])),
-  ])
-}
-
-/** What is left to do: steps, how often something is set, and what is taken up for it. */
-export function restWords(
-  steps: readonly Step[],
-  done: ReadonlySet<string>,
-  pieces: ReadonlySet<number> = new Set(),
-): string {
+/** What is left to do: steps, and how often something is set. What it is cut from stands beside it, as it lies there. */
+export function restWords(steps: readonly Step[], done: ReadonlySet<string>): string {
   const isSet = settingsOf(steps)
   const open = steps.filter(({ id, kind }) => !done.has(id) && kind !== 'pause')
   if (open.length === 0) return 'No step is left.'
   const settings = steps.filter(({ id }, at) => isSet[at] && !done.has(id)).length
-  const numbers = [...new Set(open.flatMap((step) => step.sheets))]
-  const count = numbers.filter((number) => pieces.has(number)).length
-  const sheets = numbers.length - count
-  const on = [...(sheets > 0 ? [counted(sheets, 'sheet')] : []), ...(count > 0 ? [counted(count, 'piece')] : [])]
-  return `${counted(open.length, 'step')} left, with ${counted(settings, 'setting')}, on ${on.join(' and ')}.`
+  return `${counted(open.length, 'step')} left, with ${counted(settings, 'setting')}.`
 }
 
 function Told({ cutting }: { readonly cutting: Cutting }) {
@@ -205,11 +186,11 @@ function AtHand({ cutting }: { readonly cutting: Cutting }) {
       <details className={styles.hand}>
         <summary>{handWords(hand)}</summary>
         <ul>
-          {hand.map(({ name, material, place, rough, isWhole, isToBuy }) => (
+          {hand.map(({ name, material, place, rough, isWhole, isToBuy, isToCut }) => (
             <li key={name}>
               <strong>{name}</strong>, {names.get(material) ?? material},{' '}
               <span className="frac">{roughWords(place, usableOf(place, rough), isWhole, display)}</span>
-              {isToBuy && ', to be bought'}
+              {isToBuy ? ', to be bought' : isToCut ? '' : ', left over'}
             </li>
           ))}
         </ul>

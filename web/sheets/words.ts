@@ -5,8 +5,8 @@ import {
   formatWithUnit,
   type LayoutNow,
   type LengthDisplay,
+  type LyingNow,
   type Mm,
-  type PieceAtHand,
   type Rect,
   type SheetJob,
   type Step,
@@ -145,14 +145,17 @@ function searchWords({ goals = ['leftover', 'settings'] }: SheetJob): string {
   return goals.map((goal) => GOALS[goal]).join(' and ')
 }
 
-/** `At hand: 7 sheets and 14 pieces; to be bought: 1`. */
-export function handWords(hand: readonly Pick<PieceAtHand, 'isWhole' | 'isToBuy'>[]): string {
+/** `At hand: 7 sheets and 14 pieces, 16 of them still to be cut; to be bought: 1`. */
+export function handWords(hand: readonly Pick<LyingNow, 'isWhole' | 'isToBuy' | 'isToCut'>[]): string {
   const there = hand.filter(({ isToBuy }) => !isToBuy)
   const whole = there.filter(({ isWhole }) => isWhole).length
   const pieces = there.length - whole
   const things = [...(whole > 0 ? [counted(whole, 'sheet')] : []), ...(pieces > 0 ? [counted(pieces, 'piece')] : [])]
+  const left = there.filter(({ isToCut }) => !isToCut).length
+  const toCut = there.length - left
+  const which = left === 0 ? '' : toCut === 0 ? ', left over' : `, ${toCut} of them still to be cut`
   const toBuy = hand.length - there.length
-  return `At hand: ${things.join(' and ') || 'nothing'}${toBuy > 0 ? `; to be bought: ${toBuy}` : ''}`
+  return `At hand: ${things.join(' and ') || 'nothing'}${which}${toBuy > 0 ? `; to be bought: ${toBuy}` : ''}`
 }
 
 /** `; still looking for a larger offcut`, where no layout needs fewer sheets; nothing when that is over. */

@@ -6,11 +6,11 @@ import {
   breakdownOf,
   type Derived,
   type LengthDisplay,
+  type LyingNow,
   type Mishap,
   measuredRows,
   oddsWords,
   type PartId,
-  type PieceAtHand,
   type Result,
   replanAfter,
   type SheetAnswer,
@@ -155,7 +155,7 @@ export function doneOf({ done, stepsBefore = 0, input }: Cutting): { readonly st
 }
 
 /** The sheets and pieces that lie in the shop now and can be cut. */
-export function handNow({ input, done }: Cutting): readonly PieceAtHand[] {
+export function handNow({ input, done }: Cutting): readonly LyingNow[] {
   const hand = atHandNow(input, { done: new Set(done) })
   return hand.ok ? hand.value : []
 }

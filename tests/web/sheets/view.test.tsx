@@ -16,6 +16,8 @@ const { figuresOf, proofOf } = await import('../../../web/stages/figures')
 const { StepsView } = await import('../../../web/sheets/StepsView')
 const { CutListTable } = await import('../../../web/tables/CutListTable')
 
+type Lies = Parameters<typeof handWords>[0][number]
+
 const MATERIAL = { id: 'm1', name: '18 mm ply', nominal: 18, thickness: 18, hasGrain: true, density: 685 }
 const STOCK = { id: 's1', material: 'm1', length: 1000, width: 500, trim: { length: 10, width: 10 }, price: 40 }
 const JOB: SheetJob = { kerf: 4, stock: [STOCK], parts: [] }
@@ -217,10 +219,12 @@ describe('the sheets on screen', () => {
   })
 
   it('say what is at hand, and apart from it what is still to be bought', () => {
-    const [sheet, piece] = [{ isWhole: true }, { isWhole: false }]
+    const [sheet, piece] = [true, false].map((isWhole) => ({ isWhole, isToCut: true })) as [Lies, Lies]
     expect(handWords([sheet, piece, piece])).toBe('At hand: 1 sheet and 2 pieces')
     expect(handWords([piece, { ...sheet, isToBuy: true }])).toBe('At hand: 1 piece; to be bought: 1')
     expect(handWords([{ ...sheet, isToBuy: true }])).toBe('At hand: nothing; to be bought: 1')
+    expect(handWords([piece, { ...piece, isToCut: false }])).toBe('At hand: 2 pieces, 1 of them still to be cut')
+    expect(handWords([{ ...piece, isToCut: false }])).toBe('At hand: 1 piece, left over')
   })
 
   it('say of the layouts being cut how far they are, what was cut before and what is still to be bought', () => {
