@@ -10,12 +10,13 @@ import { installCautions } from '../checks/installation'
 import { leftOut } from '../checks/leftOut'
 import { partDrawing } from '../drawings/part'
 import { sheetDrawing } from '../drawings/sheet'
-import { buyList, costOfLines, onHandList, sheetCost } from '../estimate/price'
+import { buyList, costOfLines, inOrderOf, onHandList, sheetCost } from '../estimate/price'
 import { cutListCsv } from '../export/csv'
 import { svgOf } from '../export/svg'
 import { boughtFor } from '../hardware/seamBolts'
 import { alikeParts } from '../parts/alike'
 import { type Derived, derive } from '../pipeline'
+import type { Project } from '../project/document'
 import { readProject } from '../project/schema'
 import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
@@ -69,14 +70,15 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     hardware: [...derived.cabinets, ...boughtFor(derived.runs, project)].flatMap(({ mark, hardware }) =>
       hardware.map((row) => ({ cabinet: mark, ...row })),
     ),
-    cost: printedCost(shop.currency, job, answer),
+    cost: printedCost(project, job, answer),
     warnings: [...new Set([...known, ...left]), ...breakdown.cautions, ...ASSEMBLY_CAUTIONS, ...fixing(derived)],
   }
 }
 
 /** `sheets` is what all sheets are worth; `toBuy` and `worthOnHand` are its two shares. */
-function printedCost(currency: string, job: SheetJob, answer: SheetAnswer) {
-  const [buy, onHand] = [buyList(job, answer), onHandList(job, answer)]
+function printedCost({ shop: { currency }, materials }: Project, job: SheetJob, answer: SheetAnswer) {
+  const buy = inOrderOf(materials, buyList(job, answer))
+  const onHand = inOrderOf(materials, onHandList(job, answer))
   const sums = { toBuy: costOfLines(buy), worthOnHand: costOfLines(onHand) }
   return { currency, sheets: sheetCost(job, answer), ...sums, buy, onHand }
 }

@@ -1,4 +1,6 @@
 import { assert } from '../basics/assert'
+import type { Project } from '../project/document'
+import { materialsInOrder } from '../project/materials'
 import type { JobStock, SheetJob } from '../sheets/job'
 import type { Piece, SheetAnswer, SheetLayout } from '../sheets/layout'
 
@@ -41,6 +43,13 @@ export function buyList(job: SheetJob, answer: SheetAnswer): TakenLine[] {
 /** What is taken from what is on hand, offcuts among it. */
 export function onHandList(job: SheetJob, answer: SheetAnswer): TakenLine[] {
   return takenLines(job, answer).filter(({ isOnHand }) => isOnHand)
+}
+
+/** Lines in the order in which materials are listed everywhere; those of one material stay in the order of its stock. */
+export function inOrderOf(materials: Project['materials'], lines: readonly TakenLine[]): TakenLine[] {
+  const order = new Map<string, number>(materialsInOrder(materials).map(({ id }, at) => [id, at]))
+  const rank = ({ stock }: TakenLine) => order.get(stock.material) ?? order.size
+  return [...lines].sort((a, b) => rank(a) - rank(b))
 }
 
 /** What lines cost together, in the shop's currency; of what is on hand, what it is worth. */

@@ -4,6 +4,7 @@ import {
   costOfLines,
   type Derived,
   formatLength,
+  inOrderOf,
   onHandList,
   type SheetJob,
   type TakenLine,
@@ -13,8 +14,9 @@ import styles from './Sheets.module.css'
 
 /** What to buy, and what to take from what is on hand, each with its own sum. */
 export function BuyTable({ layout, derived }: { readonly layout: Layout; readonly derived: Derived }) {
-  const bought = useMemo(() => buyList(layout.job, layout.answer), [layout])
-  const taken = useMemo(() => onHandList(layout.job, layout.answer), [layout])
+  const { materials } = derived.project
+  const bought = useMemo(() => inOrderOf(materials, buyList(layout.job, layout.answer)), [layout, materials])
+  const taken = useMemo(() => inOrderOf(materials, onHandList(layout.job, layout.answer)), [layout, materials])
   return (
     <>
       <Lines

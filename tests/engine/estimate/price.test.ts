@@ -3,6 +3,7 @@ import type { MaterialId } from '../../../engine/basics/id'
 import {
   buyList,
   costOfLines,
+  inOrderOf,
   materialCosts,
   onHandList,
   sheetCost,
@@ -55,6 +56,20 @@ describe('what the sheets cost', () => {
     // Three sheets at 68.10 lie there already; one at 31 is to be bought.
     expect(costOfLines(onHandList(job, ANSWER))).toBe(204.3)
     expect(costOfLines(buyList(job, ANSWER))).toBe(31)
+  })
+
+  it('is listed in the order of the materials, also where one of them is bought in two sizes', () => {
+    const stock = [...JOB.stock, { id: 's9', material: 'front', length: 3050, width: 1220, price: 99 }]
+    const answer = { ...ANSWER, sheets: [...ANSWER.sheets, sheet('s9', 1), sheet('s4', 2)] }
+    // The thickest by name first: a stock of the front that came last stands beside the other.
+    const boards = [
+      ['back', 6],
+      ['ply', 18],
+      ['front', 19],
+    ] as const
+    const materials = Object.fromEntries(boards.map(([id, nominal]) => [id, { id, nominal } as unknown as Material]))
+    const lines = inOrderOf(materials, takenLines({ ...JOB, stock }, answer))
+    expect(lines.map((line) => line.stock.id)).toEqual(['s4', 's9', 's1', 's2', 's3'])
   })
 
   it('is the sum of its lines, without float dust', () => {
