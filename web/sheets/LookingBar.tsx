@@ -2,6 +2,7 @@ import { searching } from '../store/searching'
 import type { Layout } from '../store/state'
 import { Button } from '../ui/Button'
 import styles from './Sheets.module.css'
+import { roundsWords } from './words'
 
 /** How far the search for a better layout is, and a way to end it, or to take it up again. */
 export function LookingBar({ layout: { isSettled, isStopped } }: { readonly layout: Layout }) {
@@ -16,10 +17,10 @@ export function LookingBar({ layout: { isSettled, isStopped } }: { readonly layo
 }
 
 function Underway() {
-  const steps = searching((state) => state.steps)
+  const rounds = searching((state) => state.rounds)
   return (
     <span className={styles.looking}>
-      {steps > 0 && <span data-steps={steps}>{steps} steps so far</span>}
+      {rounds > 0 && <span data-rounds={rounds}>{roundsWords(rounds)}</span>}
       <Button onClick={() => searching.getState().stop()}>Stop looking</Button>
     </span>
   )

@@ -182,3 +182,8 @@ export function cuttingWords(
       : ''
   return `What is being cut, as the steps have it: ${what.join(' and ') || 'nothing'}, ${count('cut')} cut and ${count('begun')} begun. A part that is cut is struck through.${earlier}${buy}`
 }
+
+/** What the search has done by its own count, which is neither steps at the saw nor layouts. */
+export function roundsWords(rounds: number): string {
+  return `${counted(rounds, 'round')} of looking so far`
+}

@@ -29,8 +29,8 @@ export function connectPacker(hire: () => Hand): () => void {
       known.set(job, layout)
       if (isWanted(job) && !isWorse(layout, useStore.getState().layout)) show(layout)
     },
-    onProgress(job, steps) {
-      if (isWanted(job)) searching.setState({ steps })
+    onProgress(job, rounds) {
+      if (isWanted(job)) searching.setState({ rounds })
     },
     onFailed(job, why) {
       atPacker = null
@@ -49,7 +49,7 @@ export function connectPacker(hire: () => Hand): () => void {
   function ask(job: SheetJob) {
     if ((job === atPacker?.job && !atPacker.isPassing) || answers.get(job)?.isSettled) return
     atPacker = { job, isPassing: false }
-    searching.setState({ steps: 0 })
+    searching.setState({ rounds: 0 })
     packer.ask(job)
   }
 

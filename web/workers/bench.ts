@@ -35,13 +35,13 @@ export function createBench({ search, post, now, breathe }: Surroundings): (lett
     let isNews = false
     let posted = Number.NEGATIVE_INFINITY
     let told = began
-    let steps = 0
+    let rounds = 0
     await breathe()
     while (newest === number) {
       const until = now() + CHUNK_MS
       do {
         const next = running.next()
-        steps++
+        rounds++
         if (next.done) return post({ kind: 'answer', number, answer: next.value, isSettled: true })
         if (next.value) {
           isNews = next.value !== best || isNews
@@ -55,7 +55,7 @@ export function createBench({ search, post, now, breathe }: Surroundings): (lett
         isNews = false
       }
       if (now() - told > AT_WORK_MS) {
-        post({ kind: 'atWork', number, steps })
+        post({ kind: 'atWork', number, rounds })
         told = now()
       }
       await breathe()

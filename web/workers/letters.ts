@@ -9,8 +9,8 @@ export interface JobLetter {
 /** What the packer writes back: answers get better until one is settled. */
 export type AnswerLetter =
   | { readonly kind: 'answer'; readonly number: number; readonly answer: SheetAnswer; readonly isSettled: boolean }
-  /** Still at work, so many steps of it: sent so that a packer that hangs can be told from one that thinks. */
-  | { readonly kind: 'atWork'; readonly number: number; readonly steps: number }
+  /** Still at work, so many rounds of it: sent so that a packer that hangs can be told from one that thinks. */
+  | { readonly kind: 'atWork'; readonly number: number; readonly rounds: number }
 
 /**
  * A letter as text, which is read in half the time that an object of many small objects takes to be copied. Placements

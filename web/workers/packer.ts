@@ -11,8 +11,8 @@ export interface Hand {
 
 export interface PackerListener {
   onAnswer(job: SheetJob, answer: SheetAnswer, isSettled: boolean): void
-  /** So many steps of work were done on a job that is not settled yet. */
-  onProgress?(job: SheetJob, steps: number): void
+  /** So many rounds of work were done on a job that is not settled yet. */
+  onProgress?(job: SheetJob, rounds: number): void
   /** The worker failed twice at the same job. */
   onFailed(job: SheetJob, why: string): void
 }
@@ -65,7 +65,7 @@ export function createPacker(hire: () => Hand, listener: PackerListener, silence
   function heard(from: Hand, letter: AnswerLetter) {
     if (from !== hand || letter.number !== number || !asked) return
     watchHand()
-    if (letter.kind === 'atWork') return listener.onProgress?.(asked, letter.steps)
+    if (letter.kind === 'atWork') return listener.onProgress?.(asked, letter.rounds)
     if (letter.isSettled) clearTimeout(watch)
     listener.onAnswer(asked, letter.answer, letter.isSettled)
   }

@@ -111,13 +111,13 @@ describe('the bench of the worker', () => {
     expect(posted).toEqual([{ kind: 'answer', number: 2, answer: anAnswer(22), isSettled: true }])
   })
 
-  it('tells how many steps of work are done while there is no better answer', async () => {
+  it('tells how many rounds of work are done while there is no better answer', async () => {
     const posted: AnswerLetter[] = []
-    let [clock, steps] = [0, 0]
+    let [clock, rounds] = [0, 0]
     function* search(): Generator<SheetAnswer | null, SheetAnswer> {
       yield anAnswer(1)
       for (let at = 0; at < 2000; at++) {
-        steps++
+        rounds++
         yield null
       }
       return anAnswer(1)
@@ -126,7 +126,7 @@ describe('the bench of the worker', () => {
     const post = (letter: AnswerLetter) => {
       posted.push(letter)
       // The first step brought the first answer.
-      if (letter.kind === 'atWork') told.push(letter.steps - 1 - steps)
+      if (letter.kind === 'atWork') told.push(letter.rounds - 1 - rounds)
     }
     const work = createBench({ search, post, now: () => clock++, breathe: () => Promise.resolve() })
     await work({ number: 1, job: aJob(1) })
