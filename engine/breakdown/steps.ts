@@ -1,4 +1,5 @@
 import type { MaterialId } from '../basics/id'
+import { remember } from '../basics/remember'
 import type { CutRow } from '../cutlist/row'
 import type { CutOrder, Material, Shop } from '../project/document'
 import type { LengthDisplay } from '../units/length'
@@ -89,7 +90,8 @@ interface Plan {
   readonly context: Context
 }
 
-function planOf(input: BreakdownInput): Plan {
+/** Asked for with every tick, by all that shows what lies there. */
+const planOf = remember((input: BreakdownInput): Plan => {
   const shop = { ...input.shop, kerf: input.job.kerf }
   const plans = bladesFor(input).map((blade) => {
     const sheets = walksOf(input, blade).flatMap(tasksOfSheet)
@@ -108,7 +110,7 @@ function planOf(input: BreakdownInput): Plan {
     return { order, proposed, compared, works: works[order], context: { ...input, shop } }
   })
   return plans.reduce((a, b) => (compare(easeOf(b, input), easeOf(a, input)) < 0 ? b : a))
-}
+})
 
 /** The fewest changes of blade, that of the one which is in counted; then with that blade; then the least time. */
 function easeOf({ works, compared, order }: Plan, { bladeIn }: BreakdownInput): number[] {
