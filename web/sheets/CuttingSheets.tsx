@@ -11,7 +11,7 @@ import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { chosenParts, selectionOf } from '../tables/chosen'
 import { KeepOffcuts } from './KeepOffcuts'
-import { SheetPicture } from './SheetPicture'
+import { SheetPicture, scaleFor } from './SheetPicture'
 import styles from './Sheets.module.css'
 import { SheetsView } from './SheetsView'
 import { cuttingWords, roughWords, sizeWords } from './words'
@@ -27,7 +27,7 @@ export function CuttingSheets({ cutting }: { readonly cutting: Cutting }) {
   return (
     <div className={styles.view} data-layout="cutting">
       <p className={styles.words}>{cuttingWords(now, cutBefore.length)}</p>
-      <div className={styles.sheets}>
+      <div className={styles.sheets} style={scaleFor(now.map(({ stock }) => stock.length))}>
         {now.map((one) => (
           <CuttingFigure key={one.sheet} one={one} input={input} numbers={turns.get(one.sheet)} />
         ))}

@@ -3,7 +3,7 @@ import { memo, type RefObject, useCallback, useEffect, useMemo, useRef, useState
 import type { CutNumbers, Derived, LengthDisplay, Material, PlacedPart, Rect, Shop } from '../../engine/index'
 import { formatLength, freedIn, numberList, sheetDrawing, yieldOfSheet } from '../../engine/index'
 import { areCutAlike, type Fold, isSameFold } from './folds'
-import { SheetPicture } from './SheetPicture'
+import { SheetPicture, toScale } from './SheetPicture'
 import styles from './Sheets.module.css'
 
 interface SheetFigureProps {
@@ -72,7 +72,7 @@ const PlainSheet = memo(function PlainSheet({ fold: { layout, stock, first } }: 
       <svg
         viewBox={`0 0 ${stock.length} ${stock.width}`}
         className={styles.picture}
-        style={{ aspectRatio: `${stock.length} / ${stock.width}` }}
+        style={toScale(stock.length, stock.width)}
         aria-hidden="true"
       >
         <rect className={styles.sheet} width={stock.length} height={stock.width} />

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useMemo } from 'react'
+import { type CSSProperties, type KeyboardEvent, useMemo } from 'react'
 import type { Drawing, DrawingMark } from '../../engine/index'
 import styles from './Sheets.module.css'
 
@@ -35,7 +35,7 @@ export function SheetPicture({ drawing, label, lit, cut = '', places, onPick }: 
       className={styles.picture}
       role="group"
       aria-label={label}
-      style={{ aspectRatio: `${bounds.width} / ${bounds.height}` }}
+      style={toScale(bounds.width, bounds.height)}
     >
       {marks.map((mark, at) => {
         if (mark.kind === 'line')
@@ -68,6 +68,16 @@ export function SheetPicture({ drawing, label, lit, cut = '', places, onPick }: 
       })}
     </svg>
   )
+}
+
+/** Of pictures in one list the longest board fills the column, and the others are drawn to its scale. */
+export function scaleFor(lengths: readonly number[]): CSSProperties {
+  return { '--longest': Math.max(1, ...lengths) } as CSSProperties
+}
+
+/** The size of a picture in such a list; by itself it fills the column. */
+export function toScale(length: number, width: number): CSSProperties {
+  return { width: `calc(100% * ${length} / var(--longest, ${length}))`, aspectRatio: `${length} / ${width}` }
 }
 
 /**

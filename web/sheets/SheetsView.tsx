@@ -14,6 +14,7 @@ import { keepingOf } from './keep'
 import { LookingBar } from './LookingBar'
 import { SawnOutList } from './SawnOutList'
 import { SheetFigure } from './SheetFigure'
+import { scaleFor } from './SheetPicture'
 import styles from './Sheets.module.css'
 import { ThriftForm } from './ThriftForm'
 import { countWords } from './words'
@@ -142,7 +143,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
       {!isLive && <Outgrown derived={derived} />}
       {!isLive && isCurrent && <BoardBar selection={selection} derived={derived} />}
       {!isLive && <ThriftForm project={derived.project} />}
-      <div className={styles.sheets}>
+      <div className={styles.sheets} style={scaleFor(folds.map(({ stock }) => stock.length))}>
         {folds.map((fold) => (
           <SheetFigure
             key={fold.first}
