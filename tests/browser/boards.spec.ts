@@ -32,3 +32,11 @@ test('pieces and sheets that are being cut are drawn to one scale', async ({ sho
     expect(across).toBeCloseTo(scales[0]!.along, 3)
   }
 })
+
+test('the bench is left for the stage of cutting, also after a reload', async ({ shop }) => {
+  const bench = await startCutting(shop, 1)
+  await shop.waitForFunction(() => /saved/.test(document.querySelector('header')?.textContent ?? ''))
+  await shop.reload()
+  await bench.getByRole('button', { name: 'Leave the bench' }).click()
+  await expect(button(shop, /^Go on cutting/)).toBeVisible()
+})

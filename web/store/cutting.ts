@@ -71,7 +71,9 @@ function bringBack(): void {
       const { history } = useStore.getState()
       if (!cutting || history.present.id !== id) return
       const kept = cutting as Cutting
-      useStore.setState({ cutting: kept, isAtBench: kept.isAtBench === true })
+      const isAtBench = kept.isAtBench === true
+      // Whoever leaves the bench again stands where the cutting was begun.
+      useStore.setState({ cutting: kept, isAtBench, ...(isAtBench ? { stage: 'cut' } : {}) })
     })
     .catch(tellNotKept)
 }
