@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
+import { Fragment, type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
 import { breakdownOf, counted, formatLength, type Step, settingsOf, usableOf } from '../../engine/index'
 import { canTakeBack, goToBench, handNow, sheetsHaveCome, tick, useCutting } from '../store/cutting'
 import { takeBack } from '../store/planAgain'
@@ -211,7 +211,9 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
   const say = (length: number) => formatLength(length, display)
   const { takes, setting, leaves } = step
   const material = Object.values(materials).find(({ id }) => id === step.material)?.name ?? step.material
-  const isNewBlade = before === undefined || before.kind === 'pause' || before.blade !== step.blade
+  // After a mishap the blade that is in stays in.
+  const last = before?.kind === 'pause' ? undefined : (before?.blade ?? cutting.input.bladeIn)
+  const isNewBlade = last !== step.blade
   return (
     <article className={styles.card} data-step={step.id} data-done={isDone}>
       {isNewBlade && (
@@ -244,7 +246,14 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
       </p>
       {step.write.length > 0 && (
         <p className={styles.write}>
-          Write <strong>{step.write.join('  ')}</strong>
+          Write{' '}
+          <strong>
+            {step.write.map((mark, at) => (
+              <Fragment key={at}>
+                <span>{mark}</span>{' '}
+              </Fragment>
+            ))}
+          </strong>
         </p>
       )}
       <ul className={styles.leaves} aria-label="It leaves">

@@ -18,8 +18,26 @@ export function CutStage() {
   return (
     <div className={styles.cutPage}>
       <CutTools />
+      <CutParts />
       <Cut />
     </div>
+  )
+}
+
+/** Where the parts of the page lie one below the other: from one to the next without passing hundreds of steps. */
+function CutParts() {
+  return (
+    <nav className={styles.cutParts} aria-label="Parts of this page">
+      {['Sheets', 'Steps', 'Shop and boards'].map((name) => (
+        <Button
+          key={name}
+          look="plain"
+          onClick={() => document.querySelector(`section[aria-label="${name}"]`)?.scrollIntoView()}
+        >
+          {name}
+        </Button>
+      ))}
+    </nav>
   )
 }
 
