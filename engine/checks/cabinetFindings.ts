@@ -10,12 +10,14 @@ import { hangingFindings } from './hanging'
 import { hingeFindings } from './hinge'
 import { narrowFindings } from './narrow'
 import { shelfFindings } from './shelf'
+import { shelfWayFindings } from './shelfWay'
 
 /** Whether a cabinet holds, opens, can be cut and can be brought in, wherever along its wall it stands. */
 export function cabinetFindings(checked: Checked): Finding[] {
   if (checked.parts.length === 0) return []
   return [
     ...shelfFindings(checked),
+    ...shelfWayFindings(checked),
     ...doorFindings(checked),
     ...blindFindings(checked),
     ...hingeFindings(checked),

@@ -51,6 +51,9 @@ export const FIXING_DEFERS = 'Local codes and the makers of the fixings come fir
 /** What the trade does without anyone having published it. */
 export const PRACTICE = 'common practice, no source'
 
+/** What follows from sizes and places alone. */
+export const GEOMETRY = 'worked out from the boards'
+
 /** The findings about a cabinet begin with its mark, as those of its build do. */
 export function about(
   { cabinet, mark }: Pick<Checked, 'cabinet' | 'mark'>,

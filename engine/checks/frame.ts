@@ -2,23 +2,14 @@ import { counted } from '../basics/counted'
 import { boxOf } from '../cabinets/boardBox'
 import { LEAST_WOOD } from '../cabinets/hinge'
 import { leavesOf } from '../cabinets/leaf'
-import { type Mm, settle } from '../units/length'
+import { settle } from '../units/length'
 import { withRole } from './boards'
-import { about, type Checked, type Finding, PRACTICE } from './finding'
-import { passes } from './passing'
+import { about, type Checked, type Finding, GEOMETRY, PRACTICE } from './finding'
 import { sayIn } from './say'
-
-const GEOMETRY = 'worked out from the boards'
 
 /** What a face frame and five-part doors ask to be minded. */
 export function frameFindings(checked: Checked): Finding[] {
-  return [
-    ...cupFinding(checked),
-    ...panelFinding(checked),
-    ...packingFinding(checked),
-    ...shelfFinding(checked),
-    ...lipFinding(checked),
-  ]
+  return [...cupFinding(checked), ...panelFinding(checked), ...packingFinding(checked), ...lipFinding(checked)]
 }
 
 /** A cup that reaches the groove of its stile, or leaves too little wood before it. */
@@ -80,79 +71,6 @@ function packingFinding(checked: Checked): Finding[] {
   const thickest = Math.max(...packings)
   const message = `a packing of up to ${say.length(thickest)} is needed beside ${counted(packings.length, 'slide')}, or rear brackets: the opening of the face frame is narrower than the carcass. Nothing is bored for them in it.`
   return [about(checked, { weight: 'know', message, measure: say.length(thickest), limit: 'none', source: GEOMETRY })]
-}
-
-/** A loose shelf is put in last, tilted through the largest opening before it. */
-function shelfFinding(checked: Checked): Finding[] {
-  if (checked.cabinet.corner) return cornerShelfFinding(checked)
-  const openings = openingsIn(checked)
-  if (openings.length === 0) return []
-  const stuck = withRole(checked.parts, 'adjustableShelf').filter((shelf) => {
-    const { min, max } = boxOf(shelf)
-    const before = openings.filter(({ from, to }) => from < max.x && to > min.x)
-    return !before.some((one) => passes({ length: shelf.length, thickness: shelf.thickness }, one))
-  })
-  const [worst] = stuck
-  if (!worst) return []
-  const say = sayIn(checked.display)
-  const widest = openings.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a))
-  const [width, height] = [settle(widest.to - widest.from), widest.height]
-  const message =
-    `${counted(stuck.length, 'loose shelf', 'loose shelves')} ${say.length(worst.length)} long cannot be put in, not even tilted, through an opening of its face frame that is ${say.length(width)} wide and ${say.length(height)} high. ` +
-    'Put them in before the frame, or make them in two.'
-  return [
-    about(checked, {
-      weight: 'mind',
-      message,
-      measure: say.length(worst.length),
-      limit: say.length(width),
-      source: GEOMETRY,
-    }),
-  ]
-}
-
-/** Shelves go round a corner in one board, up to the sides: past stiles that stand before them they go in no more. */
-function cornerShelfFinding(checked: Checked): Finding[] {
-  const { faceFrame, carcassMaterial } = checked.rules.method
-  const shelves = withRole(checked.parts, 'adjustableShelf').length
-  const thickness = checked.rules.materials[carcassMaterial]?.thickness ?? 0
-  if (!faceFrame || shelves === 0) return []
-  const before = settle(faceFrame.stile - Math.min(faceFrame.pastLeft, faceFrame.pastRight) - thickness)
-  if (before <= 0) return []
-  const say = sayIn(checked.display)
-  const message =
-    `${counted(shelves, 'loose shelf', 'loose shelves')} of one board round the corner cannot be put in past the stiles of its face frame, which stand ${say.length(before)} before the inside of its sides. ` +
-    'Loose shelves go in before the frame, or are made in two.'
-  return [
-    about(checked, { weight: 'mind', message, measure: say.length(before), limit: say.length(0), source: GEOMETRY }),
-  ]
-}
-
-interface FrameOpening {
-  readonly from: Mm
-  readonly to: Mm
-  readonly width: Mm
-  readonly height: Mm
-}
-
-/** What stiles, rails, mullions and mid rails leave open, from the fronts that close it. */
-function openingsIn({ parts, rules: { method } }: Checked): FrameOpening[] {
-  const members = withRole(parts, 'stile', 'mullion').map(boxOf)
-  const rails = withRole(parts, 'topRail', 'midRail', 'bottomRail').map(boxOf)
-  if (!method.faceFrame) return []
-  return rails.flatMap((below) => {
-    const uprights = members.filter(({ max }) => max.y > below.max.y).sort((a, b) => a.min.x - b.min.x)
-    return uprights.slice(1).flatMap((right, at): FrameOpening[] => {
-      const left = uprights[at]!
-      const [from, to] = [left.max.x, right.min.x]
-      const above = rails.filter(({ min, max }) => min.y > below.max.y && min.x < to && max.x > from)
-      const height = settle(Math.min(...above.map(({ min }) => min.y)) - below.max.y)
-      const isOver = below.min.x < to && below.max.x > from
-      return isOver && Number.isFinite(height) && height > 0 && to > from
-        ? [{ from, to, width: settle(to - from), height }]
-        : []
-    })
-  })
 }
 
 /** A bottom rail that stands higher above the floor of the carcass than is chosen, where it has nothing to reach down to. */
