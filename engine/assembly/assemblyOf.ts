@@ -14,7 +14,7 @@ import { assemblyOrder } from './order'
 import { type AssemblyStep, stepOf } from './step'
 
 export interface AssemblyInput {
-  readonly cabinet: Pick<Cabinet, 'kind'>
+  readonly cabinet: Pick<Cabinet, 'kind' | 'bottom'>
   /** Whether it stands away from the walls. */
   readonly isFree: boolean
   readonly parts: readonly Part[]
@@ -65,13 +65,12 @@ export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display
   return steps.filter(({ marks, stage }) => marks.length > 0 || stage === 'carcass')
 }
 
-function standWords({ kind }: Pick<Cabinet, 'kind'>, isFree: boolean, hasLate: boolean): string {
-  const how =
-    kind === 'upper'
-      ? 'Hang the carcass'
-      : kind === 'tall'
-        ? 'Stand the carcass up with two people'
-        : 'Stand the carcass'
+function standWords(cabinet: Pick<Cabinet, 'kind' | 'bottom'>, isFree: boolean, hasLate: boolean): string {
+  const how = isHung(cabinet)
+    ? 'Hang the carcass'
+    : cabinet.kind === 'tall'
+      ? 'Stand the carcass up with two people'
+      : 'Stand the carcass'
   const measure = hasLate
     ? ' Measure its openings, type them in, and cut what is left to cut.'
     : ' Measure its openings before fronts are fitted.'

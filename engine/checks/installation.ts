@@ -1,3 +1,4 @@
+import { isHung } from '../project/builtBy'
 import type { Cabinet, House } from '../project/document'
 import { markOf } from '../project/mark'
 import { formatWithUnit } from '../units/format'
@@ -15,7 +16,7 @@ export interface InstallCaution {
 const FOUR_SCREWS_OVER: Mm = inch(12)
 
 /**
- * The usual cautions for hanging uppers and standing talls. They replace neither local codes nor the instructions of the
+ * The usual cautions for what hangs on the wall and for talls. They replace neither local codes nor the instructions of the
  * makers of fixings, nor a licensed trade.
  * Sources: thehonestcarpenter.com (studs, screws, top rail); EN 14749 by its published scope (walls and their fixings are
  * not tested with a cabinet); tall cabinets: common practice, no source.
@@ -27,13 +28,13 @@ export function installCautions(
 ): InstallCaution[] {
   if (cabinets.length === 0) return []
   const say = (length: Mm) => formatWithUnit(length, display)
-  const uppers = cabinets.filter(({ kind }) => kind === 'upper')
+  const hung = cabinets.filter(isHung)
   const talls = cabinets.filter(({ kind }) => kind === 'tall')
-  const wide = uppers.filter(({ width }) => width > FOUR_SCREWS_OVER)
-  const narrow = uppers.filter(({ width }) => studSpacing !== null && width < studSpacing)
+  const wide = hung.filter(({ width }) => width > FOUR_SCREWS_OVER)
+  const narrow = hung.filter(({ width }) => studSpacing !== null && width < studSpacing)
   return [
     about(
-      uppers,
+      hung,
       'Hung on the wall: screws for cabinets, not drywall screws, through the nailer or the back rail into at least two studs or sound masonry. The top rail first: it takes the pull. A second person or a lift holds the cabinet until it is fixed.',
     ),
     about(wide, `Wider than ${say(FOUR_SCREWS_OVER)}: at least four screws.`),
@@ -42,7 +43,7 @@ export function installCautions(
       `Narrower than the ${say(studSpacing ?? 0)} from stud to stud, so one stud at most may lie behind it: put blocking in the wall or a rail across the studs first.`,
     ),
     about(
-      uppers,
+      hung,
       'A tested cabinet says nothing of the wall: furniture standards leave the wall and its fixings out. Where the wall is in doubt, ask someone who may judge it.',
     ),
     found(

@@ -15,6 +15,9 @@ export interface Bearing {
   readonly ends: Ends
 }
 
+/** How a board with housed ends is judged. */
+export const HOUSED_RULE = 'half way between resting and clamped'
+
 /**
  * What the ends take off the sag of a board that only rests. A clamped one sags a fifth: w L^4 / (384 E I). A dado lets
  * the end tilt a little, so a housed board is judged half way between the two (common practice, no source).

@@ -1,20 +1,13 @@
 import { buildCabinet } from '../cabinets/buildCabinet'
-import type { Part } from '../parts/part'
 import { partsOf } from '../parts/partsOf'
 import type { House, Interior } from '../project/document'
 import { inch, type Mm } from '../units/length'
-import { clearSpan, withRole } from './boards'
-import { about, type Checked, type Finding, type Remedy } from './finding'
+import { withRole } from './boards'
+import { type Borne, boardsBorne } from './borne'
+import { about, type Checked, type Finding, PRACTICE, type Remedy } from './finding'
 import { CASEWORK_LOADS, KITCHEN_TEST, loadOfShelf, MOST_ON_A_SHELF, NEWTON_PER_KG, SHELF_LOADS } from './load'
-import { type Bearing, greatestSpan, sagOf } from './sag'
+import { greatestSpan, HOUSED_RULE, sagOf } from './sag'
 import { sayIn } from './say'
-
-/** What a board bears between two uprights, and what the maker calls it. */
-interface Borne extends Bearing {
-  readonly span: Mm
-  readonly one: string
-  readonly many: string
-}
 
 /** A sag that is too much by somebody's word. */
 interface Limit {
@@ -86,20 +79,25 @@ export function shelfFindings(checked: Checked): Finding[] {
   const load = loadOn(board, checked)
   const holds = greatestSpan(board, pressure, (span) => limit.at(span) / factor)
   const remedy = limit.weight === 'know' ? null : remedyFor(checked)
-  const held = board.ends === 'resting' ? 'on pins' : '(housed, so judged half way between resting and clamped)'
   const when = limit.isInTime ? 'in the course of years' : 'at once'
   return [
     about(checked, {
       weight: limit.weight,
       message:
-        `${count === 1 ? `the ${board.one}` : `${count} ${board.many}`} of ${say.length(board.span)} ${held} would sag ${sag} ${when} under ` +
-        `${load.words}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds.`,
+        `${count === 1 ? `the ${board.one}` : `${count} ${board.many}`} of ${say.length(board.span)} ${board.held} would sag ${sag} ${when} under ` +
+        `${load.words}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds.${board.advice ? ` ${board.advice}` : ''}`,
       measure: sag,
       limit: most,
-      source: load.source === limit.source ? load.source : `${limit.source}; load: ${load.source}`,
+      source: sourceOf(board, limit.source, load.source),
       ...(remedy ? { remedy } : {}),
     }),
   ]
+}
+
+/** Who says so of the limit, of the load, and of the ends where those were judged by a rule of the trade. */
+function sourceOf({ ends }: Borne, limit: string, load: string): string {
+  const told = load === limit ? load : `${limit}; load: ${load}`
+  return ends === 'housed' ? `${told}; housed ends ${HOUSED_RULE}: ${PRACTICE}` : told
 }
 
 /** The load that the sag is of: the even one, or, where that comes to more than any shelf is asked to carry, the most. */
@@ -127,7 +125,7 @@ interface Worst {
 
 function worstOf({ parts, rules, cabinet, house }: Checked): Worst | null {
   const { pressure } = SHELF_LOADS[house.shelfLoad]
-  const borne = parts.flatMap((part) => bornBy(part, parts, { rules, cabinet }))
+  const borne = boardsBorne({ parts, rules, cabinet })
   for (const limit of limitsFor(house.shelfLoad)) {
     const excess = (board: Borne) =>
       ((limit.isInTime ? IN_TIME : 1) * sagOf(board.span, board, pressure)) / limit.at(board.span)
@@ -137,26 +135,6 @@ function worstOf({ parts, rules, cabinet, house }: Checked): Worst | null {
     return { board, limit, count: over.filter(({ one }) => one === board.one).length }
   }
   return null
-}
-
-/** Shelves, and the bottom of what hangs: what stands has its floor under the bottom. */
-function bornBy(part: Part, parts: readonly Part[], { rules, cabinet }: Pick<Checked, 'rules' | 'cabinet'>): Borne[] {
-  const stiffness = rules.materials[part.material]?.stiffness
-  if (!stiffness) return []
-  const board = { depth: part.width, thickness: part.thickness, stiffness }
-  const housed = { ...board, ends: 'housed', span: clearSpan(part, parts) } as const
-  switch (part.role) {
-    case 'adjustableShelf':
-      return [{ ...board, ends: 'resting', span: part.length, one: 'loose shelf', many: 'loose shelves' }]
-    case 'fixedShelf':
-      return rules.method.fixedShelf === 'pinned'
-        ? [{ ...board, ends: 'resting', span: part.length, one: 'fixed shelf', many: 'fixed shelves' }]
-        : [{ ...housed, one: 'fixed shelf', many: 'fixed shelves' }]
-    case 'bottom':
-      return cabinet.kind === 'upper' ? [{ ...housed, one: 'bottom', many: 'bottoms' }] : []
-    default:
-      return []
-  }
 }
 
 /** A way out is offered when the cabinet can be built so and nothing of it then sags past more than the eye notices. */

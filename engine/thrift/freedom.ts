@@ -1,5 +1,6 @@
 import type { CabinetId, MethodId } from '../basics/id'
 import { entriesOf, valuesOf } from '../basics/id'
+import { isHung } from '../project/builtBy'
 import type { Cabinet, CabinetKind, Project } from '../project/document'
 import type { Edit } from '../project/edit'
 import type { BuildMethod } from '../project/method'
@@ -75,7 +76,7 @@ function rulesOf({ methods, method: usual }: Project, cabinets: readonly Cabinet
     }
     const hasShelves = built.some(({ interior }) => interior.adjustableShelves > 0)
     const hasBases = built.some(({ kind }) => kind === 'base')
-    const stands = built.some(({ kind }) => kind !== 'upper')
+    const stands = built.some((cabinet) => !isHung(cabinet))
     return [
       ...(hasShelves ? [rule('setback', 'setback of the shelves', shelves.setback, 'more')] : []),
       ...(hasBases && baseTop.kind !== 'full'

@@ -43,6 +43,16 @@ describe('a cabinet after the saw', () => {
     expect(rabbet.at(-1)!.text).toContain('into its rabbet')
   })
 
+  it('is hung where it hangs, be it made as a base, and stood where it stands', () => {
+    const standing = (cabinet: Partial<Cabinet>) =>
+      stepsOf(DADO, cabinet)
+        .filter(({ stage }) => stage === 'standing')
+        .map(({ text }) => text)
+        .join(' ')
+    expect(standing({ bottom: 350 })).toMatch(/^Hang the carcass level/)
+    expect(standing({ bottom: 0 })).toMatch(/^Stand the carcass level/)
+  })
+
   it('has its tray dividers in before the carcass is closed', () => {
     const interior = { fixedShelves: 0, adjustableShelves: 0, partition: null, dividers: 3 }
     const carcass = stepsOf(DADO, { front: { kind: 'pair' }, interior }).filter(({ stage }) => stage === 'carcass')

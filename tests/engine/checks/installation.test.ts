@@ -32,6 +32,12 @@ describe('the cautions for installing', () => {
     expect(inMasonry.map(({ text }) => text).join()).not.toMatch(/blocking/)
   })
 
+  it('ask the same of a base that hangs as of an upper', () => {
+    const hung = words(aCabinet('base', { bottom: 350, width: 900 }))
+    expect(hung).toEqual(words(aCabinet('upper', { width: 900 })).map((text) => text.replace(/^U1/, 'B1')))
+    expect(hung.join()).toMatch(/at least two studs/)
+  })
+
   it('have every tall fixed to the wall', () => {
     expect(words(aCabinet('tall')).join()).toMatch(/fix it to the wall/)
     expect(words(aCabinet('base')).join()).not.toMatch(/fix it to the wall/)

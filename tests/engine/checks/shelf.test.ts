@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Project } from '../../../engine/project/document'
+import { USUAL_LEGS } from '../../../engine/project/fixing'
 import { begin, make, undo } from '../../../engine/project/history'
+import type { Floor } from '../../../engine/project/method'
 import { readProject, writeProject } from '../../../engine/project/schema'
-import { aWall, cabinet, idOf, the } from '../../helpers/wall'
+import { aWall, cabinet, idOf, type Said, the } from '../../helpers/wall'
 import { built, figureOf, findingIn, inHouse, remedied } from './findings'
 
 const SAG = /would sag/
@@ -151,5 +153,65 @@ describe('a fixed shelf', () => {
     expect(onPins?.message).toContain('on pins')
     const grown = (finding: typeof onPins) => figureOf(finding?.measure) / (/years/.test(finding!.message) ? 1.5 : 1)
     expect(grown(inDadoes) / grown(onPins)).toBeCloseTo(0.6, 2)
+  })
+})
+
+describe('the bottom', () => {
+  const OPEN = { fixedShelves: 0, adjustableShelves: 0, partition: null }
+  const books = (mark: string, floor: Floor, said: Said) =>
+    findingIn(
+      inHouse(aWall(cabinet(mark, { interior: OPEN, overrides: { floor }, ...said })), { shelfLoad: 'books' }),
+      SAG,
+    )
+  const NONE: Floor = { kind: 'none' }
+  const NOTCHED: Floor = { kind: 'notched', height: 100, setback: 75 }
+
+  it('of a base that hangs sags as that of an upper of its size does', () => {
+    const size = { bottom: 350, height: 500, depth: 460, width: 1600 }
+    const [base, upper] = [books('B1', NONE, size), books('U1', NONE, size)]
+    expect(base).toMatchObject({ weight: 'stop' })
+    expect(base!.message).toContain('the bottom of 1564 mm')
+    expect([base!.measure, base!.limit, base!.source]).toEqual([upper!.measure, upper!.limit, upper!.source])
+  })
+
+  it('of one that stands on the floor or on a plinth is borne by it', () => {
+    const size = { height: 868, depth: 580, width: 1600 }
+    expect(books('B1', NONE, size)).toBeNull()
+    expect(books('B1', { kind: 'plinth', height: 100, setback: 75 }, size)).toBeNull()
+  })
+
+  it('between notched sides is judged from side to side, and says that the kick bears its front alone', () => {
+    const size = { height: 868, depth: 580, width: 1500 }
+    const told = books('B1', NOTCHED, size)!
+    // Between sides of 18; 200 lb are less than the even load.
+    const span = 1500 - 2 * 18
+    const { width } = boardsIn(aWall(cabinet('B1', { ...size, overrides: { floor: NOTCHED } }))).find(
+      ({ role }) => role === 'bottom',
+    )!
+    const newtons = 200 * 0.45359237 * 9.80665
+    const atOnce = (0.6 * 5 * newtons * span ** 3) / (384 * 9000 * ((width * 18 ** 3) / 12))
+    expect(atOnce).toBeLessThan(span / 144)
+    expect(told.weight).toBe('mind')
+    expect(figureOf(told.measure)).toBeCloseTo(1.5 * atOnce, 1)
+    expect(figureOf(told.limit)).toBeCloseTo(span / 144, 1)
+    expect(told.message).toContain('the kick board is taken to bear its front and nothing its rear edge')
+    expect(told.source).toContain('half way between resting and clamped: common practice, no source')
+    // A partition stands on the bottom, and is no way out.
+    expect(books('B1', NOTCHED, { ...size, interior: { ...OPEN, partition: { at: 0.5 } } })?.measure).toBe(told.measure)
+    expect(told.remedy).toBeUndefined()
+    expect(books('B1', NOTCHED, { ...size, width: 700 })).toBeNull()
+  })
+
+  it('on legs is judged from leg to leg', () => {
+    const legs = (spacing: number) =>
+      findingIn(
+        built(inHouse(aWall(cabinet('B1', { width: 1500, interior: OPEN })), { shelfLoad: 'books' }), {
+          floor: { kind: 'legs', height: 100, setback: 50 },
+          legs: { ...USUAL_LEGS, spacing, fromEdge: 50 },
+        }),
+        SAG,
+      )
+    expect(legs(500)).toBeNull()
+    expect(legs(1400)?.message).toContain('the bottom of 1400 mm from leg to leg')
   })
 })
