@@ -1,6 +1,6 @@
 import type { FrontFace } from '../cabinets/board'
 import { applyEdit } from '../project/apply'
-import type { Cabinet, Front, Project, Side } from '../project/document'
+import type { Cabinet, Front, Project, Side, Wall } from '../project/document'
 import { childrenOf } from '../project/frontTree'
 import { find } from '../project/references'
 import { gapFilled } from '../runs/fill'
@@ -8,6 +8,7 @@ import { fitOf } from '../runs/fit'
 import { rightEdge, sharedBy } from '../runs/lane'
 import { gapsBeside } from '../runs/neighbours'
 import { pushNeighbours } from '../runs/push'
+import { faceFrom, meetingsOf, reachingFrom } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
 import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
@@ -53,7 +54,28 @@ function wallEnd({ cabinet }: Standing, side: Side, within: Mm, project: Project
   const gap = settle(side === 'left' ? cabinet.left : wall.length - rightEdge(cabinet))
   // Most stand far from both ends, and that is seen without looking for neighbours.
   if (gap < 0 || gap >= within || gapsBeside(project, cabinet)[side].to !== 'the wall end') return null
-  return { gap, words: 'the wall end' }
+  return isBuried(cabinet, side, project, wall) ? null : { gap, words: 'the wall end' }
+}
+
+/** Nearer than this to a face, what stands before it hides it: a filler of 3 in and a front. Common practice, no source. */
+const BURIED_WITHIN: Mm = 100
+
+/** Whether cabinets of the wall that meets there stand before that end, so that it is in the corner and no end is seen. */
+function isBuried(cabinet: Cabinet, side: Side, project: Project, wall: Wall): boolean {
+  const meeting = meetingsOf(project, wall).find((one) => one.side === side)
+  if (!meeting) return false
+  const before = settle(faceFrom(cabinet, project) + BURIED_WITHIN)
+  return reachingFrom(project, meeting).some((body) => {
+    const { x, y } = sharedBy(cabinet, body)
+    return x > 0 && y > 0 && body.rear < before
+  })
+}
+
+/** Whether what does not move closes the corner at that side: nothing there is fitted to the wall or opens. */
+function isBlindAt({ fronts }: Standing, side: Side): boolean {
+  const edge = (face: FrontFace) => (side === 'left' ? face.rect.left : -face.rect.left - face.rect.width)
+  const outermost = Math.min(...fronts.map(edge))
+  return fronts.some((face) => (face.kind === 'blindPanel' || face.kind === 'cornerFiller') && edge(face) === outermost)
 }
 
 /** The doors whose hinges are at a side of the cabinet. */
@@ -152,7 +174,7 @@ export function turnRemedy({ cabinet: { id, front }, mark }: Standing, side: Sid
 /** Nothing opens against the wall, but a front hard against it rubs where the wall comes forward. */
 function hardFinding(one: Standing, side: Side, project: Project): Finding[] {
   const end = wallEnd(one, side, INSTALLERS_GAP, project)
-  if (!end) return []
+  if (!end || isBlindAt(one, side)) return []
   const { gap } = end
   const say = sayIn(project.display)
   const message =

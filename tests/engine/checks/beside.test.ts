@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { assemblyOfCabinet } from '../../../engine/assembly/assemblyOf'
 import type { MaterialId } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
+import type { Project } from '../../../engine/project/document'
 import { begin, make, undo } from '../../../engine/project/history'
+import { newCabinetAt } from '../../../engine/runs/place'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
-import { aWall, cabinet, the } from '../../helpers/wall'
+import { aCorner, aWall, cabinet, OTHER_WALL, the } from '../../helpers/wall'
 import { findingIn, remedied } from './findings'
 
 const LEFT = { kind: 'door', hinge: 'left' } as const
@@ -76,6 +78,21 @@ describe('fronts hard against the end of the wall', () => {
     expect(finding.weight).toBe('know')
     expect(the(remedied(project, finding), 'B1').left).toBe(25)
     expect(findingIn(remedied(project, finding), /walls are not straight/)).toBeNull()
+  })
+
+  it('are of no concern where the end is the blind panel of a corner, or cabinets of the other wall stand before it', () => {
+    const HARD = /walls are not straight/
+    const drawers = (left: number) => cabinet('B1', { left, front: { kind: 'drawer' } })
+    expect(findingIn(aCorner(drawers(3000)), HARD)).not.toBeNull()
+    // The face of B1 is 580 + 18 out; B2 begins just before it, or a step away from it.
+    const other = (left: number) => cabinet('B2', { wall: OTHER_WALL, left, front: { kind: 'drawer' } })
+    expect(findingIn(aCorner(drawers(3000), other(600)), HARD)).toBeNull()
+    expect(findingIn(aCorner(drawers(3000), other(900)), HARD)).not.toBeNull()
+    const plain = aCorner()
+    const blind = newCabinetAt(plain, 'blindBase', 3600 - 1100)!
+    const project = { ...plain, cabinets: { [blind.id]: { ...blind, left: 3600 - blind.width } } }
+    expect(derive(project).cabinets[0]!.fronts.map(({ kind }) => kind)).toContain('blindPanel')
+    expect(findingIn(project as Project, HARD)).toBeNull()
   })
 
   it('are of no concern where the box is open', () => {
