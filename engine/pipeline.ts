@@ -13,6 +13,7 @@ import { blindMeasureFindings } from './checks/blindMeasure'
 import { cabinetFindings } from './checks/cabinetFindings'
 import { cornerFindings } from './checks/corner'
 import type { Finding } from './checks/finding'
+import { guarded } from './checks/guard'
 import { hobFindings } from './checks/hob'
 import { insideCornerFindings } from './checks/insideCorner'
 import { landingFindings } from './checks/landing'
@@ -76,7 +77,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
   const runs = betweenOf(project)
   const listed = once(() => listOf([...cabinets, ...runs], project))
   const order = once(() => sheetOrderOf(project, listed().cutList.rows))
-  const problems = once(() => [
+  const found = once((): readonly Finding[] => [
     ...cabinets.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
     ...runs.flatMap((run) => run.problems),
     ...misfitFindings(project),
@@ -85,6 +86,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
     ...countertopFindings(project, runs, cabinets),
     ...stockFindings({ project, rows: listed().cutList.rows, job: order().job }, order().outgrown),
   ])
+  const problems = once(() => found().map((finding) => guarded(finding, project, { found, judged })))
   return {
     project,
     cabinets,
@@ -110,6 +112,18 @@ export const derive: (project: Project) => Derived = remember((project: Project)
     },
   }
 })
+
+/** What is found about one cabinet of a project that is only tried, which leaves no mark on what was derived last. */
+function judged(id: CabinetId, project: Project): readonly Finding[] {
+  const cabinets = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project, false))
+  const own = cabinets.filter(({ cabinet }) => cabinet.id === id)
+  return [
+    ...own.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
+    ...misfitFindings(project),
+    ...placeFindings(project, cabinets, own),
+    ...(own.some(({ cabinet }) => cabinet.cutout) ? countertopFindings(project, betweenOf(project), cabinets) : []),
+  ]
+}
 
 /** Whose boards they are: a cabinet or a run. */
 type Marked = Pick<DerivedCabinet, 'mark' | 'parts'>
@@ -175,6 +189,7 @@ const LAST_KEPT = 2000
 function derivedCabinet(
   cabinet: Cabinet,
   { methods, materials, method: usual, display, between }: Project,
+  isKept = true,
 ): DerivedCabinet {
   const rules = { method: methods[cabinet.method ?? usual]!, materials, display, kick: between.kick }
   const before = known.get(cabinet)
@@ -185,7 +200,7 @@ function derivedCabinet(
   const fresh = { ...rules, derived }
   known.set(cabinet, fresh)
   if (lastOf.size >= LAST_KEPT) lastOf.clear()
-  lastOf.set(cabinet.id, fresh)
+  if (isKept) lastOf.set(cabinet.id, fresh)
   return derived
 }
 
@@ -238,7 +253,11 @@ function findingsOf({ cabinet, mark, parts, fronts }: DerivedCabinet, project: P
 }
 
 /** What depends on where a cabinet stands and on what is beside it. */
-function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): Finding[] {
+function placeFindings(
+  project: Project,
+  cabinets: readonly DerivedCabinet[],
+  ones: readonly DerivedCabinet[] = cabinets,
+): Finding[] {
   const standing = cabinets.map(({ cabinet, mark, fronts }) => {
     const method = methodOf(cabinet, project)
     const thickness = project.materials[method.frontMaterial]?.thickness ?? 0
@@ -247,14 +266,15 @@ function placeFindings(project: Project, cabinets: readonly DerivedCabinet[]): F
     const isFlush = areFrontsInset(method) || fronts.length === 0
     return { cabinet, mark, fronts: beside, frontThickness: isFlush ? 0 : thickness }
   })
-  const boxes = cabinets.map(({ cabinet }) => cabinet)
+  const boxes = ones.map(({ cabinet }) => cabinet)
+  const asked = ones === cabinets ? standing : standing.filter(({ cabinet }) => boxes.includes(cabinet))
   return [
-    ...besideFindings(project, standing),
+    ...besideFindings(project, standing, asked),
     ...standingFindings(project, boxes),
     ...freeFindings(project, boxes),
     ...cornerFindings(project, boxes),
-    ...insideCornerFindings(project, standing),
-    ...blindMeasureFindings(project, standing),
+    ...insideCornerFindings(project, standing, asked),
+    ...blindMeasureFindings(project, asked),
     ...seenScrewFindings(project, boxes),
   ]
 }

@@ -1,6 +1,10 @@
 import type { FrontFace } from '../cabinets/board'
+import { buildCabinet } from '../cabinets/buildCabinet'
+import { partsOf } from '../parts/partsOf'
 import { applyEdit } from '../project/apply'
-import type { Cabinet, Front, Project, Side, Wall } from '../project/document'
+import { methodOf } from '../project/builtBy'
+import type { Cabinet, Front, Interior, Project, Side, Wall } from '../project/document'
+import type { Edit } from '../project/edit'
 import { childrenOf } from '../project/frontTree'
 import { find } from '../project/references'
 import { gapFilled } from '../runs/fill'
@@ -11,6 +15,7 @@ import { pushNeighbours } from '../runs/push'
 import { faceFrom, meetingsOf, reachingFrom } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
 import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
+import { lackingToHold } from './narrow'
 import { sayIn } from './say'
 
 /** A cabinet with its fronts where it stands. */
@@ -39,8 +44,12 @@ interface Obstacle {
 }
 
 /** Doors and drawers that meet a wall or a deeper neighbour when they are opened: one finding for each cabinet. */
-export function besideFindings(project: Project, standing: readonly Standing[]): Finding[] {
-  return standing.flatMap((one) => {
+export function besideFindings(
+  project: Project,
+  standing: readonly Standing[],
+  asked: readonly Standing[] = standing,
+): Finding[] {
+  return asked.flatMap((one) => {
     if (one.fronts.length === 0) return []
     const hinged = SIDES.flatMap((side) => hingedFinding(one, side, project, standing))
     return hinged.length > 0 ? hinged.slice(0, 1) : SIDES.flatMap((side) => hardFinding(one, side, project))
@@ -126,8 +135,9 @@ function deepNeighbour(
 
 /**
  * A filler, when everything then fits: the cabinet moves away by what the gap lacks of what is wanted, pushes its
- * neighbours along, and the filler closes the gap. Where a finished end stands, or what would have to be closed is wider
- * than that, as where the corner is open, only room is made.
+ * neighbours along, and the filler closes the gap. Where the filler would be too narrow to be sawn safely, the cabinet moves
+ * by so much more. Where a finished end stands, or what would have to be closed is wider than that, as where the corner is
+ * open, only room is made.
  */
 export function fillerRemedy(
   one: Standing,
@@ -136,13 +146,39 @@ export function fillerRemedy(
   project: Project,
 ): Remedy | null {
   const room = roomRemedy(one, side, settle(wanted - gap), project)
-  if (!room) return null
-  const after = applyEdit(project, room.edit)
-  const moved = find(after.cabinets, one.cabinet.id)
-  const filled = moved && gapFilled(after, moved, side)
-  if (filled?.kind !== 'setBeside' || filled.beside.kind !== 'filler' || filled.beside.width > wanted) return room
+  const filler = room && fillerIn(room, one, side, project)
+  if (!filler || filler.width > wanted) return room
+  const { lacking } = filler
   const label = `Put a filler at the ${side} of ${one.mark}`
-  return { label, edit: { kind: 'several', edits: [room.edit, filled] } }
+  if (lacking === 0) return { label, edit: { kind: 'several', edits: [room.edit, filler.edit] } }
+  const wider = roomRemedy(one, side, settle(wanted - gap + lacking), project)
+  const filled = wider && fillerIn(wider, one, side, project)
+  return filled?.lacking === 0 ? { label, edit: { kind: 'several', edits: [wider!.edit, filled.edit] } } : room
+}
+
+const EMPTY: Interior = { fixedShelves: 0, adjustableShelves: 0, partition: null }
+
+interface Filled {
+  readonly edit: Edit
+  readonly width: Mm
+  /** Of its width, so that it can be sawn safely. */
+  readonly lacking: Mm
+}
+
+/** The filler that closes the gap beside a cabinet once it has room. */
+function fillerIn({ edit }: Remedy, { cabinet: { id } }: Standing, side: Side, project: Project): Filled | null {
+  const after = applyEdit(project, edit)
+  const moved = find(after.cabinets, id)
+  const filled = moved && gapFilled(after, moved, side)
+  if (!moved || filled?.kind !== 'setBeside' || filled.beside.kind !== 'filler') return null
+  const { materials, display, between } = after
+  const rules = { method: methodOf(moved, after), materials, display, kick: between.kick }
+  // What is in the cabinet and before it changes nothing of the width.
+  const bare = { ...moved, front: { kind: 'open' }, interior: EMPTY, corner: null } as const
+  const build = buildCabinet({ ...bare, beside: { ...moved.beside, [side]: filled.beside } }, rules)
+  const number = side === 'left' ? 1 : 2
+  const strip = partsOf(build, rules).find((part) => part.role === 'filler' && part.number === number)
+  return { edit: filled, width: filled.beside.width, lacking: strip ? lackingToHold(strip) : 0 }
 }
 
 /** More room beside a cabinet, when everything then fits: it moves away and pushes its neighbours along. */

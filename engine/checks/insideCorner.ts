@@ -16,8 +16,12 @@ const APPLIANCE = inch(15)
 const APPLIANCE_SOURCE = 'LSU AgCenter, Kitchen Design and Space Guidelines'
 
 /** What collides in the inside corners of walls that meet: fronts, pulls, appliance doors. */
-export function insideCornerFindings(project: Project, standing: readonly Standing[]): Finding[] {
-  return standing.flatMap((one) => [
+export function insideCornerFindings(
+  project: Project,
+  standing: readonly Standing[],
+  asked: readonly Standing[] = standing,
+): Finding[] {
+  return asked.flatMap((one) => [
     ...applianceFindings(one, project, standing),
     ...frontFindings(one, project, standing),
     ...crossingFindings(one, project, standing),

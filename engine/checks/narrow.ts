@@ -2,7 +2,7 @@ import { counted } from '../basics/counted'
 import { isWithin } from '../breakdown/tool'
 import type { BoardRole } from '../cabinets/board'
 import type { Part } from '../parts/part'
-import type { Mm } from '../units/length'
+import { type Mm, settle } from '../units/length'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
 import { sayIn } from './say'
 
@@ -16,6 +16,11 @@ const RIPPED: ReadonlySet<BoardRole> = new Set<BoardRole>([
   ...(['stile', 'topRail', 'bottomRail', 'midRail', 'mullion'] as const),
   ...(['doorStile', 'doorRail', 'drawerStile', 'drawerRail'] as const),
 ])
+
+/** How much wider a board must be sawn to be held safely; 0 where it is wide enough. */
+export function lackingToHold(part: Part): Mm {
+  return Math.max(0, settle(leastHeld(part) - acrossOf(part)))
+}
 
 /** Members of face frames and of five-part fronts are long for their width. */
 function leastHeld({ role, cutLength }: Part): Mm {

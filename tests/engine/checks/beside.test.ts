@@ -73,11 +73,23 @@ describe('a door hinged at the end of the wall', () => {
 
 describe('fronts hard against the end of the wall', () => {
   it('are good to know of nearer than 25, and are moved off it', () => {
-    const project = aWall(cabinet('B1', { left: 10, front: { kind: 'drawer' } }))
+    const end = { kind: 'skin', material: 'back' as MaterialId } as const
+    const beside = { left: end, right: { kind: 'none' } } as const
+    const project = aWall(cabinet('B1', { left: 10, front: { kind: 'drawer' }, beside }))
     const finding = findingIn(project, /walls are not straight/)!
     expect(finding.weight).toBe('know')
     expect(the(remedied(project, finding), 'B1').left).toBe(25)
     expect(findingIn(remedied(project, finding), /walls are not straight/)).toBeNull()
+  })
+
+  it('are moved so far that the filler is wide enough to be sawn', () => {
+    const project = aWall(cabinet('B1', { left: 10, front: { kind: 'drawer' } }))
+    const after = remedied(project, findingIn(project, /walls are not straight/)!)
+    // Sawn 10 wider for the scribe, and 1 narrower for the band at its other edge: 40 in all.
+    expect(the(after, 'B1').beside.left).toEqual({ kind: 'filler', width: 40 - 10 + 1, scribe: 10 })
+    expect(the(after, 'B1').left).toBe(31)
+    expect(derive(after).cabinets[0]!.parts.find(({ role }) => role === 'filler')!.cutWidth).toBe(40)
+    expect(findingIn(after, /neither rail nor hand/)).toBeNull()
   })
 
   it('are of no concern where the end is the blind panel of a corner, or cabinets of the other wall stand before it', () => {
