@@ -129,3 +129,8 @@ export function mostLeft(boards: readonly Board[]): number {
   }
   return most
 }
+
+/** How many offcuts are in use. One that serves spares a new sheet a piece, which no setting is worth. */
+export function offcutsOn(boards: readonly Board[]): number {
+  return boards.filter(({ stock, used }) => stock.offcut && used > 0).length
+}

@@ -1,7 +1,7 @@
 import { type Board, depthUsed, freshBoard, listParts, RIP, release } from './cutTree'
 import { diveFrom } from './dive'
 import { firstWay, type Goal, goalsFor, isBest } from './goal'
-import { HandlingCount } from './handling'
+import { HandlingCount, offcutsOn } from './handling'
 import type { JobGoal } from './job'
 import type { Lot } from './lot'
 import { neaten } from './neaten'
@@ -199,7 +199,8 @@ function* enlargeOffcut(saw: Saw, first: Plan, work: number, isFirst: boolean): 
     const most = Math.floor(depthUsed(last) - STEPS[step]! * whole)
     const until = Math.min(budget, look.work + (budget - look.work) / (STEPS.length - step + 1))
     const found = most > 0 ? yield* reach(saw, drawTogether(best, last, most, lot), until, best) : null
-    if (found && found.boards.length <= best.boards.length && isAsHandy(found)) {
+    const isKept = found && offcutsOn(found.boards) >= offcutsOn(best.boards)
+    if (isKept && found.boards.length <= best.boards.length && isAsHandy(found)) {
       for (const board of found.boards) if (board.isHeld) release(board, lot)
       best = found
       yield best

@@ -1,5 +1,5 @@
 import { type Board, copyOf, holdNarrow, release } from './cutTree'
-import { HandlingCount, mostLeft } from './handling'
+import { HandlingCount, mostLeft, offcutsOn } from './handling'
 import type { Plan } from './plan'
 import type { Saw } from './saw'
 import { Search } from './search'
@@ -18,8 +18,9 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
   const count = new HandlingCount(lot)
   const until = look.work + budget
   let now = 0
+  const served = offcutsOn(first.boards)
   const cost = (boards: readonly Board[]) => {
-    now = count.of(boards) - mostLeft(boards)
+    now = count.of(boards) - mostLeft(boards) + (served > 0 ? (served - offcutsOn(boards)) / UNIT : 0)
     return UNIT * now
   }
   const freed = (board: Board) => (board.isHeld ? release(copyOf(board), lot) : board)

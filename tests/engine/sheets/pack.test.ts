@@ -94,6 +94,19 @@ describe('the stock', () => {
     expect(sound(aJob([boards('800 x 500 x 1')], { stock })).sheets.map((sheet) => sheet.stock)).toEqual(['piece'])
   })
 
+  it.each([[[]], [['settings']], [['leftover']], [['leftover', 'settings']]] as const)(
+    'keeps an offcut in use that spares a new sheet a piece, whatever is looked for: %j',
+    (goals) => {
+      // One of three boards goes on the offcut; all three on the new sheet would save its rip.
+      const stock = [aSheet({ price: 50 }), aSheet({ id: 'piece', length: 600, width: 400, offcut: true, quantity: 1 })]
+      const { sheets } = sound(aJob([boards('500 x 300 x 3')], { stock, goals: [...goals] }))
+      expect(sheets.map(({ stock, placements }) => [stock, placements.length]).sort()).toEqual([
+        ['piece', 1],
+        ['sheet', 2],
+      ])
+    },
+  )
+
   it('is bought where it costs least: two halves at 25 instead of a whole sheet at 60', () => {
     const stock = [aSheet({ price: 60 }), aSheet({ id: 'half', length: 1220, price: 25 })]
     const answer = sound(aJob([boards('1200 x 1200 x 2')], { stock }))
