@@ -20,6 +20,9 @@ test('pieces and sheets that are being cut are drawn to one scale', async ({ sho
   await bench.locator('button[aria-pressed="false"]').filter({ hasText: /-/ }).first().click()
   await button(shop, 'What would this do?').click()
   await button(shop, 'Yes, cut by this plan').click({ timeout: 30_000 })
+  // The crosscut blade is in since the sheets are ripped.
+  await expect(bench.locator('article')).toContainText('bench')
+  await expect(bench.locator('article')).not.toContainText('blade in')
   await bench.getByRole('button', { name: 'Leave the bench' }).click()
   const scales = await shop.locator('figure[data-state] > svg').evaluateAll((pictures) =>
     pictures.map((picture) => {
