@@ -13,14 +13,14 @@ export interface GoingOn {
   readonly told: readonly string[]
 }
 
-/** So many ways of giving up some layouts are tried before all of them are. */
+/** So many ways of giving up some layouts are tried before all of a material are, and then all of them. */
 const SINGLE = 4
 const TOGETHER = [2, 3, 4, 6]
 
 /**
  * Chooses how to go on, and packs what must be packed. What is not cut yet stays as it was laid out, and what is missing
  * goes where there is room. Where that takes a sheet more than laying out all anew, as few layouts as can be found are
- * given up for it; all of them only where nothing else saves the sheet.
+ * given up for it, of the materials of which a sheet is saved; all of them only where nothing else saves the sheet.
  */
 export async function goOnAfter(
   before: BreakdownInput,
@@ -32,7 +32,7 @@ export async function goOnAfter(
   if (!isShort(stays)) return stays
   const other = await anew(before, plan, pack)
   if (!isBetter(other, stays)) return stays
-  for (const some of givenUp(plan.kept)) {
+  for (const some of givenUp(plan.kept, savedBy(other, stays))) {
     const kept = plan.kept.without(new Set(some))
     const names = some.map(({ name }) => name)
     const going = kept && (await withRest(before, plan, { kept, givenUp: names }, pack))
@@ -61,9 +61,40 @@ function isBetter(a: GoingOn, b: GoingOn): boolean {
   return compare(rank(a), rank(b)) < 0
 }
 
-function* givenUp({ loosest }: Kept) {
-  for (const piece of loosest.slice(0, SINGLE)) yield [piece]
-  for (const count of TOGETHER) if (count <= loosest.length) yield loosest.slice(0, count)
+function* givenUp({ loosest }: Kept, materials: ReadonlySet<string>) {
+  const some = loosest.filter(({ material }) => materials.has(material))
+  for (const piece of some.slice(0, SINGLE)) yield [piece]
+  for (const count of TOGETHER) if (count < some.length) yield some.slice(0, count)
+  yield some
+}
+
+/** The materials of which one way of going on leaves fewer parts without a place, or takes fewer sheets. */
+function savedBy({ input: fewer }: GoingOn, { input: more }: GoingOn): Set<string> {
+  const [few, many] = [fewer, more].map(takenOf)
+  return new Set(
+    [...many!].flatMap(([material, taken]) => {
+      const less = few!.get(material) ?? [0, 0, 0]
+      return taken.some((count, at) => count > less[at]!) ? [material] : []
+    }),
+  )
+}
+
+/** Of each material the parts without a place, the sheets more than there were, and the whole sheets that are cut. */
+function takenOf(input: BreakdownInput): Map<string, readonly [number, number, number]> {
+  const { answer, atHand, job } = input
+  const counts = new Map<string, readonly [number, number, number]>()
+  const count = (material: string | undefined, ...by: readonly [number, number, number]) => {
+    if (material === undefined) return
+    const [unplaced, fresh, whole] = counts.get(material) ?? [0, 0, 0]
+    counts.set(material, [unplaced + by[0], fresh + by[1], whole + by[2]])
+  }
+  for (const { part, quantity } of answer.unplaced)
+    count(job.parts.find(({ id }) => id === part)?.material, quantity, 0, 0)
+  for (const { stock } of newSheets(input)) count(stock.material, 0, 1, 0)
+  for (const { stock, copies } of answer.sheets) {
+    if (!atHand?.has(stock)) count(job.stock.find(({ id }) => id === stock)?.material, 0, 0, copies)
+  }
+  return counts
 }
 
 async function anew(before: BreakdownInput, plan: Replan, pack: (job: SheetJob) => Promise<SheetAnswer>) {

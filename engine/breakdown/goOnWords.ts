@@ -12,7 +12,7 @@ export function anewWords(fewer: number): string {
   return `Laying all of it out anew takes ${counted(fewer, 'sheet')} fewer than leaving the rest as it was.`
 }
 
-/** Of more parts than this it is not told where each is cut from. */
+/** Of more parts than this it is not told where each is cut from, and more pieces are counted. */
 const FEW = 8
 
 /** Where what is missing is cut from, and what stays. */
@@ -38,10 +38,14 @@ export function keptWords(
       again.filter((part) => !named.includes(part)),
       named.length > 0,
     ),
-    ...(givenUp.length > 0 ? [`To save a sheet, what is cut from ${nameList(givenUp)} is laid out anew.`] : []),
+    ...(givenUp.length > 0 ? [`To save a sheet, what is cut from ${piecesOf(givenUp)} is laid out anew.`] : []),
     ...(others.length > 0 ? [`All else stays as it was: ${nameList(others)}.`] : []),
     ...(all === 0 ? ['Nothing is left to cut.'] : []),
   ]
+}
+
+function piecesOf(names: readonly string[]): string {
+  return names.length > FEW ? `${names.length} pieces` : nameList(names)
 }
 
 /** `96 others are laid out anew, 17 of them on sheets 13 and 14.` */

@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import type { MaterialId, PartId } from '../../../engine/basics/id'
+import { once } from '../../../engine/basics/remember'
 import { floorAfter } from '../../../engine/breakdown/floor'
+import { replanAfter } from '../../../engine/breakdown/mishap'
 import type { Step } from '../../../engine/breakdown/step'
 import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
+import { packSheets } from '../../../engine/sheets/pack'
 import { settle } from '../../../engine/units/length'
 import { after, expectCuttable, INPUT, KITCHEN, STEPS, spoiled } from './mishaps'
 import { crosscut, OFFCUT, PLY, part, rip, SHOP, sheets, showStep, WASTE } from './sawyer'
@@ -71,6 +74,41 @@ describe('a part that is spoiled', () => {
     expect(gone.told.at(-1)).toBe(
       `All else stays as it was: ${cut.length} parts that are cut and ${open} parts still to be cut.`,
     )
+  })
+})
+
+/** The layouts of what is left when nothing has gone wrong. */
+function replanned(input: BreakdownInput, count: number) {
+  const done = new Set(
+    breakdownOf(input)
+      .steps.slice(0, count)
+      .map(({ id }) => id),
+  )
+  const plan = replanAfter(input, { done }, spoiled())
+  return plan.ok ? plan.value.kept!.sheets : []
+}
+
+const settledAnswer = once(() => packSheets(INPUT.job))
+
+const materialOf = ({ job }: BreakdownInput, stock: string) => job.stock.find(({ id }) => id === stock)!.material
+
+describe('many parts that are spoiled', () => {
+  it.each([10, 15])('give up layouts only of boards of which that saves a sheet, where %i are', async (many) => {
+    const settled = { ...INPUT, answer: settledAnswer() }
+    const gone = await after(settled, 110, (cut) =>
+      spoiled(...Array.from({ length: many }, (_, at) => cut[Math.floor(((at + 0.5) * cut.length) / many)]!.part)),
+    )
+    expect(gone.plan.lost.length).toBe(many)
+    expect(gone.told).toContainEqual(expect.stringMatching(/^To save a sheet, what is cut from .* is laid out anew\.$/))
+    expect(gone.told.filter((line) => line.startsWith('Laying all of it out anew'))).toEqual([])
+    // All that stays as it was is as many as are not laid out anew, of boards of which no sheet is saved.
+    const [, stay] = gone.told.map((line) => /^All else .* (\d+) parts still to be cut\.$/.exec(line)).find(Boolean)!
+    const whole = replanned(settled, 110)
+    const before = new Set(whole.map(({ root }) => JSON.stringify(root)))
+    const same = gone.input.answer.sheets.filter(({ root }) => before.has(JSON.stringify(root)))
+    expect(Number(stay)).toBeGreaterThan(2 * many)
+    expect(new Set(same.map(({ stock }) => materialOf(gone.input, stock))).size).toBeGreaterThan(1)
+    expectCuttable(gone)
   })
 })
 
