@@ -109,12 +109,22 @@ function hingedFinding(one: Standing, side: Side, project: Project, standing: re
   if (!against) return []
   const { gap, words } = against
   const say = sayIn(project.display)
+  const made = fillerRemedy(one, side, { gap, wanted: HANDLE_OUT }, project)
   const message =
     `a door hinged at its ${side} opens against ${words}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
-    `Make it that with a filler${hasPair(one.cabinet.front) ? '' : ', or hinge it at the other side'}.`
+    roomWords(made, hasPair(one.cabinet.front), say.length(settle(HANDLE_OUT - gap)))
   const told = { message, measure: say.length(gap), limit: say.length(HANDLE_OUT), source: PRACTICE }
-  const tried = () => fillerRemedy(one, side, { gap, wanted: HANDLE_OUT }, project) ?? turnRemedy(one, side)
-  return [withRemedy(about(one, { weight: 'mind', ...told }), tried)]
+  return [withRemedy(about(one, { weight: 'mind', ...told }), () => made ?? turnRemedy(one, side))]
+}
+
+/** What can be done for a handle: a filler where one fits, else only what is left. */
+function roomWords(made: Remedy | null, isPair: boolean, lacking: string): string {
+  if (!made) {
+    const none = `There is no room for a filler: the cabinets of this run would have to be ${lacking} narrower`
+    return isPair ? `${none}.` : `${none}. Hinge it at the other side.`
+  }
+  const way = made.edit.kind === 'several' ? 'Make it that with a filler' : 'Leave it that much room'
+  return `${way}${isPair ? '' : ', or hinge it at the other side'}.`
 }
 
 /** A neighbour that stands out as far as the handle of the opened door. */

@@ -79,13 +79,14 @@ function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
   const say = sayIn(checked.display)
   const [spread, width] = say.apart(Math.max(0, spreadOf(worst)), worst.width)
   const ends = say.length(checked.rules.method.hinge.firstFromEnd)
-  const tooLow = `the hinges of ${counted(wide.length, 'door')} do not fit one above another: a door is ${say.length(worst.length)} high, and each hinge is to be ${ends} from an end. ${FLAP}`
+  const [of, it] = wide.length === 1 ? ['a door', 'it'] : [counted(wide.length, 'door'), 'a door']
+  const tooLow = `the hinges of ${of} do not fit one above another: ${it} is ${say.length(worst.length)} high, and each hinge is to be ${ends} from an end. ${FLAP}`
   const isBetter = !isOfPair && spreadOf(worst) > (worst.width - checked.rules.method.fronts.gap) / 2
   const apart =
-    `the hinges of ${counted(wide.length, 'door')} would be ${spread} apart from the top one to the bottom one; ` +
-    `that must be more than the ${width} that a door is wide. ` +
+    `the hinges of ${of} would be ${spread} apart, from the top one to the bottom one; ` +
+    `they must be farther apart than ${it} is wide, ${width}. ` +
     (isOfPair
-      ? `They are a pair already: in a cabinet narrower by more than ${say.length(2 * (worst.width - spreadOf(worst)))} they hang better.`
+      ? pairWords(spreadOf(worst), worst.width, say.length)
       : isBetter
         ? 'A pair, or a flap, hangs better.'
         : FLAP)
@@ -103,6 +104,16 @@ function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
       ...(remedy && isBetter ? { remedy } : {}),
     }),
   ]
+}
+
+/** Narrower than this a door is hardly hung. Common practice, no source. */
+const LEAST_DOOR: Mm = 200
+
+/** Each door of a pair may be as wide as its hinges are apart; where that is too narrow for a door, none hangs well. */
+function pairWords(spread: Mm, width: Mm, say: (length: Mm) => string): string {
+  return spread < LEAST_DOOR
+    ? 'They are a pair already, and too low for their width: a flap, or drawers, hang better.'
+    : `They are a pair already: in a cabinet narrower by more than ${say(2 * (width - spread))} they hang better.`
 }
 
 function bowFinding(doors: readonly Door[], checked: Checked): Finding[] {

@@ -48,6 +48,21 @@ describe('a door hinged at the end of the wall', () => {
     expect(findingIn(after, OPENS)).toBeNull()
   })
 
+  it('is not asked for a filler where none fits', () => {
+    const full = (front: typeof LEFT | { readonly kind: 'pair' }) =>
+      findingIn(
+        aWall(cabinet('B1', { width: 800, front }), cabinet('B2', { left: 800, width: 2800 })),
+        /its left opens against/,
+      )!
+    expect(full(LEFT).message).toContain('would have to be 40 mm narrower. Hinge it at the other side.')
+    expect(full(LEFT).message).not.toContain('Make it that')
+    const pair = full({ kind: 'pair' })
+    expect(pair.message).toMatch(
+      /There is no room for a filler: the cabinets of this run would have to be 40 mm narrower\.$/,
+    )
+    expect(pair.remedy).toBeUndefined()
+  })
+
   it('is not asked to hang at the other side where it is one of a pair', () => {
     const told = (front: typeof LEFT | { readonly kind: 'pair' }) =>
       findingIn(aWall(cabinet('B1', { left: 15, width: 800, front })), OPENS)?.message

@@ -32,7 +32,7 @@ describe('the hinges of a door', () => {
   it('do not fit one above another on a door lower than twice their distance from an end', () => {
     // 200 less the kick and 3 above is 97; twice 76.2 is 152.4.
     const finding = findingIn(withDoor('B1', 600, 200), /hinges of/)!
-    expect(finding.message).toContain('do not fit one above another: a door is 97 mm high')
+    expect(finding.message).toContain('the hinges of a door do not fit one above another: it is 97 mm high')
     expect(finding.measure).toBe('0 mm')
   })
 
@@ -71,6 +71,24 @@ describe('doors too wide for how far apart their hinges are', () => {
     expect(finding.remedy).toBeUndefined()
     expect(findingIn(withWidth(900 - narrower - 1), /hinges of/)).toBeNull()
     expect(findingIn(withWidth(900 - narrower + 1), /hinges of/)).not.toBeNull()
+  })
+
+  it('of a pair far too low are not told to be a sliver of their width', () => {
+    // 380 less the kick and 3 leaves hinges 380 - 103 - 2 x 76.2 = 124.6 apart: no door is so narrow.
+    const low = aWall(cabinet('B1', { left: 500, width: 1600, height: 380, front: { kind: 'pair' } }))
+    const { message } = findingIn(low, /hinges of 2 doors/)!
+    expect(message).toContain('They are a pair already, and too low for their width: a flap, or drawers, hang better.')
+    expect(message).not.toContain('narrower')
+  })
+
+  it('are told of one door as of one, and of several as of several', () => {
+    expect(findingIn(withDoor('B1', 600, 300), /hinges of/)!.message).toMatch(
+      /the hinges of a door would be 44\.6 mm apart, .* they must be farther apart than it is wide, 597 mm\./,
+    )
+    const pair = aWall(cabinet('B1', { left: 500, width: 1200, height: 600, front: { kind: 'pair' } }))
+    expect(findingIn(pair, /hinges of/)!.message).toMatch(
+      /the hinges of 2 doors .* farther apart than a door is wide, /,
+    )
   })
 
   it('are told to be a pair only where that is enough', () => {
