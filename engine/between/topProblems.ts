@@ -1,4 +1,5 @@
 import type { Problem } from '../basics/problem'
+import { GEOMETRY, PRACTICE } from '../basics/source'
 import { methodOf } from '../cabinets/build'
 import type { Project } from '../project/document'
 import { markOf } from '../project/mark'
@@ -31,14 +32,16 @@ function bareProblem(run: TopRun, project: Project): Problem[] {
   if (!cabinet || past <= Math.max(BARE, run.countertop.ends)) return []
   const say = (length: Mm) => formatWithUnit(length, project.display)
   const message = `${markOf(cabinet)}: its countertop goes on ${say(past)} to the wall over an empty corner; more than ${say(BARE)} wants ledgers on both walls, or a frame, to lie on.`
-  return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: cabinet.id }, message }]
+  const told = { measure: say(past), limit: say(BARE), source: PRACTICE }
+  return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: cabinet.id }, message, ...told }]
 }
 
 function boltProblem({ steps }: TopRun, missing: number, project: Project): Problem[] {
   const first = find(project.cabinets, steps[0]!.cabinet)
   if (missing === 0 || !first) return []
   const message = `${markOf(first)}: ${missingWords(missing)}`
-  return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: first.id }, message }]
+  const told = { measure: `${missing} missing`, limit: 'none', source: GEOMETRY }
+  return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: first.id }, message, ...told }]
 }
 
 function cutoutProblem(step: TopStep, run: TopRun, project: Project): Problem[] {
@@ -47,18 +50,22 @@ function cutoutProblem(step: TopStep, run: TopRun, project: Project): Problem[] 
   if (!cabinet || !cutout) return []
   const say = (length: Mm) => formatWithUnit(length, project.display)
   const size = `${say(cutout.width)} x ${say(cutout.depth)}`
-  const tell = (weight: Problem['weight'], words: string): Problem[] => [
-    { weight, about: { kind: 'cabinet', cabinet: cabinet.id }, message: `${markOf(cabinet)}: ${words}` },
-  ]
+  const tell = (weight: Problem['weight'], words: string, measure: string, limit: string): Problem[] => {
+    const message = `${markOf(cabinet)}: ${words}`
+    return [{ weight, about: { kind: 'cabinet', cabinet: cabinet.id }, message, measure, limit, source: GEOMETRY }]
+  }
   if (!isInTop(cutoutBox(step, cutout, run), run)) {
     const from = say(cutout.fromFront)
     return tell(
       'stop',
       `its cut-out of ${size}, ${from} from the front, does not lie within a countertop ${say(topLength(run))} long and ${say(topDepth(run))} deep; it is left out.`,
+      size,
+      `within ${say(topLength(run))} x ${say(topDepth(run))}`,
     )
   }
   const { carcassMaterial } = methodOf(cabinet, project)
   const clear = settle(cabinet.width - 2 * (find(project.materials, carcassMaterial)?.thickness ?? 0))
   if (cutout.width <= clear) return []
-  return tell('mind', `its cut-out is ${say(cutout.width)} wide; between its sides there is ${say(clear)}.`)
+  const words = `its cut-out is ${say(cutout.width)} wide; between its sides there is ${say(clear)}.`
+  return tell('mind', words, say(cutout.width), say(clear))
 }

@@ -1,3 +1,4 @@
+import { PRACTICE } from '../basics/source'
 import type { Rect } from '../geometry/rect'
 import { isMadeToOpening, openingKey } from '../project/asBuilt'
 import type { FrontPath } from '../project/frontTree'
@@ -58,6 +59,7 @@ function offOf(drawn: Size, { width, height }: MeasuredOpening, report: Report):
     const [is, was] = [drawn[side] + off[side], drawn[side]].map(report.say)
     report.stop(
       `an opening was measured ${is} ${long} and is drawn ${was}; ${report.say(MOST_OFF)} is the most between them. It is made as drawn.`,
+      { is: Math.abs(off[side]), limit: MOST_OFF, source: PRACTICE },
     )
     return null
   }

@@ -1,4 +1,5 @@
 import type { MaterialId } from '../basics/id'
+import { MATERIALS, METHOD, PRACTICE } from '../basics/source'
 import type { Cabinet, Front } from '../project/document'
 import { childrenOf } from '../project/frontTree'
 import type { BuildMethod, FaceFrame, JointDepth } from '../project/method'
@@ -125,11 +126,18 @@ function hasDrawerBoxes({ front, interior }: Cabinet): boolean {
 function thicknessIn(materials: Rules['materials'], id: MaterialId, what: string, report: Report): Mm | null {
   const material = materials[id]
   if (!material) {
-    report.stop(`the material of its ${what} is not in the list of materials.`)
+    report.stop(`the material of its ${what} is not in the list of materials.`, {
+      is: 'no material',
+      limit: 'one of the list',
+      source: MATERIALS,
+    })
     return null
   }
   if (Number.isFinite(material.thickness) && material.thickness > 0) return settle(material.thickness)
-  report.stop(`${material.name} is ${report.say(material.thickness)} thick; a board must be more than 0 mm.`)
+  report.stop(
+    `${material.name} is ${report.say(material.thickness)} thick; a board must be more than ${report.say(0)}.`,
+    { is: material.thickness, limit: `over ${report.say(0)}`, source: MATERIALS },
+  )
   return null
 }
 
@@ -137,12 +145,16 @@ function sizesAreGood(cabinet: Cabinet, report: Report): boolean {
   const measures = ['width', 'height', 'depth'] as const
   const wrong = measures.filter((measure) => !(Number.isFinite(cabinet[measure]) && settle(cabinet[measure]) > 0))
   for (const measure of wrong) {
-    report.stop(`its ${measure} is ${report.say(cabinet[measure])}; it must be more than 0 mm.`)
+    report.stop(`its ${measure} is ${report.say(cabinet[measure])}; it must be more than ${report.say(0)}.`, {
+      is: cabinet[measure],
+      limit: `over ${report.say(0)}`,
+    })
   }
   for (const measure of measures) {
     if (cabinet[measure] > MOST[measure] && Number.isFinite(cabinet[measure])) {
       report.stop(
         `its ${measure} is ${report.say(cabinet[measure])}; ${report.say(MOST[measure])} is the most that is built.`,
+        { is: cabinet[measure], limit: MOST[measure], source: PRACTICE },
       )
     }
   }
@@ -159,6 +171,7 @@ function areStilesOnSides({ pastLeft, pastRight, stile }: FaceFrame, report: Rep
   for (const { name, past } of loose) {
     report.stop(
       `its face frame would stand ${report.say(past)} past the ${name} side; its stile is ${report.say(stile)} wide and must lie on the side, so it must be less.`,
+      { is: past, limit: stile, source: METHOD },
     )
   }
   return loose.length === 0
@@ -168,7 +181,8 @@ function isLeftBehindFrame(left: { readonly width: Mm; readonly depth: Mm }, rep
   for (const measure of ['width', 'depth'] as const) {
     if (left[measure] > 0) continue
     report.stop(
-      `behind its face frame the ${measure} of the carcass would be ${report.say(left[measure])}; it must be more than 0 mm.`,
+      `behind its face frame the ${measure} of the carcass would be ${report.left(left[measure])}; it must be more than ${report.say(0)}.`,
+      report.room(left[measure]),
     )
     return false
   }
@@ -192,6 +206,7 @@ function cornerJointDepth({ cornerJoint }: BuildMethod, thickness: Mm, report: R
   if (depth > 0 && depth < thickness) return depth
   report.stop(
     `the ${cornerJoint.kind} would be ${report.say(depth)} deep in ${report.say(thickness)} sides; the boards are butted instead.`,
+    { is: depth, limit: thickness, source: METHOD },
   )
   return 0
 }
@@ -200,7 +215,11 @@ function backJointDepth({ back }: BuildMethod, thickness: Mm, report: Report): M
   if (back.kind === 'applied' || back.kind === 'none') return 0
   const depth = settle(back.depth)
   if (depth > 0 && depth < thickness) return depth
-  report.stop(`the ${back.kind} for the back would be ${report.say(depth)} deep in ${report.say(thickness)} sides.`)
+  report.stop(`the ${back.kind} for the back would be ${report.say(depth)} deep in ${report.say(thickness)} sides.`, {
+    is: depth,
+    limit: thickness,
+    source: METHOD,
+  })
   return 0
 }
 

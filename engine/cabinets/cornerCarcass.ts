@@ -1,3 +1,4 @@
+import { PRACTICE } from '../basics/source'
 import type { Corner } from '../project/corner'
 import type { Cabinet, Front } from '../project/document'
 import type { BuildMethod } from '../project/method'
@@ -78,7 +79,8 @@ export function isRoomy({ kind, own, other }: Legs, report: Report): boolean {
   for (const [name, left, across] of room) {
     if (left >= LEAST_LEAF) continue
     report.stop(
-      `${name} goes on ${report.say(left)} between the ${report.say(across)} of the leg across it and its ${frame ? 'stile' : 'side'}; ${report.say(LEAST_LEAF)} is the least.`,
+      `${name} goes on ${report.left(left)} between the ${report.say(across)} of the leg across it and its ${frame ? 'stile' : 'side'}; ${report.say(LEAST_LEAF)} is the least.`,
+      { is: report.left(left), limit: LEAST_LEAF, source: PRACTICE },
     )
   }
   return room.every(([, left]) => left >= LEAST_LEAF)

@@ -1,3 +1,4 @@
+import { PRACTICE } from '../basics/source'
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
 import { type Bay, rearAt } from './bay'
@@ -31,7 +32,8 @@ export function dividersOf(
   const clear = dividerRoom(count, bay, carcass.thickness)
   if (clear < NARROWEST || !(y.to > y.from)) {
     report.stop(
-      `${count} tray dividers would leave ${report.say(settle(clear))} between them; ${report.say(NARROWEST)} is the least, so they are left out.`,
+      `${count} tray dividers would leave ${report.left(settle(clear))} between them; ${report.say(NARROWEST)} is the least, so they are left out.`,
+      { is: Math.max(0, clear), limit: NARROWEST, source: PRACTICE },
     )
     return []
   }
@@ -57,5 +59,8 @@ function tellLoose(y: Interval, held: readonly Piece[], carcass: Carcass, report
   const isOver = y.to === clearTop(carcass) || held.some(({ box }) => box.min.y === y.to)
   if (isUnder && isOver) return
   const where = [...(isUnder ? [] : ['under']), ...(isOver ? [] : ['over'])].join(' and ')
-  report.mind(`no board lies ${where} its tray dividers to screw them to. Put a fixed one there, or leave them out.`)
+  report.mind(`no board lies ${where} its tray dividers to screw them to. Put a fixed one there, or leave them out.`, {
+    is: 'no board',
+    limit: 'one under and one over',
+  })
 }

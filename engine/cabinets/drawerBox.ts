@@ -1,3 +1,4 @@
+import { METHOD, PRACTICE } from '../basics/source'
 import type { Interval } from '../geometry/interval'
 import type { DrawerInsert } from '../project/document'
 import type { FrontPath } from '../project/frontTree'
@@ -195,13 +196,32 @@ function isWorthIt(
   const leastHeight = Math.max(LEAST_HEIGHT, settle(drawers.grooveUp + drawerBottomThickness))
   const leastWidth = settle(2 * drawerThickness + LEAST_HEIGHT)
   const box = `the box of drawer ${number} would be`
-  if (height < leastHeight) report.stop(`${box} ${report.say(height)} high; ${report.say(leastHeight)} is the least.`)
-  if (length < LEAST_LENGTH) report.stop(`${box} ${report.say(length)} long; ${report.say(LEAST_LENGTH)} is the least.`)
-  if (width < leastWidth) report.stop(`${box} ${report.say(width)} wide; ${report.say(leastWidth)} is the least.`)
+  if (height < leastHeight)
+    report.stop(`${box} ${report.left(height)} high; ${report.say(leastHeight)} is the least.`, {
+      is: report.left(height),
+      limit: leastHeight,
+      source: PRACTICE,
+    })
+  if (length < LEAST_LENGTH)
+    report.stop(`${box} ${report.left(length)} long; ${report.say(LEAST_LENGTH)} is the least.`, {
+      is: report.left(length),
+      limit: LEAST_LENGTH,
+      source: PRACTICE,
+    })
+  if (width < leastWidth)
+    report.stop(`${box} ${report.left(width)} wide; ${report.say(leastWidth)} is the least.`, {
+      is: report.left(width),
+      limit: leastWidth,
+      source: PRACTICE,
+    })
   const isGrooveGood = drawers.grooveDepth > 0 && drawers.grooveDepth < drawerThickness
   if (!isGrooveGood) {
     const groove = `${report.say(drawers.grooveDepth)} deep in boards of ${report.say(drawerThickness)}`
-    report.stop(`the groove for the bottom of drawer ${number} would be ${groove}.`)
+    report.stop(`the groove for the bottom of drawer ${number} would be ${groove}.`, {
+      is: drawers.grooveDepth,
+      limit: drawerThickness,
+      source: METHOD,
+    })
   }
   return height >= leastHeight && length >= LEAST_LENGTH && width >= leastWidth && isGrooveGood
 }

@@ -1,3 +1,4 @@
+import { METHOD } from '../basics/source'
 import type { Box } from '../geometry/box'
 import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { Front } from '../project/document'
@@ -124,7 +125,10 @@ function findsRoom(
     !others.some((other) => isOver(rect, other.rect))
   if (!isGood) {
     const name = role === 'mullion' ? 'mullion' : 'mid rail'
-    report.stop(`a ${name} finds no room of its own in the opening of its face frame; it is left out.`)
+    report.stop(`a ${name} finds no room of its own in the opening of its face frame; it is left out.`, {
+      is: 'no room',
+      limit: 'room of its own',
+    })
   }
   return isGood
 }
@@ -198,19 +202,24 @@ export function tellFronts(
   if (fronts.kind === 'inset') {
     const proud = settle(frontThickness - frame.thickness)
     if (proud > 0)
-      report.mind(`its inset fronts stand ${report.say(proud)} out from its face frame: they are thicker than it is.`)
+      report.mind(`its inset fronts stand ${report.say(proud)} out from its face frame: they are thicker than it is.`, {
+        is: frontThickness,
+        limit: frame.thickness,
+      })
     return
   }
   const between = betweenFramed(frame, method)
   if (isDivided && between < method.fronts.gap) {
     report.stop(
       `fronts ${report.say(fronts.by)} over its face frame would be ${report.say(between)} apart; ${report.say(method.fronts.gap)} is the gap of its build method.`,
+      { is: between, limit: method.fronts.gap, source: METHOD },
     )
   }
   const narrowest = Math.min(stile, topRail, bottomRail)
   if (fronts.by > narrowest) {
     report.stop(
       `fronts would cover its face frame by ${report.say(fronts.by)}; its narrowest member is ${report.say(narrowest)}.`,
+      { is: fronts.by, limit: narrowest, source: METHOD },
     )
   }
 }

@@ -43,7 +43,10 @@ export function fillerOf(
   const thickness = materials[carcass.method.frontMaterial]?.thickness
   if (thickness === undefined || width <= 0) return []
   if (width < thickness) {
-    report.mind(`the filler at its ${side} is ${report.say(width)} wide; its board is ${report.say(thickness)} thick.`)
+    report.mind(
+      `the filler at its ${side} is ${report.say(width)} wide; its board is ${report.say(thickness)} thick.`,
+      { is: width, limit: thickness },
+    )
   }
   const number = side === 'left' ? 1 : 2
   const away = sideways(side === 'left' ? -1 : 1, WAYS.beside)

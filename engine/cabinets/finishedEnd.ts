@@ -1,3 +1,4 @@
+import { MATERIALS, METHOD } from '../basics/source'
 import type { Beside, Side } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { sideways, WAYS } from './apart'
@@ -38,7 +39,11 @@ export function finishedEndOf(
 ): Piece[] {
   const thickness = materials[end.material]?.thickness
   if (thickness === undefined) {
-    report.stop(`the board of the ${end.kind} at its ${side} is not in the list of materials.`)
+    report.stop(`the board of the ${end.kind} at its ${side} is not in the list of materials.`, {
+      is: 'no material',
+      limit: 'one of the list',
+      source: MATERIALS,
+    })
     return []
   }
   const foot = endFoot(end, carcass)
@@ -47,6 +52,7 @@ export function finishedEndOf(
   if (past > 0) {
     report.mind(
       `the ${end.kind} at its ${side} stands ${report.say(past)} off the side, as its face frame does. Let the frame end flush with that side.`,
+      { is: past, limit: 0, source: METHOD },
     )
   }
   return [

@@ -1,3 +1,4 @@
+import { METHOD } from '../basics/source'
 import type { FaceFrame } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import type { Report } from './report'
@@ -14,6 +15,7 @@ export function tenonIn({ joint, stile, topRail, bottomRail, mullion }: FaceFram
   const most = report.say(Math.min(narrowest, shared / 2))
   report.stop(
     `the tenons of its face frame would be ${report.say(length)} long; they must be shorter than ${most} in its members. The members are butted instead.`,
+    { is: length, limit: `under ${most}`, source: METHOD },
   )
   return 0
 }

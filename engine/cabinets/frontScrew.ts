@@ -1,4 +1,5 @@
 import { counted } from '../basics/counted'
+import { PRACTICE } from '../basics/source'
 import type { Box } from '../geometry/box'
 import { rightOf, topOf } from '../geometry/rect'
 import type { FrontScrews } from '../project/fixing'
@@ -55,6 +56,7 @@ export function frontsScrewed(
   if (missing > 0) {
     report.mind(
       `${counted(missing, 'screw')} of its drawer fronts find no place: pulls, grooves or panels are in the way. Nothing is bored for them.`,
+      { is: `${missing} missing`, limit: 'none' },
     )
   }
   return rowsOf.size === 0 ? boards : boards.map((board) => withHoles(board, rowsOf.get(board) ?? []))
@@ -89,13 +91,15 @@ function doesReach(depth: Mm, { members, gap }: Drawer, { length }: Screws, repo
   if (depth > most) {
     report.mind(
       `screws of ${report.say(length)} would go ${report.say(depth)} into a drawer front of ${report.say(thickness)} and show; nothing is bored for them. Take shorter ones.`,
+      { is: depth, limit: most, source: PRACTICE },
     )
     return false
   }
   if (depth >= LEAST_BITE) return true
   const before = gap > 0 ? `, which stands ${report.say(gap)} before its box` : ''
   report.mind(
-    `screws of ${report.say(length)} would hold ${report.say(Math.max(0, depth))} in a drawer front${before}; ${report.say(LEAST_BITE)} at least is usual. Nothing is bored for them. Take longer ones.`,
+    `screws of ${report.say(length)} would hold ${report.left(depth)} in a drawer front${before}; ${report.say(LEAST_BITE)} at least is usual. Nothing is bored for them. Take longer ones.`,
+    { is: report.left(depth), limit: LEAST_BITE, source: PRACTICE },
   )
   return false
 }

@@ -1,3 +1,4 @@
+import { METHOD, PRACTICE } from '../basics/source'
 import type { Rect } from '../geometry/rect'
 import { rightOf, topOf } from '../geometry/rect'
 import { forward, WAYS } from './apart'
@@ -12,6 +13,7 @@ import type { Report } from './report'
 
 /** A wider door is usually hung as a pair. Common practice; stock widths: one door to 24 in (source: 98905.com). */
 const WIDEST_DOOR = 610
+const WIDEST_SOURCE = `${PRACTICE}; 98905.com, stock widths: one door to 24 in`
 
 /** The doors, drawer fronts and false fronts as they are seen, from the bottom up and from left to right. */
 export function facesOf(cells: readonly Cell[], carcass: Carcass): FrontFace[] {
@@ -103,7 +105,11 @@ function isFivePart({ kind, rect }: FrontFace, carcass: Carcass, report: Report)
   if (!isAsked) return false
   const why = whyNotFivePart(kind === 'door' ? 'door' : 'drawer', rect, frontBuild, carcass, report.say)
   if (why)
-    report.mind(`a ${FACE_NAMES[kind as keyof typeof FACE_NAMES]} is made of one board, not of five parts: ${why}.`)
+    report.mind(`a ${FACE_NAMES[kind as keyof typeof FACE_NAMES]} is made of one board, not of five parts: ${why}.`, {
+      is: 'one board',
+      limit: 'five parts',
+      source: METHOD,
+    })
   return why === null
 }
 
@@ -111,7 +117,11 @@ const FACE_NAMES = { door: 'door', drawer: 'drawer front', falseFront: 'false fr
 
 function tellWidth({ kind, hinge, rect }: FrontFace, report: Report): void {
   if (kind !== 'door' || hinge === 'top' || rect.width <= WIDEST_DOOR) return
-  report.mind(`a door is ${report.say(rect.width)} wide; ${report.say(WIDEST_DOOR)} is the most for one door.`)
+  report.mind(`a door is ${report.say(rect.width)} wide; ${report.say(WIDEST_DOOR)} is the most for one door.`, {
+    is: rect.width,
+    limit: WIDEST_DOOR,
+    source: WIDEST_SOURCE,
+  })
 }
 
 function slab(face: FrontFace, number: number, run: GrainRun | null, explode: Explode, carcass: Carcass): Piece {

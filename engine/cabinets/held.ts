@@ -12,6 +12,7 @@ export function held(boards: readonly Board[], { method }: Carcass, report: Repo
   if (missing > 0) {
     report.mind(
       `${counted(missing, 'fixing')} of its corners find no place: other holes, grooves or a thin board are in the way. Nothing is bored for them.`,
+      { is: `${missing} missing`, limit: 'none' },
     )
   }
   return done
@@ -23,6 +24,7 @@ export function frameHeld(boards: readonly Board[], carcass: Carcass, report: Re
   if (missing > 0) {
     report.mind(
       `${counted(missing, 'pocket screw')} of its face frame find no place: the members are too narrow or too thin for them, or other holes are in the way. Nothing is bored for them.`,
+      { is: `${missing} missing`, limit: 'none' },
     )
   }
   return done

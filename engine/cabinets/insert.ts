@@ -1,3 +1,4 @@
+import { PRACTICE } from '../basics/source'
 import type { DrawerInsert } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { forward } from './apart'
@@ -71,6 +72,7 @@ export function insertOf(
   if (height < wished)
     report.mind(
       `the insert of drawer ${number} is ${report.say(height)} high, not ${report.say(wished)}: its box is no higher inside.`,
+      { is: wished, limit: height },
     )
   const left = settle(box.left + drawerThickness + INSERT_PLAY / 2)
   const rear = settle(box.rear + drawerThickness + INSERT_PLAY / 2)
@@ -110,13 +112,15 @@ function isWorthIt(number: number, { clear, height }: { clear: Mm; height: Mm },
   const insert = `the insert of drawer ${number}`
   if (clear < LEAST_DIVISION) {
     report.stop(
-      `${insert} would have divisions of ${report.say(clear)}; ${report.say(LEAST_DIVISION)} is the least. It is left out.`,
+      `${insert} would have divisions of ${report.left(clear)}; ${report.say(LEAST_DIVISION)} is the least. It is left out.`,
+      { is: report.left(clear), limit: LEAST_DIVISION, source: PRACTICE },
     )
     return false
   }
   if (height >= LEAST_HEIGHT) return true
   report.stop(
-    `${insert} would be ${report.say(height)} high; ${report.say(LEAST_HEIGHT)} is the least. It is left out.`,
+    `${insert} would be ${report.left(height)} high; ${report.say(LEAST_HEIGHT)} is the least. It is left out.`,
+    { is: report.left(height), limit: LEAST_HEIGHT, source: PRACTICE },
   )
   return false
 }

@@ -48,7 +48,7 @@ export function interiorOf(
   const drawers = drawersIn(cells, wholeBay(carcass), carcass)
   const free = freeStretch(cells)
   if (!free) {
-    report.stop(noHeight(cells))
+    report.stop(noHeight(cells), report.room(0))
     return { ...NOTHING, drawers }
   }
   const stretch = parted(free, carcass)
@@ -102,9 +102,8 @@ function columnsOf(
   const bays = baysBetween(posts, carcass)
   const narrow = bays.find((bay) => !(bay.to > bay.from))
   if (narrow) {
-    report.stop(
-      `a column would be ${report.say(narrow.to - narrow.from)} clear between its boards; nothing is built inside.`,
-    )
+    const clear = narrow.to - narrow.from
+    report.stop(`a column would be ${report.left(clear)} clear; nothing is built inside.`, report.room(clear))
     return NOTHING
   }
   if (interior.partition) report.mind('its columns are parted already, so the partition is left out.')
@@ -141,7 +140,10 @@ function noHeight(cells: readonly Cell[]): string {
 }
 
 function tellNoHeight({ from, to }: Interval, report: Report): void {
-  report.stop(`there is ${report.say(to - from)} of height for shelves and partition; they are left out.`)
+  report.stop(
+    `there is ${report.left(to - from)} of height for shelves and partition; they are left out.`,
+    report.room(to - from),
+  )
 }
 
 /** Whether a partition is asked for and can stand. */
@@ -155,7 +157,7 @@ function isParted({ interior }: Cabinet, cells: readonly Cell[], carcass: Carcas
     report.stop('a partition stands beside no row that is parted itself; it is left out.')
     return false
   }
-  return bayProblem(interior.partition.at, carcass, report) === null
+  return leavesRoom(interior.partition.at, carcass, report)
 }
 
 /** What stands between two uprights: boards around niches, shelves where most room is, drawers. */
@@ -179,7 +181,7 @@ function filledBay(
   const free = run && besideLines(run, boards)
   const dividers = shelves.dividers ?? 0
   const isWanted = counts.fixed + counts.adjustable + dividers + (shelves.rollOuts?.count ?? 0) > 0
-  if (isWanted && !free) report.stop(noHeight(cells))
+  if (isWanted && !free) report.stop(noHeight(cells), report.room(0))
   if (isWanted && free && !(free.to > free.from)) tellNoHeight(free, report)
   const common = { pins: under, drawers, niches }
   const fixed = [...boards, ...rowPosts(cells, boards, obstacles, carcass)]
@@ -267,13 +269,13 @@ export function besideLines(opening: Interval, lines: readonly Piece[]): Interva
   return { from, to }
 }
 
-function bayProblem(at: number, carcass: Carcass, report: Report): string | null {
+function leavesRoom(at: number, carcass: Carcass, report: Report): boolean {
   const left = leftBayWidth(at, carcass)
   const right = settle(clearWidth(carcass) - carcass.thickness - left)
-  if (left > 0 && right > 0) return null
-  const text = `the partition would leave ${report.say(left)} to its left and ${report.say(right)} to its right; it is left out.`
-  report.stop(text)
-  return text
+  if (left > 0 && right > 0) return true
+  const text = `the partition would leave ${report.left(left)} to its left and ${report.left(right)} to its right; it is left out.`
+  report.stop(text, report.room(Math.min(left, right)))
+  return false
 }
 
 function countsOf({ fixedShelves, adjustableShelves }: ColumnShelves) {

@@ -1,3 +1,4 @@
+import { METHOD } from '../basics/source'
 import { type Mm, settle } from '../units/length'
 import { downward, rearwardFirst, upward, WAYS } from './apart'
 import { backFront, backRear, type Carcass, clearBottom, clearWidth, hasNailersBehind, levelTop } from './carcass'
@@ -35,7 +36,8 @@ export function nailersOf(carcass: Carcass, report: Report): Piece[] {
   const need = settle((wanted.top ? nailers.width : 0) + (nailers.bottom ? nailers.width : 0))
   if (need > settle(high - low)) {
     report.stop(
-      `its nailers of ${report.say(nailers.width)} take ${report.say(need)} of height; there is ${report.say(settle(high - low))}. They are left out.`,
+      `its nailers of ${report.say(nailers.width)} take ${report.say(need)} of height; there is ${report.left(settle(high - low))}. They are left out.`,
+      { is: need, limit: report.left(high - low), source: METHOD },
     )
     return []
   }

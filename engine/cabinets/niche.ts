@@ -1,3 +1,4 @@
+import { APPLIANCE, METHOD } from '../basics/source'
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
 import { type Bay, rearAt } from './bay'
@@ -53,23 +54,27 @@ export function nicheIn(cell: Cell, bay: Bay, opening: Interval, carcass: Carcas
   const [width, height] = [settle(across.to - across.from), settle(up.to - up.from)]
   if (width < front.width) {
     report.stop(
-      `the niche is ${report.say(width)} wide between its boards; the appliance asks for ${report.say(front.width)}.`,
+      `the niche is ${report.left(width)} wide between its boards; the appliance asks for ${report.say(front.width)}.`,
+      { is: report.left(width), limit: front.width, source: APPLIANCE },
     )
   }
   if (height < front.height) {
     report.stop(
-      `the niche is ${report.say(height)} high between its boards; the appliance asks for ${report.say(front.height)}.`,
+      `the niche is ${report.left(height)} high between its boards; the appliance asks for ${report.say(front.height)}.`,
+      { is: report.left(height), limit: front.height, source: APPLIANCE },
     )
   }
   const depth = settle(insideFront(carcass) - backFront(carcass))
   if (front.air >= depth) {
     report.stop(
-      `the gap for air behind the appliance is ${report.say(front.air)}; the inside is ${report.say(depth)} deep.`,
+      `the gap for air behind the appliance is ${report.say(front.air)}; the inside is ${report.left(depth)} deep.`,
+      { is: front.air, limit: report.left(depth) },
     )
   }
   if (carcass.method.fixedShelf === 'pinned' && front.air > carcass.method.shelves.rowSetback) {
     report.mind(
       `the boards of the niche begin ${report.say(front.air)} before the back, so their rear pins, ${report.say(carcass.method.shelves.rowSetback)} before it, hold nothing.`,
+      { is: front.air, limit: carcass.method.shelves.rowSetback, source: METHOD },
     )
   }
   return [{ bay, opening, air: front.air }]

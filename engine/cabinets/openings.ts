@@ -141,7 +141,11 @@ function cellsBeside(columns: readonly FrontColumn[], place: Place, carcass: Car
   return columns.map(({ front }, at): Cell => {
     const why = whyNotBeside(front, at === 0, at === columns.length - 1, carcass)
     const stands = !why || (isParted && HANGS_ON_POSTS.has(front.kind))
-    if (!stands) report.stop(`column ${at + 1} of ${columns.length} inside a row ${why}; its place is left open.`)
+    if (!stands)
+      report.stop(`column ${at + 1} of ${columns.length} inside a row ${why}; its place is left open.`, {
+        is: 'no board beside it',
+        limit: 'one to hang on',
+      })
     const across = isParted ? acrossOf(baysBetween(posts, carcass)[at]!) : acrossAmong(rects, at, place.across, carcass)
     const path = [...place.path, at]
     const own = {
@@ -175,7 +179,10 @@ function areRoomsLeft(posts: readonly Mm[], { thickness, width }: Carcass, repor
   const rooms = ends.map((end, at) => settle(end - (posts[at - 1] ?? 0) - thickness))
   const least = Math.min(...rooms)
   if (least > 0) return true
-  report.stop(`a column inside a row would be ${report.say(least)} clear between its boards; the row is not parted.`)
+  report.stop(
+    `a column inside a row would be ${report.left(least)} clear between its boards; the row is not parted.`,
+    report.room(least),
+  )
   return false
 }
 
@@ -253,13 +260,17 @@ function sharedOut(
   const need = report.say(whole - left)
   if (shares === 0 && sizes.length > 0 && settle(left) !== 0) {
     const tell = left < 0 && one === 'column' ? report.stop : report.mind
-    tell(`its ${one}s with their gaps are ${need} ${long} in all; the front is ${report.say(whole)} ${long}.`)
+    tell(`its ${one}s with their gaps are ${need} ${long} in all; the front is ${report.say(whole)} ${long}.`, {
+      is: need,
+      limit: whole,
+    })
   }
   if (shares > 0 && left <= 0 && whole > 0) {
     const taken = more > 0 ? (fixed > 0 ? `fixed ${one}s and the steps` : 'steps') : `fixed ${one}s`
     const others = more > 0 && fixed === 0 ? `topmost ${one}` : `other ${one}s`
     report.stop(
       `its ${taken} with the gaps take ${need} of a front that is ${report.say(whole)} ${long}; nothing is left for the ${others}.`,
+      { is: need, limit: whole },
     )
   }
   return sizes.map((size) => settle('fixed' in size ? size.fixed : (left * size.share) / shares + (size.more ?? 0)))

@@ -1,3 +1,4 @@
+import { PRACTICE } from '../basics/source'
 import type { PipeWindow } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
@@ -27,7 +28,8 @@ export function tellCrossed(pipes: PipeWindow, pieces: readonly Piece[], carcass
     const [start, end] = role === 'fixedShelf' ? [low, high] : [left, settle(left + pipes.width)]
     const over = role === 'fixedShelf' ? 'from the floor' : 'from the left'
     report.mind(
-      `a ${ROLE_NAMES[role]} from ${report.say(from)} to ${report.say(to)} crosses the window for pipes, which goes from ${report.say(start)} to ${report.say(end)} ${over}.`,
+      `a ${ROLE_NAMES[role]} from ${report.say(from)} to ${report.say(to)} crosses the window for pipes, which goes from ${report.left(start)} to ${report.say(end)} ${over}.`,
+      { is: `${report.say(from)} to ${report.say(to)}`, limit: `clear of ${report.left(start)} to ${report.say(end)}` },
     )
   }
 }
@@ -42,7 +44,8 @@ export function pipesIn(back: Board, pipes: PipeWindow, carcass: Carcass, report
   const least = Math.min(cut.x, cut.y, settle(back.length - cut.x - cut.length), settle(back.width - cut.y - cut.width))
   if (least >= BACK_LEFT) return [{ ...cut, for: 'pipes' }]
   report.stop(
-    `the window for pipes would leave ${report.say(least)} of the back beside it; ${report.say(BACK_LEFT)} is the least, so it is left out.`,
+    `the window for pipes would ${least < 0 ? `reach ${report.say(-least)} past the edge of the back` : `leave ${report.say(least)} of the back beside it`}; ${report.say(BACK_LEFT)} ${least < 0 ? 'of it must be left round the window' : 'is the least'}, so it is left out.`,
+    { is: report.left(least), limit: BACK_LEFT, source: PRACTICE },
   )
   return []
 }

@@ -1,3 +1,4 @@
+import { METHOD } from '../basics/source'
 import { boxesOverlap } from '../geometry/box'
 import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { CabinetKind } from '../project/document'
@@ -89,7 +90,11 @@ export function pulled(
     for (const { board, rows } of bored) rowsOf.set(board, [...(rowsOf.get(board) ?? []), ...rows])
     if (bored.length === 0) {
       const name = face.kind === 'drawer' ? 'drawer front' : face.hinge === 'top' ? 'flap' : 'door'
-      report.mind(`a ${name} is too small for its pull, or its hinges are in the way; none is bored.`)
+      report.mind(`a ${name} is too small for its pull, or its hinges are in the way; none is bored.`, {
+        is: 'no pull',
+        limit: '1 pull',
+        source: METHOD,
+      })
     }
   }
   return rowsOf.size === 0 ? boards : boards.map((board) => withHoles(board, rowsOf.get(board) ?? []))

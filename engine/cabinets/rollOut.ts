@@ -1,3 +1,4 @@
+import { counted } from '../basics/counted'
 import { type Interval, intervalsOverlap } from '../geometry/interval'
 import type { ColumnShelves } from '../project/document'
 import { type Mm, settle } from '../units/length'
@@ -60,7 +61,8 @@ export function rollOutsIn(
   const passing = clearUp(free, before[0]?.clear ?? null)
   if (need > passing.to - passing.from) {
     report.stop(
-      `${count} roll-outs take ${report.say(need)} of height; there is ${report.say(passing.to - passing.from)}. They are left out.`,
+      `${counted(count, 'roll-out')} take${count === 1 ? 's' : ''} ${report.say(need)} of height; there is ${report.left(passing.to - passing.from)}. They are left out.`,
+      { is: need, limit: report.left(passing.to - passing.from) },
     )
     return { places: [], rest: free }
   }

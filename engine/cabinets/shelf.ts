@@ -1,3 +1,4 @@
+import { METHOD } from '../basics/source'
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
 import { downward, upward, WAYS } from './apart'
@@ -68,8 +69,11 @@ export function shelvesOf(
 ): Shelving {
   const most = Math.min(MOST_SHELVES, Math.floor((stretch.to - stretch.from) / (2 * carcass.thickness)))
   if (!(counts.fixed + counts.adjustable <= most)) {
-    const room = `${report.say(stretch.to - stretch.from)} of height`
-    report.stop(`${counts.fixed + counts.adjustable} shelves do not fit in ${room}; they are left out.`)
+    const room = `${report.left(stretch.to - stretch.from)} of height`
+    report.stop(`${counts.fixed + counts.adjustable} shelves do not fit in ${room}; they are left out.`, {
+      is: `${counts.fixed + counts.adjustable} shelves`,
+      limit: `${Math.max(0, most)} shelves`,
+    })
     return { pieces: [], pins: [] }
   }
   const levels = evenLevels(counts.fixed, stretch, carcass.thickness)
@@ -128,7 +132,11 @@ function levelsOnPins(count: number, region: Interval, carcass: Carcass, report:
   }
   if (levels.length < count) {
     const height = report.say(region.to - region.from)
-    report.stop(`${levels.length} of ${count} adjustable shelves find pin holes in ${height} of height.`)
+    report.stop(`${levels.length} of ${count} adjustable shelves find pin holes in ${height} of height.`, {
+      is: `${levels.length} shelves`,
+      limit: `${count} shelves`,
+      source: METHOD,
+    })
   }
   return levels
 }

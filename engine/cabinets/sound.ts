@@ -1,3 +1,4 @@
+import { METHOD, PRACTICE } from '../basics/source'
 import type { BoardRole } from './board'
 import { backFront, type Carcass, clearBottom, clearTop, clearWidth, insideFront } from './carcass'
 import { boardOf, LIES, type Piece } from './piece'
@@ -10,24 +11,28 @@ export function tellTightness(carcass: Carcass, report: Report): void {
   if (clearWidth(carcass) <= 0) {
     report.stop(
       `two sides of ${report.say(carcass.thickness)} leave nothing clear in a width of ${report.say(carcass.width)}.`,
+      { is: carcass.width, limit: `over ${report.say(2 * carcass.thickness)}` },
     )
   }
   if (clearTop(carcass) <= clearBottom(carcass)) {
-    const clear = report.say(clearTop(carcass) - clearBottom(carcass))
+    const clear = report.left(clearTop(carcass) - clearBottom(carcass))
     report.stop(
       `between its bottom and its top there would be ${clear} clear in a height of ${report.say(carcass.height)}.`,
+      report.room(clearTop(carcass) - clearBottom(carcass)),
     )
   }
   const { floor } = carcass.method
   if (carcass.floorHeight > 0 && floor.kind !== 'none' && floor.setback >= sideWidth(carcass)) {
     report.stop(
       `its kick is set back ${report.say(floor.setback)}; its sides are ${report.say(sideWidth(carcass))} wide.`,
+      { is: floor.setback, limit: sideWidth(carcass), source: METHOD },
     )
   }
   if (backFront(carcass) >= insideFront(carcass)) {
     const front = report.say(insideFront(carcass))
     report.stop(
       `the front of the back would be ${report.say(backFront(carcass))} from the wall; the inside ends at ${front}.`,
+      { is: backFront(carcass), limit: front, source: METHOD },
     )
   }
 }
@@ -48,14 +53,18 @@ export function canBeCut(piece: Piece, report: Report): boolean {
   ] as const
   const missing = sizes.find(([size]) => !(size > 0 && Number.isFinite(size)))
   if (missing) {
-    report.stop(`${name} would be ${report.say(missing[0])} ${missing[1]}; it is left out.`)
+    report.stop(`${name} would be ${report.left(missing[0])} ${missing[1]}; it is left out.`, report.room(missing[0]))
     return false
   }
   if (thickness > width) {
-    report.stop(`${name} would be ${report.say(width)} ${words.width}; its sheet is ${report.say(thickness)} thick.`)
+    report.stop(`${name} would be ${report.say(width)} ${words.width}; its sheet is ${report.say(thickness)} thick.`, {
+      is: width,
+      limit: thickness,
+    })
   } else if (PANELS.includes(piece.role) && width < LEAST_WIDTH) {
     report.stop(
       `${name} would be ${report.say(width)} ${words.width}; ${report.say(LEAST_WIDTH)} is the least that can be cut.`,
+      { is: width, limit: LEAST_WIDTH, source: PRACTICE },
     )
   }
   return true

@@ -1,3 +1,4 @@
+import { METHOD } from '../basics/source'
 import { type Mm, settle } from '../units/length'
 import { upward, WAYS } from './apart'
 import { backFront, type Carcass, clearWidth, insideFront, sideRear } from './carcass'
@@ -42,7 +43,8 @@ export function stretchersOf(carcass: Carcass, report: Report): Piece[] {
   if (!carcass.hasBackStretcher) return [front]
   if (rear + 2 * deep <= depth) return [front, back]
   report.stop(
-    `two stretchers of ${report.say(deep)} do not fit in the ${report.say(depth - rear)} from its back to its front; the back one is left out.`,
+    `two stretchers of ${report.say(deep)} do not fit in the ${report.left(depth - rear)} from its back to its front; the back one is left out.`,
+    { is: 2 * deep, limit: report.left(depth - rear), source: METHOD },
   )
   return [front]
 }
@@ -54,5 +56,6 @@ function tellBackInFront(carcass: Carcass, rear: Mm, report: Report): void {
   if (carcass.method.back.kind === 'none' || front <= rear || front >= insideFront(carcass)) return
   report.stop(
     `the front of its back would be ${report.say(front)} from the wall; its front stretcher begins at ${report.say(rear)}. Set the back in less.`,
+    { is: front, limit: rear, source: METHOD },
   )
 }

@@ -4,10 +4,8 @@ import { centresOf, type HolePurpose, type HoleRow, type Operation, type Recess 
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
-import { about, type Checked, type Finding } from './finding'
+import { about, type Checked, type Finding, GEOMETRY } from './finding'
 import { sayIn } from './say'
-
-const GEOMETRY = 'worked out from the boards'
 
 /** Pin holes that break into a dado or a groove, and pin holes whose shelf would meet a nailer. */
 export function boringFindings(checked: Checked): Finding[] {

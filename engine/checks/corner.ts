@@ -5,7 +5,7 @@ import { fitOf } from '../runs/fit'
 import { footprintOf } from '../runs/footprint'
 import { meetingsOf } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
-import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
+import { about, type Finding, GEOMETRY, PRACTICE, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
 
 /** Nearer than this it stands in its corner. Walls are out of square by as much. Common practice, no source. */
@@ -68,7 +68,7 @@ function otherWall(cabinet: Cabinet, project: Project): Finding[] {
       ? ` The countertop is made along its own wall; the ${say.length(settle(corner.other - cabinet.depth))} before it belong to that of the other wall.`
       : '')
   const mark = markOf(cabinet)
-  return [about({ cabinet, mark }, { weight: 'know', message, measure: along, source: PRACTICE })]
+  return [about({ cabinet, mark }, { weight: 'know', message, measure: along, limit: 'kept free', source: GEOMETRY })]
 }
 
 /** Tops are straight boards: the triangle before the slanting door of a diagonal is none of them. */
@@ -78,5 +78,10 @@ function slantFinding(cabinet: Cabinet, project: Project): Finding[] {
   const say = sayIn(project.display)
   const sides = `${say.length(settle(width - corner.otherDepth))} by ${say.length(settle(corner.other - depth))}`
   const message = `its countertops are two straight boards along the walls; the triangle before its door, ${sides}, is made on site.`
-  return [about({ cabinet, mark: markOf(cabinet) }, { weight: 'know', message, source: PRACTICE })]
+  return [
+    about(
+      { cabinet, mark: markOf(cabinet) },
+      { weight: 'know', message, measure: sides, limit: 'made on site', source: PRACTICE },
+    ),
+  ]
 }

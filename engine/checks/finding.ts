@@ -48,11 +48,7 @@ export function withRemedy(finding: Finding, tried: () => Remedy | null): Findin
 /** What no finding about fixing leaves out. */
 export const FIXING_DEFERS = 'Local codes and the makers of the fixings come first.'
 
-/** What the trade does without anyone having published it. */
-export const PRACTICE = 'common practice, no source'
-
-/** What follows from sizes and places alone. */
-export const GEOMETRY = 'worked out from the boards'
+export { GEOMETRY, PRACTICE } from '../basics/source'
 
 /** The findings about a cabinet begin with its mark, as those of its build do. */
 export function about(

@@ -4,7 +4,7 @@ import { meetingsOf } from '../runs/reach'
 import { inch, type Mm, settle } from '../units/length'
 import { fillerRemedy, HANDLE_OUT, hingedAt, roomRemedy, type Standing, turnRemedy } from './beside'
 import { appliancesIn, doesMove, facingsOf, movingIn } from './facing'
-import { about, type Finding, PRACTICE, withRemedy } from './finding'
+import { about, type Finding, GEOMETRY, withRemedy } from './finding'
 import { sayIn } from './say'
 
 /** Fillers in an inside corner: beside fronts, and beside a range or a dishwasher. */
@@ -100,7 +100,7 @@ function crossingFindings(one: Standing, project: Project, standing: readonly St
   const crossed = there.find((other) => doCross(one, other, wall.length))
   if (!crossed) return []
   const message = `its door and that of ${crossed.mark} are both hinged in the corner: opened square they meet, so only one of them can be open.`
-  const finding = about(one, { weight: 'know', message, source: PRACTICE })
+  const finding = about(one, { weight: 'know', message, measure: '1 open at a time', limit: '2', source: GEOMETRY })
   return [withRemedy(finding, () => turnRemedy(one, 'right') ?? turnRemedy(crossed, 'left'))]
 }
 

@@ -100,7 +100,37 @@ function findingOf(group: readonly Left[], asked: Asked, sheets: SheetAnswer['sh
   return {
     ...{ weight: 'stop', about: { kind: 'material', material: material.id } },
     message: `${boards}${names}: ${why}`,
+    ...figuresOf(group, count, asked),
+    source: STOCK,
     ...(remedy ? { remedy } : {}),
+  }
+}
+
+/** Who says what can be cut. */
+export const STOCK = 'the sheets, the trim and the kerf of the shop'
+
+/** What the boards are, and what the sheets that were looked at give. */
+function figuresOf(
+  [first, ...more]: readonly Left[],
+  count: number,
+  { project, job }: Asked,
+): Pick<Finding, 'measure' | 'limit'> {
+  const { hindrance, kind } = first!
+  const boards = counted(count, 'board')
+  switch (hindrance?.kind) {
+    case 'large': {
+      const [is, gives] = sizes(kind.part, hindrance.usable, project.display)
+      return { measure: more.length > 0 ? `${is} and others` : is, limit: gives }
+    }
+    case 'trimmed':
+      return { measure: `trim ${formatWithUnit(project.shop.trim, project.display)}`, limit: 'what leaves a sheet' }
+    case 'none':
+    case 'lacking':
+      return { measure: boards, limit: 'no sheet' }
+    case undefined: {
+      const own = takers(first!, { project, job, rows: [] })
+      return { measure: boards, limit: counted(onHand(own), 'sheet') }
+    }
   }
 }
 

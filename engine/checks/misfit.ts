@@ -5,13 +5,16 @@ import { narrowedInPlace, nearestPlace } from '../runs/free'
 import { formatWithUnit } from '../units/format'
 import { type Finding, type Remedy, withRemedy } from './finding'
 
+const WALLS = 'worked out from the walls and what stands at them'
+
 /**
  * What stands where it cannot stand: over another cabinet or an opening, past the wall, in what reaches in from the wall that
  * meets its own. A drag never lands there, but a file or a changed wall may ask for it.
  */
 export function misfitFindings(project: Project): Finding[] {
-  return misfits(project).map(({ cabinet, why }) => {
-    const finding: Finding = { weight: 'stop', about: { kind: 'cabinet', cabinet: cabinet.id }, message: why }
+  return misfits(project).map(({ cabinet, why, is, limit }) => {
+    const about = { kind: 'cabinet', cabinet: cabinet.id } as const
+    const finding: Finding = { weight: 'stop', about, message: why, measure: is, limit, source: WALLS }
     return withRemedy(finding, () => wayOut(project, cabinet))
   })
 }

@@ -14,7 +14,7 @@ import { fitOf } from '../runs/fit'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
 import { type Mm, settle } from '../units/length'
-import { type Finding, type Remedy, withRemedy } from './finding'
+import { type Finding, GEOMETRY, type Remedy, withRemedy } from './finding'
 import { type Say, sayIn } from './say'
 
 /** Lengths are settled on a grid; sums of them that only touch do not overlap. */
@@ -152,5 +152,5 @@ function told(pair: Pair, about: About, { length, apart }: Say): Finding {
   const message =
     `${first!.toUpperCase()}${rest.join('')} reaches up to ${measure} from the floor, and ${high.words} begins at ${limit}: ` +
     `they would stand in one another over ${length(by)} of the height.`
-  return { weight: 'stop', about, message, measure, limit, source: 'worked out from the boards' }
+  return { weight: 'stop', about, message, measure, limit, source: GEOMETRY }
 }

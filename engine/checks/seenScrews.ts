@@ -46,7 +46,12 @@ function underFinding(cabinet: Cabinet, { fixing, faceFrame, frameFixing, corner
   const isFrameScrewed = faceFrame !== null && frameFixing?.kind === 'pocketScrews'
   if (cabinet.kind !== 'upper' || cabinet.corner || !(isCornerScrewed || isFrameScrewed)) return []
   const message = 'pocket holes in the underside of its bottom are seen from below. Plug them, or cover the bottom.'
-  return [about({ cabinet, mark: markOf(cabinet) }, { weight: 'know', message, source: PRACTICE })]
+  return [
+    about(
+      { cabinet, mark: markOf(cabinet) },
+      { weight: 'know', message, measure: 'underneath', limit: 'none', source: PRACTICE },
+    ),
+  ]
 }
 
 /** A corner cabinet has a side at the free end of each leg and none in its corner; nothing covers the one at the other wall. */

@@ -17,7 +17,10 @@ export function freeFindings(project: Project, cabinets: readonly Cabinet[]): Fi
       const message =
         'stands at no wall: screw it to cleats that are fixed to the floor, and to the cabinets beside it, before its top ' +
         'is laid and anything is put into it. Find cables, pipes and floor heating first. Local codes and licensed trades come first.'
-      return about({ cabinet, mark: markOf(cabinet) }, { weight: 'mind', message, source: PRACTICE })
+      return about(
+        { cabinet, mark: markOf(cabinet) },
+        { weight: 'mind', message, measure: 'at no wall', limit: 'fixed to the floor', source: PRACTICE },
+      )
     })
 }
 
@@ -34,6 +37,9 @@ export function standingFindings(project: Project, cabinets: readonly Cabinet[])
         `${isAlone ? 'stands alone, with no cabinet beside it to be screwed to. It is' : 'is'} ${measure} high: fix it to the ` +
         `wall at its top before anything is put into it, and keep what is heavy low. ${FIXING_DEFERS}`
       const weight = isAlone ? 'mind' : 'know'
-      return about({ cabinet, mark: markOf(cabinet) }, { weight, message, measure, source: PRACTICE })
+      return about(
+        { cabinet, mark: markOf(cabinet) },
+        { weight, message, measure, limit: 'fixed, however high', source: PRACTICE },
+      )
     })
 }

@@ -3,7 +3,7 @@ import type { Project } from '../project/document'
 import type { Outgrown } from '../sheets/jobOf'
 import { turnedRows } from '../sheets/turned'
 import { type Finding, PRACTICE } from './finding'
-import { type Asked, hindered, sizeIn } from './leftOut'
+import { type Asked, hindered, STOCK, sizeIn } from './leftOut'
 
 /** Boards that no sheet can give, and kept sheets that the design has outgrown. */
 export function stockFindings(asked: Asked, outgrown: readonly Outgrown[]): Finding[] {
@@ -21,6 +21,7 @@ function turnedFindings({ project, rows, job }: Asked): Finding[] {
       about: { kind: 'material', material: row.material },
       message,
       measure: size,
+      limit: 'on no sheet upright',
       source: PRACTICE,
     }
   })
@@ -32,5 +33,10 @@ function keptFinding({ kept, stock, materials, display }: Project, { id, board }
     ? `the design no longer asks for a board of ${sizeIn(board, display)} that is on it`
     : 'the sheet, its number, or the trim, kerf or directions of the shop are others now'
   const message = `A kept sheet of ${materials[material]!.name} is not held: ${why}.`
-  return { weight: 'mind', about: { kind: 'kept', sheet: id }, message }
+  const told = {
+    measure: board ? sizeIn(board, display) : 'as it was kept',
+    limit: 'as the design is now',
+    source: STOCK,
+  }
+  return { weight: 'mind', about: { kind: 'kept', sheet: id }, message, ...told }
 }

@@ -25,18 +25,29 @@ export function fitOf(project: Project, proposed: Cabinet | readonly Cabinet[]):
   const standing = valuesOf<Cabinet>(project.cabinets).filter(({ id }) => !replaced.has(id))
   for (const [at, cabinet] of list.entries()) {
     const why = whyNot(project, cabinet, [...standing, ...list.slice(0, at)])
-    if (why) return { fits: false, why: `${markOf(cabinet)} ${why}` }
+    if (why) return { fits: false, why: `${markOf(cabinet)} ${why.why}` }
   }
   const first = list[0]
   return { fits: true, says: first ? saysOf(project, first, list) : 'fits' }
 }
 
+/** Why a cabinet cannot stand where it stands, as a finding says it: the words, the number and what it is held against. */
+export interface Misfit extends Why {
+  readonly cabinet: Cabinet
+}
+
+interface Why {
+  readonly why: string
+  readonly is: string
+  readonly limit: string
+}
+
 /** Every cabinet that cannot stand where it stands, with the reason. */
-export function misfits(project: Project): { readonly cabinet: Cabinet; readonly why: string }[] {
+export function misfits(project: Project): Misfit[] {
   const all = valuesOf<Cabinet>(project.cabinets)
   return all.flatMap((cabinet) => {
     const why = whyNot(project, cabinet, all)
-    return why ? [{ cabinet, why: `${markOf(cabinet)} ${why}` }] : []
+    return why ? [{ ...why, cabinet, why: `${markOf(cabinet)} ${why.why}` }] : []
   })
 }
 
@@ -44,14 +55,19 @@ function isList(proposed: Cabinet | readonly Cabinet[]): proposed is readonly Ca
   return Array.isArray(proposed)
 }
 
-/** The words behind the mark, or nothing when the cabinet fits. */
-function whyNot(project: Project, cabinet: Cabinet, others: readonly Cabinet[]): string | null {
+/** The words go behind the mark; nothing when the cabinet fits. */
+function whyNot(project: Project, cabinet: Cabinet, others: readonly Cabinet[]): Why | null {
   const wall = find(project.walls, cabinet.wall)
-  if (!wall) return 'has no wall'
+  if (!wall) return { why: 'has no wall', is: 'no wall', limit: 'a wall' }
   const face = footprintOf(cabinet, project)
   const show = (length: Mm) => formatWithUnit(length, project.display)
-  if (![...Object.values(face), cabinet.depth].every(Number.isFinite)) return 'has a size or place that is not a number'
-  if (Math.min(face.width, face.height) <= 0) return `would be ${show(face.width)} x ${show(face.height)}`
+  if (![...Object.values(face), cabinet.depth].every(Number.isFinite)) {
+    return { why: 'has a size or place that is not a number', is: 'not a number', limit: 'a number' }
+  }
+  if (Math.min(face.width, face.height) <= 0) {
+    const is = `${show(face.width)} x ${show(face.height)}`
+    return { why: `would be ${is}`, is, limit: `over ${show(0)}` }
+  }
   return (
     beyondTheWall(wall, face, show) ??
     somethingInTheWay(project, wall, cabinet, others, show) ??
@@ -59,15 +75,24 @@ function whyNot(project: Project, cabinet: Cabinet, others: readonly Cabinet[]):
   )
 }
 
-function beyondTheWall(wall: Wall, face: Rect, show: (length: Mm) => string): string | null {
+function beyondTheWall(wall: Wall, face: Rect, show: (length: Mm) => string): Why | null {
   const past = settle(rightEdge(face) - wall.length)
   const above = settle(topEdge(face) - wall.height)
-  if (face.width > wall.length) return `is ${show(face.width)} wide; the wall is ${show(wall.length)} long`
-  if (face.left < 0) return `would stand ${show(-face.left)} past the left end of the wall`
-  if (past > 0) return `would stand ${show(past)} past the right end of the wall (${show(wall.length)})`
-  if (face.bottom < 0) return `would reach ${show(-face.bottom)} into the floor`
-  if (above > 0) return `would reach ${show(above)} above the ceiling (${show(wall.height)})`
+  const by = byWords(show)
+  if (face.width > wall.length) {
+    const [is, limit] = [show(face.width), show(wall.length)]
+    return { why: `is ${is} wide; the wall is ${limit} long`, is, limit }
+  }
+  if (face.left < 0) return by(-face.left, (is) => `would stand ${is} past the left end of the wall`)
+  if (past > 0) return by(past, (is) => `would stand ${is} past the right end of the wall (${show(wall.length)})`)
+  if (face.bottom < 0) return by(-face.bottom, (is) => `would reach ${is} into the floor`)
+  if (above > 0) return by(above, (is) => `would reach ${is} above the ceiling (${show(wall.height)})`)
   return null
+}
+
+/** By how much something is where it must not be at all. */
+function byWords(show: (length: Mm) => string) {
+  return (by: Mm, words: (is: string) => string): Why => ({ why: words(show(by)), is: show(by), limit: show(0) })
 }
 
 function somethingInTheWay(
@@ -76,7 +101,8 @@ function somethingInTheWay(
   cabinet: Cabinet,
   others: readonly Cabinet[],
   show: (length: Mm) => string,
-): string | null {
+): Why | null {
+  const by = byWords(show)
   const face = footprintOf(cabinet, project)
   const beyond = MOST_BESIDE + 1
   const placeOf = (other: Cabinet) => footprintOf(other, project)
@@ -91,10 +117,10 @@ function somethingInTheWay(
   )
   if (blockers.length > 0) {
     const worst = blockers.reduce((a, b) => (clearingWay(face, placeOf(b)) > clearingWay(face, placeOf(a)) ? b : a))
-    return `would overlap ${markOf(worst)} by ${show(clearingWay(face, placeOf(worst)))}`
+    return by(clearingWay(face, placeOf(worst)), (is) => `would overlap ${markOf(worst)} by ${is}`)
   }
   const opening = valuesOf<Opening>(wall.openings).find((one) => doOverlap(face, one))
-  return opening ? `would cover the ${opening.kind} by ${show(clearingWay(face, opening))}` : null
+  return opening ? by(clearingWay(face, opening), (is) => `would cover the ${opening.kind} by ${is}`) : null
 }
 
 /** What it meets of the walls that meet its own: the cabinets there, their doors and windows, their other ends. */
@@ -104,7 +130,8 @@ function roundTheCorner(
   cabinet: Cabinet,
   others: readonly Cabinet[],
   show: (length: Mm) => string,
-): string | null {
+): Why | null {
+  const by = byWords(show)
   for (const meeting of meetingsOf(project, wall)) {
     const own = bodiesOf(cabinet, project)
     const at = `in the corner with ${meeting.wall.name}`
@@ -112,18 +139,24 @@ function roundTheCorner(
       if (other.wall !== meeting.wall.id) continue
       const theirs = bodiesOf(other, project).map((body) => turnedIn(body, meeting))
       const shared = Math.max(...own.flatMap((a) => theirs.map((b) => sharedRoom(a, b))))
-      if (shared > 0) return `would overlap ${markOf(other)} by ${show(shared)} ${at}`
+      if (shared > 0) return by(shared, (is) => `would overlap ${markOf(other)} by ${is} ${at}`)
     }
     const back = meetingsOf(project, meeting.wall).find((one) => one.wall.id === wall.id && one.side !== meeting.side)
     const there = back ? own.map((body) => turnedIn(body, back)).filter(({ rear }) => rear < AT_WALL) : []
     const opening = valuesOf<Opening>(meeting.wall.openings).find((one) => there.some((body) => doOverlap(body, one)))
-    if (opening) return `would stand before the ${opening.kind} of ${meeting.wall.name}`
+    if (opening) {
+      return {
+        why: `would stand before the ${opening.kind} of ${meeting.wall.name}`,
+        is: 'before it',
+        limit: 'clear of it',
+      }
+    }
     const past = Math.max(
       0,
       ...there.map((body) => settle(rightEdge(body) - meeting.wall.length)),
       ...there.map(({ left }) => -left),
     )
-    if (past > 0) return `would reach ${show(past)} past the other end of ${meeting.wall.name}`
+    if (past > 0) return by(past, (is) => `would reach ${is} past the other end of ${meeting.wall.name}`)
   }
   return null
 }

@@ -149,6 +149,17 @@ describe('the window for pipes', () => {
     ])
   })
 
+  it('is told by how far it would reach past the back', () => {
+    const cabinet = withInside({ pipes: { ...pipes, width: 600 + 2 * 50 } }, { kind: 'pair' })
+    expect(buildCabinet(cabinet, rulesWith(BACK)).problems).toMatchObject([
+      {
+        message:
+          'B1: the window for pipes would reach 50 mm past the edge of the back; 40 mm of it must be left round the window, so it is left out.',
+        ...{ measure: '0 mm', limit: '40 mm', source: 'common practice, no source' },
+      },
+    ])
+  })
+
   it('is told where a fixed shelf or an upright crosses it, not where it is free of them', () => {
     // The shelf is in the middle of 720 less 18 below and above: from (720 - 18) / 2 up. The window ends at 250 + 200.
     expect(messages(withInside({ pipes, fixedShelves: 1 }, { kind: 'pair' }))).toEqual([

@@ -21,6 +21,7 @@ describe('a cabinet that cannot be built', () => {
         weight: 'stop',
         about: { kind: 'cabinet', cabinet: 'k1' },
         message: 'B2: its width is -5 mm; it must be more than 0 mm.',
+        ...{ measure: '-5 mm', limit: 'over 0 mm', source: 'worked out from the boards' },
       },
     ])
   })
@@ -47,8 +48,8 @@ describe('a cabinet that cannot be built', () => {
     expect(boards.map(({ role }) => role)).toEqual(['leftSide', 'rightSide'])
     expect(problems.map(({ message }) => message)).toEqual([
       'B1: two sides of 18 mm leave nothing clear in a width of 30 mm.',
-      'B1: the bottom would be -6 mm long; it is left out.',
-      'B1: the top would be -6 mm long; it is left out.',
+      'B1: the bottom would be 0 mm long; it is left out.',
+      'B1: the top would be 0 mm long; it is left out.',
     ])
   })
   it('says that a joint is deeper than the board', () => {
