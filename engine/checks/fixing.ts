@@ -3,7 +3,7 @@ import { type Meeting, meetingsOf } from '../cabinets/meeting'
 import { isInEdge } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import { settle } from '../units/length'
-import { about, type Checked, type Finding, PRACTICE } from './finding'
+import { about, type Checked, type Finding, GEOMETRY, PRACTICE } from './finding'
 import { sayIn } from './say'
 
 /** Dowels that are longer than their holes, screws that hardly reach the end, and corners that are held by their housing alone. */
@@ -46,7 +46,7 @@ function lengthFinding(checked: Checked): Finding[] {
   const say = sayIn(checked.display)
   const what = INSERTED[fixing.kind]
   const message = `its ${what} are ${say.length(fixing.length)} long; the two holes of one are ${say.length(room)} deep together, ${say.length(least.inFace)} and ${say.length(least.inEnd)}. Bore deeper, or take shorter ones.`
-  const told = { measure: say.length(room), limit: say.length(fixing.length), source: 'worked out from the boards' }
+  const told = { measure: say.length(room), limit: say.length(fixing.length), source: GEOMETRY }
   return [about(checked, { weight: 'mind', message, ...told })]
 }
 

@@ -5,7 +5,7 @@ import { type Leaf, leafWeight, leavesOf } from '../cabinets/leaf'
 import type { Operation } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
-import { about, type Checked, type Finding, PRACTICE } from './finding'
+import { about, type Checked, type Finding, GEOMETRY, PRACTICE } from './finding'
 import { sayIn } from './say'
 
 const OVERLAY_SOURCE = "a hinge maker's quick reference: overlay = fixed distance + boring distance - plate height"
@@ -83,7 +83,7 @@ function placeFinding(checked: Checked): Finding[] {
       message,
       measure: counted(missing, 'hinge'),
       limit: 'none',
-      source: 'worked out from the boards',
+      source: GEOMETRY,
     }),
   ]
 }
@@ -99,7 +99,7 @@ function plateFinding(checked: Checked): Finding[] {
   const say = sayIn(checked.display)
   const [measure, limit] = say.apart(plateFromFront, first.carrier.width)
   const message = `the plates of ${counted(off.length, 'door')} are to be screwed on ${measure} behind the front edge, where their boards, ${limit} wide, leave no room for the holes. Nothing is bored for the plates.`
-  return [about(checked, { weight: 'mind', message, measure, limit, source: 'worked out from the boards' })]
+  return [about(checked, { weight: 'mind', message, measure, limit, source: GEOMETRY })]
 }
 
 function isForPlate(one: Operation): boolean {
