@@ -1,3 +1,4 @@
+import { remember } from '../basics/remember'
 import { type Board, depthUsed, type Handling, listParts, RIP, type Twig } from './cutTree'
 import type { Lot } from './lot'
 import { HANDLING, MIXED } from './settings'
@@ -7,9 +8,12 @@ import type { Fuss } from './spot'
 const MINDED = 0.03
 const MOODS = 4
 
+/** The numbers of sizes: one list for a lot, since boards keep the numbers that they were counted with. */
+const numbersOf = remember((_: Lot) => new Map<number, number>())
+
 /** Counts over all boards of a lot what it takes to cut them, and tells a search what is in use already. */
 export class HandlingCount implements Fuss {
-  private readonly numbers = new Map<number, number>()
+  private readonly numbers: Map<number, number>
   private readonly widthSeen: number[] = []
   private readonly lengthSeen: number[] = []
   private readonly trimSeen: number[] = []
@@ -20,7 +24,9 @@ export class HandlingCount implements Fuss {
   private length = 0
   private width = 0
 
-  constructor({ kinds }: Lot) {
+  constructor(lot: Lot) {
+    const { kinds } = lot
+    this.numbers = numbersOf(lot)
     this.kindLength = kinds.map(({ length }) => this.numberOf(length))
     this.kindWidth = kinds.map(({ width }) => this.numberOf(width))
     this.isLate = kinds.map(({ part, block }) => (block ? block[0]! : part).late === true)
