@@ -6,6 +6,7 @@ import { roomOf } from '../solids/seating'
 import { blankInCabinet, boxesInCabinet } from '../solids/solid'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
+import { buttedWords, closingWords, holdOf } from './holdWords'
 import { list } from './machining'
 import { assemblyOrder, type Placing } from './order'
 import { type AssemblyStep, stepOf } from './step'
@@ -61,15 +62,17 @@ function wordsOf(group: readonly Placing<Part>[], placed: readonly Part[], first
   if (board.role === 'back') return backWords(from === '-z', hosts)
   const into = hosts.length > 0 ? ` into ${list(hosts.map(({ mark }) => mark))}` : ''
   if (guests.length > 0)
-    return `Close with ${name}${into}, over ${list(guests.map(({ mark }) => mark))}. Glue and clamp.`
-  return hosts.length > 0 ? `Glue ${name}${into}.` : `Glue and screw ${name} in place, flush and square.`
+    return `Close with ${name}${into}, over ${list(guests.map(({ mark }) => mark))}. ${closingWords(boards, placed)}`
+  if (hosts.length === 0) return buttedWords(name, boards, placed)
+  const { by } = holdOf(boards, placed)
+  return by ? `Set ${name}${into}. ${closingWords(boards, placed)}` : `Glue ${name}${into}.`
 }
 
 function backWords(isLast: boolean, hosts: readonly Part[]): string {
   if (!isLast)
     return `Slide the back into its groove in ${list(hosts.map(({ mark }) => mark))} now, while gluing: it cannot go in later.`
   const where = hosts.length > 0 ? 'into its rabbet' : 'on'
-  return `The back last: lay it ${where} with the diagonals equal, glue and screw it. It keeps the box square.`
+  return `The back last: lay it ${where} with the diagonals equal, glue it, and screw or staple it all round. It keeps the box square.`
 }
 
 /** Whether the wood of a board reaches into what is cut in another. */

@@ -3,6 +3,7 @@ import { assemblyOf } from '../../../engine/assembly/assemblyOf'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
+import { USUAL_FIXINGS } from '../../../engine/project/fixing'
 import { NOTHING_LATE } from '../../../engine/project/late'
 import { aCabinet, type MethodChanges, rulesWith } from '../../helpers/cabinets'
 
@@ -51,6 +52,36 @@ describe('a cabinet after the saw', () => {
         .join(' ')
     expect(standing({ bottom: 350 })).toMatch(/^Hang the carcass level/)
     expect(standing({ bottom: 0 })).toMatch(/^Stand the carcass level/)
+  })
+
+  it.each([
+    ['none', 'and clamp it: nothing is bored to hold it besides', 'and clamp it: nothing is bored to hold it besides'],
+    ['screws', 'clamp it and drive the screws through B1-LS.', 'clamp it and drive the screws through B1-RS.'],
+    ['dowels', 'Glue the dowels of B1-BT in, set the bottom on them', 'Glue the dowels of B1-BT and B1-TP in'],
+    ['looseTenons', 'Glue the loose tenons of B1-BT in, set', 'Glue the loose tenons of B1-BT and B1-TP in'],
+    ['biscuits', 'Glue the biscuits of B1-BT in, set', 'Glue the biscuits of B1-BT and B1-TP in'],
+    ['pocketScrews', 'drive the pocket screws of B1-BT.', 'drive the pocket screws of B1-BT and B1-TP.'],
+  ] as const)('says of butted boards that are held by %s what is bored for them and no more', (kind, bottom, side) => {
+    const steps = stepsOf({ fixing: USUAL_FIXINGS[kind] }).filter(({ stage }) => stage === 'carcass')
+    const text = (mark: string) => steps.find(({ marks }) => marks.join() === mark)!.text
+    expect(text('B1-BT')).toContain(bottom)
+    expect(text('B1-RS')).toContain(side)
+    if (kind !== 'screws' && kind !== 'pocketScrews') expect(steps.some(({ text }) => /screw/.test(text))).toBe(false)
+  })
+
+  it('has screws through what is let in as well, where they are bored', () => {
+    const steps = stepsOf({ ...DADO, fixing: USUAL_FIXINGS.screws })
+    expect(steps.find(({ marks }) => marks.join() === 'B1-BT')!.text).toBe(
+      'Set the bottom into B1-LS. Glue, clamp and drive the screws through B1-LS.',
+    )
+  })
+
+  it('has a fixed shelf that is pinned laid on its pins', () => {
+    const interior = { fixedShelves: 1, adjustableShelves: 0, partition: null }
+    const steps = stepsOf({ fixedShelf: 'pinned' }, { interior })
+    expect(steps.find(({ marks }) => marks.join() === 'B1-FS')!.text).toBe(
+      'Lay the fixed shelf on the pins, up to the back.',
+    )
   })
 
   it('has its tray dividers in before the carcass is closed', () => {
