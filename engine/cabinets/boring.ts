@@ -1,8 +1,10 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
+import { gridWithin, panelGrid } from './balance'
 import type { Bay } from './bay'
 import type { Board } from './board'
-import { backFront, type Carcass, insideFront } from './carcass'
+import { backFront, type Carcass, clearBottom, clearTop, insideFront, sideRear } from './carcass'
+import { LEAST_WOOD } from './hinge'
 import { boreDepth } from './holes'
 import type { Face, HoleRow } from './operation'
 
@@ -17,8 +19,18 @@ export interface PinRows {
 /** Holes that overlap would tear out; rows closer than this are one row. */
 const LEAST_BETWEEN_ROWS = 32
 
-/** The holes in a height: the first at its distance from the floor, the last no nearer to the ceiling than that. */
-export function holeGrid({ from, to }: Interval, { method: { shelves } }: Carcass): { first: Mm; count: number } {
+/**
+ * The holes in a height: the first at its distance from the floor, the last no nearer to the ceiling than that. On a
+ * balanced panel they are those of its grid; over its whole height as far from its upper end as from its lower one.
+ */
+export function holeGrid({ from, to }: Interval, carcass: Carcass): { first: Mm; count: number } {
+  const { shelves } = carcass.method
+  const grid = panelGrid(carcass)
+  if (grid) {
+    const isWhole = from === clearBottom(carcass) && to === clearTop(carcass) && grid.first <= grid.last
+    const [least, most] = isWhole ? [grid.first, grid.last] : [from + shelves.firstHole, to - shelves.firstHole]
+    return gridWithin(grid, least, most)
+  }
   const first = settle(from + shelves.firstHole)
   const count = Math.floor((to - shelves.firstHole - first) / shelves.pitch + 1e-6) + 1
   return { first, count: shelves.pitch > 0 ? Math.max(0, count) : 0 }
@@ -34,12 +46,24 @@ export function pinsUnder(underside: Mm, bay: PinRows['bay'], { method: { shelve
   return { bay, first: settle(underside - shelves.pinDiameter / 2), count: 1 }
 }
 
-/** The distance of the rows from the wall: one behind the front edge (or inset front), one before the back. */
+/**
+ * The distance of the rows from the wall: one behind the front edge (or inset front), one before the back. On a balanced
+ * panel the rear row is as far from its rear edge, where the back leaves room for it, or so far from the front row as the
+ * greatest multiple of the pitch that keeps this. Source: dalrun.com, '32mm Cabinetmaking'.
+ */
 export function rowsFromWall(carcass: Carcass): Mm[] {
-  const { rowSetback } = carcass.method.shelves
+  const { rowSetback, balance, pitch } = carcass.method.shelves
   const front = settle(insideFront(carcass) - rowSetback)
-  const rear = settle(backFront(carcass) + rowSetback)
+  const least = balance ? balancedRear(carcass) : settle(backFront(carcass) + rowSetback)
+  const isOnGrid = balance?.rows === 'multiple' && pitch > 0
+  const rear = isOnGrid ? settle(front - Math.floor((front - least) / pitch + 1e-6) * pitch) : least
   return front - rear >= LEAST_BETWEEN_ROWS ? [rear, front] : [settle((insideFront(carcass) + backFront(carcass)) / 2)]
+}
+
+function balancedRear(carcass: Carcass): Mm {
+  const { rowSetback, pinDiameter } = carcass.method.shelves
+  const rear = settle(sideRear(carcass) + rowSetback)
+  return rear - pinDiameter / 2 - LEAST_WOOD >= backFront(carcass) ? rear : settle(backFront(carcass) + rowSetback)
 }
 
 /** The rows of holes of one upright, in its own frame. */

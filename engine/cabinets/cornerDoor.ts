@@ -9,7 +9,7 @@ import type { Legs } from './cornerLegs'
 import { frontLine } from './cornerLevels'
 import { type FacePlane, OWN_WALL, stoodIn, undone } from './facePlane'
 import { doorOf } from './fronts'
-import { hungOn, withCups } from './hingeBoring'
+import { hungOn, withCups, withPlates } from './hingeBoring'
 import { withHoles } from './holes'
 import { joined } from './joinery'
 import { leafWeight, leavesOf } from './leaf'
@@ -119,7 +119,7 @@ function hungAslant(
   const hanging = { leaf: own.hung, rect, hinge, carrier: along[boards.indexOf(carrier)]!, overlay: 0 } as const
   const { cups, plates } = hungOn({ ...hanging, face: 'inside' }, along, isOnOwn ? legs.own : legs.other, kg)
   return {
-    boards: boards.map((board) => (board === carrier ? withHoles(board, plates) : board)),
+    boards: boards.map((board) => (board === carrier ? withPlates(board, plates, legs.own) : board)),
     leaf: leaf.map((board) => (board === own.hung ? withHoles(board, cups) : board)),
   }
 }

@@ -2,6 +2,7 @@ import type { Interval } from '../geometry/interval'
 import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { Vec3 } from '../geometry/vector'
 import { type Mm, settle } from '../units/length'
+import { givenToPlates, isPinOnGrid, nearestOnGrid, type PanelGrid, panelGrid } from './balance'
 import type { Board, FrontFace } from './board'
 import { boxOf } from './boardBox'
 import { type Carcass, insideFront } from './carcass'
@@ -72,7 +73,8 @@ function hungOnCarcass(
     places.push(...middles.map((middle) => ({ carrier, face: rest.face, middle })))
     const { cups, plates } = holesFor(hanging, middles, carcass)
     now = now.map((board) => {
-      return withHoles(board, board === hanging.leaf ? cups : board === hanging.carrier ? plates : [])
+      if (board === hanging.carrier) return withPlates(board, plates, carcass)
+      return withHoles(board, board === hanging.leaf ? cups : [])
     })
   }
   return now
@@ -96,6 +98,16 @@ function holesFor(hanging: Hanging, middles: readonly Mm[], carcass: Carcass) {
     cups: middles.flatMap((middle) => cupHoles(hanging, middle, carcass)),
     plates: middles.flatMap((middle) => plateHoles(hanging, middle, carcass)),
   }
+}
+
+/** A board with what is bored for plates; on a balanced panel they take the holes of the grid that they sit in. */
+export function withPlates(board: Board, plates: readonly HoleRow[], carcass: Carcass): Board {
+  return withHoles(plateGrid(carcass) ? givenToPlates(board, plates) : board, plates)
+}
+
+/** The grid that plates sit on, where the method has them there. */
+function plateGrid(carcass: Carcass): PanelGrid | null {
+  return carcass.method.shelves.balance?.arePlatesOn ? panelGrid(carcass) : null
 }
 
 interface Placed {
@@ -137,20 +149,40 @@ function middlesOf(
   const plate: Plate = { spread: hinge.plateSpread, diameter: hinge.plateDiameter, length: hinge.plateLength }
   const range = withinBoth(wholeOf(leaf, line.axis, carcass), hingeRoom(hinge) / 2, rangeOf(carrier, line.axis), plate)
   const hard = [...takenByWork(line, plate), ...takenByBoards(line, plate, boards)]
+  const grid = line.axis === 'y' ? plateGrid(carcass) : null
+  // Holes for pins that are on the grid are those that a plate is screwed in.
+  const onGrid = grid
+    ? [...takenByWork(withoutPins(line, grid, carcass), plate), ...takenByBoards(line, plate, boards)]
+    : []
   const soft = takenByBoards(line, plate, boards, ['adjustableShelf'])
   const others = placed.filter(
     (one) => one.carrier.role === carrier.role && one.carrier.number === carrier.number && one.face === face,
   )
   const middles: Mm[] = []
   for (const wish of hingeLine(leafRange, hingesFor(leafRange.to - leafRange.from, kg), hinge)) {
-    const taken = [
-      ...hard,
-      ...[...others.map(({ middle }) => middle), ...middles].map((at) => beside(at, hingeRoom(hinge))),
-    ]
-    const middle = nearestFree(wish, [...taken, ...soft], range) ?? nearestFree(wish, taken, range)
+    const plates = [...others.map(({ middle }) => middle), ...middles].map((at) => beside(at, hingeRoom(hinge)))
+    const taken = [...hard, ...plates]
+    const middle =
+      (grid && nearestOnGrid(wish, [...onGrid, ...plates, ...soft], range, grid, plate.spread)) ??
+      nearestFree(wish, [...taken, ...soft], range) ??
+      nearestFree(wish, taken, range)
     if (middle !== null) middles.push(middle)
   }
   return middles
+}
+
+/** The line on a board without those rows of pins that a plate on the grid can be screwed in: on its line, and as wide as its holes. */
+function withoutPins(line: Line, grid: PanelGrid, { method: { hinge, shelves } }: Carcass): Line {
+  const isShared =
+    hinge.plateFromFront === shelves.rowSetback &&
+    hinge.plateDiameter === shelves.pinDiameter &&
+    settle(hinge.plateSpread % grid.pitch) === 0
+  if (!isShared) return line
+  const { carrier } = line
+  return {
+    ...line,
+    carrier: { ...carrier, operations: carrier.operations.filter((one) => !isPinOnGrid(one, carrier, grid)) },
+  }
 }
 
 function beside(at: Mm, by: Mm): Interval {

@@ -158,6 +158,16 @@ export interface ShelfRules {
   readonly rowSetback: Mm
   /** From the top face of the bottom to the first hole, and from the underside of the top to the last at least. */
   readonly firstHole: Mm
+  /** How the holes of a side share one grid. Where it is left out every opening has rows of its own, from its own floor. */
+  readonly balance?: Balance
+}
+
+/** Panels that are bored alike from both ends, and from both edges. */
+export interface Balance {
+  /** How far the rows are apart: what the depth leaves between them, or a multiple of the pitch. */
+  readonly rows: 'asLeft' | 'multiple'
+  /** Whether the plates of hinges are screwed in holes of the grid. */
+  readonly arePlatesOn: boolean
 }
 
 export interface BandingRules {

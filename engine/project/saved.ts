@@ -97,6 +97,7 @@ const method = z.strictObject({
     pitch: field('pitch'),
     rowSetback: measure,
     firstHole: measure,
+    balance: z.strictObject({ rows: oneOf('asLeft', 'multiple'), arePlatesOn: flag }).optional(),
   }),
   banding: z.strictObject({ carcass: measure, fronts: measure, isInFinishedSize: flag }),
   fronts: z.strictObject({ gap: measure, endReveal: measure, topReveal: measure, bottomReveal: measure }),

@@ -61,6 +61,19 @@ test('a change of the method in use waits for a yes, by hand or by Enter, and Es
   await expect(button(shop, /^Undo/)).toBeDisabled()
 })
 
+test('sides are balanced by one choice, with the plates of hinges in their grid', async ({ shop }) => {
+  await openMethods(shop)
+  const inGrid = shop.getByRole('region', { name: 'Project' }).getByLabel('Hinge plates sit in the grid')
+  await expect(inGrid).toHaveCount(0)
+  await choice(shop, 'Rows of holes').selectOption('asLeft')
+  await expect(inGrid).toBeChecked()
+  await expect(change(shop)).toContainText(/^Changes \d+ cabinets/)
+  await button(shop, 'Apply').click()
+  await choice(shop, 'Rows of holes').selectOption('floors')
+  await button(shop, 'Apply').click()
+  await expect(inGrid).toHaveCount(0)
+})
+
 test('a method goes to another project as a file and finds its boards there', async ({ shop }) => {
   await openMethods(shop)
   await type(method(shop), 'Ferry standard')

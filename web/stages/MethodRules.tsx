@@ -152,6 +152,7 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
                 onNumber={(angle) => onChange({ pockets: { ...rules.pockets, angle } })}
               />
             )}
+            {set === 'shelves' && <BalanceRows {...{ method, onChange }} />}
             {set === 'slides' && <SlideClass {...{ method, display, onChange }} />}
             {set === 'banding' && (
               <label className={fields.check}>
@@ -168,6 +169,41 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
           </fieldset>
         )
       })}
+    </>
+  )
+}
+
+/** Whether the sides are balanced panels, and what then sits in their grid. */
+function BalanceRows({ method: { shelves }, onChange }: Pick<MethodRulesProps, 'method' | 'onChange'>) {
+  const { balance, ...others } = shelves
+  return (
+    <>
+      <Choice
+        label="Rows of holes"
+        value={balance?.rows ?? 'floors'}
+        options={[
+          ['floors', 'From each floor'],
+          ['asLeft', 'Balanced panel'],
+          ['multiple', 'Balanced, apart by pitches'],
+        ]}
+        onChoice={(rows) => {
+          if (rows === 'floors') return onChange({ shelves: others })
+          onChange({ shelves: { ...others, balance: { arePlatesOn: balance?.arePlatesOn ?? true, rows } } })
+        }}
+      />
+      {balance && (
+        <label className={fields.check}>
+          <input
+            type="checkbox"
+            checked={balance.arePlatesOn}
+            onChange={(event) => {
+              const arePlatesOn = event.currentTarget.checked
+              onChange({ shelves: { ...others, balance: { ...balance, arePlatesOn } } })
+            }}
+          />
+          Hinge plates sit in the grid
+        </label>
+      )}
     </>
   )
 }

@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest'
+import { randomFrom } from '../../../engine/basics/random'
+import { centresOf, type HolePurpose } from '../../../engine/cabinets/operation'
+import type { Cabinet } from '../../../engine/project/document'
+import type { BuildMethod } from '../../../engine/project/method'
+import { readMethod, writeMethod } from '../../../engine/project/methodFile'
+import { demonstrationKitchen } from '../../../engine/samples/kitchen'
+import { settle } from '../../../engine/units/length'
+import { aCabinet, anyCabinet, boardIn, boardsOf, type MethodChanges, PLAIN, rulesWith } from '../../helpers/cabinets'
+
+const BALANCED = { rows: 'asLeft', arePlatesOn: true } as const
+const SHELF = { fixedShelves: 0, adjustableShelves: 1, partition: null }
+
+function method(
+  balance: BuildMethod['shelves']['balance'],
+  shelves: Partial<BuildMethod['shelves']> = {},
+): MethodChanges {
+  return { shelves: { ...PLAIN.shelves, firstHole: 128, ...shelves, ...(balance ? { balance } : {}) } }
+}
+
+/** Heights from the foot of the left side, and distances from its rear edge. */
+function holesOf(changes: MethodChanges, cabinet: Partial<Cabinet>, purpose: HolePurpose = 'shelfPin') {
+  const rules = rulesWith(changes)
+  const side = boardIn(boardsOf(aCabinet('base', { interior: SHELF, ...cabinet }), rules), 'leftSide')
+  const centres = side.operations.flatMap((one) =>
+    one.kind === 'holeRow' && one.purpose === purpose ? centresOf(one) : [],
+  )
+  const sorted = (numbers: readonly number[]) => [...new Set(numbers)].sort((a, b) => a - b)
+  return { side, up: sorted(centres.map(({ x }) => x)), rows: sorted(centres.map(({ y }) => y)) }
+}
+
+/** A back of 6 in a groove 10 before the rear edge. */
+const GROOVE: MethodChanges = { back: { kind: 'groove', inset: 10, depth: 6, clearance: 1 } }
+
+describe('a side of 768 by 580 that is not balanced', () => {
+  it('has its rows 146 from below and 174 from above, 37 from the front and 53 from the rear', () => {
+    const { side, up, rows } = holesOf({ ...method(undefined), ...GROOVE }, { height: 768 })
+    expect([up[0], side.length - up.at(-1)!]).toEqual([18 + 128, 768 - 146 - 14 * 32])
+    expect([rows[0], side.width - rows.at(-1)!]).toEqual([10 + 6 + 37, 37])
+  })
+})
+
+// T08: a panel is 32 n and twice its first hole; T02 and T03: 37 from the front edge and from the rear.
+describe('a balanced side', () => {
+  it('begins as far from its lower end as it stops from its upper one', () => {
+    const { side, up } = holesOf(method(BALANCED), { height: 768 })
+    // 768 is 24 x 32, so the first hole is at 160 (or 144, too near): 768 = 14 x 32 + 2 x 160.
+    expect([up[0], side.length - up.at(-1)!, up.length]).toEqual([160, 160, 15])
+  })
+
+  it.each([605, 637, 669, 720, 1056, 2131])('of %i is a multiple of 32 and twice the first hole high', (height) => {
+    const { side, up } = holesOf(method(BALANCED), { height })
+    expect(side.length - up.at(-1)!).toBe(up[0])
+    expect((height - 2 * up[0]!) / 32).toBe(up.length - 1)
+    expect(up[0]).toBeGreaterThanOrEqual(18 + 128)
+    expect(up[0]).toBeLessThan(18 + 128 + 16)
+  })
+
+  it('of 2131 begins 9.5 from its ends where nothing asks for more', () => {
+    // 66 x 32 + 2 x 9.5: the panel of 84 in that is cut at 83.9. What is over counts; the bottom is in the way of the first.
+    const { up } = holesOf(method(BALANCED, { firstHole: 0 }), { height: 2131 })
+    expect((up[0]! - 9.5) % 16).toBe(0)
+  })
+
+  it('has its rear row 37 from the rear edge, or a multiple of 32 behind the front row', () => {
+    const left = holesOf({ ...method(BALANCED), ...GROOVE }, { height: 768 })
+    expect([left.rows[0], left.side.width - left.rows[1]!]).toEqual([37, 37])
+    const multiple = holesOf({ ...method({ ...BALANCED, rows: 'multiple' }), ...GROOVE }, { height: 768 })
+    // Of 580 - 2 x 37 = 506 between them 15 x 32 = 480.
+    expect([multiple.rows[1]! - multiple.rows[0]!, multiple.side.width - multiple.rows[1]!]).toEqual([480, 37])
+  })
+
+  it('keeps its rear row before a back that stands farther in', () => {
+    const deep: MethodChanges = { back: { kind: 'groove', inset: 40, depth: 6, clearance: 1 } }
+    expect(holesOf({ ...method(BALANCED), ...deep }, { height: 768 }).rows[0]).toBe(40 + 6 + 37)
+  })
+
+  it('has openings above and below a fixed shelf on the same grid', () => {
+    const { up } = holesOf(method(BALANCED), {
+      height: 1600,
+      interior: { ...SHELF, fixedShelves: 1, adjustableShelves: 2 },
+    })
+    const whole = holesOf(method(BALANCED), { height: 1600 }).up
+    expect(up.length).toBeGreaterThan(10)
+    expect(up.length).toBeLessThan(whole.length)
+    for (const one of up) expect((one - whole[0]!) % 32).toBe(0)
+  })
+
+  it('has the plates of its hinges in the grid, and their cups at the same height', () => {
+    const changes = method(BALANCED)
+    const cabinet = { height: 768, front: { kind: 'door', hinge: 'left' }, interior: SHELF } as const
+    const plates = holesOf(changes, cabinet, 'hingePlate')
+    const pins = holesOf(changes, cabinet)
+    expect(plates.up).toHaveLength(4)
+    for (const one of plates.up) expect(Math.abs(one - 160) % 32).toBe(0)
+    // A hole for a plate is no hole for a pin in the same row, which goes on above and below.
+    const centres = (purpose: HolePurpose) =>
+      pins.side.operations.flatMap((one) => (one.kind === 'holeRow' && one.purpose === purpose ? centresOf(one) : []))
+    const shared = centres('hingePlate').filter((a) => centres('shelfPin').some((b) => a.x === b.x && a.y === b.y))
+    expect(shared).toEqual([])
+    const rules = rulesWith(changes)
+    const boards = boardsOf(aCabinet('base', cabinet), rules)
+    const door = boardIn(boards, 'door')
+    const cups = door.operations.flatMap((one) =>
+      one.kind === 'holeRow' && one.purpose === 'hingeCup' ? [settle(door.placement.origin.y + one.x)] : [],
+    )
+    expect(cups).toEqual([plates.up[0]! + 16, plates.up[2]! + 16])
+  })
+
+  it('has its plates where they were without the choice', () => {
+    const cabinet = {
+      height: 768,
+      front: { kind: 'door', hinge: 'left' },
+      interior: { ...SHELF, adjustableShelves: 0 },
+    } as const
+    const off = holesOf(method({ ...BALANCED, arePlatesOn: false }), cabinet, 'hingePlate')
+    expect(off.up).toEqual(holesOf(method(undefined), cabinet, 'hingePlate').up)
+    expect(off.up.some((one) => (one - 160) % 32 !== 0)).toBe(true)
+  })
+
+  it('bores nothing on what is bored, whatever the cabinet', () => {
+    let onGrid = 0
+    for (let seed = 0; seed < 150; seed++) {
+      const { cabinet, rules } = anyCabinet(randomFrom(seed))
+      const shelves = { ...rules.method.shelves, balance: BALANCED }
+      for (const board of boardsOf(cabinet, { ...rules, method: { ...rules.method, shelves } })) {
+        const holes = board.operations.flatMap((row) =>
+          row.kind === 'holeRow' && !row.slant ? centresOf(row).map((at) => ({ ...at, row })) : [],
+        )
+        onGrid += holes.filter(({ row }) => row.purpose === 'hingePlate').length
+        const touching = holes.flatMap((one, at) =>
+          holes.slice(at + 1).filter(({ row, x, y }) => {
+            const least = (row.diameter + one.row.diameter) / 2 - 1e-6
+            return row.face === one.row.face && Math.hypot(x - one.x, y - one.y) < least
+          }),
+        )
+        expect(touching, `seed ${seed}, ${board.role} ${board.number}`).toEqual([])
+      }
+    }
+    expect(onGrid).toBeGreaterThan(100)
+  })
+})
+
+describe('the file of a method with balanced panels', () => {
+  it('keeps the choice, and one that never had it stays as it was', () => {
+    const kitchen = demonstrationKitchen()
+    const own = kitchen.methods[kitchen.method]!
+    expect(own.shelves).not.toHaveProperty('balance')
+    const balanced = { ...own, shelves: { ...own.shelves, balance: BALANCED } }
+    const text = writeMethod({ ...kitchen, methods: { ...kitchen.methods, [own.id]: balanced } }, own.id)!
+    const read = readMethod(text)
+    expect(read.ok && read.value.method.shelves.balance).toEqual(BALANCED)
+  })
+})
