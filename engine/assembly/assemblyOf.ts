@@ -57,12 +57,17 @@ export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display
     fits('Put the boxes on their slides, all the way in and out.', ...DRAWER_BOX),
     fits('Glue each insert square, its dividers into its ends, and lay it loose in its drawer.', ...INSERT),
     fits(
-      'Fronts last: hang the doors, screw drawer fronts to their boxes, and make all gaps equal.',
+      `Fronts last: hang the doors${hangWords(of(...FRAME).length > 0)}, screw drawer fronts to their boxes, and make all gaps equal.`,
       ...SLAB_FRONTS,
       ...FIVE_PARTS,
     ),
   ]
   return steps.filter(({ marks, stage }) => marks.length > 0 || stage === 'carcass')
+}
+
+/** The hinges of a face frame come with their plates. */
+function hangWords(isFramed: boolean): string {
+  return isFramed ? ' (their hinges are screwed to the frame where the cups are: nothing is bored in it)' : ''
 }
 
 function standWords(cabinet: Pick<Cabinet, 'kind' | 'bottom'>, isFree: boolean, hasLate: boolean): string {

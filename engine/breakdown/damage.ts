@@ -1,12 +1,12 @@
 import { bad, good, type Result } from '../basics/result'
 import { type Rect, rectsOverlap, rightOf, topOf } from '../geometry/rect'
 import { formatApart } from '../units/apart'
-import { formatWithUnit } from '../units/format'
+import { formatWithUnit, PLAIN_MM } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { isStillWood } from './atHand'
 import type { FloorPiece } from './floor'
 import type { Damage } from './mishapKinds'
-import { type BreakdownInput, TENTHS, worksOf } from './steps'
+import { type BreakdownInput, worksOf } from './steps'
 import { sizeWith } from './task'
 import { walksOf } from './walks'
 
@@ -22,7 +22,7 @@ export interface Placed {
 
 /** Where a damage lies; refused where there is no such piece, and where nothing of it is on the piece. */
 export function placedDamage(input: BreakdownInput, floor: readonly FloorPiece[], damage: Damage): Result<Placed> {
-  const { display = TENTHS } = input
+  const { display = PLAIN_MM } = input
   const found = typeof damage.on === 'number' ? sheetOf(input, floor, damage.on) : pieceNamed(input, floor, damage.on)
   if (!found.ok) return found
   const { name, length, width, piece, sheet } = found.value

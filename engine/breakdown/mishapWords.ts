@@ -1,14 +1,14 @@
 import { counted } from '../basics/counted'
 import type { PartId } from '../basics/id'
 import type { CutRow } from '../cutlist/row'
-import { formatLength, formatWithUnit } from '../units/format'
+import { formatLength, formatWithUnit, PLAIN_MM } from '../units/format'
 import type { LengthDisplay } from '../units/length'
 import type { Hand } from './atHand'
 import { cleanOf } from './cutAway'
 import type { Placed } from './damage'
 import type { FloorPiece } from './floor'
 import type { Damage, Mishap } from './mishapKinds'
-import { type BreakdownInput, TENTHS } from './steps'
+import type { BreakdownInput } from './steps'
 import { nameList } from './wording'
 
 export interface Outcome {
@@ -51,7 +51,7 @@ export function toldOf(outcome: Outcome): string[] {
 /** What is no longer as it was planned. */
 export function happened(outcome: Outcome): string[] {
   const { mishap, lost, input, needed, damage } = outcome
-  const display = input.display ?? TENTHS
+  const display = input.display ?? PLAIN_MM
   switch (mishap.kind) {
     case 'spoiled':
       return [`${partsIn(lost, input)} ${lost.length === 1 ? 'is spoiled and is' : 'are spoiled and are'} cut again.`]

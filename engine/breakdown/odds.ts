@@ -2,8 +2,9 @@ import { counted } from '../basics/counted'
 import type { CutRow } from '../cutlist/row'
 import type { Material } from '../project/document'
 import { formatApart } from '../units/apart'
+import { PLAIN_MM } from '../units/format'
 import { allRows, isSameToTheSaw, rowOfPart } from './mishap'
-import { type BreakdownInput, TENTHS } from './steps'
+import type { BreakdownInput } from './steps'
 
 /** What a design has now. */
 interface Design {
@@ -16,7 +17,7 @@ interface Design {
  * Nothing where they agree.
  */
 export function oddsWords(input: BreakdownInput, { rows, materials }: Design): string[] {
-  const { display = TENTHS } = input
+  const { display = PLAIN_MM } = input
   const cutting = allRows(input)
   const planned = new Map(cutting.map(({ material, thickness }) => [material, thickness]))
   const thick = [...planned].flatMap(([id, thickness]) => {

@@ -2,6 +2,7 @@ import type { MaterialId } from '../basics/id'
 import { remember } from '../basics/remember'
 import type { CutRow } from '../cutlist/row'
 import type { CutOrder, Material, Shop } from '../project/document'
+import { PLAIN_MM } from '../units/format'
 import type { LengthDisplay } from '../units/length'
 import { cautionsFor, SHOP_CAUTIONS } from './cautions'
 import { type CutAway, usableOf, worksOfCutAways } from './cutAway'
@@ -33,8 +34,6 @@ export interface BreakdownInput extends Laid {
   /** How lengths are written in the words of a step; tenths of a millimetre when left out. */
   readonly display?: LengthDisplay
 }
-
-export const TENTHS: LengthDisplay = { unit: 'mm', step: 0.1 }
 
 /**
  * The layouts as a list of things to do. Both orders of cutting are worked out and the quicker one is proposed; what the
@@ -154,7 +153,7 @@ function likeness({ run, kind, tool, hasAttachment, blade, size, takes, cuts, le
 function stepOf(alike: readonly Work[], isNewSetting: boolean, id: string, context: Context): Step {
   const first = alike[0]!
   const { kind, tool, hasAttachment, blade, setting, task, isLate } = first
-  const display = context.display ?? TENTHS
+  const display = context.display ?? PLAIN_MM
   const names = alike.map(({ takes }) => takes.name)
   const material = context.materials[task.material as MaterialId]
   return {

@@ -1,10 +1,10 @@
 import { counted } from '../basics/counted'
 import type { PartId } from '../basics/id'
 import type { JobStock } from '../sheets/job'
-import { formatLength, formatWithUnit } from '../units/format'
+import { formatLength, formatWithUnit, PLAIN_MM } from '../units/format'
 import { assignParts } from './assign'
 import type { PieceAtHand } from './atHand'
-import { type BreakdownInput, TENTHS } from './steps'
+import type { BreakdownInput } from './steps'
 import { copiesOf, isInShop, sheetNumbers, walksOf } from './walks'
 import { nameList } from './wording'
 
@@ -77,7 +77,7 @@ function sheetsWords(
 }
 
 /** By its size too, where sheets of several sizes can be bought. */
-function stockName(stock: JobStock, { job, materials, display = TENTHS }: Omit<BreakdownInput, 'shop'>): string {
+function stockName(stock: JobStock, { job, materials, display = PLAIN_MM }: Omit<BreakdownInput, 'shop'>): string {
   const name = materialName(stock.material, materials)
   const isAlone = job.stock.every((other) => other === stock || isInShop(other) || other.material !== stock.material)
   const { length, width } = stock

@@ -1,13 +1,14 @@
 import type { Interval } from '../geometry/interval'
 import type { HingeRules } from '../project/method'
 import { inch, type Mm, settle } from '../units/length'
+import { KG_PER_POUND } from '../units/weight'
 
 /** In pounds and inches, as the chart is printed. Source: a hinge maker's chart of hinges by door height and weight. */
 const HINGES: readonly { readonly to: Mm; readonly kg: number; readonly hinges: number }[] = [
-  { to: inch(40), kg: 15 * 0.45359237, hinges: 2 },
-  { to: inch(60), kg: 30 * 0.45359237, hinges: 3 },
-  { to: inch(80), kg: 45 * 0.45359237, hinges: 4 },
-  { to: inch(100), kg: 60 * 0.45359237, hinges: 5 },
+  { to: inch(40), kg: 15 * KG_PER_POUND, hinges: 2 },
+  { to: inch(60), kg: 30 * KG_PER_POUND, hinges: 3 },
+  { to: inch(80), kg: 45 * KG_PER_POUND, hinges: 4 },
+  { to: inch(100), kg: 60 * KG_PER_POUND, hinges: 5 },
 ]
 
 /** The height and the weight of a door each ask for a number of hinges, and the larger holds. */

@@ -1,7 +1,7 @@
 import type { CabinetId } from '../basics/id'
 import type { Problem } from '../basics/problem'
 import { GEOMETRY } from '../basics/source'
-import { formatWithUnit } from '../units/format'
+import { formatWithUnit, PLAIN_MM } from '../units/format'
 import type { LengthDisplay, Mm } from '../units/length'
 
 /** What a problem is held against: a length is said as messages say it. */
@@ -27,8 +27,6 @@ export interface Report {
   readonly room: (length: Mm) => Told
 }
 
-const TENTHS: LengthDisplay = { unit: 'mm', step: 0.1 }
-
 /** Of a sum that is done again: what is wrong with it was told the first time. */
 export const SILENT: Report = {
   problems: [],
@@ -39,9 +37,9 @@ export const SILENT: Report = {
   room: () => ({}),
 }
 
-export function reportOn(cabinet: CabinetId, mark: string, display: LengthDisplay = TENTHS): Report {
+export function reportOn(cabinet: CabinetId, mark: string, display: LengthDisplay = PLAIN_MM): Report {
   const problems: Problem[] = []
-  const shown = display.unit === 'mm' ? TENTHS : display
+  const shown = display.unit === 'mm' ? PLAIN_MM : display
   const say = (length: Mm) => (Number.isFinite(length) ? formatWithUnit(length, shown) : 'not a number')
   const words = (of: Mm | string) => (typeof of === 'string' ? of : say(of))
   const add =

@@ -1,8 +1,7 @@
 import type { House } from '../project/document'
 import type { Mm } from '../units/length'
+import { KG_PER_POUND } from '../units/weight'
 
-/** A pound in kg, exactly. */
-export const KG_PER_POUND = 0.45359237
 /** What a kg weighs, in newtons. */
 export const NEWTON_PER_KG = 9.80665
 const MM2_PER_SQUARE_FOOT = 304.8 ** 2

@@ -1,7 +1,8 @@
 import { formatApart } from '../units/apart'
 import { fineFor, formatFine } from '../units/format'
 import type { LengthDisplay, Mm } from '../units/length'
-import { KG_PER_POUND, NEWTON_PER_KG, PSF } from './load'
+import { formatWeight } from '../units/weight'
+import { NEWTON_PER_KG, PSF } from './load'
 
 /** Lengths, weights and loads as findings say them, in the units of the project. */
 export interface Say {
@@ -22,14 +23,10 @@ export function sayIn(display: LengthDisplay): Say {
   return {
     length: (length) => formatFine(length, display),
     apart: (a, b) => formatApart(a, b, fineFor(Math.min(Math.abs(a), Math.abs(b)), display)),
-    weight: (kg) => (isMetric ? `${inTenths(kg)} kg` : `${inTenths(kg / KG_PER_POUND)} lb`),
+    weight: (kg) => formatWeight(kg, display),
     load: (pressure) =>
       isMetric
         ? `${Math.round((pressure * MM2_PER_M2) / NEWTON_PER_KG)} kg per m²`
         : `${Math.round(pressure / PSF)} lb per sq ft`,
   }
-}
-
-function inTenths(weight: number): number {
-  return Math.round(weight * 10) / 10
 }

@@ -2,19 +2,15 @@ import type { Board } from '../cabinets/board'
 import type { CabinetBuild, Rules } from '../cabinets/build'
 import { hingesFor } from '../cabinets/hinge'
 import { leafWeight } from '../cabinets/leaf'
-
-interface CornerHinges {
-  readonly name: string
-  readonly quantity: number
-  /** They are bought by the piece. */
-  readonly length: null
-}
+import { hingePlates, ON_FRAME } from './plates'
+import type { HardwareRow } from './row'
 
 /**
  * What the doors of a corner hang on. The hung leaf of an L carries both, so that their weight together counts, and must
- * open far enough to fold back; a diagonal door hangs aslant on its side.
+ * open far enough to fold back; a diagonal door hangs aslant on its side. Each has a plate, but for those that are screwed
+ * to a face frame.
  */
-export function cornerHinges({ cabinet, boards }: CabinetBuild, { materials }: Rules): CornerHinges[] {
+export function cornerHinges({ cabinet, boards }: CabinetBuild, { method, materials }: Rules): HardwareRow[] {
   const leaves = cabinet.corner?.kind === 'L' ? 2 : 1
   const hung = boards.filter((board) => leafOf(board, leaves) === 1)
   const folded = boards.filter((board) => leafOf(board, leaves) === 2)
@@ -22,11 +18,15 @@ export function cornerHinges({ cabinet, boards }: CabinetBuild, { materials }: R
   const densityOf = ({ material }: Board) => materials[material]?.density ?? 0
   const weightOf = (leaf: readonly Board[]) => leafWeight({ boards: leaf }, densityOf)
   const quantity = hingesFor(heightOf(hung), weightOf([...hung, ...folded]))
-  if (cabinet.corner?.kind === 'diagonal') return [{ name: 'hinge for a diagonal door', quantity, length: null }]
+  const [on, plates] = method.faceFrame ? [ON_FRAME, 0] : ['', quantity]
+  if (cabinet.corner?.kind === 'diagonal') {
+    return [{ name: `hinge for a diagonal door${on}`, quantity, length: null }, hingePlates(plates, method)]
+  }
   const between = folded.length > 0 ? hingesFor(heightOf(folded), weightOf(folded)) : 0
   return [
-    { name: 'wide-angle hinge for folding doors', quantity, length: null },
+    { name: `wide-angle hinge for folding doors${on}`, quantity, length: null },
     { name: 'hinge between folding leaves', quantity: between, length: null },
+    hingePlates(plates + between, method),
   ]
 }
 

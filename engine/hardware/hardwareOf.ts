@@ -6,10 +6,12 @@ import { leafWeight, leavesOf } from '../cabinets/leaf'
 import { legsAcross } from '../cabinets/leg'
 import { packedOut } from '../cabinets/slideBoring'
 import type { Part } from '../parts/part'
-import { plainMm } from '../units/format'
+import { formatFine, PLAIN_MM } from '../units/format'
 import type { Mm } from '../units/length'
+import { slideClass } from '../units/weight'
 import { cornerHinges } from './cornerHinges'
 import { fixingsFor, frontScrewsFor } from './fixings'
+import { hingePlates, ON_FRAME } from './plates'
 import { pullsFor } from './pulls'
 import type { HardwareRow } from './row'
 
@@ -34,8 +36,12 @@ function flapsIn({ boards, fronts }: CabinetBuild): number {
   return leavesOf(boards, fronts).filter(({ hinge }) => hinge === 'top').length
 }
 
-/** By how they sit on their boards, in the order of the doors. */
-function hingesOf({ cabinet, fronts, boards }: CabinetBuild, { method, materials }: Rules): HardwareRow[] {
+/**
+ * By how they sit on their boards, in the order of the doors, and a plate for each. Those of a face frame have their plate
+ * on them and are screwed to the frame: nothing is bored for it.
+ */
+function hingesOf({ cabinet, fronts, boards }: CabinetBuild, rules: Rules): HardwareRow[] {
+  const { method, materials } = rules
   const hung = {
     width: cabinet.width,
     height: cabinet.height,
@@ -52,12 +58,17 @@ function hingesOf({ cabinet, fronts, boards }: CabinetBuild, { method, materials
     const hang = hangOf(leaf, hung)
     counts.set(hang, (counts.get(hang) ?? 0) + hinges)
   }
-  const hinges = [...counts].map(([hang, quantity]) => ({ name: `${hang} hinge`, quantity, length: null }))
+  const hinges = [...counts].map(([hang, quantity]) => ({ name: nameOfHinge(hang, rules), quantity, length: null }))
   const plates = hinges.reduce((sum, { quantity }) => sum + quantity, 0)
-  return [
-    ...hinges,
-    { name: `hinge plate, ${plainMm(method.hinge.plateHeight)} mm high`, quantity: plates, length: null },
-  ]
+  return method.faceFrame ? hinges : [...hinges, hingePlates(plates, method)]
+}
+
+/** One for a face frame is bought by how far its door covers the frame. */
+function nameOfHinge(hang: Hang, { method: { faceFrame }, display = PLAIN_MM }: Rules): string {
+  if (!faceFrame) return `${hang} hinge`
+  const { fronts } = faceFrame
+  const by = fronts.kind === 'overlay' ? ` of ${formatFine(fronts.by, display)}` : ''
+  return `${hang} hinge${by}${ON_FRAME}`
 }
 
 /** A lid hangs along its length, and stays hold it open. */
@@ -73,13 +84,14 @@ function lidHardware(parts: readonly Part[], { materials }: Rules): HardwareRow[
   ]
 }
 
-/** A pair for every drawer box, as long as the box. */
-function slidesFor(parts: readonly Part[], { method }: Rules): HardwareRow[] {
+/** A pair for every drawer box, as long as the box, of the class that the method asks for. */
+function slidesFor(parts: readonly Part[], { method, display = PLAIN_MM }: Rules): HardwareRow[] {
   const lengths = new Map<Mm, number>()
   for (const { role, length } of parts) {
     if (role === 'drawerSide') lengths.set(length, (lengths.get(length) ?? 0) + 1)
   }
-  const name = method.slide.kind === 'side' ? 'pair of side slides' : 'pair of undermount slides'
+  const kind = method.slide.kind === 'side' ? 'side slides' : 'undermount slides'
+  const name = `pair of ${kind}, carries ${slideClass(method.slides.loadClass, display)}`
   return [...lengths].map(([length, sides]) => ({ name, quantity: sides / 2, length }))
 }
 

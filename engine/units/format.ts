@@ -8,6 +8,9 @@ export function formatLength(length: Mm, display: LengthDisplay): string {
   return display.unit === 'mm' ? formatMm(length, display.step) : formatInches(length, display.step)
 }
 
+/** Where nobody says in which unit. */
+export const PLAIN_MM: LengthDisplay = { unit: 'mm', step: 0.1 }
+
 /** In mm to a tenth whatever the unit: bits and hardware are sold by it. */
 export function plainMm(length: Mm): string {
   return formatMm(length, 0.1)

@@ -1,9 +1,9 @@
 import {
   type BuildMethod,
-  KG_PER_POUND,
   type LengthDisplay,
   pocketsOf,
   SLIDE_CLASSES,
+  slideClass,
   USUAL_FOLD,
 } from '../../engine/index'
 import { Choice } from '../ui/Choice'
@@ -211,13 +211,11 @@ function BalanceRows({ method: { shelves }, onChange }: Pick<MethodRulesProps, '
 /** What a pair of slides carries, by the classes that are sold. */
 function SlideClass({ method, display, onChange }: MethodRulesProps) {
   const { slides } = method
-  const words = (pounds: number) =>
-    display.unit === 'in' ? `${pounds} lb` : `${(pounds * KG_PER_POUND).toFixed(1)} kg (${pounds} lb)`
   return (
     <Choice
       label="A pair carries"
       value={SLIDE_CLASSES.some((pounds) => pounds === slides.loadClass) ? String(slides.loadClass) : null}
-      options={SLIDE_CLASSES.map((pounds) => [String(pounds), words(pounds)])}
+      options={SLIDE_CLASSES.map((pounds) => [String(pounds), slideClass(pounds, display)])}
       onChoice={(pounds) => onChange({ slides: { ...slides, loadClass: Number(pounds) } })}
     />
   )

@@ -71,7 +71,8 @@ describe('a face frame', () => {
 
   it('has hinges of its own', () => {
     const names = derive(with_({ faceFrame: FRAME })).cabinets[0]!.hardware.map(({ name }) => name)
-    expect(names).toContain('face frame inset hinge')
+    expect(names).toContain('face frame inset hinge, screwed to the frame')
+    expect(names.filter((name) => /plate/.test(name))).toEqual([])
   })
 })
 

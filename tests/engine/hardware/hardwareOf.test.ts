@@ -4,8 +4,10 @@ import { hingesFor } from '../../../engine/cabinets/hinge'
 import { hardwareOf } from '../../../engine/hardware/hardwareOf'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
+import { USUAL_SLIDES } from '../../../engine/project/machining'
 import { inch } from '../../../engine/units/length'
 import { aCabinet, type MethodChanges, rulesWith } from '../../helpers/cabinets'
+import { FRAME } from '../../helpers/frames'
 
 function told(cabinet: Cabinet, changes: MethodChanges = {}): string[] {
   const rules = rulesWith(changes)
@@ -48,7 +50,7 @@ describe('the hardware of a cabinet', () => {
     const cabinet = aCabinet('base', { front: { kind: 'door', hinge: 'left' }, interior })
     // 580 deep, 10 behind the door and 10 before its rear: boxes, slides and strips of 550.
     expect(told(cabinet).filter((row) => /strip|slides/.test(row))).toEqual([
-      '2 pair of side slides 550',
+      '2 pair of side slides, carries 22.7 kg (50 lb) 550',
       `${2 * 1} packing strip 550`,
     ])
   })
@@ -78,10 +80,41 @@ describe('the hardware of a cabinet', () => {
       '2 pair of flap stays',
     ])
   })
+  it('has plates for all hinges of an L, on its side and between its leaves, as many as are bored for', () => {
+    const corner = { kind: 'L', hand: 'left', other: 860, otherDepth: 560 } as const
+    const cabinet = aCabinet('base', { width: 920, corner, front: { kind: 'door', hinge: 'right' } })
+    const rules = rulesWith()
+    const bored = buildCabinet(cabinet, rules).boards.flatMap(({ operations }) =>
+      operations.filter((one) => one.kind === 'holeRow' && one.purpose === 'hingePlate'),
+    )
+    expect(bored).toHaveLength(2 + 2)
+    expect(told(cabinet)).toEqual([
+      '2 wide-angle hinge for folding doors',
+      '2 hinge between folding leaves',
+      `${2 + 2} hinge plate, 0 mm high`,
+    ])
+  })
+  it('has hinges that are screwed to a face frame, by how far they cover it, and no plates besides', () => {
+    const cabinet = aCabinet('base', { front: { kind: 'pair' } })
+    const faceFrame = { ...FRAME, fronts: { kind: 'overlay', by: 12.7 } } as const
+    const hinges = told(cabinet, { faceFrame }).filter((row) => /hinge/.test(row))
+    expect(hinges).toEqual(['4 face frame overlay hinge of 12.7 mm, screwed to the frame'])
+  })
+  it('names the class of slides in the unit of the project', () => {
+    const cabinet = aCabinet('base', { front: { kind: 'drawer' } })
+    const rules = rulesWith({ slides: { ...USUAL_SLIDES, loadClass: 100 } })
+    const namesIn = (unit: 'mm' | 'in') => {
+      const display = unit === 'mm' ? ({ unit, step: 0.1 } as const) : ({ unit, step: 32 } as const)
+      const build = buildCabinet(cabinet, rules)
+      return hardwareOf(build, partsOf(build, rules), { ...rules, display }).map(({ name }) => name)
+    }
+    expect(namesIn('mm')).toEqual(['pair of side slides, carries 45.4 kg (100 lb)'])
+    expect(namesIn('in')).toEqual(['pair of side slides, carries 100 lb'])
+  })
   it('is a pair of slides for every drawer, as long as its box', () => {
     const share = { size: { kind: 'share', share: 1 }, front: { kind: 'drawer' } } as const
     expect(told(aCabinet('base', { front: { kind: 'rows', rows: [share, share, share] } }))).toEqual([
-      '3 pair of side slides 550',
+      '3 pair of side slides, carries 22.7 kg (50 lb) 550',
     ])
   })
 })
