@@ -1,3 +1,4 @@
+import { CORNER_FILLER } from '../project/blind'
 import type { Project } from '../project/document'
 import { find } from '../project/references'
 import { meetingsOf } from '../runs/reach'
@@ -7,8 +8,7 @@ import { appliancesIn, doesMove, facingsOf, movingIn } from './facing'
 import { about, type Finding, GEOMETRY, withRemedy } from './finding'
 import { sayIn } from './say'
 
-/** Fillers in an inside corner: beside fronts, and beside a range or a dishwasher. */
-const FILLER = inch(3)
+/** Beside a range or a dishwasher the filler of an inside corner is wider. */
 const FILLER_AT_APPLIANCE = inch(6)
 const FILLER_SOURCE = 'a dealer glossary: at least 3 in from the corner, 6 in beside a range or dishwasher'
 /** From an appliance to an inside corner, so that its handle clears the drawers round it. */
@@ -32,7 +32,7 @@ function frontFindings(one: Standing, project: Project, standing: readonly Stand
   return facingsOf(one, movingIn(one), project, standing).flatMap((facing) => {
     const { other, side, gap } = facing
     const isAtAppliance = isAppliance(one) || isAppliance(other)
-    const wanted = isAtAppliance ? FILLER_AT_APPLIANCE : FILLER
+    const wanted = isAtAppliance ? FILLER_AT_APPLIANCE : CORNER_FILLER
     if (gap >= wanted) return []
     const say = sayIn(project.display)
     const [measure, limit] = say.apart(gap, wanted)

@@ -1,50 +1,9 @@
 import { inch, type Mm, settle } from '../units/length'
-import { blindWidthLeast } from './blind'
+import { blindWidthLeast, CORNER_FILLER } from './blind'
 import type { Corner } from './corner'
 import type { CabinetKind, Front, FrontRow, Interior, NewCabinet, Project } from './document'
 import type { BuildMethod, MethodChoices } from './method'
-
-/** Ordinary cabinets that stand ready to be put on the wall: choices that the maker could make one by one. */
-export type ReadyName =
-  | 'drawerBase'
-  | 'sinkBase'
-  | 'blindBase'
-  | 'islandBase'
-  | 'benchBox'
-  | 'openShelves'
-  | 'blindUpper'
-  | 'endShelf'
-  | 'pantry'
-  | 'applianceHousing'
-  | 'cornerBase'
-  | 'cornerUpper'
-  | 'diagonalBase'
-  | 'diagonalUpper'
-
-/** What is put on the wall as new: a plain box, or one that stands ready. */
-export type NewKind = CabinetKind | ReadyName
-
-export const READY: readonly (readonly [ReadyName, string])[] = [
-  ['drawerBase', 'drawer base'],
-  ['sinkBase', 'sink base'],
-  ['blindBase', 'blind corner base'],
-  ['islandBase', 'island base, finished back'],
-  ['endShelf', 'end shelf'],
-  ['benchBox', 'bench box with a lid'],
-  ['openShelves', 'open shelves'],
-  ['blindUpper', 'blind corner upper'],
-  ['pantry', 'tall pantry'],
-  ['applianceHousing', 'appliance housing'],
-  ['cornerBase', 'L corner base'],
-  ['cornerUpper', 'L corner upper'],
-  ['diagonalBase', 'diagonal corner base'],
-  ['diagonalUpper', 'diagonal corner upper'],
-]
-
-/** What a new cabinet is called before it has a number. */
-export function newKindName(what: NewKind): string {
-  return READY.find(([name]) => name === what)?.[1] ?? what
-}
+import { kindOf, type NewKind } from './readyKinds'
 
 /** All of a new cabinet but its place, in mm. */
 export interface Start extends NewCabinet {
@@ -80,31 +39,6 @@ export function startOf(project: Project, what: NewKind, put: Put = {}): Start {
   return { ...usual, width, front: usual.front === DOOR && !usual.corner ? doorsAcross(width) : usual.front }
 }
 
-function kindOf(what: NewKind): CabinetKind {
-  switch (what) {
-    case 'base':
-    case 'drawerBase':
-    case 'sinkBase':
-    case 'blindBase':
-    case 'islandBase':
-    case 'endShelf':
-    case 'benchBox':
-    case 'cornerBase':
-    case 'diagonalBase':
-      return 'base'
-    case 'upper':
-    case 'openShelves':
-    case 'blindUpper':
-    case 'cornerUpper':
-    case 'diagonalUpper':
-      return 'upper'
-    case 'tall':
-    case 'pantry':
-    case 'applianceHousing':
-      return 'tall'
-  }
-}
-
 /** What sets a ready cabinet apart from a plain box of its kind. */
 function readyPart(project: Project, what: NewKind, put: Put): Partial<Start> {
   switch (what) {
@@ -116,6 +50,8 @@ function readyPart(project: Project, what: NewKind, put: Put): Partial<Start> {
       return { front: rowsOf(fixed(topDrawerHeight(project), DRAWER), share(DRAWER), share(DRAWER)), interior: EMPTY }
     case 'sinkBase':
       return sinkBase(project, put)
+    case 'vanityBase':
+      return vanityBase(project, put)
     case 'blindBase':
     case 'blindUpper':
       return blindCorner(project, kindOf(what), put)
@@ -169,6 +105,29 @@ function sinkBase(project: Project, put: Put): Partial<Start> {
   }
 }
 
+/** A low sink base that hangs clear of the floor by a rail before its back: its top is where that of a base stands. */
+function vanityBase(project: Project, put: Put): Partial<Start> {
+  const width = put.width ?? inUnits(project, 600, 24)
+  const height = inUnits(project, 500, 20)
+  const { nailers } = methodIn(project)
+  return {
+    ...sinkBase(project, { ...put, width }),
+    height,
+    depth: inUnits(project, 480, 19),
+    bottom: settle(project.newCabinets.base.height - height),
+    front: rowsOf(fixed(inUnits(project, 120, 5), { kind: 'falseFront' }), share(doorsAcross(width))),
+    interior: {
+      ...EMPTY,
+      pipes: { width: inUnits(project, 300, 12), height: inUnits(project, 150, 6), bottom: inUnits(project, 150, 6) },
+    },
+    overrides: {
+      ...sinkBase(project, put).overrides,
+      floor: { kind: 'none' },
+      nailers: { ...nailers, top: true },
+    },
+  }
+}
+
 /** Both legs as long and as deep as one another. */
 function inCorner(project: Project, kind: Corner['kind'], of: CabinetKind, put: Put): Partial<Start> {
   const width = put.width ?? (of === 'upper' ? inUnits(project, 600, 24) : inUnits(project, 900, 36))
@@ -176,15 +135,19 @@ function inCorner(project: Project, kind: Corner['kind'], of: CabinetKind, put: 
   return { width, corner: { kind, hand: put.isAtRight ? 'right' : 'left', other: width, otherDepth: depth } }
 }
 
-/** The door beside the blind part hangs on the far side, so that it opens away from the corner. */
+/**
+ * The door beside the blind part hangs on the far side, so that it opens away from the corner, and begins a filler from the
+ * face of the run that will stand before it.
+ */
 function blindCorner(project: Project, kind: CabinetKind, { isAtRight = false }: Put): Partial<Start> {
   const blind = {
     kind: 'blind',
     neighbour: project.newCabinets[kind].depth,
-    filler: inUnits(project, 50, 2),
+    filler: inUnits(project, 80, 3),
     pull: inUnits(project, 40, 1.5),
   } as const
-  const least = blindWidthLeast(blind, thicknessOf(project, 'frontMaterial'))
+  const pull = Math.max(blind.pull, CORNER_FILLER)
+  const least = blindWidthLeast({ ...blind, pull }, thicknessOf(project, 'frontMaterial'))
   const step = inUnits(project, 10, 0.5)
   const width = settle(Math.ceil(least / step - 1e-6) * step)
   const door: Front = { kind: 'door', hinge: isAtRight ? 'left' : 'right' }

@@ -1,12 +1,17 @@
 import { type CabinetId, freeId, type WallId } from '../basics/id'
+import type { Interval } from '../geometry/interval'
 import type { Rect } from '../geometry/rect'
-import { type Cabinet, type CabinetKind, NOTHING_BESIDE, type Project, type Wall } from '../project/document'
+import { CORNER_FILLER } from '../project/blind'
+import { type Cabinet, NOTHING_BESIDE, type Project, type Wall } from '../project/document'
 import { freeNumber } from '../project/mark'
-import { type NewKind, startOf } from '../project/ready'
+import { type Start, startOf } from '../project/ready'
+import type { NewKind } from '../project/readyKinds'
 import { wallAt } from '../site/wall'
 import { type Mm, settle } from '../units/length'
 import { fitOf } from './fit'
+import { rightEdge } from './lane'
 import { freeStretches } from './neighbours'
+import { inTheWay } from './reach'
 
 /** A gap narrower than this is left for a filler (common practice, no source). */
 const NARROWEST: Mm = 150
@@ -27,7 +32,7 @@ export function newCabinetAt(
   const usual = startOf(project, what)
   const wanted = width ?? usual.width
   const first = () => {
-    return usual.corner ? placesFor(project, what, wanted, wall.id)[0] : firstPlace(project, wall, usual.kind, wanted)
+    return usual.corner ? placesFor(project, what, wanted, wall.id)[0] : firstPlace(project, wall, usual, wanted)
   }
   const place = left === null ? first() : { left, width: wanted }
   if (!place) return null
@@ -58,12 +63,31 @@ export function newCabinetAt(
   }
 }
 
+/**
+ * The free stretches of a wall, as far as what opens is clear of a run that comes round an inside corner: a filler from its
+ * face. Where that leaves no room, the whole stretch.
+ */
+function clearStretches(project: Project, wall: Wall, { kind, front, depth }: Start): Interval[] {
+  const free = freeStretches(project, wall, kind)
+  if (front.kind === 'open' || front.kind === 'falseFront') return free
+  const round = inTheWay(project, wall, depth).filter(({ isLeg }) => !isLeg)
+  return free.map((stretch) => {
+    const isAtLeft = round.some((body) => rightEdge(body) === stretch.from)
+    const isAtRight = round.some((body) => body.left === stretch.to)
+    const from = settle(stretch.from + (isAtLeft ? CORNER_FILLER : 0))
+    const to = settle(stretch.to - (isAtRight ? CORNER_FILLER : 0))
+    return to - from >= NARROWEST ? { from, to } : stretch
+  })
+}
+
 /** The free places that a new cabinet of a width could be put in: both ends of each stretch that is long enough. */
 export function placesFor(project: Project, what: NewKind, width: Mm, on: WallId | null = null): Rect[] {
   const wall = wallAt(project, on)
   if (!wall) return []
-  const { kind, bottom, height, corner } = startOf(project, what)
-  const places = freeStretches(project, wall, kind).flatMap(({ from, to }): Rect[] => {
+  const start = startOf(project, what)
+  const { bottom, height, corner } = start
+  const stretches = corner ? freeStretches(project, wall, start.kind) : clearStretches(project, wall, start)
+  const places = stretches.flatMap(({ from, to }): Rect[] => {
     const room = settle(to - from)
     if (room < Math.min(width, NARROWEST)) return []
     if (room < 2 * width) return [{ left: from, bottom, width: Math.min(width, room), height }]
@@ -77,8 +101,8 @@ export function placesFor(project: Project, what: NewKind, width: Mm, on: WallId
   })
 }
 
-function firstPlace(project: Project, wall: Wall, kind: CabinetKind, width: Mm): { left: Mm; width: Mm } | null {
-  const stretches = freeStretches(project, wall, kind)
+function firstPlace(project: Project, wall: Wall, start: Start, width: Mm): { left: Mm; width: Mm } | null {
+  const stretches = clearStretches(project, wall, start)
   const roomy = stretches.find(({ from, to }) => to - from >= width)
   if (roomy) return { left: roomy.from, width }
   const narrow = stretches.find(({ from, to }) => to - from >= NARROWEST)

@@ -1,4 +1,4 @@
-import { cabinet, expect, test } from './shop'
+import { cabinet, expect, test, type } from './shop'
 
 test('a ready kind is picked beside the tray, put in a free place, and is one undo step', async ({ shop }) => {
   await shop.getByRole('button', { name: 'Ready kinds' }).click()
@@ -13,6 +13,21 @@ test('a ready kind is picked beside the tray, put in a free place, and is one un
   await shop.locator('section[aria-label^="Elevation"]').focus()
   await shop.keyboard.press('Control+z')
   await expect(cabinet(shop, 'B6')).toHaveCount(0)
+})
+
+test('a base that hangs says how high in its card, and is hung higher there', async ({ shop }) => {
+  const card = shop.getByRole('region', { name: 'Properties' })
+  const height = card.getByLabel('Above floor', { exact: true })
+  await cabinet(shop, 'B1').click()
+  await expect(card.getByLabel('Width', { exact: true })).toBeVisible()
+  await expect(height).toHaveCount(0)
+  await shop.getByRole('button', { name: 'Ready kinds' }).click()
+  await shop.getByRole('menuitem', { name: 'wall-hung vanity base' }).click()
+  await shop.locator('[data-slot]').first().click({ force: true })
+  await expect(height).toHaveValue(String(868 - 500))
+  await type(height, '350')
+  await expect(shop.getByRole('button', { name: /^Undo/ })).toBeEnabled()
+  await expect(height).toHaveValue('350')
 })
 
 test.describe('on a narrow screen', () => {

@@ -1,6 +1,15 @@
 import { ChevronDown, ChevronRight, ChevronUp, Copy, Move, Trash2 } from 'lucide-react'
 import { memo, useMemo } from 'react'
-import { type Cabinet, gapsBeside, installCautions, markOf, type Project, wallsOf } from '../../engine/index'
+import {
+  type Cabinet,
+  gapsBeside,
+  installCautions,
+  isHung,
+  markOf,
+  methodOf,
+  type Project,
+  wallsOf,
+} from '../../engine/index'
 import { duplicated, movedToWall, removed } from '../input/commands'
 import { OpeningRows } from '../sheets/OpeningRows'
 import { chosenCabinets } from '../store/selection'
@@ -202,7 +211,7 @@ function Sizes(chosen: ChosenProps) {
   const single = cabinets.length === 1 ? first! : null
   const walls = wallsOf(project)
   const gaps = single && gapsBeside(project, single)
-  const doAllHang = cabinets.every(({ kind }) => kind === 'upper')
+  const canAllHang = cabinets.every((cabinet) => isHung(cabinet) || methodOf(cabinet, project).floor.kind === 'none')
   const names = single ? { W: single.width, H: single.height, D: single.depth } : undefined
   return (
     <>
@@ -248,7 +257,7 @@ function Sizes(chosen: ChosenProps) {
           ))}
         </>
       )}
-      {doAllHang && (
+      {canAllHang && (
         <LengthField
           label="Above floor"
           value={common(cabinets, ({ bottom }) => bottom)}

@@ -3,7 +3,7 @@ import { freedIn, sawnOutOf } from '../../../engine/breakdown/sawnOut'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import { newProject } from '../../../engine/project/defaults'
-import type { ReadyName } from '../../../engine/project/ready'
+import type { ReadyName } from '../../../engine/project/readyKinds'
 import { newCabinetAt } from '../../../engine/runs/place'
 import { volumeOf } from '../../../engine/solids/volume'
 

@@ -1,4 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { valuesOf } from '../../../engine/basics/id'
+import { newProject } from '../../../engine/project/defaults'
+import type { Project, Wall } from '../../../engine/project/document'
+import { startOf } from '../../../engine/project/ready'
+import { newCabinetAt, placesFor } from '../../../engine/runs/place'
+import { settle } from '../../../engine/units/length'
 import { aCorner, cabinet, OTHER_WALL, the } from '../../helpers/wall'
 import { findingIn, remedied } from './findings'
 
@@ -133,5 +139,38 @@ describe('the blind part of a corner before which a run stands', () => {
 
   it('is as it is typed where nothing stands before it', () => {
     expect(findingIn(aCorner(b1), MADE)).toBeNull()
+  })
+})
+
+describe('a ready blind corner and the run that is put before it', () => {
+  function withBlind(what: 'blindBase' | 'blindUpper', at: 'left' | 'right', unit: 'mm' | 'in') {
+    const plain = { ...newProject(unit), walls: aCorner().walls }
+    const on = at === 'left' ? OTHER_WALL : valuesOf<Wall>(plain.walls)[0]!.id
+    const width = newCabinetAt(plain, what, 0, undefined, on)!.width
+    const left = at === 'left' ? 0 : settle(plain.walls[on]!.length - width)
+    const blind = newCabinetAt(plain, what, left, undefined, on)!
+    return { ...plain, cabinets: { [blind.id]: blind } as Project['cabinets'] }
+  }
+
+  it.each([
+    ['blindBase', 'base', 'left', 'mm'],
+    ['blindBase', 'drawerBase', 'right', 'mm'],
+    ['blindUpper', 'upper', 'left', 'mm'],
+    ['blindBase', 'base', 'right', 'in'],
+    ['blindUpper', 'upper', 'left', 'in'],
+  ] as const)('%s: a %s in the free place in the corner opens clear of it (%s, %s)', (what, kind, at, unit) => {
+    const project = withBlind(what, at, unit)
+    const run = valuesOf<Wall>(project.walls)[at === 'left' ? 0 : 1]!
+    const { width } = startOf(project, kind)
+    // The run comes along the other wall to the corner, at its right end or at its left one.
+    const lefts = placesFor(project, kind, width, run.id).map(({ left }) => left)
+    const place = at === 'left' ? Math.max(...lefts) : Math.min(...lefts)
+    const before = newCabinetAt(project, kind, place, width, run.id)!
+    const both = { ...project, cabinets: { ...project.cabinets, [before.id]: before } }
+    expect(findingIn(both, OPENS)).toBeNull()
+    expect(findingIn(both, /blind part/)).toBeNull()
+    // Nearer it would not be clear of the corner.
+    const nearer = { ...before, left: place + (at === 'left' ? 10 : -10) }
+    expect(findingIn({ ...both, cabinets: { ...both.cabinets, [before.id]: nearer } }, OPENS)).not.toBeNull()
   })
 })

@@ -4,7 +4,7 @@ import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import { newProject } from '../../../engine/project/defaults'
 import type { Cabinet, Project } from '../../../engine/project/document'
-import type { ReadyName } from '../../../engine/project/ready'
+import type { ReadyName } from '../../../engine/project/readyKinds'
 import { newCabinetAt } from '../../../engine/runs/place'
 import { firstWall } from '../../../engine/site/wall'
 

@@ -3,7 +3,8 @@ import { valuesOf } from '../../../engine/basics/id'
 import { blindWidthLeast } from '../../../engine/project/blind'
 import { newProject } from '../../../engine/project/defaults'
 import type { BuildMethod } from '../../../engine/project/method'
-import { newKindName, nicheFrontHeight, READY } from '../../../engine/project/ready'
+import { nicheFrontHeight } from '../../../engine/project/ready'
+import { newKindName, READY } from '../../../engine/project/readyKinds'
 import { fitOf } from '../../../engine/runs/fit'
 import { newCabinetAt } from '../../../engine/runs/place'
 import { interferences } from '../../../engine/solids/interference'
@@ -68,23 +69,33 @@ describe('the main parts of', () => {
     ])
   })
 
-  it('a blind corner base are a panel and a strip that close 640, and a door on the rest', () => {
+  it('a vanity base are those of a low sink base that hangs with its top at that of a base', () => {
+    const made = readyBuild('vanityBase')
+    expect([made.cabinet.bottom, made.cabinet.height, made.cabinet.depth]).toEqual([868 - 500, 500, 480])
+    expect(sizeOf(boardIn(made.boards, 'leftSide'))).toBe('500 x 480')
+    expect(sizeOf(boardIn(made.boards, 'falseFront'))).toBe(`${600 - 2 * 1.5} x 120`)
+    expect(sizeOf(boardIn(made.boards, 'door'))).toBe(`${500 - 3 - 3 - 120} x ${600 - 2 * 1.5}`)
+    expect(made.boards.some(({ role }) => role === 'topNailer')).toBe(true)
+    expect(made.boards.some(({ role }) => role === 'kickBoard' || role === 'plinthFront')).toBe(false)
+  })
+
+  it('a blind corner base are a panel and a strip that close 680, and a door on the rest', () => {
     const { boards } = readyBuild('blindBase')
-    // 580 of the other run, 18 of its doors and 40 of pulls are 638; the next 10 is 640.
+    // 580 of the other run, 18 of its doors and a filler of 76.2 are 674.2; the next 10 is 680.
     const height = 868 - 100 - 3
-    expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${height} x ${640 - 50}`)
-    expect(sizeOf(boardIn(boards, 'cornerFiller'))).toBe(`${height} x 50`)
-    expect(sizeOf(boardIn(boards, 'door'))).toBe(`${height} x ${640 + 450 - 2 * 1.5 - 3 - 640}`)
+    expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${height} x ${680 - 80}`)
+    expect(sizeOf(boardIn(boards, 'cornerFiller'))).toBe(`${height} x 80`)
+    expect(sizeOf(boardIn(boards, 'door'))).toBe(`${height} x ${680 + 450 - 2 * 1.5 - 3 - 680}`)
     expect(boardIn(boards, 'blindPanel').placement.origin.x).toBe(1.5)
   })
 
   it('a blind corner upper at the right end of the wall are the same seen from the other side', () => {
     const { boards, fronts } = readyBuild('blindUpper', newProject('mm'), 2700)
-    // 330, 18 and 40 are 388.
-    expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${720 - 3} x ${390 - 50}`)
+    // 330, 18 and 76.2 are 424.2; the next 10 is 430.
+    expect(sizeOf(boardIn(boards, 'blindPanel'))).toBe(`${720 - 3} x ${430 - 80}`)
     expect(fronts.map(({ kind, hinge }) => hinge ?? kind)).toEqual(['left', 'blindPanel', 'cornerFiller'])
-    expect(boardIn(boards, 'blindPanel').placement.origin.x).toBe(390 + 450 - 1.5 - (390 - 50))
-    expect(boardIn(boards, 'cornerFiller').placement.origin.x).toBe(390 + 450 - 1.5 - 390)
+    expect(boardIn(boards, 'blindPanel').placement.origin.x).toBe(430 + 450 - 1.5 - (430 - 80))
+    expect(boardIn(boards, 'cornerFiller').placement.origin.x).toBe(430 + 450 - 1.5 - 430)
   })
 
   it('an island base are a back of the front board over the whole carcass, and no nailer', () => {
