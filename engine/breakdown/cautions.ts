@@ -1,6 +1,7 @@
 import type { Material, Shop } from '../project/document'
 import { formatWithUnit } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
+import { formatWeight } from '../units/weight'
 import { boardWeight } from './lift'
 import { roughCutOf } from './rough'
 import { isWithin } from './tool'
@@ -32,7 +33,7 @@ type Say = (length: Mm) => string
 export function cautionsFor(work: Work, { shop, material, display }: Circumstances): string[] {
   const say: Say = (length) => formatWithUnit(length, display)
   return [
-    ...liftCautions(work, shop, material, say),
+    ...liftCautions(work, { shop, material, display }, say),
     ...bladeCautions(work),
     ...railCautions(work, shop, say),
     ...reachCautions(work, shop, say),
@@ -42,7 +43,7 @@ export function cautionsFor(work: Work, { shop, material, display }: Circumstanc
 }
 
 /** A long strip at the bench can be made lighter; a sheet cannot, before it is cut. */
-function liftCautions(work: Work, shop: Shop, material: Material | undefined, say: Say): string[] {
+function liftCautions(work: Work, { shop, material, display }: Circumstances, say: Say): string[] {
   if (!material) return []
   const { length, width } = work.takes
   const weight = boardWeight(length, width, material.thickness, material.density)
@@ -50,7 +51,8 @@ function liftCautions(work: Work, shop: Shop, material: Material | undefined, sa
   const most = settle((length * shop.onePersonLift) / weight)
   const at = work.kind === 'square' ? roughCutOf(work.task, most, shop.kerf, shop.roughLength) : null
   const way = at === null ? '' : ` Or crosscut it roughly at ${say(at)} first.`
-  return [`Weighs ${weight.toFixed(1)} kg; one person lifts ${shop.onePersonLift} kg. Two people, or a carrier.${way}`]
+  const [weighs, lifts] = [weight, shop.onePersonLift].map((kg) => formatWeight(kg, display))
+  return [`Weighs ${weighs}; one person lifts ${lifts}. Two people, or a carrier.${way}`]
 }
 
 function isRip(work: Work): boolean {

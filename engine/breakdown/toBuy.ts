@@ -2,6 +2,7 @@ import { counted } from '../basics/counted'
 import type { PartId } from '../basics/id'
 import type { JobStock } from '../sheets/job'
 import { formatLength, formatWithUnit, PLAIN_MM } from '../units/format'
+import { formatMoney } from '../units/money'
 import { assignParts } from './assign'
 import type { PieceAtHand } from './atHand'
 import type { BreakdownInput } from './steps'
@@ -69,7 +70,7 @@ function sheetsWords(
   const name = stockName(stock, input)
   const are = Math.abs(more) === 1 ? 'is' : 'are'
   if (more < 0) return `${counted(-more, 'sheet')} of ${name} less ${are} to be bought.`
-  const cost = stock.price ? `, ${priceOf(stock.price * more)} ${shop.currency}` : ''
+  const cost = stock.price ? `, ${formatMoney(stock.price * more, shop.currency)}` : ''
   const isBought = stock.quantity === undefined
   const way = isBought ? 'to be bought' : 'taken from those on hand'
   const which = nameList(numbers.map((number) => `sheet ${number}`))
@@ -82,11 +83,6 @@ function stockName(stock: JobStock, { job, materials, display = PLAIN_MM }: Omit
   const isAlone = job.stock.every((other) => other === stock || isInShop(other) || other.material !== stock.material)
   const { length, width } = stock
   return isAlone ? name : `${name}, ${formatLength(length, display)} x ${formatWithUnit(width, display)},`
-}
-
-/** In whole cents; whole prices without them. */
-function priceOf(price: number): string {
-  return price.toFixed(2).replace(/\.00$/, '')
 }
 
 function materialName(id: string, materials: BreakdownInput['materials']): string {

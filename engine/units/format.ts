@@ -29,6 +29,25 @@ export function formatFine(length: Mm, display: LengthDisplay): string {
   return formatWithUnit(length, fineFor(length, display))
 }
 
+/**
+ * A measure of a bit or of hardware, whose size is not ours to round: `1 1/4` where it is that, or else in mm with its unit,
+ * as it is sold, `32 mm`; `about 1 17/64` where it is no round number of either. What is shown in mm is rounded as ever.
+ */
+export function formatMeasure(length: Mm, display: LengthDisplay): string {
+  const shown = formatLength(length, display)
+  if (display.unit === 'mm' || isShownTrue(length, display)) return shown
+  const tenths = plainMm(length)
+  return Math.abs(Number(tenths) - length) < TRUE ? `${tenths} mm` : `about ${shown}`
+}
+
+/** Closer than any tool goes. */
+const TRUE: Mm = 0.005
+
+function isShownTrue(length: Mm, { step }: LengthDisplay): boolean {
+  const parts = (length * 10 * step) / 254
+  return Math.abs(parts - Math.round(parts)) * (254 / 10 / step) < TRUE
+}
+
 /** With its unit: `756.6 mm`, `30 1/4 in`. */
 export function formatWithUnit(length: Mm, display: LengthDisplay): string {
   return `${formatLength(length, display)} ${unitName(display)}`

@@ -4,7 +4,7 @@ import { inch, type LengthDisplay, type Mm, settle } from './length'
 /**
  * Reads a length as people write it: `768`, `76.8cm`, `30 1/4"`, `30-1/4`, `23¾`, `2' 6 1/4"`, `2ft 6in`, `600/2 + 18`,
  * `=W-2*18`. A bare number is in the unit of the display; names stand for lengths in mm. What cannot be read gets a
- * message that says what was not understood.
+ * message that says what was not understood. A rounded length that was shown as `about 1 1/4` is read as `1 1/4`.
  *
  * `30-1/4` and `30 1/4` are thirty and a quarter when the display is in inches or an inch mark follows; with a space
  * before the minus (`30 - 1/4`) it is a subtraction.
@@ -15,7 +15,7 @@ export function parseLength(
   names: Readonly<Record<string, Mm>> = {},
 ): Result<Mm> {
   if (text.length > LONGEST) return bad(`That is ${text.length} characters long; a length has at most ${LONGEST}.`)
-  const tokens = tokensOf(text.trim().replace(/^=/, ''), display, names)
+  const tokens = tokensOf(text.trim().replace(/^(=|about\b)\s*/i, ''), display, names)
   if (!tokens.ok) return tokens
   if (tokens.value.length === 0) return bad('A length is missing.')
   const reading: Reading = { tokens: tokens.value, at: 0, display }

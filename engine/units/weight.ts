@@ -8,6 +8,19 @@ export function formatWeight(kg: number, { unit }: Pick<LengthDisplay, 'unit'>):
   return unit === 'mm' ? `${inTenths(kg)} kg` : `${inTenths(kg / KG_PER_POUND)} lb`
 }
 
+/** The unit of weights that goes with the lengths of a project, and how many kg it is. */
+export function weightUnit({ unit }: Pick<LengthDisplay, 'unit'>): { readonly name: string; readonly kg: number } {
+  return unit === 'mm' ? { name: 'kg', kg: 1 } : { name: 'lb', kg: KG_PER_POUND }
+}
+
+/** The unit of densities, and how many kg per cubic metre it is. */
+export function densityUnit({ unit }: Pick<LengthDisplay, 'unit'>): { readonly name: string; readonly kg: number } {
+  return unit === 'mm' ? { name: 'kg/m³', kg: 1 } : { name: 'lb/ft³', kg: KG_PER_POUND / CUBIC_FOOT }
+}
+
+/** In cubic metres. */
+const CUBIC_FOOT = 0.3048 ** 3
+
 /** What a pair of slides carries, as its class is called, in pounds: `22.7 kg (50 lb)` where weights are in kg. */
 export function slideClass(pounds: number, display: Pick<LengthDisplay, 'unit'>): string {
   const called = `${pounds} lb`

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test'
-import { button, cabinet, expect, goTo, openTab, save, startProject, test } from './shop'
+import { button, cabinet, expect, goTo, openTab, save, startProject, test, type } from './shop'
 
 /** Types a length over the width of B1 in the elevation. */
 async function typeWidth(page: Page, text: string): Promise<void> {
@@ -50,6 +50,33 @@ test('30 1/4" typed in a millimetre project is 768.35 mm, and reads 30 1/4 in in
   await expect(cabinet(shop, 'B1')).toHaveAccessibleName(/^B1 base, 30 1\/4 wide/)
   await expect(shop.getByLabel('Width of B1', { exact: true })).toHaveValue('30 1/4')
   expect(await savedWidths(shop)).toEqual([768.35])
+})
+
+test('a length that only looked like what is typed becomes it', async ({ shop }) => {
+  await startProject(shop, 'Millimetres')
+  await openTab(shop, 'Schedule')
+  await button(shop, 'Add base').click()
+  await show(shop, 'in')
+  const width = shop.getByLabel('Width of B1', { exact: true })
+  await expect(width).toHaveValue('23 5/8')
+  expect(await savedWidths(shop)).toEqual([600])
+  await type(width, '23 5/8')
+  expect(await savedWidths(shop)).toEqual([23.625 * 25.4])
+})
+
+test('in an inch project bits and hardware are told in mm where they are no fraction, and weights in lb', async ({
+  shop,
+}) => {
+  await startProject(shop, 'Inches')
+  await button(shop, /Build and boards/).click()
+  const panel = shop.getByRole('region', { name: 'Project' })
+  const pitch = panel.getByLabel('Pitch of holes', { exact: true })
+  await expect(pitch).toHaveValue('32 mm')
+  await expect(panel.getByLabel('Cup diameter', { exact: true })).toHaveValue('35 mm')
+  await expect(panel.getByLabel('First from the end', { exact: true })).toHaveValue('3')
+  // The pitch of 1 1/4 is another one than 32 mm, though it looks like it in 32nds.
+  await type(pitch, '1 1/4')
+  await expect(pitch).toHaveValue('1 1/4')
 })
 
 const NONSENSE = [

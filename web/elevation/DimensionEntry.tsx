@@ -24,15 +24,17 @@ export function DimensionEntry({ name, length, field, display, x, y, onLength, o
   const input = useRef<HTMLInputElement>(null)
   const shown = formatLength(length, display)
   const [text, setText] = useState(shown)
+  // What was typed counts, also where the length only looked like it.
+  const [isTyped, setIsTyped] = useState(false)
   const [why, setWhy] = useState<string | null>(null)
   const isOver = useRef(false)
   useEffect(() => input.current?.select(), [])
 
   function finish(step: -1 | 0 | 1) {
     if (isOver.current) return
-    if (text !== shown) {
+    if (isTyped) {
       const read = readLength(text, display, field)
-      const refusal = read.ok ? onLength(read.value) : read.message
+      const refusal = !read.ok ? read.message : read.value === length ? null : onLength(read.value)
       if (refusal !== null) return setWhy(refusal)
     }
     isOver.current = true
@@ -64,7 +66,10 @@ export function DimensionEntry({ name, length, field, display, x, y, onLength, o
         value={text}
         autoComplete="off"
         spellCheck={false}
-        onChange={(event) => setText(event.currentTarget.value)}
+        onChange={(event) => {
+          setText(event.currentTarget.value)
+          setIsTyped(true)
+        }}
         onKeyDown={onKeyDown}
         onBlur={() => (why === null ? finish(0) : onDone(0))}
       />

@@ -1,4 +1,4 @@
-import { type Derived, formatLength, type Part } from '../../engine/index'
+import { type Derived, formatLength, formatWeight, type Part } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { builtIn } from './built'
 
@@ -56,7 +56,7 @@ function whole(derived: Derived): Caption {
 
 function counted(parts: readonly Part[], derived: Derived): string {
   const count = parts.length === 1 ? '1 part' : `${parts.length} parts`
-  return `${count}, ${weightOf(parts, derived).toFixed(1)} kg`
+  return `${count}, ${formatWeight(weightOf(parts, derived), derived.project.display)}`
 }
 
 function sizeOf(part: Part, { project }: Derived): string {

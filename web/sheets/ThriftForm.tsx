@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'react'
 import {
   type Dimension,
   dimensionsOf,
+  formatMoney,
   formatWithUnit,
   inch,
   type LengthDisplay,
@@ -197,5 +198,5 @@ function changeWords({ changes }: Saving, display: LengthDisplay): string {
 
 function savedWords({ sheets, sheetsSaved, moneySaved }: Saving, currency: string): string {
   const less = sheetsSaved === 1 ? '1 sheet less' : `${sheetsSaved} sheets less`
-  return `${sheetsSaved > 0 ? `${less} (${sheets})` : 'as many sheets'}, ${moneySaved} ${currency} less`
+  return `${sheetsSaved > 0 ? `${less} (${sheets})` : 'as many sheets'}, ${formatMoney(moneySaved, currency)} less`
 }

@@ -129,6 +129,7 @@ function SeamRows({ countertop, display, onTop }: SeamRowsProps) {
             label={`· ${label}`}
             value={seamBolts[field]}
             display={display}
+            isMeasure
             field="small"
             onLength={(length) => {
               onTop({ ...countertop, seamBolts: { ...seamBolts, [field]: length } })

@@ -90,6 +90,7 @@ function MeasureRow({ measure, display, onValue }: MeasureRowProps) {
       label={label}
       value={measure.value}
       display={display}
+      isMeasure
       field={measure.limits ?? 'small'}
       onLength={(length) => {
         onValue(measure.put(length))

@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo } from 'react'
+import { isSignBefore } from '../../engine/index'
 import { takenWords } from '../sheets/words'
 import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
@@ -53,8 +54,9 @@ export function Consequences() {
       />
       <Figure words="parts" value={now.parts} change={then ? now.parts - then.parts : null} isLessBetter />
       <Figure
-        words={`material, ${currency}${shown.onHand > 0 ? `, ${round(shown.onHand)} of it on hand` : ''}`}
+        words={`material${isSignBefore(currency) ? '' : `, ${currency}`}${shown.onHand > 0 ? `, ${round(shown.onHand)} of it on hand` : ''}`}
         value={shown.cost}
+        sign={isSignBefore(currency) ? currency : ''}
         change={since(fair.cost, then?.cost)}
         isThinking={isThinking}
         isLessBetter
@@ -105,21 +107,23 @@ interface FigureProps {
   readonly words: string
   readonly value: number | null
   readonly unit?: string
+  /** Before the number. */
+  readonly sign?: string
   readonly change: number | null
   readonly isThinking?: boolean
   readonly isLessBetter?: boolean
 }
 
-function Figure({ words, value, unit = '', change, isThinking, isLessBetter }: FigureProps) {
+function Figure({ words, value, unit = '', sign = '', change, isThinking, isLessBetter }: FigureProps) {
   const look = isThinking ? `${styles.cell} ${styles.thinking}` : styles.cell
   return (
     <p className={look} data-figure={words.split(',')[0]}>
       <b>
-        {value === null ? '–' : `${round(value)}${unit}`}
+        {value === null ? '–' : `${sign}${round(value)}${unit}`}
         {isThinking && <span aria-hidden="true">…</span>}
       </b>
       <span>{words}</span>
-      {change !== null && <em className={lookOf(change, isLessBetter ?? false)}>{changeWords(change)}</em>}
+      {change !== null && <em className={lookOf(change, isLessBetter ?? false)}>{changeWords(change, sign)}</em>}
     </p>
   )
 }
@@ -129,9 +133,9 @@ function lookOf(change: number, isLessBetter: boolean): string | undefined {
   return change > 0 === isLessBetter ? styles.worse : styles.better
 }
 
-function changeWords(change: number): string {
+function changeWords(change: number, sign: string): string {
   if (change === 0) return 'no change'
-  return change > 0 ? `+${round(change)}` : `−${round(-change)}`
+  return change > 0 ? `+${sign}${round(change)}` : `−${sign}${round(-change)}`
 }
 
 function round(value: number): string {

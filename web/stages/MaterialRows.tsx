@@ -1,4 +1,5 @@
 import {
+  densityUnit,
   freeId,
   freshBoard,
   isMaterialFree,
@@ -48,6 +49,7 @@ function MaterialRow({ material }: { readonly material: Material }) {
       <LengthField
         label="Sold as"
         value={material.nominal}
+        isMeasure
         display={display}
         field="thickness"
         onLength={(nominal) => change({ nominal })}
@@ -55,12 +57,14 @@ function MaterialRow({ material }: { readonly material: Material }) {
       <LengthField
         label="Measures"
         value={material.thickness}
+        isMeasure
         display={display}
         field="thickness"
         onLength={(thickness) => change({ thickness })}
       />
       <NumberField
-        label="Density, kg/m³"
+        label={`Density, ${densityUnit(display).name}`}
+        per={densityUnit(display).kg}
         value={material.density}
         least={10}
         most={10_000}

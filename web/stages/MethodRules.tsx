@@ -136,6 +136,7 @@ export function MethodRules({ method, display, onChange }: MethodRulesProps) {
                 label={label}
                 value={values[name] ?? USUAL_FOLD}
                 display={display}
+                isMeasure
                 field={set === 'banding' ? 'banding' : 'small'}
                 onLength={(length) => {
                   onChange({ [set]: { ...rules[set], [name]: length } })

@@ -1,4 +1,4 @@
-import type { LengthDisplay, Shop } from '../../engine/index'
+import { type LengthDisplay, type Shop, weightUnit } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import fields from '../ui/Fields.module.css'
@@ -94,6 +94,7 @@ export function ShopRows() {
         <LengthField
           label="Kerf"
           value={shop.kerf}
+          isMeasure
           display={display}
           field="kerf"
           onLength={(kerf) => change({ kerf })}
@@ -210,7 +211,8 @@ export function ShopRows() {
       <fieldset className={styles.set}>
         <legend>Time, strength and money</legend>
         <NumberField
-          label="One lifts, kg"
+          label={`One lifts, ${weightUnit(display).name}`}
+          per={weightUnit(display).kg}
           value={shop.onePersonLift}
           least={0}
           most={200}

@@ -60,7 +60,7 @@ export function CutListTable() {
         <Head unit={display.unit} />
         <CutRows rows={rows} derived={derived} changes={changes} sheets={sheets} scroller={scroller} />
       </table>
-      <Totals cutList={cutList} materials={materials} material={shownMaterial} />
+      <Totals cutList={cutList} materials={materials} material={shownMaterial} display={display} />
     </div>
   )
 }

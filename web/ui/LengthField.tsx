@@ -1,5 +1,13 @@
 import { type KeyboardEvent, useEffect, useId, useState } from 'react'
-import { checkLength, formatLength, type LengthDisplay, type Mm, parseLength, type Result } from '../../engine/index'
+import {
+  checkLength,
+  formatLength,
+  formatMeasure,
+  type LengthDisplay,
+  type Mm,
+  parseLength,
+  type Result,
+} from '../../engine/index'
 import styles from './Fields.module.css'
 
 /** A field of the project, or limits of its own. */
@@ -21,6 +29,8 @@ export interface LengthFieldProps {
   readonly names?: Readonly<Record<string, Mm>>
   /** Whether the label is only for those who cannot see the table head above. */
   readonly isBare?: boolean
+  /** Whether it is of a bit or of hardware, and told in mm where inches would round it. */
+  readonly isMeasure?: boolean
 }
 
 /** Reads a length that a person typed and checks it against what the field can take. */
@@ -39,16 +49,18 @@ export function readLength(
  * under it.
  */
 export function LengthField(props: LengthFieldProps) {
-  const { label, value, display, field, onLength, onRefusal, onTyped, names, isBare } = props
+  const { label, value, display, field, onLength, onRefusal, onTyped, names, isBare, isMeasure } = props
   const id = useId()
-  const shown = value === null ? '' : formatLength(value, display)
+  const shown = value === null ? '' : isMeasure ? formatMeasure(value, display) : formatLength(value, display)
   const [typed, setTyped] = useState<string | null>(null)
   const [why, setWhy] = useState<string | null>(null)
   useEffect(forget, [value, display])
 
   function settleText() {
-    if (typed === null || typed === shown || typed.trim() === '') return forget()
+    if (typed === null || typed.trim() === '' || (typed === shown && isMeasure)) return forget()
     const read = readLength(typed, display, field, names)
+    // What was typed counts, also where the length that was there before only looked like it.
+    if (read.ok && read.value === value) return forget()
     const refusal = read.ok ? onLength(read.value) : read.message
     if (refusal === null) forget()
     else {

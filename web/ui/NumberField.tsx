@@ -8,6 +8,8 @@ interface NumberFieldProps {
   readonly least: number
   readonly most: number
   readonly isWhole?: boolean
+  /** How much of what is kept one is of what is shown and typed; shown to a tenth then. */
+  readonly per?: number
   readonly placeholder?: string
   /** Told null only where an empty field means something. */
   readonly onNumber: (value: number) => void
@@ -15,11 +17,12 @@ interface NumberFieldProps {
   readonly isBare?: boolean
 }
 
-/** A plain number between two limits. What is not one stays in the field with the reason under it. */
+/** A plain number between two limits, which are of what is kept. What is not one stays in the field with the reason under it. */
 export function NumberField(props: NumberFieldProps) {
-  const { label, value, least, most, isWhole, placeholder = 'mixed', onNumber, onEmpty, isBare } = props
+  const { label, value, least, most, isWhole, per = 1, placeholder = 'mixed', onNumber, onEmpty, isBare } = props
   const id = useId()
-  const shown = value === null ? '' : String(value)
+  const inUnit = (kept: number) => (per === 1 ? kept : Math.round((kept / per) * 10) / 10)
+  const shown = value === null ? '' : String(inUnit(value))
   const [typed, setTyped] = useState<string | null>(null)
   const [why, setWhy] = useState<string | null>(null)
   useEffect(() => {
@@ -37,7 +40,7 @@ export function NumberField(props: NumberFieldProps) {
     const refusal = refusalOf(number, props)
     if (refusal) return setWhy(refusal)
     forget()
-    onNumber(number)
+    onNumber(number * per)
   }
 
   function forget() {
@@ -81,7 +84,7 @@ export function NumberField(props: NumberFieldProps) {
   function refusalOf(number: number, { isWhole: whole }: NumberFieldProps): string | null {
     if (!Number.isFinite(number)) return `"${typed}" is not a number.`
     if (whole && !Number.isInteger(number)) return `${label} is ${number}; it must be a whole number.`
-    if (number < least) return `${label} is ${number}; it must be at least ${least}.`
-    return number > most ? `${label} is ${number}; it can be at most ${most}.` : null
+    if (number * per < least) return `${label} is ${number}; it must be at least ${inUnit(least)}.`
+    return number * per > most ? `${label} is ${number}; it can be at most ${inUnit(most)}.` : null
   }
 }

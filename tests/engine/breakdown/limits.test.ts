@@ -1,12 +1,19 @@
 import { describe, expect, it } from 'vitest'
 import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
 import type { Shop } from '../../../engine/project/document'
+import type { LengthDisplay } from '../../../engine/units/length'
 import { type Cutting, crosscut, OFFCUT, PLY, part, rip, SHOP, type Sizes, sheets, WASTE } from './sawyer'
 
-function stepsIn(shop: Partial<Shop>, sizes: Sizes, cutting: Cutting) {
+function stepsIn(shop: Partial<Shop>, sizes: Sizes, cutting: Cutting, display?: LengthDisplay) {
   const materials = { m1: PLY } as unknown as BreakdownInput['materials']
   const given = sheets(sizes, [[1, cutting]])
-  return breakdownOf({ ...given, shop: { ...SHOP, ...shop }, marks: new Map(), materials }).steps
+  return breakdownOf({
+    ...given,
+    shop: { ...SHOP, ...shop },
+    marks: new Map(),
+    materials,
+    ...(display ? { display } : {}),
+  }).steps
 }
 
 const TWO_STRIPS = rip(crosscut(part('A'), part('A'), OFFCUT), crosscut(part('B'), WASTE), OFFCUT)
@@ -95,6 +102,14 @@ describe('a strip that is too heavy to be carried to the bench', () => {
     const steps = stepsIn({ onePersonLift: 9 }, { A: [900, 640] }, STRIP)
     const square = steps.find(({ kind }) => kind === 'square')!
     expect(square.cautions).toEqual(['Weighs 19.3 kg; one person lifts 9 kg. Two people, or a carrier.'])
+  })
+
+  it('weighs in pounds where lengths are in inches', () => {
+    const display = { unit: 'in', step: 32 } as const
+    const steps = stepsIn({ onePersonLift: 9 }, { A: [900, 640] }, STRIP, display)
+    const square = steps.find(({ kind }) => kind === 'square')!
+    // 2.44 x 0.64 x 0.018 x 685 is 19.25 kg; it and 9 kg are so many times 0.45359237.
+    expect(square.cautions).toEqual(['Weighs 42.4 lb; one person lifts 19.8 lb. Two people, or a carrier.'])
   })
 })
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { formatLength, formatWithUnit, unitName } from '../../../engine/units/format'
+import { formatLength, formatMeasure, formatWithUnit, unitName } from '../../../engine/units/format'
 import { inch, settle } from '../../../engine/units/length'
+import { parseLength } from '../../../engine/units/parse'
 
 describe('a length as it is shown', () => {
   it('has no more decimals than it needs', () => {
@@ -33,6 +34,34 @@ describe('a length as it is shown', () => {
     expect(formatWithUnit(768.35, { unit: 'in', step: 16 })).toBe('30 1/4 in')
     expect(formatWithUnit(768.35, { unit: 'mm', step: 1 })).toBe('768 mm')
     expect(unitName({ unit: 'in', step: 16 })).toBe('in')
+  })
+})
+
+describe('a measure of a bit or of hardware', () => {
+  const inches = { unit: 'in', step: 32 } as const
+
+  it.each([
+    [32, '32 mm'],
+    [5, '5 mm'],
+    [35, '35 mm'],
+    [9.5, '9.5 mm'],
+    [inch(1.25), '1 1/4'],
+    [inch(3), '3'],
+    [0, '0'],
+    [2.37, 'about 3/32'],
+  ])('of %f is told in inches as %s: in inches only where it is that', (length, shown) => {
+    expect(formatMeasure(length, inches)).toBe(shown)
+  })
+
+  it('is shown and typed again without a change', () => {
+    for (const length of [32, 5, inch(1.25), 9.5]) {
+      expect(parseLength(formatMeasure(length, inches), inches)).toEqual({ ok: true, value: settle(length) })
+    }
+    expect(parseLength('about 1 3/8', inches)).toEqual({ ok: true, value: inch(1.375) })
+  })
+
+  it('is shown in millimetres as every length', () => {
+    expect(formatMeasure(inch(1 / 8), { unit: 'mm', step: 0.1 })).toBe('3.2')
   })
 })
 

@@ -67,6 +67,13 @@ describe('the caption of the picture', () => {
     })
   })
 
+  it('weighs in pounds where lengths are in inches', () => {
+    const project = { ...derived.project, display: { unit: 'in', step: 32 } as const }
+    const kg = (2 * 700 * 500 * 18 * 700) / 1e9
+    const { words } = captionOf({ ...derived, project }, { kind: 'cabinets', ids: ['k1' as CabinetId] })
+    expect(words).toBe(`2 parts, ${(kg / 0.45359237).toFixed(1)} lb`)
+  })
+
   it('gives mark, name and size of the part that is selected', () => {
     const caption = captionOf(derived, { kind: 'part', owner: 'k1' as CabinetId, part: side.id })
     expect(caption.mark).toBe('B1-LS')
