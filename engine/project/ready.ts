@@ -108,17 +108,18 @@ function sinkBase(project: Project, put: Put): Partial<Start> {
 /** A low sink base that hangs clear of the floor by a rail before its back: its top is where that of a base stands. */
 function vanityBase(project: Project, put: Put): Partial<Start> {
   const width = put.width ?? inUnits(project, 600, 24)
-  const height = inUnits(project, 500, 20)
+  const height = inUnits(project, 600, 24)
   const { nailers } = methodIn(project)
   return {
     ...sinkBase(project, { ...put, width }),
     height,
     depth: inUnits(project, 480, 19),
     bottom: settle(project.newCabinets.base.height - height),
-    front: rowsOf(fixed(inUnits(project, 120, 5), { kind: 'falseFront' }), share(doorsAcross(width))),
+    // A pair, since one low door would be wider than its hinges are apart.
+    front: rowsOf(fixed(inUnits(project, 100, 4), { kind: 'falseFront' }), share({ kind: 'pair' })),
     interior: {
       ...EMPTY,
-      pipes: { width: inUnits(project, 300, 12), height: inUnits(project, 150, 6), bottom: inUnits(project, 150, 6) },
+      pipes: { width: inUnits(project, 300, 12), height: inUnits(project, 200, 8), bottom: inUnits(project, 200, 8) },
     },
     overrides: {
       ...sinkBase(project, put).overrides,

@@ -24,7 +24,7 @@ test('a base that hangs says how high in its card, and is hung higher there', as
   await shop.getByRole('button', { name: 'Ready kinds' }).click()
   await shop.getByRole('menuitem', { name: 'wall-hung vanity base' }).click()
   await shop.locator('[data-slot]').first().click({ force: true })
-  await expect(height).toHaveValue(String(868 - 500))
+  await expect(height).toHaveValue(String(868 - 600))
   await type(height, '350')
   await expect(shop.getByRole('button', { name: /^Undo/ })).toBeEnabled()
   await expect(height).toHaveValue('350')

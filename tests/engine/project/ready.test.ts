@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { valuesOf } from '../../../engine/basics/id'
+import { derive } from '../../../engine/pipeline'
 import { blindWidthLeast } from '../../../engine/project/blind'
 import { newProject } from '../../../engine/project/defaults'
+import type { Project } from '../../../engine/project/document'
 import type { BuildMethod } from '../../../engine/project/method'
 import { nicheFrontHeight } from '../../../engine/project/ready'
 import { newKindName, READY } from '../../../engine/project/readyKinds'
@@ -71,10 +73,10 @@ describe('the main parts of', () => {
 
   it('a vanity base are those of a low sink base that hangs with its top at that of a base', () => {
     const made = readyBuild('vanityBase')
-    expect([made.cabinet.bottom, made.cabinet.height, made.cabinet.depth]).toEqual([868 - 500, 500, 480])
-    expect(sizeOf(boardIn(made.boards, 'leftSide'))).toBe('500 x 480')
-    expect(sizeOf(boardIn(made.boards, 'falseFront'))).toBe(`${600 - 2 * 1.5} x 120`)
-    expect(sizeOf(boardIn(made.boards, 'door'))).toBe(`${500 - 3 - 3 - 120} x ${600 - 2 * 1.5}`)
+    expect([made.cabinet.bottom, made.cabinet.height, made.cabinet.depth]).toEqual([868 - 600, 600, 480])
+    expect(sizeOf(boardIn(made.boards, 'leftSide'))).toBe('600 x 480')
+    expect(sizeOf(boardIn(made.boards, 'falseFront'))).toBe(`${600 - 2 * 1.5} x 100`)
+    expect(sizeOf(boardIn(made.boards, 'door'))).toBe(`${600 - 3 - 3 - 100} x ${(600 - 2 * 1.5 - 3) / 2}`)
     expect(made.boards.some(({ role }) => role === 'topNailer')).toBe(true)
     expect(made.boards.some(({ role }) => role === 'kickBoard' || role === 'plinthFront')).toBe(false)
   })
@@ -140,6 +142,15 @@ describe('the main parts of', () => {
     expect(under.width).toBe(580 - 10 - 6 - 45)
     expect(boardIn(boards, 'back').operations.filter(({ kind }) => kind === 'notch')).toHaveLength(1)
     expect(roles('applianceHousing').filter((role) => role === 'drawerFront')).toHaveLength(2)
+  })
+})
+
+describe('what there is to mind of a vanity base in the middle of a wall', () => {
+  it.each(UNITS)('is nothing, in %s', (unit) => {
+    const project = newProject(unit)
+    const vanity = newCabinetAt(project, 'vanityBase', 1500)!
+    const { problems } = derive({ ...project, cabinets: { [vanity.id]: vanity } as Project['cabinets'] })
+    expect(problems.filter(({ weight }) => weight !== 'know').map(({ message }) => message)).toEqual([])
   })
 })
 
