@@ -1,10 +1,11 @@
+import { valuesOf } from '../basics/id'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import { partsOf } from '../parts/partsOf'
-import type { House, Interior } from '../project/document'
+import type { House, Interior, Material } from '../project/document'
 import { inch, type Mm } from '../units/length'
 import { withRole } from './boards'
 import { type Borne, boardsBorne } from './borne'
-import { about, type Checked, type Finding, PRACTICE, type Remedy } from './finding'
+import { about, type Checked, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { CASEWORK_LOADS, KITCHEN_TEST, loadOfShelf, MOST_ON_A_SHELF, NEWTON_PER_KG, SHELF_LOADS } from './load'
 import { greatestSpan, HOUSED_RULE, sagOf } from './sag'
 import { sayIn } from './say'
@@ -78,20 +79,17 @@ export function shelfFindings(checked: Checked): Finding[] {
   const [sag, most] = say.apart(factor * sagOf(board.span, board, pressure), limit.at(board.span))
   const load = loadOn(board, checked)
   const holds = greatestSpan(board, pressure, (span) => limit.at(span) / factor)
-  const remedy = limit.weight === 'know' ? null : remedyFor(checked)
   const when = limit.isInTime ? 'in the course of years' : 'at once'
-  return [
-    about(checked, {
-      weight: limit.weight,
-      message:
-        `${count === 1 ? `the ${board.one}` : `${count} ${board.many}`} of ${say.length(board.span)} ${board.held} would sag ${sag} ${when} under ` +
-        `${load.words}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds.${board.advice ? ` ${board.advice}` : ''}`,
-      measure: sag,
-      limit: most,
-      source: sourceOf(board, limit.source, load.source),
-      ...(remedy ? { remedy } : {}),
-    }),
-  ]
+  const finding = about(checked, {
+    weight: limit.weight,
+    message:
+      `${count === 1 ? `the ${board.one}` : `${count} ${board.many}`} of ${say.length(board.span)} ${board.held} would sag ${sag} ${when} under ` +
+      `${load.words}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds.${board.advice ? ` ${board.advice}` : ''}`,
+    measure: sag,
+    limit: most,
+    source: sourceOf(board, limit.source, load.source),
+  })
+  return [limit.weight === 'know' ? finding : withRemedy(finding, () => remedyFor(checked, worst))]
 }
 
 /** Who says so of the limit, of the load, and of the ends where those were judged by a rule of the trade. */
@@ -123,12 +121,16 @@ interface Worst {
   readonly count: number
 }
 
-function worstOf({ parts, rules, cabinet, house }: Checked): Worst | null {
+/** How many times as much as a limit lets a board sags. */
+function excessOf(board: Borne, limit: Limit, { house }: Checked): number {
   const { pressure } = SHELF_LOADS[house.shelfLoad]
-  const borne = boardsBorne({ parts, rules, cabinet })
-  for (const limit of limitsFor(house.shelfLoad)) {
-    const excess = (board: Borne) =>
-      ((limit.isInTime ? IN_TIME : 1) * sagOf(board.span, board, pressure)) / limit.at(board.span)
+  return ((limit.isInTime ? IN_TIME : 1) * sagOf(board.span, board, pressure)) / limit.at(board.span)
+}
+
+function worstOf(checked: Checked): Worst | null {
+  const borne = boardsBorne(checked)
+  for (const limit of limitsFor(checked.house.shelfLoad)) {
+    const excess = (board: Borne) => excessOf(board, limit, checked)
     const over = borne.filter((board) => excess(board) > 1)
     if (over.length === 0) continue
     const board = over.reduce((a, b) => (excess(b) > excess(a) ? b : a))
@@ -137,30 +139,81 @@ function worstOf({ parts, rules, cabinet, house }: Checked): Worst | null {
   return null
 }
 
-/** A way out is offered when the cabinet can be built so and nothing of it then sags past more than the eye notices. */
-function remedyFor(checked: Checked): Remedy | null {
+/**
+ * A way out is offered when the cabinet can be built so and nothing of it then sags past more than the eye notices: its
+ * shelves fixed, a partition, or a thicker board that the project has. Where none does, a partition is offered that cures
+ * the boards that sag worst and makes none sag more.
+ */
+function remedyFor(checked: Checked, worst: Worst): Remedy | null {
   const { cabinet, mark, parts } = checked
   const { fixedShelves, adjustableShelves, partition } = cabinet.interior
-  const isLoose = withRole(parts, 'adjustableShelf').length > 0
-  const fixed: Interior = {
+  const inside = (interior: Interior): Changed => ({
+    changed: { ...checked, cabinet: { ...cabinet, interior } },
+    edit: { kind: 'setInterior', ids: [cabinet.id], interior },
+  })
+  const fixed = inside({
     ...cabinet.interior,
     fixedShelves: fixedShelves + adjustableShelves,
     adjustableShelves: 0,
-    partition,
+  })
+  if (withRole(parts, 'adjustableShelf').length > 0 && isSound(fixed, checked))
+    return { label: `Fix the shelves of ${mark}`, edit: fixed.edit }
+  const canBeParted = !partition && cabinet.front.kind !== 'columns'
+  const parted = canBeParted ? inside({ ...cabinet.interior, partition: { at: 0.5 } }) : null
+  const partedRemedy = parted && { label: `Put a partition into ${mark}`, edit: parted.edit }
+  if (parted && isSound(parted, checked)) return partedRemedy
+  return thickerRemedy(checked) ?? (parted && isBetter(parted, checked, worst) ? partedRemedy : null)
+}
+
+/** The cabinet as it would be, and the edit that makes it so. */
+interface Changed {
+  readonly changed: Checked
+  readonly edit: Remedy['edit']
+}
+
+/** The thinnest board of the project that is thicker than that of the carcass, of which everything holds. */
+function thickerRemedy(checked: Checked): Remedy | null {
+  const { cabinet, mark, rules } = checked
+  const before = rules.materials[rules.method.carcassMaterial]?.thickness ?? 0
+  const thicker = valuesOf<Material>(rules.materials)
+    .filter(({ thickness }) => thickness > before)
+    .sort((a, b) => a.thickness - b.thickness || (a.id < b.id ? -1 : 1))
+  for (const { id, name } of thicker) {
+    const choices = { carcassMaterial: id }
+    const changed = { ...checked, rules: { ...rules, method: { ...rules.method, ...choices } } }
+    const edit = { kind: 'override', ids: [cabinet.id], choices } as const
+    if (isSound({ changed, edit }, checked)) return { label: `Build ${mark} of ${name}`, edit }
   }
-  const parted: Interior = { ...cabinet.interior, partition: { at: 0.5 } }
-  const isSound = (interior: Interior) => holdsWith(interior, checked)
-  const edit = (interior: Interior) => ({ kind: 'setInterior', ids: [cabinet.id], interior }) as const
-  if (isLoose && isSound(fixed)) return { label: `Fix the shelves of ${mark}`, edit: edit(fixed) }
-  if (!partition && cabinet.front.kind !== 'columns' && isSound(parted))
-    return { label: `Put a partition into ${mark}`, edit: edit(parted) }
   return null
 }
 
-function holdsWith(interior: Interior, checked: Checked): boolean {
-  const cabinet = { ...checked.cabinet, interior }
-  const build = buildCabinet(cabinet, checked.rules)
-  if (build.problems.length > buildCabinet(checked.cabinet, checked.rules).problems.length) return false
-  const worst = worstOf({ ...checked, cabinet, parts: partsOf(build, checked.rules) })
-  return worst === null || worst.limit.weight === 'know'
+/** The boards of a change; nothing where it cannot be built as well as before. */
+function builtWith({ changed }: Changed, { cabinet, rules }: Checked): Checked | null {
+  const build = buildCabinet(changed.cabinet, changed.rules)
+  if (build.problems.length > buildCabinet(cabinet, rules).problems.length) return null
+  return { ...changed, parts: partsOf(build, changed.rules) }
+}
+
+function isSound(change: Changed, checked: Checked): boolean {
+  const after = builtWith(change, checked)
+  const worst = after && worstOf(after)
+  return after !== null && (worst === null || worst.limit.weight === 'know')
+}
+
+/** Whether what sagged worst is cured, and no kind of board breaks any limit by more than it did. */
+function isBetter(change: Changed, checked: Checked, worst: Worst): boolean {
+  const after = builtWith(change, checked)
+  if (!after) return false
+  const excessIn = (one: Checked, limit: Limit, kind: string) =>
+    Math.max(
+      0,
+      ...boardsBorne(one)
+        .filter((board) => board.one === kind)
+        .map((board) => excessOf(board, limit, one)),
+    )
+  const kinds = new Set(boardsBorne(after).map(({ one }) => one))
+  const isNoWorse = limitsFor(checked.house.shelfLoad).every((limit) =>
+    [...kinds].every((kind) => excessIn(after, limit, kind) <= Math.max(1, excessIn(checked, limit, kind))),
+  )
+  return isNoWorse && excessIn(after, worst.limit, worst.board.one) <= 1
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { type MaterialId, valuesOf } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
-import type { Project } from '../../../engine/project/document'
+import type { Material, Project } from '../../../engine/project/document'
 import { USUAL_LEGS } from '../../../engine/project/fixing'
 import { begin, make, undo } from '../../../engine/project/history'
 import type { Floor } from '../../../engine/project/method'
@@ -135,6 +136,41 @@ describe('the way out for shelves that sag', () => {
     const way = findingIn(wide, SAG)!
     expect(way.remedy?.label).toBe('Put a partition into T1')
     expect(the(remedied(wide, way), 'T1').interior.partition).toEqual({ at: 0.5 })
+  })
+
+  it('is a partition that cures the loose shelves, where the bottom still sags and nothing sags more', () => {
+    const interior = { fixedShelves: 1, adjustableShelves: 2, partition: null }
+    const wide = inHouse(aWall(cabinet('U1', { width: 1200, front: { kind: 'pair' }, interior })), {
+      shelfLoad: 'books',
+    })
+    const way = findingIn(wide, SAG)!
+    expect(way.message).toMatch(/2 loose shelves/)
+    expect(way.remedy?.label).toBe('Put a partition into U1')
+    const left = findingIn(remedied(wide, way), SAG)
+    expect(left?.message ?? '').not.toMatch(/shel(f|ves) of/)
+  })
+
+  it('is a thicker board that the project has, where everything then holds', () => {
+    const interior = { fixedShelves: 1, adjustableShelves: 2, partition: null }
+    const wide = inHouse(aWall(cabinet('U1', { width: 1200, interior })), { shelfLoad: 'books' })
+    const [plain] = valuesOf<Material>(wide.materials)
+    const boards = [20, 25, 30].map((thickness) => {
+      return {
+        ...plain!,
+        id: `m${thickness}` as MaterialId,
+        name: `${thickness} mm ply`,
+        nominal: thickness,
+        thickness,
+      }
+    })
+    const materials = { ...wide.materials, ...Object.fromEntries(boards.map((one) => [one.id, one])) }
+    const project = { ...wide, materials: materials as Project['materials'] }
+    const way = findingIn(project, SAG)!
+    // The thinnest that does: of 20 they would still sag.
+    expect(way.remedy?.label).toBe('Build U1 of 25 mm ply')
+    const after = remedied(project, way)
+    expect(the(after, 'U1').overrides).toEqual({ carcassMaterial: 'm25' })
+    expect(findingIn(after, SAG)?.weight ?? 'know').toBe('know')
   })
 
   it('is not offered where nothing is held by it', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { leastAcross, longestThrough, passes } from '../../../engine/checks/passing'
 import { newProject } from '../../../engine/project/defaults'
 import type { Cabinet, Project } from '../../../engine/project/document'
-import type { ReadyName } from '../../../engine/project/ready'
+import type { ReadyName } from '../../../engine/project/readyKinds'
 import { newCabinetAt } from '../../../engine/runs/place'
 import { inch } from '../../../engine/units/length'
 import { findingIn } from './findings'
@@ -24,13 +24,13 @@ describe('a loose shelf behind a blind panel', () => {
       findingIn(alone('blindBase', 'Face frame, inset doors', { width: inch(width) }, 'in'), STUCK)
     const narrow = framed(38)
     expect(narrow).toMatchObject({ weight: 'mind', measure: '35 15/16 in' })
-    expect(narrow!.message).toContain('that is 7 3/4 in wide and 28 1/32 in high')
-    expect(narrow!.limit).toBe('28 3/4 in')
+    expect(narrow!.message).toContain('that is 6 1/4 in wide and 28 1/32 in high')
+    expect(narrow!.limit).toBe('28 7/16 in')
     expect(narrow!.message).toContain('before the blind panel is on')
     // The wider ones do not go through the opening behind the panel either, and are told by that of the door.
-    expect(framed(40)!.message).toContain('that is 9 3/4 in wide')
+    expect(framed(40)!.message).toContain('that is 8 1/4 in wide')
     expect(framed(40)!.message).toContain('before the frame,')
-    expect(framed(43.5)!.message).toContain('that is 13 1/4 in wide')
+    expect(framed(43.5)!.message).toContain('that is 11 3/4 in wide')
   })
 
   it('goes in before the panel where there is no frame, and that is told', () => {
