@@ -28,8 +28,8 @@ describe('a loose shelf behind a blind panel', () => {
     expect(narrow!.limit).toBe('28 7/16 in')
     expect(narrow!.message).toContain('before the blind panel is on')
     // The wider ones do not go through the opening behind the panel either, and are told by that of the door.
-    expect(framed(40)!.message).toContain('that is 8 1/4 in wide')
-    expect(framed(40)!.message).toContain('before the frame,')
+    expect(framed(41.5)!.message).toContain('that is 9 3/4 in wide')
+    expect(framed(41.5)!.message).toContain('before the frame,')
     expect(framed(43.5)!.message).toContain('that is 11 3/4 in wide')
   })
 
