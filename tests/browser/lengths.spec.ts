@@ -68,9 +68,7 @@ test('a length that only looked like what is typed becomes it', async ({ shop })
   expect(await savedWidths(shop)).toEqual([600.075])
 })
 
-test('in an inch project bits and hardware are told in mm where they are no fraction, and weights in lb', async ({
-  shop,
-}) => {
+test('in an inch project bits and hardware are told in mm where they are no fraction', async ({ shop }) => {
   await startProject(shop, 'Inches')
   await button(shop, /Build and boards/).click()
   const panel = shop.getByRole('region', { name: 'Project' })

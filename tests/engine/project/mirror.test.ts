@@ -90,6 +90,7 @@ describe('what is bought for a corner', () => {
     expect(hardware).toEqual([
       { name: 'wide-angle hinge for folding doors', quantity: 2, length: null },
       { name: 'hinge between folding leaves', quantity: 2, length: null },
+      { name: 'hinge plate, 0 mm high', quantity: 2 + 2, length: null },
       { name: 'shelf pin', quantity: 5, length: null },
     ])
   })
