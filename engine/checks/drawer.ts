@@ -1,7 +1,9 @@
 import { counted } from '../basics/counted'
 import { boardWeight } from '../breakdown/lift'
+import { boxOf } from '../cabinets/boardBox'
 import type { Part } from '../parts/part'
 import { SLIDE_CLASSES } from '../project/machining'
+import { settle } from '../units/length'
 import { KG_PER_POUND } from '../units/weight'
 import { withRole } from './boards'
 import { about, type Checked, type Finding } from './finding'
@@ -40,7 +42,7 @@ export function drawerFindings(checked: Checked): Finding[] {
   ]
 }
 
-/** In kg: what lies in the drawer, and that with its box and its front. */
+/** In kg: what lies in the drawer, and that with its box, its front and its insert. */
 function drawerWeight(bottom: Part, { parts, rules }: Checked): { readonly held: number; readonly whole: number } {
   const { number } = bottom
   const boards = [
@@ -50,10 +52,18 @@ function drawerWeight(bottom: Part, { parts, rules }: Checked): { readonly held:
     ...withRole(parts, 'drawerSide', 'drawerStile', 'drawerRail').filter(
       (part) => Math.ceil(part.number / 2) === number,
     ),
+    ...withRole(parts, 'insertEnd', 'insertDivider').filter((part) => liesOn(part, bottom)),
   ]
   const held = (DRAWER_LOAD * bottom.length * bottom.width) / NEWTON_PER_KG
   const own = boards.reduce((sum, { material, length, width, thickness }) => {
     return sum + boardWeight(length, width, thickness, rules.materials[material]?.density ?? 0)
   }, 0)
   return { held, whole: held + own }
+}
+
+/** Dividers are numbered on through all drawers of a cabinet, so that what lies in one is told by where it lies. */
+function liesOn(part: Part, bottom: Part): boolean {
+  const [own, under] = [boxOf(part), boxOf(bottom)]
+  const isOver = (axis: 'x' | 'z') => own.min[axis] >= under.min[axis] && own.max[axis] <= under.max[axis]
+  return settle(own.min.y - under.max.y) === 0 && isOver('x') && isOver('z')
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { derive } from '../../../engine/pipeline'
+import type { DrawerInsert, Project } from '../../../engine/project/document'
 import { aWall, cabinet } from '../../helpers/wall'
 import { figureOf, findingIn } from './findings'
 
@@ -51,5 +52,25 @@ describe('the slides of a drawer', () => {
     const finding = findingIn(drawers(1600), /class/)
     expect(finding?.weight).toBe('mind')
     expect(figureOf(finding?.measure)).toBeGreaterThan(100 * LB)
+  })
+
+  it('carry the insert that lies in the drawer too, and none of another', () => {
+    const bank = (insert?: DrawerInsert) => {
+      const row = {
+        size: { kind: 'share', share: 1 },
+        front: { kind: 'drawer', ...(insert ? { insert } : {}) },
+      } as const
+      return aWall(cabinet('B1', { left: 400, width: 1000, front: { kind: 'rows', rows: [row, row] } }))
+    }
+    const whole = (project: Project) => figureOf(findingIn(project, /class/)!.measure)
+    const [full, empty] = [bank({ divisions: 9, height: 120 }), bank()]
+    const boards = derive(full).cabinets[0]!.parts.filter(({ role }) => role.startsWith('insert'))
+    expect(boards.length).toBe(2 * (2 + 10))
+    const kg = boards.reduce((sum, one) => {
+      const density = full.materials[one.material]!.density
+      return sum + (one.length * one.width * one.thickness * density) / 1e9
+    }, 0)
+    expect(kg / 2).toBeGreaterThan(2)
+    expect(Math.abs(whole(full) - whole(empty) - kg / 2)).toBeLessThan(0.11)
   })
 })
