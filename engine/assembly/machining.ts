@@ -88,6 +88,7 @@ const BORED: Readonly<Record<HolePurpose, string>> = {
   biscuit: 'biscuits',
   pocketScrew: 'pocket screws',
   pull: 'pulls',
+  pullBolt: 'the bolts of pulls',
   frontScrew: 'the screws of drawer fronts',
   frontPilot: 'the points of these',
   legPlate: 'the plates of legs',

@@ -1,11 +1,11 @@
 import { counted } from '../basics/counted'
 import { PRACTICE } from '../basics/source'
 import type { Box } from '../geometry/box'
-import { rightOf, topOf } from '../geometry/rect'
 import type { FrontScrews } from '../project/fixing'
 import { type Mm, settle } from '../units/length'
 import type { Board, BoardRole, FrontFace } from './board'
 import { boxOf } from './boardBox'
+import { boxFrontBehind, isMiddleIn } from './boxFront'
 import { LEAST_WOOD } from './hinge'
 import { holesBetween, withHoles } from './holes'
 import type { HoleRow } from './operation'
@@ -65,23 +65,15 @@ export function frontsScrewed(
 const MEMBERS: readonly BoardRole[] = ['drawerFront', 'drawerStile', 'drawerRail']
 
 function drawersIn(boards: readonly Board[], fronts: readonly FrontFace[]): Drawer[] {
-  const of = (roles: readonly BoardRole[]) => boards.filter(({ role }) => roles.includes(role))
-  const [boxes, members] = [of(['drawerBoxFront']), of(MEMBERS)]
+  const members = boards.filter(({ role }) => MEMBERS.includes(role))
   return fronts.flatMap((face): Drawer[] => {
     if (face.kind !== 'drawer') return []
     const own = members.filter((member) => isMiddleIn(boxOf(member), face))
-    const boxFront = boxes
-      .filter((one) => isMiddleIn(boxOf(one), face))
-      .sort((a, b) => boxOf(b).max.z - boxOf(a).max.z)[0]
+    const boxFront = boxFrontBehind(boards, face)
     const [first] = own
     if (!boxFront || !first) return []
     return [{ boxFront, members: own, gap: settle(boxOf(first).min.z - boxOf(boxFront).max.z) }]
   })
-}
-
-function isMiddleIn({ min, max }: Box, { rect }: FrontFace): boolean {
-  const [x, y] = [(min.x + max.x) / 2, (min.y + max.y) / 2]
-  return x > rect.left && x < rightOf(rect) && y > rect.bottom && y < topOf(rect)
 }
 
 /** Whether screws hold in the front and do not come out of it. */

@@ -118,6 +118,7 @@ export type HolePurpose =
   | 'biscuit'
   | 'pocketScrew'
   | 'pull'
+  | 'pullBolt'
   | 'frontScrew'
   | 'frontPilot'
   | 'legPlate'

@@ -1,3 +1,4 @@
+import { counted } from '../basics/counted'
 import { METHOD } from '../basics/source'
 import { boxesOverlap } from '../geometry/box'
 import { type Rect, rightOf, topOf } from '../geometry/rect'
@@ -7,22 +8,13 @@ import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import type { Board, FrontFace } from './board'
 import { boxOf } from './boardBox'
+import { boxFrontBehind } from './boxFront'
 import { LEAST_WOOD } from './hinge'
 import { holesBetween, withHoles } from './holes'
 import { centreOf, type HoleRow } from './operation'
+import { boltsThrough, type Pull } from './pullBolt'
 import { boredBy } from './removed'
 import type { Report } from './report'
-
-/** Both screws of a pull, or twice the one of a knob; in the cabinet's frame, seen from the room. */
-export interface Pull {
-  readonly from: Point
-  readonly to: Point
-}
-
-interface Point {
-  readonly x: Mm
-  readonly y: Mm
-}
 
 /** The height over the floor at which a hand takes the door of a tall cabinet. Common practice, no source. */
 const HAND: Mm = 1050
@@ -76,8 +68,8 @@ function isWithin({ from, to }: Pull, rect: Rect): boolean {
 }
 
 /**
- * The boards with the holes of pulls, right through their fronts; of a front of five parts, through the one that is there.
- * A pull that would meet a hinge or a joint is left out and told.
+ * The boards with the holes of pulls, right through their fronts; of a front of five parts, through the one that is there;
+ * and for their bolts, right through the front of a drawer box behind them. A pull that would meet a hinge or a joint is left out and told.
  */
 export function pulled(
   boards: readonly Board[],
@@ -85,9 +77,18 @@ export function pulled(
   { method, of, report }: { readonly method: BuildMethod; readonly of: CabinetKind; readonly report: Report },
 ): readonly Board[] {
   const rowsOf = new Map<Board, HoleRow[]>()
+  const bore = (board: Board, rows: readonly HoleRow[]) => rowsOf.set(board, [...(rowsOf.get(board) ?? []), ...rows])
+  let missing = 0
   for (const face of fronts.filter((one) => isWanted(one, method))) {
     const bored = pullsOf(face, method, of).flatMap((pull) => boredFor(pull, face, boards, method))
-    for (const { board, rows } of bored) rowsOf.set(board, [...(rowsOf.get(board) ?? []), ...rows])
+    const boxFront = face.kind === 'drawer' ? boxFrontBehind(boards, face) : undefined
+    for (const { board, rows, pull } of bored) {
+      bore(board, rows)
+      if (!boxFront) continue
+      const bolts = boltsThrough(boxFront, pull, rows[0]!.diameter)
+      bore(boxFront, bolts.rows)
+      missing += bolts.missing
+    }
     if (bored.length === 0) {
       const name = face.kind === 'drawer' ? 'drawer front' : face.hinge === 'top' ? 'flap' : 'door'
       report.mind(`a ${name} is too small for its pull, or its hinges are in the way; none is bored.`, {
@@ -96,6 +97,12 @@ export function pulled(
         source: METHOD,
       })
     }
+  }
+  if (missing > 0) {
+    report.mind(
+      `${counted(missing, 'bolt')} of its drawer pulls would meet the edge of a box front or the groove for its bottom; nothing is bored for them in the box.`,
+      { is: `${missing} missing`, limit: 'none' },
+    )
   }
   return rowsOf.size === 0 ? boards : boards.map((board) => withHoles(board, rowsOf.get(board) ?? []))
 }
@@ -108,7 +115,7 @@ function isWanted({ kind }: FrontFace, { doorPull, drawerPull }: BuildMethod): b
 function boredFor(pull: Pull, face: FrontFace, boards: readonly Board[], method: BuildMethod) {
   const board = boards.find((one) => FRONTS.includes(one.role) && isOf(one, face) && isOn(one, pull))
   const rows = board ? holesFor(pull, board, face, method) : []
-  return board && rows.length > 0 && rows.every((row) => isClear(row, board)) ? [{ board, rows }] : []
+  return board && rows.length > 0 && rows.every((row) => isClear(row, board)) ? [{ board, rows, pull }] : []
 }
 
 /** Whether a row meets none of the holes that are there. */

@@ -108,7 +108,7 @@ export function roomsIn(board: Board): Box[] {
 }
 
 /** The same in the board's own frame. */
-function workedOn(board: Board): Box[] {
+export function workedOn(board: Board): Box[] {
   return board.operations.flatMap((one): Box[] => {
     if (one.kind === 'holeRow') return boredBy(one, board)
     const room = removedBy(isSlantedCut(one) ? aroundSlant(one, board) : one, board)

@@ -25,6 +25,7 @@ const PURPOSES: Readonly<Record<HolePurpose, string>> = {
   biscuit: 'biscuits',
   pocketScrew: 'pocket screws',
   pull: 'pulls',
+  pullBolt: 'the bolts of the pull',
   frontScrew: 'the screws of the front',
   frontPilot: 'the points of its screws',
   legPlate: 'the plates of legs',

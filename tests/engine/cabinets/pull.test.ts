@@ -1,12 +1,18 @@
 import { describe, expect, it } from 'vitest'
-import type { FrontFace } from '../../../engine/cabinets/board'
+import type { Board, FrontFace } from '../../../engine/cabinets/board'
+import { boxOf } from '../../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { type Pull, pullsIn, pullsOf } from '../../../engine/cabinets/pull'
+import { centresOf, type HoleRow } from '../../../engine/cabinets/operation'
+import { pullsIn, pullsOf } from '../../../engine/cabinets/pull'
+import { boltsThrough, type Pull } from '../../../engine/cabinets/pullBolt'
+import type { Box } from '../../../engine/geometry/box'
+import { toCabinet } from '../../../engine/geometry/placement'
 import { hardwareOf } from '../../../engine/hardware/hardwareOf'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { CabinetKind, Front } from '../../../engine/project/document'
 import { USUAL_DOOR_PULLS, USUAL_DRAWER_PULLS } from '../../../engine/project/fixing'
 import type { BuildMethod } from '../../../engine/project/method'
+import { settle } from '../../../engine/units/length'
 import { aCabinet, boardIn, boardsOf, type MethodChanges, PLAIN, rulesWith } from '../../helpers/cabinets'
 
 const BARS: MethodChanges = { doorPull: USUAL_DOOR_PULLS.bar, drawerPull: USUAL_DRAWER_PULLS.bar }
@@ -102,5 +108,54 @@ describe('a front with a pull', () => {
     expect(names(BARS)).toEqual(['3 pull with holes 128 mm apart'])
     expect(names(KNOBS)).toEqual(['3 knob'])
     expect(names({})).toEqual([])
+  })
+})
+
+describe('the front of a drawer box behind a pull', () => {
+  const at = ({ min, max }: Box) => ({ x: (min.x + max.x) / 2, y: (min.y + max.y) / 2 })
+  const boltsIn = (board: Board) =>
+    board.operations.flatMap((one) => (one.kind === 'holeRow' && one.purpose === 'pullBolt' ? [one] : []))
+  const placesIn = (board: Board, rows: readonly HoleRow[]) =>
+    rows
+      .flatMap((row) => centresOf(row).map(({ x, y }) => toCabinet(board.placement, x, y, 0)))
+      .map(({ x, y }) => `${settle(x)},${settle(y)}`)
+      .sort()
+
+  it('is bored on the axes of the holes in the drawer front, right through', () => {
+    const boards = boardsOf(aCabinet('base', { front: { kind: 'drawer' } }), rulesWith(BARS))
+    const boxFront = boardIn(boards, 'drawerBoxFront')
+    const rows = boltsIn(boxFront)
+    expect(rows).toMatchObject([{ count: 2, step: 128, diameter: 5, depth: 12 }])
+    const { x, y } = at(boxOf(boardIn(boards, 'drawerFront')))
+    expect(placesIn(boxFront, rows)).toEqual([`${x - 64},${y}`, `${x + 64},${y}`])
+    // Its own frame begins 600 - 2 x 18 - 2 x 12.7 - 2 x 12 = 514.6 from the other end.
+    expect(rows[0]!.x).toBeCloseTo(514.6 / 2 - 64, 6)
+  })
+
+  it('adds no pull to what is bought', () => {
+    const rules = rulesWith(KNOBS)
+    const build = buildCabinet(aCabinet('base', { front: { kind: 'drawer' } }), rules)
+    expect(build.boards.flatMap(boltsIn).length).toBe(1)
+    expect(hardwareOf(build, partsOf(build, rules), rules)).toContainEqual({ name: 'knob', quantity: 1, length: null })
+  })
+
+  it('is not bored where the pull is above it, nor is anything said of that', () => {
+    const build = buildCabinet(aCabinet('base', { front: { kind: 'pullOut', box: 120 } }), rulesWith(BARS))
+    expect(boardIn(build.boards, 'drawerBoxFront')).toBeDefined()
+    expect(build.boards.flatMap(pullsIn).length).toBe(1)
+    expect(build.boards.flatMap(boltsIn)).toEqual([])
+    expect(build.problems).toEqual([])
+  })
+
+  it('is bored for one bolt where the other goes past its end, and not where its groove is', () => {
+    const boxFront = boardIn(boardsOf(aCabinet('base', { front: { kind: 'drawer' } }), rulesWith()), 'drawerBoxFront')
+    const { min, max } = boxOf(boxFront)
+    const level = (from: number, to: number, y: number): Pull => ({ from: { x: from, y }, to: { x: to, y } })
+    const past = boltsThrough(boxFront, level(min.x - 28, min.x + 100, 300), 5)
+    expect([placesIn(boxFront, past.rows), past.missing]).toEqual([[`${min.x + 100},300`], 0])
+    // The groove for the bottom begins 10 up.
+    expect(boltsThrough(boxFront, level(200, 328, min.y + 12), 5)).toEqual({ rows: [], missing: 2 })
+    expect(boltsThrough(boxFront, level(200, 328, max.y - 1), 5)).toEqual({ rows: [], missing: 2 })
+    expect(boltsThrough(boxFront, level(200, 328, max.y + 1), 5)).toEqual({ rows: [], missing: 0 })
   })
 })
