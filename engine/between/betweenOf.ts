@@ -2,6 +2,7 @@ import { valuesOf } from '../basics/id'
 import type { Project, Wall } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { isOneKick, type KickStep, kickPieces, kickStepOf } from './kick'
+import { kicksMet } from './kickCorner'
 import { type BuiltRun, boardsFrom, partsOfRun, runNamed } from './run'
 import { remembered, runsAlong } from './runsAlong'
 import { sameRun } from './sameRun'
@@ -21,10 +22,9 @@ export function betweenOf(project: Project): readonly BuiltRun[] {
 
 function kicksOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
   if (project.between.kick === 'perCabinet') return []
-  const runs = walls.flatMap((wall) => {
-    const along = runsAlong(project, wall, (cabinet) => kickStepOf(cabinet, project), isOneKick)
-    return along.map((steps) => ({ wall, steps }))
-  })
+  const along = (wall: Wall) => runsAlong(project, wall, (cabinet) => kickStepOf(cabinet, project), isOneKick)
+  const met = kicksMet(project, new Map(walls.map((wall) => [wall.id, along(wall)])))
+  const runs = walls.flatMap((wall) => met.get(wall.id)!.map((steps) => ({ wall, steps })))
   return runs.map(({ wall, steps }): BuiltRun => {
     const first = steps[0]!
     const name = runNamed('Kick', 'K', first.cabinet, project)

@@ -151,3 +151,63 @@ describe('the crowns of two walls that meet', () => {
     ])
   })
 })
+
+describe('the long kicks of two walls that meet', () => {
+  /** The usual plinth of a new project is 100 high and 60 behind the front edges. */
+  const SETBACK = 60
+  const b1 = cabinet('B1', { left: 3000, width: 600, depth: 560, front: DOOR })
+  const b2 = cabinet('B2', { wall: OTHER_WALL, left: 560 + FRONT, width: 700, depth: 540 })
+  const [face1, face2] = [560 - SETBACK, 540 - SETBACK]
+
+  function kicks(...cabinets: readonly Cabinet[]) {
+    const long = applyEdit(withBoards(aCorner(...cabinets), CARCASS, 5000), {
+      kind: 'editBetween',
+      change: { kick: 'inLengths' },
+    })
+    return derive(long)
+      .runs.filter(({ kind }) => kind === 'kick')
+      .flatMap(({ place, parts }) =>
+        parts.map((part) => {
+          const { min, max } = boxOf(part)
+          return `${part.mark} ${place.left + min.x} to ${place.left + max.x}, face at ${max.z}`
+        }),
+      )
+  }
+
+  it('are butted: one runs through to the wall, the other on to its face', () => {
+    expect(kicks(b1, b2)).toEqual([
+      `BK1-KL1 3000 to 3600, face at ${face1}`,
+      `BK2-KL1 ${face1} to ${560 + FRONT + 700}, face at ${face2}`,
+    ])
+  })
+
+  it('are butted the other way round where the cabinets of the other wall stand in the corner', () => {
+    const away = { ...b1, left: 3600 - 600 - 540 }
+    expect(kicks(away, { ...b2, left: 0 })).toEqual([
+      `BK1-KL1 ${away.left} to ${3600 - face2}, face at ${face1}`,
+      `BK2-KL1 0 to 700, face at ${face2}`,
+    ])
+  })
+
+  it('run on under the fillers of a corner that no cabinet stands in, the one of the wall before to the rear of the other', () => {
+    const filler = { kind: 'filler', width: 40, scribe: 0 } as const
+    const none = { kind: 'none' } as const
+    const first = { ...b1, left: 3600 - 600 - 540 - 40, beside: { left: none, right: filler } }
+    const second = { ...b2, left: 560 + 40, beside: { left: filler, right: none } }
+    expect(kicks(first, second)).toEqual([
+      `BK1-KL1 ${first.left} to ${3600 - (face2 - T)}, face at ${face1}`,
+      `BK2-KL1 ${face1} to ${560 + 40 + 700}, face at ${face2}`,
+    ])
+  })
+
+  it('end where their cabinets do when there is more open between them', () => {
+    const apart = { ...b2, left: 560 + FRONT + 20 }
+    expect(kicks(b1, apart)[1]).toBe(`BK2-KL1 ${apart.left} to ${apart.left + 700}, face at ${face2}`)
+  })
+
+  it('end at a panel that stands on the floor', () => {
+    const panel = { kind: 'panel', material: CARCASS, foot: 'floor' } as const
+    const ended = { ...b2, left: 560 + FRONT + T, beside: { left: panel, right: { kind: 'none' } } } as const
+    expect(kicks(b1, ended)[1]).toBe(`BK2-KL1 ${ended.left} to ${ended.left + 700}, face at ${face2}`)
+  })
+})
