@@ -143,7 +143,7 @@ function frameWords(frame: readonly Part[], carcass: readonly Part[]): string {
   const rails = frame.filter(({ role }) => role === 'topRail')
   if (rails.length > 1) {
     const [first, second] = rails.map(({ mark }) => mark)
-    return `Glue up both face frames ${how}, each of a stile and two rails, square, with a batten across the free ends of the rails. Glue them to the front of the carcass: the one with ${first} first, which runs into the inside corner, then the one with ${second}, butted against it and glued and screwed to it from behind.`
+    return `Glue up both face frames ${how}, each of a stile and two rails, square, with a batten across the free ends of the rails. Glue them to the front of the carcass: the one with ${first} first, which runs into the inside corner, then the one with ${second}, butted against it and glued and screwed to it from behind.${isScrewedOn ? ' Drive the screws of both sides into their stiles.' : ''}`
   }
   const isBevelled = frame.some(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
   const words = `Glue up the face frame ${how}, with equal diagonals, then glue it to the front of the carcass${isScrewedOn ? ' and drive the screws of the carcass into it' : ''}`

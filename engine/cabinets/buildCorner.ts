@@ -19,7 +19,7 @@ import { cornerRear } from './cornerRear'
 import { cornerShelves, postPins } from './cornerShelves'
 import { cornerSides, workedSide } from './cornerSide'
 import { endNotch } from './finishedEnd'
-import { held } from './held'
+import { cornerFrameHeld, held } from './held'
 import { joined } from './joinery'
 import { type Foot, withPlates } from './leg'
 import { type Piece, UNBANDED } from './piece'
@@ -44,7 +44,7 @@ export function buildCorner(cabinet: Cabinet, corner: Corner, rules: Rules): Cab
   if (!isRoomy(legs, report)) return nothing
   const { boards, fronts } = builtCorner(plain, legs, corner, asked, { report, isKickLong: rules.kick === 'inLengths' })
   const standing = withPlates(boards, legs.own, () => feetOf(legs, plain, corner))
-  const done = held(standing, legs.own, report)
+  const done = cornerFrameHeld(held(standing, legs.own, report), legs, corner, report)
   return { cabinet, mark, boards: done, fronts, openings: [], problems: report.problems }
 }
 

@@ -52,11 +52,9 @@ function framesOfL(
   }
   const plane = otherWall(legs, { hand, width })
   return [
-    ...screwed(framePieces(membersUpTo(hand, first, frame), own, frame, outOfCorner(hand)), own, report),
-    ...screwed(
-      framePieces(membersUpTo(away, second, frame), other, frame, outOfCorner(away), SECOND),
-      other,
-      report,
+    ...joined(sound(framePieces(membersUpTo(hand, first, frame), own, frame, outOfCorner(hand)), report)),
+    ...joined(
+      sound(framePieces(membersUpTo(away, second, frame), other, frame, outOfCorner(away), SECOND), report),
     ).map((board) => stoodIn(board, plane)),
   ]
 }
@@ -66,11 +64,6 @@ const SECOND = { stile: 1, topRail: 1, bottomRail: 1 } as const
 
 function sound(pieces: readonly Piece[], report: Report): Piece[] {
   return pieces.filter((piece) => canBeCut(piece, report))
-}
-
-/** The boards of one frame with their joints, and the pocket holes where it is screwed together. */
-function screwed(pieces: readonly Piece[], carcass: Carcass, report: Report): readonly Board[] {
-  return frameHeld(joined(sound(pieces, report)), carcass, report)
 }
 
 /** Both frames leave together, when inset doors are out of them. */

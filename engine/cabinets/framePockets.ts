@@ -24,7 +24,16 @@ export function withFramePockets(boards: readonly Board[], { frame, method, dept
   return pocketed(boards, [...inside, ...behind], pockets)
 }
 
-function memberJoints(boards: readonly Board[], spacing: PocketJoint['spacing']): PocketJoint[] {
+export function isMember({ role }: Board): boolean {
+  return UPRIGHT.includes(role) || LEVEL.includes(role)
+}
+
+export function isLevelMember({ role }: Board): boolean {
+  return LEVEL.includes(role)
+}
+
+/** In the backs of all members that are butted to others of a frame. */
+export function memberJoints(boards: readonly Board[], spacing: PocketJoint['spacing']): PocketJoint[] {
   const of = (roles: readonly BoardRole[]) => boards.filter(({ role }) => roles.includes(role))
   const [upright, level] = [of(UPRIGHT), of(LEVEL)]
   const joints = (board: Board, into: readonly Board[]) =>
@@ -40,11 +49,12 @@ function memberJoints(boards: readonly Board[], spacing: PocketJoint['spacing'])
 }
 
 /** In an inside corner a rail ends where no upright of its frame is. */
-function isMet({ board, towards, into }: PocketJoint): boolean {
+export function isMet({ board, towards, into }: PocketJoint): boolean {
   const end = towards === 'start' ? 0 : board.length
   return into.some((one) => {
     const { min, max } = inBoard(board, boxOf(one))
-    return min.x <= end + DUST && max.x >= end - DUST && min.y < board.width && max.y > 0
+    const isAtEnd = min.x <= end + DUST && max.x >= end - DUST
+    return isAtEnd && min.y < board.width && max.y > 0 && min.z < board.thickness - DUST && max.z > DUST
   })
 }
 
@@ -53,7 +63,7 @@ const DUST: Mm = 1e-3
 
 /** The front edges that the frame stands on. */
 function carcassJoints(boards: readonly Board[], depth: number, spacing: PocketJoint['spacing']): PocketJoint[] {
-  const into = boards.filter(({ role }) => UPRIGHT.includes(role) || LEVEL.includes(role))
+  const into = boards.filter(isMember)
   return boards.flatMap((board): PocketJoint[] => {
     const { width } = board.placement
     if (!BEHIND.includes(board.role) || !width.endsWith('z') || boxOf(board).max.z !== depth) return []

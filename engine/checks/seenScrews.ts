@@ -20,10 +20,11 @@ export function seenScrewFindings(project: Project, cabinets: readonly Cabinet[]
   })
 }
 
-/** What is screwed through the sides of a cabinet from outside; nothing in a corner, which is glued up. */
+/** What is screwed through the sides of a cabinet from outside; a frame across a diagonal is glued on. */
 function inSides(cabinet: Cabinet, { fixing, faceFrame, frameFixing }: BuildMethod): string | null {
   if (fixing.kind === 'screws') return 'screws through'
-  const isFrameScrewed = faceFrame !== null && frameFixing?.kind === 'pocketScrews' && cabinet.corner === null
+  const isFrameScrewed =
+    faceFrame !== null && frameFixing?.kind === 'pocketScrews' && cabinet.corner?.kind !== 'diagonal'
   return isFrameScrewed ? 'pocket holes in' : null
 }
 

@@ -3,7 +3,8 @@ import { assemblyOf } from '../../../engine/assembly/assemblyOf'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
-import { USUAL_FIXINGS } from '../../../engine/project/fixing'
+import { USUAL_FIXINGS, USUAL_FRAME_FIXINGS } from '../../../engine/project/fixing'
+import { USUAL_FRAME } from '../../../engine/project/frames'
 import { NOTHING_LATE } from '../../../engine/project/late'
 import { aCabinet, type MethodChanges, rulesWith } from '../../helpers/cabinets'
 
@@ -28,6 +29,15 @@ describe('a cabinet after the saw', () => {
     expect([at('Band '), at('Cut '), at('Bore ')]).toEqual([0, 1, 2])
     expect(steps.findIndex(({ stage }) => stage === 'carcass')).toBe(3)
     expect(steps[1]!.text).toContain('B1-LS and B1-RS they run out through the banding')
+  })
+
+  it('has the frames of an L screwed on through its sides where those are bored for it', () => {
+    const corner = { kind: 'L', hand: 'left', other: 860, otherDepth: 580 } as const
+    const drives = (frameFixing: MethodChanges['frameFixing']) =>
+      stepsOf({ faceFrame: USUAL_FRAME, frameFixing }, { width: 920, corner }).filter(({ text }) =>
+        text.includes('Drive the screws of both sides into their stiles.'),
+      ).length
+    expect([drives(USUAL_FRAME_FIXINGS.pocketScrews), drives(USUAL_FRAME_FIXINGS.glue)]).toEqual([1, 0])
   })
 
   it('has a back in grooves in while gluing, and one that lies on it last, with equal diagonals', () => {

@@ -21,9 +21,9 @@ function told({ operations }: Board): string[] {
 }
 
 /** Screws of pocket holes that are bought for a base. */
-function bought(changes: MethodChanges): number {
+function bought(changes: MethodChanges, cabinet = aCabinet('base')): number {
   const rules = rulesWith(changes)
-  const build = buildCabinet(aCabinet('base'), rules)
+  const build = buildCabinet(cabinet, rules)
   return (
     hardwareOf(build, partsOf(build, rules), rules).find(({ name }) => name === 'pocket screw of 4 mm')?.quantity ?? 0
   )
@@ -118,6 +118,46 @@ describe('a face frame that is screwed on', () => {
       ),
     )
     expect(bought(changes)).toBe(8 + 2 * 5 + 2 * 4)
+  })
+})
+
+describe('the face frames of an L with pocket screws', () => {
+  const corner = { kind: 'L', hand: 'left', other: 860, otherDepth: 580 } as const
+  const base = aCabinet('base', { width: 920, depth: 600, front: { kind: 'door', hinge: 'left' }, corner })
+  const FIXED: MethodChanges = { faceFrame: FRAME, frameFixing: USUAL_FIXINGS.pocketScrews }
+
+  it('have them where a rail meets its stile, and where the rails of one are butted against those of the other', () => {
+    const boards = boardsOf(base, rulesWith({ faceFrame: FRAME }))
+    // The first runs on behind the second, 580 - 20 from the wall, and is screwed to its own stile alone.
+    const first = 920 - 40 - (580 - 20)
+    expect(told(boardIn(boards, 'topRail', 1))).toEqual([`2 in inside to start from 37.32,11.25, 22.50 across`])
+    expect(boardIn(boards, 'topRail', 1).length).toBe(first)
+    // The second is 860 - 40 - 600 = 220 long.
+    expect(told(boardIn(boards, 'topRail', 2))).toEqual([
+      `2 in inside to end from ${(220 - 37.32).toFixed(2)},11.25, 22.50 across`,
+      '2 in inside to start from 37.32,11.25, 22.50 across',
+    ])
+    expect(bought({ faceFrame: FRAME }, base)).toBe(2 * (2 + 2 + 2))
+  })
+
+  it('have none where the rails meet with tenons in their stiles', () => {
+    expect(bought({ faceFrame: { ...FRAME, joint: { kind: 'tenon', length: 15 } } }, base)).toBe(0)
+  })
+
+  it('are screwed on from the outsides of both sides, towards the front edges', () => {
+    for (const hand of ['left', 'right'] as const) {
+      const one = { ...base, corner: { ...corner, hand } }
+      const boards = boardsOf(one, rulesWith(FIXED))
+      // As for a straight cabinet: 9 / tan 15 = 33.59 behind an edge, five along 720. The legs are 580 and 560 deep.
+      const [left, right] = hand === 'left' ? [560, 580] : [580, 560]
+      expect(told(boardIn(boards, 'leftSide')), hand).toEqual([
+        `5 in outside to high from 50.00,${(left - 33.59).toFixed(2)}, 155.00 along`,
+      ])
+      expect(told(boardIn(boards, 'rightSide')), hand).toEqual([`5 in outside to low from 50.00,33.59, 155.00 along`])
+      expect([boardIn(boards, 'leftSide').width, boardIn(boards, 'rightSide').width]).toEqual([left, right])
+      expect(bought(FIXED, one)).toBe(2 * (2 + 2 + 2) + 2 * 5)
+      expect(buildCabinet(one, rulesWith(FIXED)).problems).toEqual([])
+    }
   })
 })
 

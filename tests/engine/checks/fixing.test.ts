@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import type { MaterialId, MethodId } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
 import type { Cabinet, Project } from '../../../engine/project/document'
-import { type Fixing, USUAL_FIXINGS } from '../../../engine/project/fixing'
+import { type Fixing, USUAL_FIXINGS, USUAL_FRAME_FIXINGS } from '../../../engine/project/fixing'
+import { USUAL_FRAME } from '../../../engine/project/frames'
 import { aCorner, aWall, cabinet, OTHER_WALL } from '../../helpers/wall'
 
 const { screws, dowels, looseTenons } = USUAL_FIXINGS
@@ -46,6 +47,17 @@ describe('screws through sides', () => {
     const sides = (...others: Cabinet[]) =>
       told(held(screws, [l, ...others], false, aCorner), /^B1: .*are seen/)[0]?.message.match(/both|left|right/)?.[0]
     expect([sides(), sides(before), sides(after), sides(before, after)]).toEqual(['both', 'right', 'left', undefined])
+  })
+
+  it('are seen as pockets beside an L whose frames are screwed on, not beside a diagonal, whose frame is glued', () => {
+    const framed = (kind: 'L' | 'diagonal') => {
+      const corner = { kind, hand: 'right', other: 900, otherDepth: 580 } as const
+      const project = held(dowels, [cabinet('B1', { left: 3600 - 920, width: 920, corner })], false, aCorner)
+      const method = { ...project.methods[m1]!, faceFrame: USUAL_FRAME, frameFixing: USUAL_FRAME_FIXINGS.pocketScrews }
+      return { ...project, methods: { ...project.methods, [m1]: method } }
+    }
+    expect(told(framed('L'), /are seen/)[0]?.message).toMatch(/^B1: pocket holes in both its sides are seen/)
+    expect(told(framed('diagonal'), /are seen/)).toEqual([])
   })
 
   it('hold in the end with what the side leaves of them', () => {
