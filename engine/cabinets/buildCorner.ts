@@ -37,7 +37,7 @@ export function buildCorner(cabinet: Cabinet, corner: Corner, rules: Rules): Cab
   const report = reportOn(cabinet.id, mark, rules.display)
   const nothing = { cabinet, mark, boards: [], fronts: [], openings: [], problems: report.problems }
   const plain = plainCabinet(cabinet, report)
-  const asked = cornerRules(corner, rules, report)
+  const asked = cornerRules(rules)
   const legs = cornerCarcass(plain, corner, asked, report)
   if (!legs) return nothing
   for (const leg of [legs.own, legs.other]) tellTightness(leg, report)

@@ -1,7 +1,6 @@
 import { PRACTICE } from '../basics/source'
 import type { Corner } from '../project/corner'
 import type { Cabinet, Front } from '../project/document'
-import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import type { Rules } from './build'
 import { carcassOf, outerFront } from './carcass'
@@ -31,15 +30,8 @@ export function plainCabinet(cabinet: Cabinet, report: Report): Cabinet {
 
 const DOOR: Front = { kind: 'door', hinge: 'left' }
 
-export function cornerRules({ kind }: Corner, rules: Rules, report: Report): Rules {
-  const isInset = kind === 'diagonal' && !rules.method.faceFrame && rules.method.frontMount === 'inset'
-  if (isInset) report.mind('the door of a diagonal is laid over the front edges, also where others are inset.')
-  const method: BuildMethod = {
-    ...rules.method,
-    baseTop: { kind: 'full' },
-    ...(isInset ? { frontMount: 'fullOverlay' } : {}),
-  }
-  return { ...rules, method, kick: 'perCabinet' }
+export function cornerRules(rules: Rules): Rules {
+  return { ...rules, method: { ...rules.method, baseTop: { kind: 'full' } }, kick: 'perCabinet' }
 }
 
 /**
@@ -60,7 +52,7 @@ export function cornerCarcass(cabinet: Cabinet, corner: Corner, rules: Rules, re
 /** How many legs a corner cabinet stands on, and how many of them carry its kick; null where it cannot be built. */
 export function countedFeet(cabinet: Cabinet, rules: Rules): { readonly all: number; readonly front: number } | null {
   const { corner } = cabinet
-  const legs = corner && cornerCarcass(cabinet, corner, cornerRules(corner, rules, SILENT), SILENT)
+  const legs = corner && cornerCarcass(cabinet, corner, cornerRules(rules), SILENT)
   if (!legs) return null
   const { rear, front } = feetInCorner(legs)
   return { all: rear.length + front.length, front: front.length }

@@ -77,20 +77,22 @@ export function withSlantDoor(boards: readonly Board[], legs: Legs, hinge: Side,
 }
 
 /**
- * In a face frame it closes its opening. Without one it ends where its outer corners are as far inside the ends of both legs as its reveal, so that it is clear of the fronts
- * beside it.
+ * In a face frame it closes its opening. Without one it ends where its outer corners are as far inside the ends of both legs
+ * as its reveal, so that it is clear of the fronts beside it. An inset one stands with its face on the line, and these
+ * corners are as far inside both sides: behind its face the sides lean away from it.
  */
 function slantFace(legs: Legs, hinge: Side, { hand }: Doors, carcass: Carcass): FrontFace {
   if (carcass.frame) return { kind: 'door', hinge, rect: frontArea(carcass) }
   const area = frontArea(legs.own)
   const { along, out, long } = frontLine(legs, 0)
-  const atOther = slantReveal(area.left, carcass.frontThickness, along, out, long)
-  const atOwn = slantReveal(area.left, carcass.frontThickness, out, along, long)
+  const beyond = carcass.isInset ? 0 : carcass.frontThickness
+  const atOther = slantReveal(area.left, beyond, along, out, long)
+  const atOwn = slantReveal(area.left, beyond, out, along, long)
   const [left, right] = hand === 'left' ? [atOther, atOwn] : [atOwn, atOther]
   return { kind: 'door', hinge, rect: { ...area, left, width: settle(long - right - left) } }
 }
 
-/** Along the line, from the front edge of a side: the thickness leans out over the end, and the reveal is square to it. */
+/** Along the line, from the front edge of a side: what is before the line leans out over the end, and the reveal is square to it. */
 function slantReveal(reveal: Mm, thickness: Mm, along: Mm, out: Mm, long: Mm): Mm {
   return settle((thickness * along + reveal * long) / out)
 }

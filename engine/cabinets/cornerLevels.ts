@@ -72,7 +72,12 @@ export function frontLine({ own, other }: Legs, setback: Mm) {
   }
 }
 
+/** How far behind the front edges the room inside ends: behind inset fronts, else with them. */
+export function frontSetback({ own }: Pick<Legs, 'own'>): Mm {
+  return settle(own.depth - insideFront(own))
+}
+
 /** How far behind the front edges shelves end that have a setback of their own; behind inset fronts that much more. */
 export function shelfSetback({ own }: Legs): Mm {
-  return settle(own.depth - insideFront(own) + own.method.shelves.setback)
+  return settle(frontSetback({ own }) + own.method.shelves.setback)
 }

@@ -4,7 +4,7 @@ import type { Board } from './board'
 import type { PinRows } from './boring'
 import { clearBottom, clearTop } from './carcass'
 import type { Legs } from './cornerLegs'
-import { levelBoard, shelfSetback } from './cornerLevels'
+import { frontSetback, levelBoard, shelfSetback } from './cornerLevels'
 import { boreDepth, withHoles } from './holes'
 import type { HoleRow } from './operation'
 import type { Piece } from './piece'
@@ -13,7 +13,8 @@ import { type Shelving, shelfSink, shelvesOf } from './shelf'
 
 /**
  * Shelves at the heights that they have in a straight cabinet, through the corner in one board. The fixed shelves of a
- * diagonal reach to the line of its front, so that they fill what is cut for them in the sides.
+ * diagonal reach to the line of its front, so that they fill what is cut for them in the sides, or to the rear of an inset
+ * door, where what is cut goes on to the front edges.
  */
 export function cornerShelves(
   counts: { readonly fixed: number; readonly adjustable: number },
@@ -32,7 +33,7 @@ export function cornerShelves(
     const ends = [settle(own.width - own.thickness + reach), settle(other.width - own.thickness + reach)] as const
     const { min, max } = piece.box
     const rear = rearAt({ from: min.y, to: max.y }, nailers, own)
-    const setback = isFixed && kind === 'diagonal' ? 0 : shelfSetback(legs)
+    const setback = isFixed && kind === 'diagonal' ? frontSetback(legs) : shelfSetback(legs)
     numbers[role]++
     return { ...levelBoard(piece, [min.y, max.y], rear, ends, setback, legs), number: numbers[role] }
   })

@@ -13,7 +13,7 @@ export function cornerSides(legs: Legs): Piece[] {
 
 /**
  * A side as it stands along the wall of its own leg. Behind a slanting face frame it goes on to that, with its front edge
- * bevelled to lie against it.
+ * bevelled to lie against it; beside an inset door, to the face of that.
  */
 function sideOf(legs: Legs, leg: 'own' | 'other'): Piece {
   const [left, right] = sidesOf(legs[leg])
@@ -22,9 +22,9 @@ function sideOf(legs: Legs, leg: 'own' | 'other'): Piece {
   return { ...side, box: { min, max: { ...max, z: settle(max.z + bevelBy(legs, leg)) } } }
 }
 
-/** How much farther the inside of a side goes on than its outside, to the line of the frame. */
+/** How much farther the inside of a side goes on than its outside, to the line of the frame or of an inset door. */
 function bevelBy({ kind, own, other }: Legs, leg: 'own' | 'other'): Mm {
-  if (kind === 'L' || !own.frame) return 0
+  if (kind === 'L' || !(own.frame || own.isInset)) return 0
   const [along, out] = [own.width - other.depth, other.width - own.depth]
   return settle(own.thickness * (leg === 'own' ? out / along : along / out))
 }

@@ -14,8 +14,9 @@ import { USUAL_FIVE_PART, USUAL_FRAME } from '../../../engine/project/frames'
 import { USUAL_HINGE } from '../../../engine/project/machining'
 import type { FaceFrame } from '../../../engine/project/method'
 import { mirroredFront } from '../../../engine/project/mirror'
+import { interferences } from '../../../engine/solids/interference'
 import { settle } from '../../../engine/units/length'
-import { aCabinet, anyCorner, boardIn, boardsOf, rulesWith, sizeOf } from '../../helpers/cabinets'
+import { aCabinet, anyCorner, boardIn, boardsOf, PLAIN, rulesWith, sizeOf } from '../../helpers/cabinets'
 import { mirroredFrame } from '../../helpers/frames'
 
 /** 920 along its own wall and 580 deep there, 860 along the other and 560 deep. */
@@ -181,6 +182,77 @@ describe('a diagonal corner upper', () => {
     expect(max.z).toBeCloseTo(620 - 1.5, 3)
     // Its inner face lies on the line of the front edges, so its nearest corner is where its inner edge begins.
     expect(min.x).toBeCloseTo(320 + (19 + 1.5 * Math.SQRT2) / Math.SQRT2, 3)
+  })
+})
+
+describe('the inset door of a diagonal', () => {
+  const corner = { kind: 'diagonal', hand: 'left', other: 620, otherDepth: 320 } as const
+  const upper = aCabinet('upper', {
+    width: 620,
+    height: 700,
+    depth: 320,
+    front: { kind: 'door', hinge: 'right' },
+    corner,
+  })
+  const rules = rulesWith({ frontMount: 'inset', shelves: { ...PLAIN.shelves, setback: 10 } })
+  const along = 620 - 320
+
+  it('stands between both sides, its outer corners as far from each as an inset door is, and flush with their edges', () => {
+    const boards = boardsOf(upper, rules)
+    const door = boardIn(boards, 'door')
+    // Between bottom and top; 18 and 1.5 across the wall are that times the root of 2 along the line, at either end.
+    expect(door.length).toBe(700 - 2 * 18 - 3 - 1.5)
+    expect(door.width).toBeCloseTo(along * Math.SQRT2 - 2 * (18 + 1.5) * Math.SQRT2, 3)
+    const { max } = boxOf(door)
+    expect(max.x).toBeCloseTo(620 - 18 - 1.5, 3)
+    expect(max.z).toBeCloseTo(620 - 18 - 1.5, 3)
+    // Its face is on the line between the outer front corners: there x and z are 620 + 320 together.
+    const face = toCabinet(door.placement, 0, 0, 0)
+    expect(face.x + face.z).toBeCloseTo(620 + 320, 2)
+  })
+
+  it('has sides that go on to its face, bevelled, and makes shelves as much shallower as it is thick', () => {
+    const boards = boardsOf({ ...upper, interior: { ...upper.interior, fixedShelves: 1, adjustableShelves: 1 } }, rules)
+    for (const [role, edge] of [
+      ['leftSide', 'high'],
+      ['rightSide', 'low'],
+    ] as const) {
+      const side = boardIn(boards, role)
+      expect(sizeOf(side)).toBe(`700 x ${320 + 18}`)
+      expect(side.operations).toContainEqual({ kind: 'bevel', edge, face: 'outside', by: 18 })
+    }
+    // The fixed one, 6 in both sides, ends behind the door, 19 square to the line: times the root of 2 along either wall.
+    const fixed = boardIn(boards, 'fixedShelf').operations[0]
+    const [cut, loose] = [along - 2 * (18 - 6) + 19 * Math.SQRT2, along - 2 * (18 + 1.5) + 19 * Math.SQRT2]
+    expect(fixed).toMatchObject({ kind: 'clip', length: settle(cut), width: settle(cut) })
+    const clip = boardIn(boards, 'adjustableShelf').operations[0]
+    const more = 10 * Math.SQRT2
+    expect(clip).toMatchObject({ kind: 'clip', length: settle(loose + more), width: settle(loose + more) })
+  })
+
+  it('is measured from the end of either leg where they are not alike', () => {
+    const uneven = { ...upper, corner: { ...corner, other: 720 } }
+    const [out, long] = [720 - 320, 500]
+    const door = boardIn(boardsOf(uneven, rules), 'door')
+    // 300 along, 400 out, so 500 long: 19.5 along is 32.5 of it, 19.5 out is 24.375.
+    expect(door.width).toBeCloseTo(long - (19.5 * long) / along - (19.5 * long) / out, 3)
+    expect(boxOf(door).max.x).toBeCloseTo(620 - 19.5, 3)
+    expect(boxOf(door).max.z).toBeCloseTo(720 - 19.5, 3)
+  })
+
+  it('shares no room with anything, on either hand and hinged at either side, and nothing is told', () => {
+    for (const hand of ['left', 'right'] as const) {
+      for (const hinge of ['left', 'right'] as const) {
+        const one = { ...upper, front: { kind: 'door', hinge } as const, corner: { ...corner, hand, other: 700 } }
+        const { boards, problems } = buildCabinet(
+          { ...one, interior: { ...one.interior, fixedShelves: 1, adjustableShelves: 1 } },
+          rules,
+        )
+        expect(interferences(boards).map(({ a, b }) => `${a.role} in ${b.role}`)).toEqual([])
+        expect(problems).toEqual([])
+        expect(bored(boardIn(boards, hinge === 'left' ? 'leftSide' : 'rightSide'), 'hingePlate')).toHaveLength(2)
+      }
+    }
   })
 })
 
