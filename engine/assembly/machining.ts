@@ -3,23 +3,25 @@ import type { Part } from '../parts/part'
 import type { AssemblyStep } from './step'
 import { stepOf } from './step'
 
-/** What is done to boards after the saw and before anything is put together: band, then dado, then bore. */
+/** What is done to boards after the saw and before anything is put together: band, then dado, then bore. An edge that is bevelled is banded after that. */
 export function machiningOf(parts: readonly Part[], isBandInSize: boolean): AssemblyStep[] {
   const banded = parts.filter(isBanded)
   const recessed = parts.filter((part) => recessesOf(part).length > 0)
   const bevelled = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
+  const before = bevelled.filter(isBandedOnBevel)
   const notched = parts.filter((part) => isCutInto(part))
   const opened = parts.filter((part) => part.operations.some((one) => one.kind === 'notch' && isOpening(one, part)))
   const slotted = parts.filter(({ operations }) => operations.some(isEdgeSlot))
   const bored = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'holeRow'))
   return [
+    stepOf('machining', `${BEVEL} These are banded after it, on the slanting edge.`, before),
     stepOf('machining', bandWords(isBandInSize, recessed.length > 0), banded),
     stepOf('machining', recessWords(recessed), recessed),
     stepOf('machining', 'Cut out notches and corners, and try each against the board that passes through it.', notched),
     stepOf(
       'machining',
-      'Bevel the edges that are drawn so, with the blade tilted as it is said beside the cuts.',
-      bevelled,
+      BEVEL,
+      bevelled.filter((part) => !isBandedOnBevel(part)),
     ),
     stepOf(
       'machining',
@@ -29,6 +31,13 @@ export function machiningOf(parts: readonly Part[], isBandInSize: boolean): Asse
     stepOf('machining', 'Groove the edges for panels and cut mortises and tenons; try each joint dry.', slotted),
     stepOf('machining', boreWords(bored), bored),
   ].filter(({ marks }) => marks.length > 0)
+}
+
+const BEVEL = 'Bevel the edges that are drawn so, with the blade tilted as it is said beside the cuts.'
+
+/** A bevel that is sawn later would take the band off. */
+function isBandedOnBevel({ operations, banding }: Part): boolean {
+  return operations.some((one) => one.kind === 'bevel' && banding[one.edge] > 0)
 }
 
 function isBanded({ banding, insideBanding }: Part): boolean {

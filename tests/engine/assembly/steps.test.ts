@@ -31,6 +31,17 @@ describe('a cabinet after the saw', () => {
     expect(steps[1]!.text).toContain('B1-LS and B1-RS they run out through the banding')
   })
 
+  it('has the sides beside an inset diagonal door bevelled before their edges are banded, stiles of a frame after', () => {
+    const corner = { kind: 'diagonal', hand: 'left', other: 900, otherDepth: 580 } as const
+    const order = (changes: MethodChanges) =>
+      stepsOf({ ...DADO, ...changes }, { width: 900, front: { kind: 'door', hinge: 'left' }, corner })
+        .filter(({ text }) => /^(Band|Bevel) /.test(text))
+        .map(({ text, marks }) => `${text.split(' ')[0]} ${text.startsWith('Bevel') ? marks.join(' ') : 'edges'}`)
+    expect(order({ frontMount: 'inset' })).toEqual(['Bevel B1-LS B1-RS', 'Band edges'])
+    expect(order({ faceFrame: USUAL_FRAME })[0]).toBe('Band edges')
+    expect(order({ faceFrame: USUAL_FRAME })[1]).toMatch(/^Bevel B1-LS B1-RS /)
+  })
+
   it('has the frames of an L screwed on through its sides where those are bored for it', () => {
     const corner = { kind: 'L', hand: 'left', other: 860, otherDepth: 580 } as const
     const drives = (frameFixing: MethodChanges['frameFixing']) =>
