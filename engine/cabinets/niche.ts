@@ -65,6 +65,18 @@ export function nicheIn(cell: Cell, bay: Bay, opening: Interval, carcass: Carcas
     )
   }
   const depth = settle(insideFront(carcass) - backFront(carcass))
+  const clear = settle(depth - front.air)
+  if (front.depth !== undefined && front.air < depth && clear < front.depth) {
+    const before = front.air > 0 ? ` before the ${report.say(front.air)} for air` : ''
+    report.stop(
+      `the niche is ${report.left(clear)} deep${before}; the appliance asks for ${report.say(front.depth)}.`,
+      {
+        is: report.left(clear),
+        limit: front.depth,
+        source: APPLIANCE,
+      },
+    )
+  }
   if (front.air >= depth) {
     report.stop(
       `the gap for air behind the appliance is ${report.say(front.air)}; the inside is ${report.left(depth)} deep.`,

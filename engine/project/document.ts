@@ -140,9 +140,9 @@ export type Front =
   | { readonly kind: 'blind'; readonly neighbour: Mm; readonly filler: Mm; readonly pull: Mm }
   /**
    * A niche that stays open for an appliance: the least clear width and height that its maker asks for, and what must be
-   * free behind it for air. It stands between boards of its own.
+   * free behind it for air. It stands between boards of its own. Where its depth is said, so much is clear before the air.
    */
-  | { readonly kind: 'appliance'; readonly width: Mm; readonly height: Mm; readonly air: Mm }
+  | { readonly kind: 'appliance'; readonly width: Mm; readonly height: Mm; readonly air: Mm; readonly depth?: Mm }
   | { readonly kind: 'rows'; readonly rows: readonly FrontRow[] }
   /** Parted by a board between each and the next. */
   | { readonly kind: 'columns'; readonly columns: readonly FrontColumn[] }

@@ -194,7 +194,7 @@ function pantry(project: Project, put: Put): Partial<Start> {
 
 /** A usual built-in oven over two drawers; the maker's drawing is what counts. */
 function applianceHousing(project: Project, put: Put): Partial<Start> {
-  const niche = { kind: 'appliance', width: 560, height: 590, air: 45 } as const
+  const niche = { kind: 'appliance', width: 560, height: 590, depth: 500, air: 45 } as const
   const thickness = thicknessOf(project, 'carcassMaterial')
   const { faceFrame, fronts } = methodIn(project)
   const drawer = fixed(inUnits(project, 300, 12), DRAWER)

@@ -15,7 +15,10 @@ export const savedFront: z.ZodType = z.lazy(() =>
     z.strictObject({ kind: z.literal('pullOut'), box: measure }),
     z.strictObject({ kind: z.literal('falseFront') }),
     z.strictObject({ kind: z.literal('blind'), neighbour: measure, filler: measure, pull: measure }),
-    z.strictObject({ kind: z.literal('appliance'), width: measure, height: measure, air: measure }),
+    z.strictObject({
+      ...{ kind: z.literal('appliance'), width: measure, height: measure, air: measure },
+      depth: measure.optional(),
+    }),
     z.strictObject({
       kind: z.literal('rows'),
       rows: z

@@ -57,6 +57,12 @@ function fieldsOf(front: Measured): readonly LeafField[] {
           field: 'frontSize',
           put: (height) => ({ ...front, height }),
         },
+        {
+          label: 'depth before the air',
+          value: front.depth ?? 0,
+          field: 'small',
+          put: (depth) => (depth > 0 ? { ...front, depth } : withoutDepth(front)),
+        },
         { label: 'air behind', value: front.air, field: 'small', put: (air) => ({ ...front, air }) },
       ]
     case 'blind':
@@ -73,6 +79,11 @@ function fieldsOf(front: Measured): readonly LeafField[] {
     case 'pullOut':
       return [{ label: 'height of the box', value: front.box, field: 'frontSize', put: (box) => ({ ...front, box }) }]
   }
+}
+
+/** A depth of nothing is one that is not said. */
+function withoutDepth({ depth: _, ...front }: Extract<Front, { kind: 'appliance' }>): Front {
+  return front
 }
 
 interface ColumnShelvesRowsProps {

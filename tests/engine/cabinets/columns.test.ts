@@ -233,6 +233,21 @@ describe('the niche for an appliance', () => {
     ])
   })
 
+  it('is told when it is not as deep as its maker asks for before the air behind it', () => {
+    // The inside of the cabinet is 580 less a back of its own thickness that lies on the rear edges.
+    const inside = 580 - BOARDS.back
+    const of = (depth: number) =>
+      built(
+        { ...rows, rows: [{ ...rows.rows[0]!, front: { ...NICHE, depth } }, rows.rows[1]!] },
+        { width: 600 },
+        withBack,
+      )
+    expect(of(inside - 30).problems).toEqual([])
+    expect(of(inside - 29).problems.map(({ message }) => message)).toEqual([
+      `B1: the niche is ${inside - 30} mm deep before the 30 mm for air; the appliance asks for ${inside - 29} mm.`,
+    ])
+  })
+
   it('takes no partition', () => {
     const interior = { fixedShelves: 0, adjustableShelves: 0, partition: { at: 0.5 } }
     const { boards, problems } = built(rows, { width: 600, interior }, withBack)
