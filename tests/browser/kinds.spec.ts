@@ -99,16 +99,16 @@ test('a blind corner below and above, a bench box, open shelves, a pantry and a 
   for (const name of ['blind corner upper', 'open shelves']) await putReady(shop, name)
   await expect(cabinet(shop, 'U2')).toHaveCount(1)
 
-  // The other run is 580 deep, its fronts are 18 and its pulls want 40: in steps of 10 that is 640, 50 of it the filler.
+  // The other run is 580 deep, its fronts are 18, and a filler of 80 keeps what opens clear of it: in steps of 10 that is 680.
   await expectRows(shop, 'B1', {
-    bottom: level(640 + 450),
-    'blind panel': banded(FRONTS, 640 - 50),
-    'corner filler': banded(FRONTS, 50),
+    bottom: level(680 + 450),
+    'blind panel': banded(FRONTS, 680 - 80),
+    'corner filler': banded(FRONTS, 80),
     door: banded(FRONTS, 450 - 1.5 - 3 - 1.5),
   })
   await expectRows(shop, 'U1', {
     side: size(UPPER, 330 - 1),
-    'blind panel': banded(UPPER - 3, 330 + T + 40 + 2 - 50),
+    'blind panel': banded(UPPER - 3, 330 + T + 80 + 2 - 80),
     door: banded(UPPER - 3, 450 - 1.5 - 3 - 1.5),
   })
   // The seat is at 450 with its lid, which with its strip and hinge is as deep as the carcass and the front.
