@@ -45,6 +45,7 @@ describe('the sag of a shelf on pins', () => {
     expect(sag).toBeLessThan(40 / 144)
   })
 
+  // Source: 'MDF shelves and storage units', mdf-info.eu, section 11: 5 W L^3 x 9.81 / (32 E b t^3), in kg, mm and N/mm2.
   const MDF = 2500
   const cases = [
     [600, 18, 1.514],

@@ -70,6 +70,7 @@ describe('a face frame', () => {
     expect(x(boardIn(boards, 'stile', 2))).toEqual([900 - 40, 900])
   })
 
+  // The width less both stiles, and both tenons where it is tenoned: common practice, no source.
   it('has rails between the stiles', () => {
     const { boards } = built(DOOR)
     expect(sizeOf(boardIn(boards, 'topRail'))).toBe(`${900 - 2 * 40} x 45`)

@@ -91,6 +91,8 @@ describe('the fronts of a cabinet', () => {
 describe('a drawer box', () => {
   it('leaves the slides their clearance on both sides', () => {
     expect(boxWidth(604, base({ slide: { kind: 'side', clearance: 12.5 } }))).toBe(604 - 2 * 12.5)
+    // Source: a question-and-answer page on drawer boxes: half an inch for each side, an inch in all.
+    expect(boxWidth(inch(15), base({ slide: { kind: 'side', clearance: inch(0.5) } }))).toBe(inch(14))
   })
   it('over undermount slides has its clear width deducted and its own sides added', () => {
     expect(boxWidth(604, base({ slide: { kind: 'undermount', insideDeduction: 42 } }))).toBe(604 - 42 + 2 * 12)
@@ -112,6 +114,7 @@ describe('a drawer box', () => {
   it('has its front and back between its sides', () => {
     expect(boxFrontLength(578.6, base())).toBe(578.6 - 2 * 12)
   })
+  // The inside and both grooves, less 1/16 in of play: common practice, no source.
   it('has a bottom across its inside and both grooves less the play', () => {
     expect(drawerBottomSize(550, base())).toBe(550 - 2 * 12 + 2 * 6 - 1.6)
   })

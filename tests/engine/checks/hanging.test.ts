@@ -20,6 +20,7 @@ describe('the studs behind an upper', () => {
   })
 
   it('are one at most where it is narrower than they are apart, which is said', () => {
+    // Source: thehonestcarpenter.com, on hanging wall cabinets: two studs for each box, and studs 16 in on centre.
     const apart = 406.4
     expect(findingIn(upper(apart + 36 + 1), /one stud/)).toBeNull()
     const finding = findingIn(upper(apart + 36 - 1), /one stud/)
@@ -38,11 +39,13 @@ describe('an upper with all that it is to carry', () => {
     expect(findingIn(wide, /tested with/)).toBeNull()
     const finding = findingIn(inHouse(wide, { shelfLoad: 'books' }), /tested with/)!
     expect(finding.weight).toBe('mind')
+    // Source: ANSI/KCMA A161.1-2012 by a trade paper: 600 lb where wall cabinets are over 24 in high, 500 lb before.
     expect(figureOf(finding.limit)).toBeCloseTo(600 * 0.45359237, 1)
     // Four levels of 200 lb at most, and its boards.
     expect(figureOf(finding.measure)).toBeGreaterThan(4 * 200 * 0.45359237)
   })
 
+  // Source: statics, moments about the lower edge.
   it('pulls at its top as its weight does at half its depth', () => {
     expect(pullAtTop(120, 330, 660)).toBe((120 * 165) / 660)
     expect(pullAtTop(120, 330, 330)).toBe(2 * pullAtTop(120, 330, 660))
@@ -56,7 +59,8 @@ describe('an upper with all that it is to carry', () => {
     })
     const finding = findingIn(inHouse(low, { shelfLoad: 'books' }), /pulls with/)!
     expect(finding.weight).toBe('mind')
-    // 2850 x 0.45 x 0.45 x 0.19 lb for an inch of thread.
+    // 2850 x 0.45 x 0.45 x 0.19 lb for an inch of thread. Source: an engineering reference in the form of the US timber
+    // code, F = 2850 G^2 D, with 109 lb/in worked out for G 0.45 and D 0.190.
     expect(figureOf(finding.limit)).toBeCloseTo(109.66 * 0.45359237, 1)
     expect(figureOf(finding.measure)).toBeGreaterThan(figureOf(finding.limit))
     expect(findingIn(upper(600), /pulls with/)).toBeNull()

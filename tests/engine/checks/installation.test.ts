@@ -17,6 +17,7 @@ describe('the cautions for installing', () => {
     expect(words(aCabinet('base'))).toHaveLength(1)
   })
 
+  // Source: thehonestcarpenter.com, on hanging wall cabinets: at least four screws over 12 in, and two studs for each box.
   it('ask for studs behind every upper, and four screws where it is wider than 12 in', () => {
     const twelve = 304.8
     expect(words(aCabinet('upper', { width: twelve })).join()).not.toMatch(/four screws/)
@@ -24,6 +25,7 @@ describe('the cautions for installing', () => {
     expect(words(aCabinet('upper')).join()).toMatch(/two studs/)
   })
 
+  // Follows from the two studs for each box and studs 16 in on centre. Source of both: thehonestcarpenter.com.
   it('ask for blocking behind one that is narrower than studs are apart', () => {
     const sixteen = 406.4
     expect(words(aCabinet('upper', { width: sixteen - 1 })).join()).toMatch(/blocking/)

@@ -7,6 +7,7 @@ import { cutSize } from '../../../engine/parts/cutSize'
 import { partsOf } from '../../../engine/parts/partsOf'
 import { aCabinet, anyCabinet, PLAIN, rulesWith } from '../../helpers/cabinets'
 
+// The finished size less the bands of 1, 2 or 3 mm on the two edges: common practice, no source.
 describe('the size to cut', () => {
   const banding = { ...NO_BANDING, low: 1, start: 2, end: 3 }
   it('is smaller by every band where the finished size includes it', () => {
@@ -48,6 +49,8 @@ describe('the parts of a cabinet', () => {
   })
   it('are cut without the bands of the front edge, or of all four edges of a door', () => {
     expect([named('k3/left-side').cutLength, named('k3/left-side').cutWidth]).toEqual([720, 580 - 6 - 1])
+    // Source: Architectural Woodwork Standards (2009), section 10, 4.4.4: of an adjustable shelf only the front edge is banded.
+    expect(named('k3/adjustable-shelf-1').banding).toEqual({ ...NO_BANDING, low: 1 })
     const door = named('k3/door-1')
     expect([door.cutLength, door.cutWidth]).toEqual([717 - 2 - 2, (597 - 3) / 2 - 2 - 2])
   })
