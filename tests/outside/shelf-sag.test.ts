@@ -45,6 +45,12 @@ describe('the sag of a shelf on pins', () => {
     expect(sag).toBeLessThan(40 / 144)
   })
 
+  // Source: a formula sheet of beams, 'Fixed-fixed, uniform load (w) wL^4/384EI': by hand 8.5333 / 153.9 in.
+  it('is 0.05545 in for the same shelf where both ends are clamped', () => {
+    const clamped = { ...shelf(12 * IN, 0.75 * IN, 950_000 * PSI), ends: 'clamped' } as const
+    expect(sagOf(40 * IN, clamped, 40 * PSF) / IN).toBeCloseTo(0.05545, 5)
+  })
+
   // Source: 'MDF shelves and storage units', mdf-info.eu, section 11: 5 W L^3 x 9.81 / (32 E b t^3), in kg, mm and N/mm2.
   const MDF = 2500
   const cases = [

@@ -40,6 +40,16 @@ describe('a side of 768 by 580 that is not balanced', () => {
   })
 })
 
+describe('a side whose first hole is chosen', () => {
+  // Source: forum threads of 2003 to 2010 on boring in a 32 mm system, 'The first 5mm hole is 46.5mm from the bottom and is
+  // 37mm back from the front'; others 44.5, 38 and 37.
+  it.each([46.5, 44.5, 38, 37])('has it %f from its foot and 37 from its front edge, and goes on every 32', (first) => {
+    const { side, up, rows } = holesOf(method(undefined, { firstHole: first - 18 }), { height: 768 })
+    expect([up[0], up[1]]).toEqual([first, first + 32])
+    expect(side.width - rows.at(-1)!).toBe(37)
+  })
+})
+
 // Sources: a forum thread of 2010 on boring in a 32 mm system: a panel is 32 n and twice its first hole high, 9.5 for one of
 // 84 in, which is cut at 83.9; the design page of a cabinet shop: sides of 605, 637 and 669, 3 less than a multiple of 32;
 // dalrun.com, '32mm Cabinetmaking': 37 from the front edge and from the rear.
@@ -62,6 +72,30 @@ describe('a balanced side', () => {
     // 66 x 32 + 2 x 9.5: the panel of 84 in that is cut at 83.9. What is over counts; the bottom is in the way of the first.
     const { up } = holesOf(method(BALANCED, { firstHole: 0 }), { height: 2131 })
     expect((up[0]! - 9.5) % 16).toBe(0)
+  })
+
+  // Source: a forum thread on boring in a 32 mm system: 'our side panels at 774', ends of 30 1/2 in; 762 is 30 in.
+  it.each([762, 774.7])(
+    'of %f, which is no multiple of 32, is the same from both ends, and else it is not',
+    (height) => {
+      const endsOf = ({ side, up }: ReturnType<typeof holesOf>) => [up[0], settle(side.length - up.at(-1)!)] as const
+      const [foot, head] = endsOf(holesOf(method(BALANCED), { height }))
+      expect(head).toBe(foot)
+      const [low, high] = endsOf(holesOf(method(undefined), { height }))
+      expect(high).not.toBe(low)
+    },
+  )
+
+  // Source: davelers.com, on the 32 mm system: hinges equally far from both ends of a door, at 32 k and 16 less half of the gap.
+  it('has the cups of a door as far from its top as from its bottom, at a multiple of 32 and 16 less half of the gap', () => {
+    const fronts = { gap: 3, endReveal: 1.5, topReveal: 1.5, bottomReveal: 1.5 }
+    const cabinet = { height: 768, front: { kind: 'door', hinge: 'left' }, interior: SHELF } as const
+    const door = boardIn(boardsOf(aCabinet('base', cabinet), rulesWith({ ...method(BALANCED), fronts })), 'door')
+    const cups = door.operations.flatMap((one) => (one.kind === 'holeRow' && one.purpose === 'hingeCup' ? [one.x] : []))
+    expect(cups).toHaveLength(2)
+    const [low, high] = [Math.min(...cups), Math.max(...cups)]
+    expect(settle(door.length - high)).toBe(low)
+    expect((low + 3 / 2) % 32).toBe(16)
   })
 
   it('has its rear row 37 from the rear edge, or a multiple of 32 behind the front row', () => {

@@ -62,6 +62,9 @@ describe('an upper with all that it is to carry', () => {
     // 2850 x 0.45 x 0.45 x 0.19 lb for an inch of thread. Source: an engineering reference in the form of the US timber
     // code, F = 2850 G^2 D, with 109 lb/in worked out for G 0.45 and D 0.190.
     expect(figureOf(finding.limit)).toBeCloseTo(109.66 * 0.45359237, 1)
+    // What breaks it is 15 700 G^2 D L: from memory of the Wood Handbook, chapter 8. So it is let hold less than a fifth.
+    const breaks = 15_700 * 0.45 ** 2 * 0.19 * 0.45359237
+    expect(breaks / figureOf(finding.limit)).toBeCloseTo(5.5, 1)
     expect(figureOf(finding.measure)).toBeGreaterThan(figureOf(finding.limit))
     expect(findingIn(upper(600), /pulls with/)).toBeNull()
   })

@@ -23,6 +23,8 @@ describe('the cautions for installing', () => {
     expect(words(aCabinet('upper', { width: twelve })).join()).not.toMatch(/four screws/)
     expect(words(aCabinet('upper', { width: twelve + 1 })).join()).toMatch(/four screws/)
     expect(words(aCabinet('upper')).join()).toMatch(/two studs/)
+    // Source: the same: the top rail is the place for them. Trade pages on wall cabinets: no drywall screws.
+    expect(words(aCabinet('upper')).join()).toMatch(/not drywall screws.* The top rail first/)
   })
 
   // Follows from the two studs for each box and studs 16 in on centre. Source of both: thehonestcarpenter.com.

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type MaterialId, valuesOf } from '../../../engine/basics/id'
+import { loadOfShelf, SHELF_LOADS } from '../../../engine/checks/load'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Material, Project } from '../../../engine/project/document'
@@ -44,6 +45,31 @@ describe('a loose shelf', () => {
     expect(finding).toMatchObject({ weight: 'know', about: { kind: 'cabinet', cabinet: idOf('U1') } })
     expect(figureOf(finding?.measure)).toBeCloseTo(1.5 * sag(1000 - LESS, 15), 1)
     expect(figureOf(finding?.limit)).toBeCloseTo((1000 - LESS) / 384, 1)
+  })
+
+  // Source: Building Furniture (Fine Woodworking, 2007), p. 25: 0.02 in per foot at once, which is 1/600, is what to design for.
+  it('that is designed to sag 1/600 at once is never spoken of, and one that sags a little more is', () => {
+    const spanAt = (part: number) => Math.cbrt((32 * 9000 * 18 ** 3) / (5 * 15 * PSF * part))
+    expect(findingIn(shelves(spanAt(600) + LESS), SAG)).toBeNull()
+    expect(findingIn(shelves(spanAt(560) + LESS), SAG)?.weight).toBe('know')
+    // Source: J. Eakes, 'Shelving that does not Sag' (2000): 1/240 is the limit on the side of fibreboard.
+    expect(findingIn(shelves(spanAt(240) + LESS), SAG)?.weight).toBe('know')
+  })
+
+  // Source: J. Eakes, 'Shelving that does not Sag' (2000): about 3/16 in over 36 in on the side of plywood.
+  it('of 36 in may sag 3/16 in in a kitchen', () => {
+    const project = shelves(36 * 25.4 + LESS)
+    const { id } = Object.values(project.materials)[0]!
+    const finding = findingIn(applyEdit(project, { kind: 'editMaterial', id, change: { stiffness: 2500 } }), SAG)
+    expect(finding?.weight).toBe('mind')
+    expect(figureOf(finding?.limit)).toBeCloseTo((3 / 16) * 25.4, 1)
+  })
+
+  // Source: a question-and-answer page on shelves: 20 to 40 lb on a foot of shelf, and 35 in libraries.
+  it('for books is taken to carry 40 lb on each foot and more', () => {
+    const { length, width } = boardsIn(shelves(600)).find(({ role }) => role === 'adjustableShelf')!
+    const pounds = loadOfShelf(length, width, SHELF_LOADS.books.pressure) / (0.45359237 * 9.80665)
+    expect(pounds / (length / 304.8)).toBeGreaterThan(40)
   })
 
   it('under a kitchen load is to be minded where it sags 1/4 in, long before 1/192 of its span', () => {
