@@ -41,6 +41,12 @@ describe('an upper with all that it is to carry', () => {
     expect(finding.weight).toBe('mind')
     // Source: ANSI/KCMA A161.1-2012 by a trade paper: 600 lb where wall cabinets are over 24 in high, 500 lb before.
     expect(figureOf(finding.limit)).toBeCloseTo(600 * 0.45359237, 1)
+    const limitAt = (height: number) => {
+      const project = upper(1500, { depth: 450, interior: SHELVES, height })
+      return figureOf(findingIn(inHouse(project, { shelfLoad: 'books' }), /tested with/)?.limit)
+    }
+    expect(limitAt(24 * 25.4)).toBeCloseTo(500 * 0.45359237, 1)
+    expect(limitAt(24 * 25.4 + 1)).toBeCloseTo(600 * 0.45359237, 1)
     // Four levels of 200 lb at most, and its boards.
     expect(figureOf(finding.measure)).toBeGreaterThan(4 * 200 * 0.45359237)
   })
