@@ -98,6 +98,7 @@ const CHOICES: { readonly [choice in keyof MethodChoices]?: readonly MethodChoic
 
 /** The boxes that are of a ready kind: one of each. */
 const READY_PLACES: Readonly<Record<string, ReadyName>> = {
+  'base 1': 'vanityBase',
   'base 3': 'sinkBase',
   'base 7': 'islandBase',
   'base 11': 'blindBase',
@@ -218,8 +219,8 @@ function betweenThem({ between, methods, method }: Project): Project['between'] 
 
 /** A ready kind in the place of a plain box, in as many ways to build as it leaves open. */
 function standingReady(plain: Project, made: Cabinet, name: ReadyName, at: number): Cabinet {
-  const { height, depth, front, interior, overrides } = startOf(plain, name, { width: made.width })
-  return { ...made, height, depth, front, interior, overrides: { ...choicesAt(at), ...overrides } }
+  const { bottom, height, depth, front, interior, overrides } = startOf(plain, name, { width: made.width })
+  return { ...made, bottom, height, depth, front, interior, overrides: { ...choicesAt(at), ...overrides } }
 }
 
 /** Each choice goes round its options, and every seven cabinets skips on by its own step, so that pairings vary. */
