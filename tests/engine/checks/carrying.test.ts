@@ -30,6 +30,55 @@ describe('a box on its way through a doorway', () => {
   })
 })
 
+describe('a corner on its way through a doorway', () => {
+  const leg = { kind: 'diagonal', hand: 'left', other: 900, otherDepth: 580 } as const
+  const base = (kind: 'L' | 'diagonal', depth = 580) =>
+    aWall(
+      cabinet('B1', {
+        width: 900,
+        height: 868,
+        depth,
+        corner: { ...leg, kind, otherDepth: depth },
+        front: { kind: 'door', hinge: 'left' },
+      }),
+    )
+
+  it('is as wide as both its legs together, not as deep as one of them', () => {
+    const door = { width: 650, height: 2000 }
+    const finding = findingIn(inHouse(base('diagonal'), { doorway: door }), /doorway/)
+    expect(finding).toMatchObject({ weight: 'mind', measure: '768 mm x 900 mm', limit: '650 mm x 2000 mm' })
+    expect(findingIn(inHouse(base('L'), { doorway: door }), /doorway/)?.measure).toBe('768 mm x 900 mm')
+    expect(findingIn(inHouse(base('diagonal'), { doorway: { width: 768, height: 2000 } }), /doorway/)).toBeNull()
+  })
+
+  it('is carried square to its slanting front where it is less so', () => {
+    // From the corner to the line between the ends of legs of 300: (900 + 300) / √2 = 848.5, less than 900.
+    const slim = base('diagonal', 300)
+    expect(findingIn(inHouse(slim, { doorway: { width: 760, height: 849 } }), /doorway/)?.measure).toMatch(
+      /^768 mm x 848.5/,
+    )
+    expect(findingIn(inHouse(slim, { doorway: { width: 768, height: 849 } }), /doorway/)).toBeNull()
+    expect(findingIn(inHouse(slim, { doorway: { width: 768, height: 848 } }), /doorway/)).not.toBeNull()
+  })
+
+  it('may be turned through leg by leg where it is an L', () => {
+    // From its inside corner to the corner of the room: 400 √2 = 565.7, through a doorway of 570 by 2000.
+    const doorway = { width: 570, height: 2000 }
+    expect(findingIn(inHouse(base('L', 400), { doorway }), /leg by leg it takes 565.7 mm/)?.weight).toBe('know')
+    expect(findingIn(inHouse(base('L', 400), { doorway: { ...doorway, width: 565 } }), /doorway/)?.weight).toBe('mind')
+    expect(findingIn(inHouse(base('diagonal', 400), { doorway }), /doorway/)?.weight).toBe('mind')
+  })
+
+  it('is raised over the least width of its plan where it is tall', () => {
+    const tall = aWall(
+      cabinet('T1', { width: 900, height: 2252, depth: 580, corner: leg, front: { kind: 'door', hinge: 'left' } }),
+    )
+    const ceiling = Math.hypot(2252 - 100, 900)
+    expect(findingIn(withWall(tall, { height: ceiling + 0.1 }), /diagonal is/)).toBeNull()
+    expect(findingIn(withWall(tall, { height: ceiling - 0.1 }), /diagonal is/)).not.toBeNull()
+  })
+})
+
 describe('a tall that is raised on its lower edge', () => {
   it('is as high as its diagonal, which the ceiling must clear', () => {
     // 2252 less its plinth of 100: the diagonal of 2152 x 580 is 2228.8.
