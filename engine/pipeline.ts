@@ -8,8 +8,10 @@ import type { FrontFace } from './cabinets/board'
 import { areFrontsInset, methodOf, type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
 import type { FrontOpening } from './cabinets/frontOpening'
+import { acrossFindings } from './checks/across'
 import { besideFindings } from './checks/beside'
 import { blindMeasureFindings } from './checks/blindMeasure'
+import { longestDrawer } from './checks/boards'
 import { cabinetFindings } from './checks/cabinetFindings'
 import { cornerFindings } from './checks/corner'
 import type { Finding } from './checks/finding'
@@ -258,13 +260,13 @@ function placeFindings(
   cabinets: readonly DerivedCabinet[],
   ones: readonly DerivedCabinet[] = cabinets,
 ): Finding[] {
-  const standing = cabinets.map(({ cabinet, mark, fronts }) => {
+  const standing = cabinets.map(({ cabinet, mark, fronts, parts }) => {
     const method = methodOf(cabinet, project)
     const thickness = project.materials[method.frontMaterial]?.thickness ?? 0
     // The doors of a corner open into the corner, away from what is beside it.
     const beside = cabinet.corner ? [] : fronts
     const isFlush = areFrontsInset(method) || fronts.length === 0
-    return { cabinet, mark, fronts: beside, frontThickness: isFlush ? 0 : thickness }
+    return { cabinet, mark, fronts: beside, frontThickness: isFlush ? 0 : thickness, drawerOut: longestDrawer(parts) }
   })
   const boxes = ones.map(({ cabinet }) => cabinet)
   const asked = ones === cabinets ? standing : standing.filter(({ cabinet }) => boxes.includes(cabinet))
@@ -274,6 +276,7 @@ function placeFindings(
     ...freeFindings(project, boxes),
     ...cornerFindings(project, boxes),
     ...insideCornerFindings(project, standing, asked),
+    ...acrossFindings(project, standing, asked),
     ...blindMeasureFindings(project, asked),
     ...seenScrewFindings(project, boxes),
   ]

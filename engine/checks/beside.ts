@@ -25,6 +25,8 @@ export interface Standing {
   readonly fronts: readonly FrontFace[]
   /** Of its doors and drawer fronts; 0 where they are inset and stand no further out. */
   readonly frontThickness: Mm
+  /** How long its longest drawer is, and its slides with it; 0 without one. */
+  readonly drawerOut: Mm
 }
 
 const SIDES: readonly Side[] = ['left', 'right']

@@ -18,3 +18,8 @@ export function clearSpan(board: Part, parts: readonly Part[]): Mm {
   const right = Math.min(...uprights.filter((box) => box.min.x >= middle).map((box) => box.min.x))
   return Number.isFinite(right - left) ? settle(right - left) : board.length
 }
+
+/** The length of the longest drawer box among boards, which its slides have too; 0 without one. */
+export function longestDrawer(parts: readonly Part[]): Mm {
+  return Math.max(0, ...withRole(parts, 'drawerSide').map(({ length }) => length))
+}

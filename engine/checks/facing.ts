@@ -21,14 +21,18 @@ export interface Facing {
 export interface Moving {
   readonly rect: Rect
   readonly out: Mm
+  /** Of a door that swings about one of its sides. */
+  readonly hinge?: Side
 }
 
-/** Doors come out by their width, drawers by the depth of their cabinet. */
-export function movingIn({ cabinet, fronts }: Standing): Moving[] {
+/** Doors come out by their width, drawers by the length of their slides, or without a box by the depth of their cabinet. */
+export function movingIn({ cabinet, fronts, drawerOut }: Standing): Moving[] {
   return fronts.filter(doesMove).map(({ kind, hinge, rect }) => {
-    const out = kind === 'drawer' ? cabinet.depth : hinge === 'top' ? rect.height : rect.width
+    const out = kind === 'drawer' ? drawerOut || cabinet.depth : hinge === 'top' ? rect.height : rect.width
     const along = { ...rect, left: settle(cabinet.left + rect.left), bottom: settle(cabinet.bottom + rect.bottom) }
-    return { rect: along, out }
+    return kind === 'door' && (hinge === 'left' || hinge === 'right')
+      ? { rect: along, out, hinge }
+      : { rect: along, out }
   })
 }
 

@@ -3,7 +3,7 @@ import type { Rect } from '../geometry/rect'
 import { areFrontsInset, methodOf } from '../project/builtBy'
 import type { Cabinet, Project, Wall } from '../project/document'
 import { find } from '../project/references'
-import { cornersOf, type InsideCorner } from '../site/wall'
+import { cornersOf, type InsideCorner, type Opposite } from '../site/wall'
 import { type Mm, settle } from '../units/length'
 import { footprintOf } from './footprint'
 import { rightEdge, sharedBy } from './lane'
@@ -86,6 +86,18 @@ export function reachingIn(project: Project, wall: Wall): Body[] {
 export function reachingFrom(project: Project, meeting: Meeting): Body[] {
   const there = valuesOf<Cabinet>(project.cabinets).filter(({ wall }) => wall === meeting.wall.id)
   return there.flatMap((cabinet) => bodiesOf(cabinet, project).map((body) => turnedIn(body, meeting)))
+}
+
+/** What stands at a wall that faces this one, in the frame of this one: along it as it is across, out from it up to its rear. */
+export function bodiesAcross(project: Project, { wall, between, before }: Opposite): Body[] {
+  const own = valuesOf<Cabinet>(project.cabinets).filter((cabinet) => cabinet.wall === wall.id)
+  const legs = reachingIn(project, wall).filter(({ isLeg, rear }) => isLeg && rear <= 0)
+  return [...own.flatMap((cabinet) => bodiesOf(cabinet, project)), ...legs].map((body) => ({
+    ...body,
+    left: settle(before.length - rightEdge(body)),
+    rear: settle(between.length - body.front),
+    front: settle(between.length - body.rear),
+  }))
 }
 
 /** Those of them that stand in the way of something so deep at this wall. */

@@ -71,6 +71,29 @@ const cornersAmong = remember((walls: Project['walls']): readonly InsideCorner[]
   })
 })
 
+/** A wall that faces another one: both meet the wall between them, whose length is how far they are apart. */
+export interface Opposite {
+  readonly wall: Wall
+  readonly between: Wall
+  /** Which of the two facing walls comes first in the row: its right end is where the left end of the other one is across. */
+  readonly before: Wall
+}
+
+/** The walls that face a wall; in a closed room one, by way of the wall that comes first of those between. */
+export function oppositesOf(project: Walled, wall: Wall): Opposite[] {
+  const corners = cornersOf(project)
+  const found = corners.flatMap((corner) =>
+    corners
+      .filter(({ before }) => before.id === corner.after.id)
+      .flatMap(({ after }): Opposite[] => {
+        const { before, after: between } = corner
+        if (before.id === wall.id) return [{ wall: after, between, before }]
+        return after.id === wall.id ? [{ wall: before, between, before }] : []
+      }),
+  )
+  return found.filter((one, at) => found.findIndex((other) => other.wall.id === one.wall.id) === at)
+}
+
 /** Doors and windows that reach into a band of heights, from left to right. */
 export function openingsAcross(wall: Wall, band: Interval): Opening[] {
   return valuesOf<Opening>(wall.openings)
