@@ -7,6 +7,7 @@ import { fillerRemedy, HANDLE_OUT, hingedAt, roomRemedy, type Standing, turnReme
 import { appliancesIn, doesMove, facingsOf, movingIn } from './facing'
 import { about, type Finding, GEOMETRY, withRemedy } from './finding'
 import { sayIn } from './say'
+import { slantDoorFindings } from './slantDoor'
 
 /** Beside a range or a dishwasher the filler of an inside corner is wider. */
 const FILLER_AT_APPLIANCE = inch(6)
@@ -25,6 +26,7 @@ export function insideCornerFindings(
     ...applianceFindings(one, project, standing),
     ...frontFindings(one, project, standing),
     ...crossingFindings(one, project, standing),
+    ...slantDoorFindings(one, project, standing),
   ])
 }
 
