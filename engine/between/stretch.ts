@@ -1,6 +1,5 @@
 import type { CabinetId } from '../basics/id'
 import { valuesOf } from '../basics/id'
-import type { Rect } from '../geometry/rect'
 import type { Opening, Project, Side, Trim, Wall } from '../project/document'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, sharedBy, topEdge } from '../runs/lane'
@@ -8,6 +7,7 @@ import { meetingsOf } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
 import { cabinetsAt, runsAlong } from './runsAlong'
 import { isOneTrim, type TrimRun, type TrimStep, trimFace, trimStepOf } from './trim'
+import { cornerEndsAt, endsInCorner, isEndOf, returnAt } from './trimEnds'
 
 /** Where a stretch of trim is, and the run of it that its boards are made from. */
 export interface Stretch {
@@ -23,12 +23,12 @@ export function trimmedRuns(project: Project, wall: Wall, kind: 'lightRail' | 'c
   return runs.flatMap((steps): Stretch[] => {
     const { from, front, level } = steps[0]!
     const along: Along = { project, wall, kind, trim, steps }
-    const cut = { left: cutAt(along, 'left'), right: cutAt(along, 'right') }
+    const ends = { left: endOf(along, 'left'), right: endOf(along, 'right') }
+    const cut = { left: ends.left.cut, right: ends.right.cut }
     const left = settle(from + cut.left)
     const length = settle(steps.at(-1)!.to - cut.right - left)
     if (!(length > 0)) return []
     const inner = steps.slice(0, -1).map(({ to }) => settle(to - left))
-    const returnTo = (side: Side) => (cut[side] > 0 ? null : returnAt(along, side))
     return [
       {
         cabinets: steps.map(({ cabinet }) => cabinet),
@@ -37,7 +37,7 @@ export function trimmedRuns(project: Project, wall: Wall, kind: 'lightRail' | 'c
         run: {
           front,
           edges: [0, ...inner.filter((at) => at > 0 && at < length), length],
-          returns: { left: returnTo('left'), right: returnTo('right') },
+          returns: { left: ends.left.rear, right: ends.right.rear },
         },
       },
     ]
@@ -51,6 +51,20 @@ interface Along {
   readonly kind: 'lightRail' | 'crown'
   readonly trim: Trim
   readonly steps: readonly TrimStep[]
+}
+
+/** How much of a run is left out at an end, less than 0 where it goes on past it, and how far back the return there goes. */
+function endOf(along: Along, side: Side): { readonly cut: Mm; readonly rear: Mm | null } {
+  const { project, wall, steps } = along
+  const step = side === 'left' ? steps[0]! : steps.at(-1)!
+  const at = side === 'left' ? step.from : step.to
+  if (endsInCorner(project.cabinets[step.cabinet]!, at, side)) return { cut: 0, rear: null }
+  const corner = cornerEndsAt(along, wall).find((one) => one.side === side && isEndOf(one, { ...step, at }))
+  if (corner) return { cut: corner.shift, rear: null }
+  const cut = cutAt(along, side)
+  if (cut > 0) return { cut, rear: null }
+  const own = new Set(steps.map(({ cabinet }) => cabinet))
+  return { cut, rear: returnAt({ ...along, own }, { at, side, level: step.level }) }
 }
 
 /** How much of a run is left out at an end, where the trim of the wall that it meets runs into the corner before it. */
@@ -72,33 +86,6 @@ function cutAt({ project, wall, kind, trim, steps }: Along, side: Side): Mm {
     return isLevel && doMeet && !isThrough ? settle(face - own) : 0
   })
   return Math.max(0, ...cuts)
-}
-
-/** A free end gets a return to the wall; beside something as high it goes back to the face of that; none at a wall's end. */
-function returnAt({ project, wall, kind, trim, steps }: Along, side: Side): Mm | null {
-  const { level } = steps[0]!
-  const end = side === 'left' ? steps[0]!.from : steps.at(-1)!.to
-  if (end <= 0 || end >= wall.length) return null
-  const band = {
-    left: end,
-    width: 0,
-    bottom: kind === 'crown' ? level : settle(level - trim.height),
-    height: trim.height,
-  }
-  const own = new Set(steps.map(({ cabinet }) => cabinet))
-  const faces = cabinetsAt(project, wall)
-    .filter(({ id }) => !own.has(id))
-    .filter((other) => isBeside(footprintOf(other, project), end, side))
-    .flatMap((other) => {
-      if (sharedBy(band, other).y > 0) return [other.depth]
-      const step = trimStepOf(other, kind, project)
-      return step?.level === level ? [trimFace({ front: step.front, trim })] : []
-    })
-  return Math.max(0, ...faces)
-}
-
-function isBeside(there: Rect, end: Mm, side: Side) {
-  return side === 'left' ? rightEdge(there) === end : there.left === end
 }
 
 /** From each upper to the next over a window: at the front of the shallower, with its upper edge at the lower top. */

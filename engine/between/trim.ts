@@ -2,7 +2,9 @@ import type { CabinetId } from '../basics/id'
 import { forward, WAYS } from '../cabinets/apart'
 import type { Banding } from '../cabinets/board'
 import { bandedOn, type Piece, room, UNBANDED } from '../cabinets/piece'
+import type { Interval } from '../geometry/interval'
 import type { Cabinet, Project, Trim, TrimKind } from '../project/document'
+import { find } from '../project/references'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
 import { type Mm, settle } from '../units/length'
@@ -20,17 +22,37 @@ export interface TrimStep {
   readonly level: Mm
 }
 
+/** What goes along cabinets. */
+export type TrimmedKind = Exclude<TrimKind, 'valance'>
+
 /** Light rails go under uppers, crowns on uppers and talls. */
-export function trimStepOf(cabinet: Cabinet, kind: Exclude<TrimKind, 'valance'>, project: Project): TrimStep | null {
+export function trimStepOf(cabinet: Cabinet, kind: TrimmedKind, project: Project): TrimStep | null {
   if (cabinet.kind === 'base' || (kind === 'lightRail' && cabinet.kind !== 'upper')) return null
   const footprint = footprintOf(cabinet, project)
-  return {
-    cabinet: cabinet.id,
-    from: footprint.left,
-    to: rightEdge(footprint),
-    front: cabinet.depth,
-    level: kind === 'crown' ? topEdge(cabinet) : cabinet.bottom,
-  }
+  const whole = { from: footprint.left, to: rightEdge(footprint) }
+  const along = cabinet.corner ? withoutCorner(cabinet, whole, kind, project) : whole
+  return along.to > along.from
+    ? { cabinet: cabinet.id, ...along, front: cabinet.depth, level: levelOf(cabinet, kind) }
+    : null
+}
+
+/** Where a cabinet and the trim under or on it meet, above the floor. */
+export function levelOf(cabinet: Cabinet, kind: TrimmedKind): Mm {
+  return kind === 'crown' ? topEdge(cabinet) : cabinet.bottom
+}
+
+/**
+ * What of a corner cabinet lies along its own wall: of an L its own leg, as far into the inside corner as the rear of the
+ * trim before the other leg, which is butted against it; of a diagonal no more than the filler or end at its free side.
+ */
+function withoutCorner(cabinet: Cabinet, whole: Interval, kind: TrimmedKind, project: Project): Interval {
+  const { kind: of, hand, otherDepth } = cabinet.corner!
+  const trim = project.between[kind]
+  const thickness = (trim && find(project.materials, trim.material)?.thickness) ?? 0
+  const inner = of === 'L' ? settle(otherDepth + (trim?.forward ?? 0) - thickness) : cabinet.width
+  return hand === 'left'
+    ? { from: settle(cabinet.left + inner), to: whole.to }
+    : { from: whole.from, to: settle(rightEdge(cabinet) - inner) }
 }
 
 export function isOneTrim(a: TrimStep, b: TrimStep): boolean {
@@ -52,7 +74,7 @@ export interface TrimRun {
   readonly returns: { readonly left: Mm | null; readonly right: Mm | null }
 }
 
-const RETURNS = { lightRail: 'lightRailReturn', crown: 'crownReturn' } as const
+export const RETURNS = { lightRail: 'lightRailReturn', crown: 'crownReturn' } as const
 
 /** From the wall to the face of the trim. */
 export function trimFace({ front, trim }: Pick<TrimRun, 'front' | 'trim'>): Mm {
@@ -100,7 +122,7 @@ export function trimPieces(run: TrimRun): Piece[] {
  * What of a long board is seen from the room: its lower edge, of a crown where it stands out before the carcass, and its ends
  * that stand free. Its length runs from right to left. Common practice, no source.
  */
-function seenEdges(run: TrimRun, isFirst: boolean, isLast: boolean): readonly (keyof Banding)[] {
+export function seenEdges(run: TrimRun, isFirst: boolean, isLast: boolean): readonly (keyof Banding)[] {
   const { kind, trim, returns } = run
   const isFree = (rear: Mm | null) => rear !== null && rear < trimFace(run)
   const edges: (keyof Banding)[] = kind !== 'crown' || trim.forward > 0 ? ['low'] : []

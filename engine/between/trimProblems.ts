@@ -11,7 +11,7 @@ import { type TrimRun, trimFace } from './trim'
 /** What keeps a trim from being made or put up. */
 export function trimProblems(
   run: TrimRun,
-  { cabinets, bottom }: Stretch,
+  { cabinets, bottom }: Pick<Stretch, 'cabinets' | 'bottom'>,
   { mark }: RunName,
   wall: Wall,
   project: Project,

@@ -5,6 +5,7 @@ import { remembered } from './runsAlong'
 import { longestBoard } from './splice'
 import { type Stretch, trimmedRuns, valancesAt } from './stretch'
 import { type TrimRun, trimFace, trimPieces } from './trim'
+import { type CornerTrimmed, cornerTrimBoards, cornerTrims, mitreProblems, type TrimRules } from './trimCorner'
 import { trimProblems } from './trimProblems'
 
 const ID_NAMES: Readonly<Record<TrimKind, string>> = { lightRail: 'Rail', crown: 'Crown', valance: 'Valance' }
@@ -22,9 +23,13 @@ export function trimsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
     const band = bandingRules(project).fronts
     return walls.flatMap((wall) => {
       const stretches = kind === 'valance' ? valancesAt(project, wall, trim) : trimmedRuns(project, wall, kind, trim)
-      return stretches.map((one) =>
-        builtTrim(project, wall, kind, { ...one.run, kind, trim, thickness, band, longest }, one),
+      const rules = { trim, thickness, band, longest }
+      const straight = stretches.map((one) => builtTrim(project, wall, kind, { ...one.run, kind, ...rules }, one))
+      if (kind === 'valance') return straight
+      const inCorners = cornerTrims({ project, kind, trim }, wall).map((one) =>
+        builtInCorner(project, wall, { kind, ...rules }, one),
       )
+      return [...straight, ...inCorners]
     })
   })
 }
@@ -44,4 +49,28 @@ function builtTrim(project: Project, wall: Wall, kind: TrimKind, run: TrimRun, s
   )
   const size = { width: edges.at(-1)!, height: trim.height, depth: Math.max(trimFace(run), thickness) }
   return { ...name, kind, place: { wall: wall.id, left, bottom, ...size }, cabinets, ...made }
+}
+
+/** `UCC2`: the crown before the slanting face of U2, or before the other leg of an L. */
+function builtInCorner(project: Project, wall: Wall, rules: TrimRules, one: CornerTrimmed): BuiltRun {
+  const { kind, trim, thickness } = rules
+  const { cabinet, bottom, made: from } = one
+  const { left, width, depth } = cabinet
+  const name = runNamed(`${ID_NAMES[kind]}Corner`, `${LETTERS[kind]}C`, cabinet.id, project)
+  const hasGrain = project.materials[trim.material]?.hasGrain
+  const { isInFinishedSize } = bandingRules(project)
+  const key = [name, rules, from, bottom, hasGrain, wall.height, project.display, isInFinishedSize]
+  const made = remembered(project, key, () => {
+    const parts = partsOfRun(name, cornerTrimBoards(from, rules), project)
+    const run: TrimRun = {
+      ...rules,
+      edges: [0, parts[0]?.length ?? 0],
+      front: depth,
+      returns: { left: null, right: null },
+    }
+    const problems = trimProblems(run, { cabinets: [cabinet.id], bottom }, name, wall, project)
+    return { parts, problems: parts.length > 0 ? [...problems, ...mitreProblems(one, rules, name, project)] : problems }
+  })
+  const size = { width, height: trim.height, depth: Math.max(trimFace({ front: depth, trim }), thickness) }
+  return { ...name, kind, place: { wall: wall.id, left, bottom, ...size }, cabinets: [cabinet.id], ...made }
 }

@@ -1,0 +1,176 @@
+import { describe, expect, it } from 'vitest'
+import type { MaterialId } from '../../../engine/basics/id'
+import { boxOf } from '../../../engine/cabinets/boardBox'
+import { type FacePlane, stoodIn, undone } from '../../../engine/cabinets/facePlane'
+import type { Part } from '../../../engine/parts/part'
+import { derive } from '../../../engine/pipeline'
+import { applyEdit } from '../../../engine/project/apply'
+import type { Between, Cabinet, Project } from '../../../engine/project/document'
+import { interferences } from '../../../engine/solids/interference'
+import { aCorner, aWall, cabinet, OTHER_WALL } from '../../helpers/wall'
+
+const T = 18
+const CARCASS = 'carcass' as MaterialId
+const RAIL = { material: CARCASS, height: 50, forward: 0 }
+const CROWN = { material: CARCASS, height: 70, forward: 20 }
+const BOTH = { lightRail: RAIL, crown: CROWN }
+const DOOR = { kind: 'door', hinge: 'left' } as const
+
+const trimmed = (project: Project, change: Partial<Between>) => applyEdit(project, { kind: 'editBetween', change })
+const upper = (mark: string, left: number, more: Partial<Cabinet> = {}) =>
+  cabinet(mark, { left, width: 600, bottom: 1400, height: 700, depth: 320, front: DOOR, ...more })
+/** 600 along both walls and 320 deep at both ends, unless it is said otherwise. */
+const inCorner = (kind: 'L' | 'diagonal', hand: 'left' | 'right' = 'right', other = 600, otherDepth = 320) => ({
+  corner: { kind, hand, other, otherDepth } as const,
+  ...(hand === 'left' ? { wall: OTHER_WALL } : {}),
+})
+
+/** Each board by its mark, with its length. */
+function lengths(project: Project): Readonly<Record<string, number>> {
+  const parts = derive(project).runs.flatMap((run) => run.parts)
+  return Object.fromEntries(parts.map(({ mark, length }) => [mark, length]))
+}
+const told = (project: Project) => derive(project).runs.flatMap((run) => run.problems.map(({ message }) => message))
+
+/** Where the second wall is in the frame of the first, which it meets at 3600. */
+const SECOND: FacePlane = { x: 3600, z: 0, turn: { cos: 0, sin: -1 } }
+
+/** Every part in the frame of one of the walls: that of a slanting board, which cannot be turned once more. */
+function inTheRoom(project: Project, isSecond = false): Part[] {
+  const { cabinets, runs } = derive(project)
+  const placed = [...cabinets.map((one) => ({ place: one.cabinet, parts: one.parts })), ...runs]
+  return placed.flatMap(({ place, parts }) =>
+    parts.map((part): Part => {
+      const { x, y, z } = part.placement.origin
+      const moved = { ...part, placement: { ...part.placement, origin: { x: x + place.left, y: y + place.bottom, z } } }
+      if ((place.wall === OTHER_WALL) === isSecond) return moved
+      return { ...moved, ...stoodIn(moved, isSecond ? undone(SECOND) : SECOND) }
+    }),
+  )
+}
+
+describe('the trim of a diagonal corner upper', () => {
+  const u1 = upper('U1', 2400)
+  const u2 = upper('U2', 3000, inCorner('diagonal'))
+  const u3 = upper('U3', 600, { wall: OTHER_WALL })
+  // The face goes 600 - 320 along and as far out; the joint of two trims halves its 45 degrees.
+  const FACE = (600 - 320) * Math.SQRT2
+  const MEET = 20 * Math.tan(Math.PI / 8)
+
+  it('ends the run where the face begins, goes across the face and has a return at its free end', () => {
+    const boards = lengths(trimmed(aWall(u1, u2), BOTH))
+    expect(Object.keys(boards)).toEqual([
+      ...['UL1-LR1', 'UL1-LT1', 'ULC2-LR1', 'ULC2-LT1'],
+      ...['UC1-CR1', 'UC1-CE1', 'UCC2-CR1', 'UCC2-CE1'],
+    ])
+    expect(boards['UL1-LR1']).toBe(600)
+    expect(boards['ULC2-LR1']).toBeCloseTo(FACE, 2)
+    // To the rear corner of the square end of the slanting board.
+    expect(boards['ULC2-LT1']).toBeCloseTo(320 - T / Math.SQRT2, 2)
+    expect(boards['UC1-CR1']).toBeCloseTo(600 - MEET, 2)
+    // 20 before the face it ends in line with the free end: at that end no shorter by MEET, but by 20.
+    expect(boards['UCC2-CR1']).toBeCloseTo(FACE - MEET - 20, 2)
+    expect(boards['UCC2-CE1']).toBeCloseTo(320 + 20 * Math.SQRT2 - T / Math.SQRT2, 2)
+  })
+
+  it('goes on along the other wall, with the faces of all three meeting', () => {
+    const project = trimmed(aCorner(u1, u2, u3), BOTH)
+    const boards = lengths(project)
+    expect(boards['ULC2-LR1']).toBeCloseTo(FACE, 2)
+    expect(boards['UCC2-CR1']).toBeCloseTo(FACE - 2 * MEET, 2)
+    expect(boards['UC3-CR1']).toBeCloseTo(600 - MEET, 2)
+    expect(boards['UCC2-CE1']).toBeUndefined()
+    expect(boards['UC3-CE2']).toBeUndefined()
+    const crowns = inTheRoom(project).filter(({ role }) => role === 'crown')
+    const [first, slant, second] = ['UC1', 'UCC2', 'UC3'].map((mark) =>
+      boxOf(crowns.find((part) => part.mark.startsWith(mark))!),
+    )
+    // In the room the slanting face goes from the right end of the first to the near end of the second.
+    expect(first!.max).toMatchObject({ x: expect.closeTo(3000 - MEET, 2), z: 340 })
+    expect(slant!.min.x).toBeCloseTo(3000 - MEET, 2)
+    expect(slant!.max.z).toBeCloseTo(600 + MEET, 2)
+    expect(second!.min).toMatchObject({ x: 3600 - 340, z: expect.closeTo(600 + MEET, 2) })
+  })
+
+  it('is told to be mitred where it meets another', () => {
+    const more = Math.round(T * Math.tan(Math.PI / 8) * 10) / 10
+    expect(told(trimmed(aWall(u1, u2), { crown: CROWN }))).toEqual([
+      `The crown UCC2: where it meets the one beside it both ends are drawn square, and the joint is open behind its face. To close it, mitre both at 22.5° and leave each board ${more} mm longer at its rear.`,
+    ])
+    expect(told(trimmed(aWall(u2), { crown: CROWN }))).toEqual([])
+  })
+
+  it('goes along a filler at its free side, and back to it from a deeper neighbour', () => {
+    const filler = { left: { kind: 'filler', width: 40, scribe: 0 }, right: { kind: 'none' } } as const
+    const filled = lengths(trimmed(aWall({ ...u2, beside: filler }), { lightRail: RAIL }))
+    expect(filled['UL2-LR1']).toBe(40)
+    expect(filled['ULC2-LR1']).toBeCloseTo(FACE, 2)
+    const deeper = lengths(trimmed(aWall({ ...u1, depth: 400 }, u2), { lightRail: RAIL }))
+    expect(deeper).toMatchObject({ 'UL1-LR1': 600, 'UL1-LT2': 400 - T - 320 })
+    expect(deeper['ULC2-LT2']).toBeUndefined()
+  })
+})
+
+describe('the trim of an L corner upper', () => {
+  const u1 = upper('U1', 2400)
+  const u2 = upper('U2', 3000, inCorner('L'))
+  const u3 = upper('U3', 600, { wall: OTHER_WALL })
+
+  it('runs through before its own leg, and is butted against that before the other', () => {
+    // As far as the rear of the other: its face is 320 + 20 from that wall.
+    expect(lengths(trimmed(aWall(u1, u2), { crown: CROWN }))).toEqual({
+      'UC1-CR1': 600 + 600 - (320 + 20 - T),
+      'UC1-CE1': 320 + 20 - T,
+      'UCC2-CR1': 600 - (320 + 20),
+      'UCC2-CE1': 320 + 20 - T,
+    })
+  })
+
+  it('goes on along the other wall without returns between them', () => {
+    expect(lengths(trimmed(aCorner(u1, u2, u3), { lightRail: RAIL }))).toEqual({
+      'UL1-LR1': 600 + 600 - (320 - T),
+      'UL1-LT1': 320 - T,
+      'ULC2-LR1': 600 - 320,
+      'UL3-LR1': 600,
+      'UL3-LT1': 320 - T,
+    })
+  })
+})
+
+describe('the trims round a corner', () => {
+  const CORNERS = [
+    ['L', 600, 320],
+    ['L', 700, 360],
+    ['diagonal', 600, 320],
+    ['diagonal', 720, 350],
+  ] as const
+  const cases = CORNERS.flatMap(([kind, other, otherDepth]) =>
+    (['left', 'right'] as const).flatMap((hand) =>
+      [-25, 0, 30].map((forward) => ({ kind, other, otherDepth, hand, forward })),
+    ),
+  )
+
+  it.each(cases)('lie in no cabinet and not in one another: $kind $hand $other, $forward forward', (one) => {
+    const { kind, hand, other, otherDepth, forward } = one
+    const corner = inCorner(kind, hand, other, otherDepth)
+    const isLeft = hand === 'left'
+    const own = isLeft
+      ? [upper('U2', 0, corner), upper('U3', 600, { wall: OTHER_WALL })]
+      : [upper('U1', 2400), upper('U2', 3000, corner)]
+    const next = isLeft
+      ? upper('U1', 3600 - other - 600, { depth: otherDepth })
+      : upper('U3', other, { wall: OTHER_WALL, depth: otherDepth })
+    for (const cabinets of [[...own, next], own, own.filter(({ corner }) => corner)]) {
+      const project = trimmed(aCorner(...cabinets), {
+        lightRail: { ...RAIL, forward },
+        crown: { ...CROWN, forward },
+      })
+      const parts = inTheRoom(project, isLeft)
+      expect(parts.filter(({ role }) => role === 'crown' || role === 'lightRail').length).toBeGreaterThanOrEqual(2)
+      const found = interferences(parts).map(({ a, b, volume }) => `${a.mark} in ${b.mark}: ${volume} mm3`)
+      expect(found).toEqual([])
+      const marks = parts.map(({ mark }) => mark)
+      expect(new Set(marks).size).toBe(marks.length)
+    }
+  })
+})
