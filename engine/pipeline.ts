@@ -23,7 +23,7 @@ import { misfitFindings } from './checks/misfit'
 import { overlapFindings } from './checks/overlap'
 import { seenScrewFindings } from './checks/seenScrews'
 import { sillFindings } from './checks/sill'
-import { freeFindings, standingFindings } from './checks/standing'
+import { drawerFindings, freeFindings, standingFindings } from './checks/standing'
 import { stockFindings } from './checks/stock'
 import { underCutoutFindings } from './checks/underCutout'
 import { cutListOf } from './cutlist/cutListOf'
@@ -273,6 +273,7 @@ function placeFindings(
   return [
     ...besideFindings(project, standing, asked),
     ...standingFindings(project, boxes),
+    ...drawerFindings(project, ones),
     ...freeFindings(project, boxes),
     ...cornerFindings(project, boxes),
     ...insideCornerFindings(project, standing, asked),

@@ -1,9 +1,12 @@
+import { weightOf } from '../estimate/weight'
 import { isHung, methodOf, standsFree } from '../project/builtBy'
-import type { Cabinet, Project } from '../project/document'
+import type { Cabinet, Front, Project } from '../project/document'
+import { childrenOf } from '../project/frontTree'
 import { markOf } from '../project/mark'
 import { gapsBeside } from '../runs/neighbours'
-import type { Mm } from '../units/length'
-import { about, FIXING_DEFERS, type Finding, PRACTICE } from './finding'
+import { inch, type Mm } from '../units/length'
+import { KG_PER_POUND } from '../units/weight'
+import { about, type Checked, FIXING_DEFERS, type Finding, PRACTICE } from './finding'
 import { sayIn } from './say'
 
 /** Wider gaps than this are no neighbour to be screwed to. Common practice, no source. */
@@ -30,8 +33,7 @@ export function standingFindings(project: Project, cabinets: readonly Cabinet[])
   return cabinets
     .filter(({ kind }) => kind === 'tall')
     .map((cabinet) => {
-      const { left, right } = gapsBeside(project, cabinet)
-      const isAlone = [left, right].every(({ gap, to }) => to === 'the wall end' || gap > NEAR)
+      const isAlone = standsAlone(project, cabinet)
       const measure = say.length(cabinet.height)
       const message =
         `${isAlone ? 'stands alone, with no cabinet beside it to be screwed to. It is' : 'is'} ${measure} high: fix it to the ` +
@@ -42,4 +44,62 @@ export function standingFindings(project: Project, cabinets: readonly Cabinet[])
         { weight, message, measure, limit: 'fixed, however high', source: PRACTICE },
       )
     })
+}
+
+/** Whether no cabinet beside it is near enough to be screwed to. */
+function standsAlone(project: Project, cabinet: Cabinet): boolean {
+  const { left, right } = gapsBeside(project, cabinet)
+  return [left, right].every(({ gap, to }) => to === 'the wall end' || gap > NEAR)
+}
+
+/**
+ * From where on clothing storage units must not tip over: so high, so heavy and with so much room, in mm, kg and mm3, all
+ * three at once. Built-in units that are fixed to the building are outside it.
+ */
+const TIPPING = { height: inch(27), mass: 30 * KG_PER_POUND, room: 3.2 * inch(12) ** 3 } as const
+const TIPPING_SOURCE =
+  '16 CFR 1261 (ASTM F2057-23): from 27 in high, 30 lb and 3.2 cu ft; not where fixed to the building'
+
+/** A base of drawers that stands alone comes down on who pulls them all out, as a tall does. */
+export function drawerFindings(
+  project: Project,
+  cabinets: readonly Pick<Checked, 'cabinet' | 'mark' | 'parts'>[],
+): Finding[] {
+  const say = sayIn(project.display)
+  return cabinets
+    .filter(({ cabinet, parts }) => {
+      if (cabinet.kind !== 'base' || isHung(cabinet) || !hasDrawer(cabinet.front)) return false
+      if (standsFree(methodOf(cabinet, project)) || !standsAlone(project, cabinet)) return false
+      return (
+        cabinet.height >= TIPPING.height &&
+        roomIn(cabinet, project) >= TIPPING.room &&
+        weightOf(parts, project.materials) >= TIPPING.mass
+      )
+    })
+    .map((one) => {
+      const [height, limit] = say.apart(one.cabinet.height, TIPPING.height)
+      const message =
+        `stands alone with drawers, ${height} high, and can tip over when they are pulled out: fix it to the wall before ` +
+        `anything is put into it; from ${limit} on drawers that stand free must be kept from tipping. ${FIXING_DEFERS}`
+      return about(one, {
+        weight: 'mind',
+        message,
+        measure: height,
+        limit: `fixed from ${limit}`,
+        source: TIPPING_SOURCE,
+      })
+    })
+}
+
+function hasDrawer(front: Front): boolean {
+  return front.kind === 'drawer' || childrenOf(front).some((child) => hasDrawer(child.front))
+}
+
+/** Within its boards, in mm3; drawers take of it what they are made of, so that it is a little too much rather than too little. */
+function roomIn(cabinet: Cabinet, project: Project): number {
+  const { floor, carcassMaterial } = methodOf(cabinet, project)
+  const thickness = project.materials[carcassMaterial]?.thickness ?? 0
+  const foot = floor.kind === 'none' ? 0 : floor.height
+  const [across, up] = [cabinet.width - 2 * thickness, cabinet.height - foot - 2 * thickness]
+  return Math.max(0, across) * Math.max(0, up) * cabinet.depth
 }

@@ -60,7 +60,7 @@ describe('no board stands out of the width, the height and the depth of its cabi
     )
   })
 
-  it.each(['mm', 'inch'] as const)('in a ready kind by any method of a new project in %s', (unit) => {
+  it.each(['mm', 'in'] as const)('in a ready kind by any method of a new project in %s', (unit) => {
     const project = newProject(unit)
     const makes = READY.flatMap(([name]) =>
       valuesOf<BuildMethod>(project.methods).map((method): Made => {
