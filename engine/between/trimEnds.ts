@@ -48,7 +48,7 @@ export function cornerEndsAt({ project, kind, trim }: PutUp, wall: Wall): Corner
       const { corner } = cabinet
       if (corner?.hand !== hand || !isInCorner(cabinet, meeting.wall) || !isTrimmed(cabinet, kind)) return []
       const { along, out, long } = slantOf(cabinet, corner)
-      const shift = corner.kind === 'L' ? 0 : settle((trim.forward * (long - out)) / along)
+      const shift = corner.kind === 'L' ? 0 : shiftBy(trim, long, out, along)
       const at = meeting.side === 'left' ? corner.other : settle(wall.length - corner.other)
       const front = corner.otherDepth
       return [{ cabinet: cabinet.id, of: 'other', side: meeting.side, at, front, level: levelOf(cabinet, kind), shift }]
@@ -62,12 +62,17 @@ export function ownEnd(cabinet: Cabinet, kind: TrimmedKind, trim: Trim): CornerE
   const { corner, depth } = cabinet
   if (corner?.kind !== 'diagonal' || !isTrimmed(cabinet, kind)) return null
   const { along, out, long } = slantOf(cabinet, corner)
-  const shift = settle((trim.forward * (long - along)) / out)
+  const shift = shiftBy(trim, long, along, out)
   const at = corner.hand === 'left' ? rightEdge(cabinet) : cabinet.left
   return {
     ...{ cabinet: cabinet.id, of: 'own', side: corner.hand, at, front: depth },
     ...{ level: levelOf(cabinet, kind), shift },
   }
+}
+
+/** A diagonal whose face does not go out from both walls has none that trim could meet. */
+function shiftBy({ forward }: Trim, long: Mm, beside: Mm, across: Mm): Mm {
+  return beside > 0 && across > 0 ? settle((forward * (long - beside)) / across) : 0
 }
 
 export function isTrimmed({ kind: of }: Pick<Cabinet, 'kind'>, kind: TrimmedKind): boolean {
