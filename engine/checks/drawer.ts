@@ -1,5 +1,5 @@
 import { counted } from '../basics/counted'
-import { boardWeight } from '../breakdown/lift'
+import { weightOf } from '../breakdown/lift'
 import { boxOf } from '../cabinets/boardBox'
 import type { Part } from '../parts/part'
 import { SLIDE_CLASSES } from '../project/machining'
@@ -55,9 +55,7 @@ function drawerWeight(bottom: Part, { parts, rules }: Checked): { readonly held:
     ...withRole(parts, 'insertEnd', 'insertDivider').filter((part) => liesOn(part, bottom)),
   ]
   const held = (DRAWER_LOAD * bottom.length * bottom.width) / NEWTON_PER_KG
-  const own = boards.reduce((sum, { material, length, width, thickness }) => {
-    return sum + boardWeight(length, width, thickness, rules.materials[material]?.density ?? 0)
-  }, 0)
+  const own = weightOf(boards, rules.materials)
   return { held, whole: held + own }
 }
 

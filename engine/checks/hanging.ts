@@ -1,4 +1,4 @@
-import { boardWeight } from '../breakdown/lift'
+import { weightOf } from '../breakdown/lift'
 import { boxOf } from '../cabinets/boardBox'
 import { isHung } from '../cabinets/build'
 import { inch, type Mm, settle } from '../units/length'
@@ -37,9 +37,7 @@ export function hangingFindings(checked: Checked): Finding[] {
 /** In kg, with its doors and everything on its shelves and its bottom. */
 export function hangingWeight({ parts, rules, house }: Checked): number {
   const { pressure } = SHELF_LOADS[house.shelfLoad]
-  const own = parts.reduce((sum, { material, length, width, thickness }) => {
-    return sum + boardWeight(length, width, thickness, rules.materials[material]?.density ?? 0)
-  }, 0)
+  const own = weightOf(parts, rules.materials)
   const borne = withRole(parts, 'bottom', 'fixedShelf', 'adjustableShelf')
   return own + borne.reduce((sum, { length, width }) => sum + loadOfShelf(length, width, pressure), 0) / NEWTON_PER_KG
 }

@@ -1,4 +1,4 @@
-import { weightOf } from '../estimate/weight'
+import { weightOf } from '../breakdown/lift'
 import { isHung, methodOf, standsFree } from '../project/builtBy'
 import type { Cabinet, Front, Project } from '../project/document'
 import { childrenOf } from '../project/frontTree'

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { MaterialId } from '../../../engine/basics/id'
+import { weightOf } from '../../../engine/breakdown/lift'
 import {
   buyList,
   costOfLines,
@@ -10,7 +11,6 @@ import {
   takenLines,
   yieldOfSheet,
 } from '../../../engine/estimate/price'
-import { weightOf } from '../../../engine/estimate/weight'
 import type { Material } from '../../../engine/project/document'
 import type { SheetJob } from '../../../engine/sheets/job'
 import type { SheetAnswer, SheetLayout } from '../../../engine/sheets/layout'
