@@ -91,7 +91,7 @@ test('a board comes from the sheet that is chosen for it', async ({ shop }) => {
   await goTo(shop, 'Design')
   await openSheets(shop)
   await shop.getByRole('button', { name: /B3-LS/ }).first().click()
-  await shop.getByLabel('Cut from').selectOption({ label: 'the offcut 1220 × 610 mm' })
+  await shop.getByLabel('Cut from').selectOption({ label: 'the offcut 1220 × 610 mm, 1 on hand' })
   await openSheets(shop)
   const offcut = shop.locator('figure', { hasText: 'Offcut of 18 mm birch ply' })
   await expect(offcut.getByRole('button', { name: /B3-LS/ })).toHaveCount(1)
