@@ -1,12 +1,14 @@
 import type { Page } from '@playwright/test'
-import { button, cabinet, expect, goTo, notice, openTab, test, type } from './shop'
+import { writeProject } from '../../engine/project/schema'
+import { fortyCabinets } from '../../engine/samples/workshop'
+import { button, cabinet, expect, goTo, notice, openFile, openTab, test, type } from './shop'
 
 test.describe.configure({ timeout: 90_000 })
 
 /** The sheets when their layout has settled. */
 async function openSheets(page: Page): Promise<void> {
   await openTab(page, 'Sheets')
-  await expect(page.locator('[data-layout=current]')).toBeVisible()
+  await expect(page.locator('[data-layout=current]')).toBeVisible({ timeout: 20_000 })
   await expect(page.getByText(/still looking for/i)).toHaveCount(0, { timeout: 20_000 })
 }
 
@@ -26,16 +28,16 @@ async function otherPictures(page: Page): Promise<string[]> {
 }
 
 /**
- * Stops the search whenever sheets are drawn that are still looked at, by a hand that is quicker than the search on any
+ * Stops every search for a better layout as soon as it can be stopped, by a hand that is quicker than the search on any
  * machine, until what is given back is called.
  */
-async function stopWhenShown(page: Page): Promise<() => Promise<void>> {
+async function stopEverySearch(page: Page): Promise<() => Promise<void>> {
   const watching = await page.evaluateHandle(() => {
     const watch = new MutationObserver(() => {
       const stop = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Stop looking')
-      if (stop && document.querySelector('figure')) stop.click()
+      stop?.click()
     })
-    watch.observe(document.body, { childList: true, subtree: true })
+    watch.observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true })
     return watch
   })
   return () => watching.evaluate((watch) => watch.disconnect())
@@ -138,20 +140,23 @@ test('a material whose sheets are set aside says so once, and takes them back', 
   await expect(aside).not.toBeChecked()
 })
 
-// The demonstration is settled before the button is drawn: this wants a design that is looked at for longer.
-test.fixme('looking for a better layout is stopped with the best so far, and taken up again', async ({ shop }) => {
+test('looking for a better layout is stopped with the best so far, and taken up again', async ({ shop }) => {
+  test.slow()
   await goTo(shop, 'Cut')
-  const leaveOff = await stopWhenShown(shop)
-  await type(shop.getByLabel('Kerf', { exact: true }), '3.1')
   const sheets = shop.getByRole('region', { name: 'Sheets', exact: true })
-  await expect(sheets.getByText(/stopped/)).toBeVisible({ timeout: 20_000 })
+  // The demonstration is settled too soon to be stopped; forty cabinets are looked at for longer.
+  await expect(sheets.locator('[data-layout=current]')).toBeVisible({ timeout: 30_000 })
+  await expect(sheets.getByRole('button', { name: 'Stop looking' })).toHaveCount(0, { timeout: 30_000 })
+  const leaveOff = await stopEverySearch(shop)
+  await openFile(shop, writeProject(fortyCabinets()))
+  await expect(sheets.getByText(/stopped/)).toBeVisible({ timeout: 60_000 })
   await expect(sheets.getByText(/still looking/i)).toHaveCount(0)
   // What was found can be cut.
-  await expect(sheets.locator('figure').first()).toBeVisible()
+  await expect(sheets.locator('[data-layout=current] figure').first()).toBeVisible({ timeout: 30_000 })
   await leaveOff()
   await sheets.getByRole('button', { name: 'Look on' }).click()
   await expect(sheets.getByText(/stopped/)).toHaveCount(0)
-  await expect(sheets.getByRole('button', { name: 'Stop looking' })).toHaveCount(0, { timeout: 30_000 })
+  await expect(sheets.getByRole('button', { name: 'Stop looking' })).toHaveCount(0, { timeout: 60_000 })
   await expect(sheets.getByRole('button', { name: 'Look on' })).toHaveCount(0)
 })
 

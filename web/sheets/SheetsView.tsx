@@ -42,7 +42,8 @@ export function SheetsView() {
     )
   }
   return (
-    <View isCurrent={current !== null}>
+    <View isCurrent={current !== null && layout === seen.layout}>
+      {shown && <Standing layout={currentLayout(seen)} isLive={seen.isLive} />}
       {!shown && packing === 'thinking' && <p className={styles.thinking}>Laying the boards out on sheets…</p>}
       {packing === 'failed' && (
         <p className={styles.failed} role="alert">
@@ -56,6 +57,18 @@ export function SheetsView() {
         </div>
       )}
     </View>
+  )
+}
+
+/** How many sheets it takes and how far the search is: told at once, while the pictures may follow a moment later. */
+function Standing({ layout, isLive }: { readonly layout: Layout | null; readonly isLive: boolean }) {
+  if (!layout)
+    return <p className={styles.words}>Being laid out anew. These are the sheets of the design before this change.</p>
+  return (
+    <p className={layout.answer.proved && !layout.answer.mayCostLess ? styles.proved : styles.words}>
+      {countWords(layout)}
+      {!isLive && <LookingBar layout={layout} />}
+    </p>
   )
 }
 
@@ -131,14 +144,6 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
   )
   return (
     <>
-      {isCurrent ? (
-        <p className={layout.answer.proved && !layout.answer.mayCostLess ? styles.proved : styles.words}>
-          {countWords(layout)}
-          {!isLive && <LookingBar layout={layout} />}
-        </p>
-      ) : (
-        <p className={styles.words}>Being laid out anew. These are the sheets of the design before this change.</p>
-      )}
       <LeftOut layout={layout} derived={derived} isCurrent={isCurrent} />
       {!isLive && <Outgrown derived={derived} />}
       {!isLive && isCurrent && <BoardBar selection={selection} derived={derived} />}

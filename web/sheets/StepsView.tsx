@@ -22,7 +22,8 @@ import { piecesWords, TOOLS, timeWords } from './words'
 /** The breakdown of the shown design: one thing to do after another. An old layout is never broken down. */
 export function StepsView() {
   const derived = useDeferredValue(useFollowing('sheets', (state) => state.derived))
-  const layout = useFollowing('sheets', (state) => state.layout)
+  // Hundreds of steps are told again for every better layout: that waits for what is more pressing.
+  const layout = useDeferredValue(useFollowing('sheets', (state) => state.layout))
   const packing = useFollowing('sheets', (state) => state.packing)
   const current = currentLayout({ layout, derived })
   const breakdown = useMemo(() => (current ? breakdownFor(derived, current) : null), [current, derived])
@@ -83,6 +84,9 @@ function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0, child
   const names = new Map<string, string>(Object.values(derived.project.materials).map(({ id, name }) => [id, name]))
   const used = [...new Set(steps.map((step) => step.material))]
   const shown = used.includes(material) ? material : 'all'
+  const listed = steps
+    .map((step, at) => ({ step, number: cut + at + 1 }))
+    .filter(({ step }) => shown === 'all' || step.kind === 'pause' || step.material === shown)
   const marks = useMemo(() => {
     return new Set([...chosenParts(selection, derived)].map((part) => derived.partOf.get(part)?.mark))
   }, [selection, derived])
@@ -108,15 +112,14 @@ function StepList({ breakdown, derived, done = NONE_DONE, before: cut = 0, child
         </select>
       </label>
       <ol className={styles.steps}>
-        {steps.map((step, at) => {
-          if (step.kind === 'pause') return <PauseLine key={step.id} step={step} number={cut + at + 1} done={done} />
-          if (shown !== 'all' && step.material !== shown) return null
-          const before = steps.slice(0, at).findLast((each) => shown === 'all' || each.material === shown)
+        {listed.map(({ step, number }, at) => {
+          if (step.kind === 'pause') return <PauseLine key={step.id} step={step} number={number} done={done} />
+          const before = listed[at - 1]?.step
           return (
             <StepLine
               key={step.id}
               step={step}
-              number={cut + at + 1}
+              number={number}
               isDone={done.has(step.id)}
               isNewBlade={before === undefined || before.kind === 'pause' || before.blade !== step.blade}
               material={names.get(step.material) ?? step.material}
