@@ -1,3 +1,4 @@
+import { listed } from '../basics/listed'
 import type { BoardRole } from '../cabinets/board'
 import { methodOf } from '../cabinets/build'
 import type { Operation } from '../cabinets/operation'
@@ -9,7 +10,7 @@ import type { Cabinet, Project } from '../project/document'
 import type { CutLate } from '../project/late'
 import type { LengthDisplay } from '../units/length'
 import { carcassSteps, isOfCarcass } from './carcassSteps'
-import { list, machiningOf } from './machining'
+import { machiningOf } from './machining'
 import { assemblyOrder } from './order'
 import { type AssemblyStep, stepOf } from './step'
 
@@ -106,7 +107,7 @@ function boxSteps(parts: readonly Part[]): AssemblyStep[] {
     const last = order.at(-1)
     const bottom = order.find(({ role }) => role === 'drawerBottom')
     const isHeld = bottom !== undefined && bottom !== last
-    const words = list(order.map(({ name }) => name))
+    const words = listed(order.map(({ name }) => name))
     const held = isHeld ? ' The bottom slides into its grooves before the last board closes them, without glue.' : ''
     return stepOf('drawer boxes', `Glue the box in this order: ${words}.${held} Measure its diagonals.`, order)
   })

@@ -1,3 +1,4 @@
+import { listed } from '../basics/listed'
 import type { BoardRole } from '../cabinets/board'
 import { isSlantedCut } from '../cabinets/operation'
 import { boxesOverlap } from '../geometry/box'
@@ -7,7 +8,6 @@ import { blankInCabinet, boxesInCabinet } from '../solids/solid'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
 import { buttedWords, closingWords, holdOf } from './holdWords'
-import { list } from './machining'
 import { assemblyOrder, type Placing } from './order'
 import { type AssemblyStep, stepOf } from './step'
 
@@ -60,9 +60,9 @@ function wordsOf(group: readonly Placing<Part>[], placed: readonly Part[], first
   const hosts = placed.filter((host) => boards.some((one) => isLetInto(one, host)))
   const guests = placed.filter((guest) => boards.some((one) => isLetInto(guest, one)))
   if (board.role === 'back') return backWords(from === '-z', hosts)
-  const into = hosts.length > 0 ? ` into ${list(hosts.map(({ mark }) => mark))}` : ''
+  const into = hosts.length > 0 ? ` into ${listed(hosts.map(({ mark }) => mark))}` : ''
   if (guests.length > 0)
-    return `Close with ${name}${into}, over ${list(guests.map(({ mark }) => mark))}. ${closingWords(boards, placed)}`
+    return `Close with ${name}${into}, over ${listed(guests.map(({ mark }) => mark))}. ${closingWords(boards, placed)}`
   if (hosts.length === 0) return buttedWords(name, boards, placed)
   const { by } = holdOf(boards, placed)
   return by ? `Set ${name}${into}. ${closingWords(boards, placed)}` : `Glue ${name}${into}.`
@@ -70,7 +70,7 @@ function wordsOf(group: readonly Placing<Part>[], placed: readonly Part[], first
 
 function backWords(isLast: boolean, hosts: readonly Part[]): string {
   if (!isLast)
-    return `Slide the back into its groove in ${list(hosts.map(({ mark }) => mark))} now, while gluing: it cannot go in later.`
+    return `Slide the back into its groove in ${listed(hosts.map(({ mark }) => mark))} now, while gluing: it cannot go in later.`
   const where = hosts.length > 0 ? 'into its rabbet' : 'on'
   return `The back last: lay it ${where} with the diagonals equal, glue it, and screw or staple it all round. It keeps the box square.`
 }

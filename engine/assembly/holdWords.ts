@@ -1,9 +1,9 @@
+import { listed } from '../basics/listed'
 import { boxOf } from '../cabinets/boardBox'
 import { type Meeting, meetingsOf } from '../cabinets/meeting'
 import type { HolePurpose } from '../cabinets/operation'
 import { toCabinet } from '../geometry/placement'
 import type { Part } from '../parts/part'
-import { list } from './machining'
 
 /** What holds a joint besides glue, as it is bored in the board that ends there. */
 type Held = 'screws' | 'dowels' | 'loose tenons' | 'biscuits' | 'pocket screws'
@@ -52,13 +52,13 @@ export function buttedWords(name: string, boards: readonly Part[], placed: reado
   const them = boards.length > 1 ? 'them' : 'it'
   switch (by) {
     case 'screws':
-      return `Glue ${name} in place, flush and square, clamp ${them} and drive the screws through ${list(marks)}.`
+      return `Glue ${name} in place, flush and square, clamp ${them} and drive the screws through ${listed(marks)}.`
     case 'pocket screws':
-      return `Glue ${name} in place, flush and square, clamp ${them} and drive the pocket screws of ${list(marks)}.`
+      return `Glue ${name} in place, flush and square, clamp ${them} and drive the pocket screws of ${listed(marks)}.`
     case 'dowels':
     case 'loose tenons':
     case 'biscuits':
-      return `Glue the ${by} of ${list(marks)} in, set ${name} on them, flush and square, and clamp ${them}.`
+      return `Glue the ${by} of ${listed(marks)} in, set ${name} on them, flush and square, and clamp ${them}.`
     default:
       return `Glue ${name} in place, flush and square, and clamp ${them}: nothing is bored to hold ${them} besides.`
   }
@@ -69,13 +69,13 @@ export function closingWords(boards: readonly Part[], placed: readonly Part[]): 
   const { by, marks } = holdOf(boards, placed)
   switch (by) {
     case 'screws':
-      return `Glue, clamp and drive the screws through ${list(marks)}.`
+      return `Glue, clamp and drive the screws through ${listed(marks)}.`
     case 'pocket screws':
-      return `Glue, clamp and drive the pocket screws of ${list(marks)}.`
+      return `Glue, clamp and drive the pocket screws of ${listed(marks)}.`
     case null:
       return 'Glue and clamp.'
     default:
-      return `Glue, with the ${by} of ${list(marks)}, and clamp.`
+      return `Glue, with the ${by} of ${listed(marks)}, and clamp.`
   }
 }
 

@@ -1,3 +1,4 @@
+import { listed } from '../basics/listed'
 import { type HolePurpose, isEdgeSlot, isOpening, type Recess } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import type { AssemblyStep } from './step'
@@ -66,10 +67,10 @@ function recessWords(parts: readonly Part[]): string {
   const words = (['dado', 'groove', 'rabbet'] as const).filter((kind) => kinds.has(kind)).map((kind) => `${kind}s`)
   const banded = parts.filter(isBanded)
   const through = banded.filter((part) => recessesOf(part).some((recess) => runsThroughBand(recess, part)))
-  const cut = `Cut ${list(words)}`
+  const cut = `Cut ${listed(words)}`
   if (banded.length === 0) return `${cut}; none of these boards is banded.`
   if (through.length === 0) return `${cut} after banding: all of them stop before a banded edge.`
-  const marks = list(through.map(({ mark }) => mark))
+  const marks = listed(through.map(({ mark }) => mark))
   return `${cut} after banding. In ${marks} they run out through the banding, and what sits in them closes the end; where that must not show, stop them short and notch the tongue.`
 }
 
@@ -109,9 +110,5 @@ function boreWords(parts: readonly Part[]): string {
     parts.flatMap(({ operations }) => operations.flatMap((one) => (one.kind === 'holeRow' ? [one.purpose] : []))),
   )
   const what = (Object.keys(BORED) as HolePurpose[]).filter((one) => purposes.has(one)).map((one) => BORED[one])
-  return `Bore for ${list(what)} while the boards lie flat, before anything is glued.`
-}
-
-export function list(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+  return `Bore for ${listed(what)} while the boards lie flat, before anything is glued.`
 }

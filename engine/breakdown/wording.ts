@@ -1,4 +1,5 @@
 import { unreachable } from '../basics/assert'
+import { listed } from '../basics/listed'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
 import type { Work } from './work'
@@ -58,7 +59,7 @@ export function nameList(names: readonly string[]): string {
     return `${prefix}sheets ${numberList(sheets.map((match) => Number(match![2])))}`
   }
   const rests = names.every((name) => name.startsWith('rest of ')) && names.length > 1
-  return rests ? `rests of ${joined(names.map((name) => name.slice('rest of '.length)))}` : joined(names)
+  return rests ? `rests of ${listed(names.map((name) => name.slice('rest of '.length)))}` : listed(names)
 }
 
 /** `1 to 3, 5 and 8`: three or more in a row are a stretch. */
@@ -69,11 +70,7 @@ export function numberList(numbers: readonly number[]): string {
     if (last && last.at(-1) === number - 1) last.push(number)
     else stretches.push([number])
   }
-  return joined(
+  return listed(
     stretches.flatMap((stretch) => (stretch.length > 2 ? [`${stretch[0]} to ${stretch.at(-1)}`] : stretch.map(String))),
   )
-}
-
-function joined(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
 }

@@ -4,23 +4,25 @@ import { sharedBy } from '../runs/lane'
 import { type Body, bodiesAcross } from '../runs/reach'
 import { oppositesOf } from '../site/wall'
 import { type Mm, settle } from '../units/length'
-import type { Standing } from './beside'
-import { appliancesIn, type Moving, movingIn } from './facing'
+import { HANDLE_OUT, type Standing } from './beside'
+import { cornerAcrossFindings } from './cornerAcross'
+import { appliancesIn, facedAcross, type Moving, movingIn, THE_WALL } from './facing'
 import { about, type Finding, GEOMETRY, PRACTICE } from './finding'
+import { aisleWords, passageFindings } from './passage'
 import { sayIn } from './say'
 
-/** Between two runs, or a run and the wall it faces: one person works there; 1000 mm is better. Common practice, no source. */
-const PASSAGE: Mm = 900
-
-/** What a cabinet faces across the room, and how far its face is from it. */
+/** What a cabinet faces across the room: how far its face is from it, and what the pulls there take of that. */
 interface Across {
   readonly gap: Mm
+  readonly pulls: Mm
   readonly words: string
 }
 
 /** An opening that is in want of room, and what it would strike. */
 interface Struck extends Across {
   readonly out: Mm
+  /** What its own pull stands out further, once it is open. */
+  readonly pull: Mm
 }
 
 /** What opens against the fronts or the bare wall at the other side of the room, and passages that are too narrow to work in. */
@@ -29,41 +31,41 @@ export function acrossFindings(
   standing: readonly Standing[],
   asked: readonly Standing[] = standing,
 ): Finding[] {
-  return asked.flatMap((one) => {
-    const wall = find(project.walls, one.cabinet.wall)
-    if (!wall || one.cabinet.corner) return []
-    return oppositesOf(project, wall).flatMap((opposite) => {
-      const bodies = bodiesAcross(project, opposite)
-      const room = { one, bodies, standing, end: opposite.between.length }
-      const struck = struckIn(room)
-      if (struck) return [struckFinding(one, struck, project)]
-      const passage = passageIn(room, opposite.before.id === wall.id)
-      return passage && passage.gap < PASSAGE ? [passageFinding(one, passage, project)] : []
-    })
-  })
-}
-
-interface Room {
-  readonly one: Standing
-  readonly bodies: readonly Body[]
-  readonly standing: readonly Standing[]
-  /** From this wall to the one that it faces. */
-  readonly end: Mm
+  return [
+    ...asked.flatMap((one) => {
+      const struck = struckIn(one, project, standing)
+      return struck ? [struckFinding(one, struck, project)] : []
+    }),
+    ...cornerAcrossFindings(project, standing, asked),
+    ...passageFindings(project, standing, (one) => struckIn(one, project, standing) !== null),
+  ]
 }
 
 /** What lacks most, of what cannot be opened all the way. */
-function struckIn({ one, bodies, standing, end }: Room): Struck | null {
+function struckIn(one: Standing, project: Project, standing: readonly Standing[]): Struck | null {
+  const wall = find(project.walls, one.cabinet.wall)
+  if (!wall || one.cabinet.corner) return null
   const face = settle(one.cabinet.depth + one.frontThickness)
-  const all = [...movingIn(one), ...appliancesIn(one)].flatMap((moving) => [
-    { gap: settle(end - face), out: moving.out, words: THE_WALL },
-    ...bodies.flatMap((body) => {
-      const { x, y } = sharedBy(moving.rect, body)
-      if (x <= 0 || y <= 0) return []
-      return [{ gap: settle(body.rear - face), out: outBefore(moving, body), words: wordsFor(body, standing) }]
-    }),
-  ])
-  const struck = all.filter(({ gap, out }) => gap < out)
-  return struck.length === 0 ? null : struck.reduce((a, b) => (b.out - b.gap > a.out - a.gap ? b : a))
+  const all = oppositesOf(project, wall).flatMap((opposite) => {
+    const bodies = bodiesAcross(project, opposite)
+    return [...movingIn(one), ...appliancesIn(one)].flatMap((moving): Struck[] => {
+      const pull = moving.isDrawn ? HANDLE_OUT : 0
+      const bare = { gap: settle(opposite.between.length - face), out: moving.out, pull, pulls: 0, words: THE_WALL }
+      const met = bodies.flatMap((body): Struck[] => {
+        const { x, y } = sharedBy(moving.rect, body)
+        if (x <= 0 || y <= 0) return []
+        const out = outBefore(moving, body)
+        return [{ gap: settle(body.rear - face), out, pull, ...facedAcross(body, standing) }]
+      })
+      return [bare, ...met]
+    })
+  })
+  const struck = all.filter((met) => lacking(met) > 0)
+  return struck.length === 0 ? null : struck.reduce((a, b) => (lacking(b) > lacking(a) ? b : a))
+}
+
+function lacking({ gap, out, pull, pulls }: Struck): Mm {
+  return settle(out + pull + pulls - gap)
 }
 
 /**
@@ -76,34 +78,19 @@ function outBefore({ rect, out, hinge }: Moving, body: Body): Mm {
   return settle(Math.sqrt(Math.max(0, out ** 2 - Math.max(0, away) ** 2)))
 }
 
-const THE_WALL = 'the wall opposite'
-
-function wordsFor({ cabinet }: Body, standing: readonly Standing[]): string {
-  return standing.find((other) => other.cabinet.id === cabinet.id)?.mark ?? THE_WALL
-}
-
-/** From the face of what stands on the floor to the nearest that does so across; between two cabinets told of the first. */
-function passageIn({ one, bodies, standing, end }: Room, isFirst: boolean): Across | null {
-  if (one.cabinet.kind === 'upper') return null
-  const face = settle(one.cabinet.depth + one.frontThickness)
-  const faced = bodies.filter((body) => body.cabinet.kind !== 'upper' && sharedBy(one.cabinet, body).x > 0)
-  if (faced.length === 0) return { gap: settle(end - face), words: THE_WALL }
-  if (!isFirst) return null
-  const nearest = faced.reduce((a, b) => (b.rear < a.rear ? b : a))
-  return { gap: settle(nearest.rear - face), words: wordsFor(nearest, standing) }
-}
-
-function struckFinding(one: Standing, { gap, out, words }: Struck, project: Project): Finding {
+function struckFinding(one: Standing, { gap, out, pull, pulls, words }: Struck, project: Project): Finding {
   const say = sayIn(project.display)
-  const [measure, limit] = say.apart(gap, out)
+  const aisle = aisleWords(project)
+  const [measure, limit] = say.apart(gap, settle(out + pull + pulls))
+  const taken = [
+    ...(pull > 0 ? [`its own pull ${say.length(pull)} of it`] : []),
+    ...(pulls > 0 ? [`the pulls of ${words} ${say.length(pulls)}`] : []),
+  ].join(', ')
   const message =
-    `what opens comes out ${limit}, and ${words} across the room is ${measure} from its face, so it cannot be opened all the way. ` +
-    `${say.length(PASSAGE)} at least is usual to work in.`
-  return about(one, { weight: 'mind', message, measure, limit, source: GEOMETRY })
-}
-
-function passageFinding(one: Standing, { gap, words }: Across, project: Project): Finding {
-  const [measure, limit] = sayIn(project.display).apart(gap, PASSAGE)
-  const message = `it is ${measure} from its face to ${words} across the room; ${limit} at least is usual to work in.`
-  return about(one, { weight: 'know', message, measure, limit, source: PRACTICE })
+    `what opens wants ${limit}${taken && ` (${taken})`}, and ${words} across the room is ${measure} from its face, so it ` +
+    `cannot be opened all the way. ${aisle.words}`
+  // Pulls may be slighter, or sit where they pass each other.
+  const weight = gap < out ? 'mind' : 'know'
+  const source = `${GEOMETRY}; ${pull + pulls > 0 ? `what pulls stand out: ${PRACTICE}; ` : ''}${aisle.source}`
+  return about(one, { weight, message, measure, limit, source })
 }

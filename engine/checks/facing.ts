@@ -6,7 +6,7 @@ import { find } from '../project/references'
 import { rightEdge, sharedBy } from '../runs/lane'
 import { type Body, meetingsOf, reachingFrom } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
-import type { Standing } from './beside'
+import { HANDLE_OUT, type Standing } from './beside'
 
 /** Something of the meeting wall that stands out before a cabinet's face, near to it in the corner. */
 export interface Facing {
@@ -23,6 +23,8 @@ export interface Moving {
   readonly out: Mm
   /** Of a door that swings about one of its sides. */
   readonly hinge?: Side
+  /** A drawer, whose pull goes out before it. */
+  readonly isDrawn?: true
 }
 
 /** Doors come out by their width, drawers by the length of their slides, or without a box by the depth of their cabinet. */
@@ -30,9 +32,8 @@ export function movingIn({ cabinet, fronts, drawerOut }: Standing): Moving[] {
   return fronts.filter(doesMove).map(({ kind, hinge, rect }) => {
     const out = kind === 'drawer' ? drawerOut || cabinet.depth : hinge === 'top' ? rect.height : rect.width
     const along = { ...rect, left: settle(cabinet.left + rect.left), bottom: settle(cabinet.bottom + rect.bottom) }
-    return kind === 'door' && (hinge === 'left' || hinge === 'right')
-      ? { rect: along, out, hinge }
-      : { rect: along, out }
+    if (kind === 'drawer') return { rect: along, out, isDrawn: true }
+    return hinge === 'left' || hinge === 'right' ? { rect: along, out, hinge } : { rect: along, out }
   })
 }
 
@@ -48,6 +49,19 @@ function nichesIn(front: Front): Extract<Front, { kind: 'appliance' }>[] {
 
 export function doesMove({ kind }: FrontFace): boolean {
   return kind === 'door' || kind === 'drawer'
+}
+
+/** What the pulls of a cabinet take before its face; its appliances have handles too. */
+export function pullsOf(one: Standing): Mm {
+  return one.fronts.some(doesMove) || appliancesIn(one).length > 0 ? HANDLE_OUT : 0
+}
+
+export const THE_WALL = 'the wall opposite'
+
+/** What stands across the room, and what its pulls take before its face. */
+export function facedAcross({ cabinet: { id } }: Body, standing: readonly Standing[]) {
+  const other = standing.find(({ cabinet }) => cabinet.id === id)
+  return other ? { words: other.mark, pulls: pullsOf(other) } : { words: THE_WALL, pulls: 0 }
 }
 
 /** The nearest of what stands in the way at the meeting walls, for each side; what nothing comes out to is none. */

@@ -3,9 +3,10 @@ import type { Project } from '../project/document'
 import { find } from '../project/references'
 import { meetingsOf } from '../runs/reach'
 import { inch, type Mm, settle } from '../units/length'
-import { fillerRemedy, HANDLE_OUT, hingedAt, roomRemedy, type Standing, turnRemedy } from './beside'
-import { appliancesIn, doesMove, facingsOf, movingIn } from './facing'
+import { fillerRemedy, hingedAt, roomRemedy, type Standing, turnRemedy } from './beside'
+import { appliancesIn, facingsOf, movingIn, pullsOf } from './facing'
 import { about, type Finding, GEOMETRY, withRemedy } from './finding'
+import { foldDoorFindings } from './foldDoor'
 import { sayIn } from './say'
 import { slantDoorFindings } from './slantDoor'
 
@@ -27,6 +28,7 @@ export function insideCornerFindings(
     ...frontFindings(one, project, standing),
     ...crossingFindings(one, project, standing),
     ...slantDoorFindings(one, project, standing),
+    ...foldDoorFindings(one, project, standing),
   ])
 }
 
@@ -80,11 +82,6 @@ function hobsIn({ cabinet }: Standing) {
 
 function isAppliance(one: Standing): boolean {
   return one.cabinet.cutout?.of === 'hob' || appliancesIn(one).length > 0
-}
-
-/** What the pulls of a neighbour take before its face; its appliances have handles too. */
-function pullsOf(other: Standing): Mm {
-  return other.fronts.some(doesMove) || appliancesIn(other).length > 0 ? HANDLE_OUT : 0
 }
 
 /**

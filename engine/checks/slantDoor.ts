@@ -55,7 +55,8 @@ function otherEnd({ width, depth }: Cabinet, { other, otherDepth }: Corner, isHi
   return { depth: otherDepth, along: settle(other - depth), out: settle(width - otherDepth), isHinged }
 }
 
-function alongOwn(cabinet: Cabinet, { hand }: Corner, standing: readonly Standing[]): Neighbour[] {
+/** What stands nearest beside the free end of the own leg, and as high as its door somewhere. */
+export function alongOwn(cabinet: Cabinet, { hand }: Corner, standing: readonly Standing[]): Neighbour[] {
   const there = standing.filter(({ cabinet: other }) => other.wall === cabinet.wall && other.id !== cabinet.id)
   return nearest(
     there.map((other) => {

@@ -1,4 +1,5 @@
 import type { CabinetId } from '../basics/id'
+import { listed } from '../basics/listed'
 import type { BuiltRun } from '../between/run'
 import type { Board, BoardRole } from '../cabinets/board'
 import { boxOf } from '../cabinets/boardBox'
@@ -80,18 +81,13 @@ function underFinding(one: LetIn, room: Box, solids: readonly Solid[], project: 
   const limit = say.length(HANGS[one.of])
   const names = [...new Set(solids.map(({ name }) => name))]
   const message =
-    `under the cut-out for its ${one.of} lies the ${inWords(names)}; ${limit} below the countertop is usual to keep free. ` +
+    `under the cut-out for its ${one.of} lies the ${listed(names)}; ${limit} below the countertop is usual to keep free. ` +
     `From the wall, the cut-out goes from ${say.length(room.min.z)} to ${say.length(room.max.z)}, the ${first.name}, ${measure} below the countertop, from ${say.length(min.z)} to ${say.length(max.z)}.`
   return [
     withRemedy(about(one, { weight: 'mind', message, measure, limit, source: PRACTICE }), () =>
       withFrontRail(one, room, project),
     ),
   ]
-}
-
-function inWords(names: readonly string[]): string {
-  const last = names.at(-1)!
-  return names.length === 1 ? last : `${names.slice(0, -1).join(', ')} and ${last}`
 }
 
 /** Over a sink there is often no top but a rail on edge at the front, where that leaves the room free. */

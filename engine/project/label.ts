@@ -1,5 +1,6 @@
 import { unreachable } from '../basics/assert'
 import type { CabinetId } from '../basics/id'
+import { listed } from '../basics/listed'
 import type { Beside, Between, Project, Stock } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { markOf } from './mark'
@@ -125,8 +126,7 @@ function marksOf(project: Project, ids: readonly CabinetId[]): string {
   })
   if (marks.length > 4) return `${marks.length} cabinets`
   if (marks.length === 0) return 'nothing'
-  const last = marks.at(-1)!
-  return marks.length === 1 ? last : `${marks.slice(0, -1).join(', ')} and ${last}`
+  return listed(marks)
 }
 
 const BETWEEN_WORDS: Readonly<Record<keyof Between, string>> = {

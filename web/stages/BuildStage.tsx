@@ -54,7 +54,7 @@ function InstallCautions() {
   const cautions = useMemo(() => {
     const standing = cabinets.map(({ cabinet }) => cabinet)
     return installCautions(standing, project.display, project.house)
-  }, [cabinets, project.display])
+  }, [cabinets, project.display, project.house])
   if (cautions.length === 0) return null
   return (
     <section aria-label="Before they are fixed">

@@ -8,6 +8,8 @@ import { figureOf, findingIn } from './findings'
 const DRAWER = { kind: 'drawer' } as const
 const LEFT = { kind: 'door', hinge: 'left' } as const
 const ACROSS = /across the room/
+/** Common practice: what a handle stands out. */
+const PULL = 40
 /** Fronts of a new metric project are 18 thick. */
 const FRONT = 18
 
@@ -36,24 +38,20 @@ describe('fronts across the room from each other', () => {
       ['B2', 'B1'],
     ] as const) {
       const finding = findingIn(project, new RegExp(`^${mark}: what opens .* ${other} across`))!
-      expect(finding).toMatchObject({ weight: 'mind', measure: `${between} mm`, source: 'worked out from the boards' })
-      expect(figureOf(finding.limit)).toBeCloseTo(slides, 0)
+      expect(finding).toMatchObject({ weight: 'mind', measure: `${between} mm` })
+      expect(finding.source).toContain('worked out from the boards')
+      expect(figureOf(finding.limit)).toBeCloseTo(slides + 2 * PULL, 0)
     }
     const wide = (apart: number) => narrow(apart + 2 * (580 + FRONT), b1, b2)
-    expect(findingIn(wide(slides - 1), /^B1: what opens/)).not.toBeNull()
-    expect(findingIn(wide(slides), /what opens/)).toBeNull()
-  })
-
-  it('want a passage to work in, told once', () => {
-    const wide = (apart: number) => narrow(apart + 2 * (580 + FRONT), b1, b2)
-    const finding = findingIn(wide(899), ACROSS)!
-    expect(finding).toMatchObject({
-      weight: 'know',
-      measure: '899 mm',
-      limit: '900 mm',
-      about: { cabinet: idOf('B1') },
-    })
-    expect(findingIn(wide(900), ACROSS)).toBeNull()
+    expect(findingIn(wide(slides - 1), /^B1: what opens/)?.weight).toBe('mind')
+    // From there on only the pulls of both meet.
+    expect(findingIn(wide(slides), /^B1: what opens/)?.weight).toBe('know')
+    expect(findingIn(wide(slides + 2 * PULL - 1), /^B1: what opens/)?.message).toMatch(
+      /own pull 40 mm.*pulls of B2 40 mm/,
+    )
+    expect(findingIn(wide(slides + 2 * PULL), /what opens/)).toBeNull()
+    expect(findingIn(narrow(slides + PULL - 1 + 580 + FRONT, b1), /what opens/)?.limit).toBe(`${slides + PULL} mm`)
+    expect(findingIn(narrow(slides + PULL + 580 + FRONT, b1), /what opens/)).toBeNull()
   })
 
   it('are of no concern to each other where they do not face', () => {
@@ -73,7 +71,7 @@ describe('fronts across the room from each other', () => {
     expect(findingIn({ ...room, walls: loose as Project['walls'] }, ACROSS)).toBeNull()
   })
 
-  it('open against a bare wall too', () => {
+  it('open against a bare wall too, with their pulls', () => {
     expect(findingIn(narrow(900, b1), /the wall opposite across/)).toMatchObject({
       weight: 'mind',
       measure: `${900 - 580 - FRONT} mm`,
@@ -87,5 +85,39 @@ describe('fronts across the room from each other', () => {
     const apart = (gap: number) => narrow(gap + 580 + FRONT + 580, door, deep)
     expect(findingIn(apart(250), /what opens/)).toBeNull()
     expect(findingIn(apart(220), /^B1: what opens .* T2 across/)).not.toBeNull()
+  })
+})
+
+describe('a passage between two walls', () => {
+  const wide = (apart: number, ...more: readonly Cabinet[]) => narrow(apart + 2 * (580 + FRONT), b1, b2, ...more)
+  const PASSAGE = /from its face to/
+  const [aisle, walkway] = [42 * 25.4, 36 * 25.4]
+
+  it('is asked to be 42 in wide where one works between two runs, by NKBA guideline 6', () => {
+    const finding = findingIn(wide(aisle - 1), PASSAGE)!
+    expect(finding).toMatchObject({ weight: 'know', measure: `${aisle - 1} mm`, limit: `${aisle} mm` })
+    expect(finding.source).toContain('NKBA guideline 6')
+    expect(finding.message).toContain('1219.2 mm where several do')
+    expect(findingIn(wide(aisle), PASSAGE)).toBeNull()
+    expect(findingIn(wide(walkway - 1), PASSAGE)?.weight).toBe('mind')
+    expect(findingIn(wide(walkway), PASSAGE)?.weight).toBe('know')
+  })
+
+  it('is told once for all that stand along it, about the one where it is narrowest', () => {
+    const deeper = at('B3', 'w1', 1600, { depth: 600 })
+    const more = [deeper, at('B4', 'w1', 2200), at('B5', 'w3', 1400), at('B6', 'w3', 800)]
+    const finding = findingIn(wide(1000, ...more), PASSAGE)!
+    expect(finding.about).toEqual({ kind: 'cabinet', cabinet: idOf('B3') })
+    // From 1600 to 2200, which is 3600 - 2200 to 3600 - 1600 of the wall across: B5.
+    expect(finding.measure).toBe(`${1000 - 20} mm`)
+    expect(finding.message).toContain('B3: it is 980 mm from its face to B5')
+    expect(finding.message).toContain('B1, B2, B4 and B6 stand in the same passage')
+  })
+
+  it('is asked to be 36 in wide along a bare wall, by NKBA guideline 7', () => {
+    const bare = (gap: number) => narrow(gap + 580 + FRONT, b1)
+    expect(findingIn(bare(walkway - 1), PASSAGE)).toMatchObject({ weight: 'know', limit: `${walkway} mm` })
+    expect(findingIn(bare(walkway - 1), PASSAGE)?.source).toContain('NKBA guideline 7')
+    expect(findingIn(bare(walkway), PASSAGE)).toBeNull()
   })
 })
