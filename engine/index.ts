@@ -142,7 +142,7 @@ export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './p
 export { labelOf } from './project/label'
 export type { CutLate } from './project/late'
 export { checkLength, type Limits } from './project/limits'
-export { SLIDE_CLASSES, USUAL_FOLD } from './project/machining'
+export { LEFT_INSIDE, SLIDE_CLASSES, UNDERMOUNT_LONGER_BY, USUAL_FOLD } from './project/machining'
 export { markOf } from './project/mark'
 export { freshBoard, materialsInOrder, stockOf } from './project/materials'
 export type { AsBuilt, MeasuredOpening } from './project/measured'

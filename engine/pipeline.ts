@@ -11,7 +11,7 @@ import type { FrontOpening } from './cabinets/frontOpening'
 import { acrossFindings } from './checks/across'
 import { besideFindings } from './checks/beside'
 import { blindMeasureFindings } from './checks/blindMeasure'
-import { longestDrawer } from './checks/boards'
+import { drawerOut } from './checks/boards'
 import { cabinetFindings } from './checks/cabinetFindings'
 import { cornerFindings } from './checks/corner'
 import type { Finding } from './checks/finding'
@@ -265,8 +265,8 @@ function placeFindings(
     const thickness = project.materials[method.frontMaterial]?.thickness ?? 0
     // The doors of a corner open into the corner, away from what is beside it.
     const beside = cabinet.corner ? [] : fronts
-    const isFlush = areFrontsInset(method) || fronts.length === 0
-    return { cabinet, mark, fronts: beside, frontThickness: isFlush ? 0 : thickness, drawerOut: longestDrawer(parts) }
+    const frontThickness = areFrontsInset(method) || fronts.length === 0 ? 0 : thickness
+    return { cabinet, mark, fronts: beside, frontThickness, drawerOut: drawerOut(parts, method) }
   })
   const boxes = ones.map(({ cabinet }) => cabinet)
   const asked = ones === cabinets ? standing : standing.filter(({ cabinet }) => boxes.includes(cabinet))

@@ -36,9 +36,10 @@ export function boxStretch({ opening, height: own }: DrawerPlace, carcass: Carca
   return { from: low, to: settle(low + Math.min(own ?? Number.POSITIVE_INFINITY, boxHeight(opening, carcass))) }
 }
 
-/** The longest slide, and so the longest box, that leaves the clearance behind it free. */
-export function boxLength(clearDepth: Mm, { method: { drawers } }: Carcass): Mm {
-  const most = clearDepth - drawers.rearClearance
+/** The longest slide, and so the longest box, that leaves the clearance behind it free, and lets its slides in where those are longer. */
+export function boxLength(clearDepth: Mm, { method: { drawers, slide } }: Carcass): Mm {
+  const longer = slide.kind === 'undermount' ? (slide.longerBy ?? 0) : 0
+  const most = clearDepth - Math.max(drawers.rearClearance, longer)
   if (!(drawers.lengthStep > 0)) return settle(most)
   // Half a tick of grace, so that a depth of exactly twenty steps is not nineteen.
   return settle(Math.floor((most + 1 / 6400) / drawers.lengthStep) * drawers.lengthStep)

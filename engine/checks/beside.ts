@@ -25,7 +25,7 @@ export interface Standing {
   readonly fronts: readonly FrontFace[]
   /** Of its doors and drawer fronts; 0 where they are inset and stand no further out. */
   readonly frontThickness: Mm
-  /** How long its longest drawer is, and its slides with it; 0 without one. */
+  /** How far its longest drawer comes out; 0 without one. */
   readonly drawerOut: Mm
 }
 

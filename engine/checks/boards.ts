@@ -1,6 +1,8 @@
 import type { BoardRole } from '../cabinets/board'
 import { boxOf } from '../cabinets/boardBox'
 import type { Part } from '../parts/part'
+import { LEFT_INSIDE } from '../project/machining'
+import type { BuildMethod } from '../project/method'
 import { type Mm, settle } from '../units/length'
 
 export function withRole(parts: readonly Part[], ...roles: readonly BoardRole[]): Part[] {
@@ -19,7 +21,11 @@ export function clearSpan(board: Part, parts: readonly Part[]): Mm {
   return Number.isFinite(right - left) ? settle(right - left) : board.length
 }
 
-/** The length of the longest drawer box among boards, which its slides have too; 0 without one. */
-export function longestDrawer(parts: readonly Part[]): Mm {
-  return Math.max(0, ...withRole(parts, 'drawerSide').map(({ length }) => length))
+/**
+ * How far the longest drawer box among boards comes out, in mm: by its length, which its slides have too, or by what
+ * standard ones leave of it inside less; 0 without one.
+ */
+export function drawerOut(parts: readonly Part[], { slides }: Pick<BuildMethod, 'slides'>): Mm {
+  const longest = Math.max(0, ...withRole(parts, 'drawerSide').map(({ length }) => length))
+  return settle(Math.max(0, longest - (slides.extension === 'standard' ? LEFT_INSIDE[0] : 0)))
 }

@@ -90,7 +90,8 @@ function slidesFor(parts: readonly Part[], { method, display = PLAIN_MM }: Rules
   for (const { role, length } of parts) {
     if (role === 'drawerSide') lengths.set(length, (lengths.get(length) ?? 0) + 1)
   }
-  const kind = method.slide.kind === 'side' ? 'side slides' : 'undermount slides'
+  const extension = method.slides.extension === 'standard' ? 'standard ' : ''
+  const kind = `${extension}${method.slide.kind === 'side' ? 'side slides' : 'undermount slides'}`
   const name = `pair of ${kind}, carries ${slideClass(method.slides.loadClass, display)}`
   return [...lengths].map(([length, sides]) => ({ name, quantity: sides / 2, length }))
 }

@@ -5,7 +5,7 @@ import { VERSION } from './document'
 import { USUAL_LEGS } from './fixing'
 import { NO_FRAMES, USUAL_FIVE_PART, USUAL_FRAME } from './frames'
 import { NOTHING_LATE } from './late'
-import { SLIDE_CLASSES, USUAL_HINGE, USUAL_SLIDES } from './machining'
+import { SLIDE_CLASSES, UNDERMOUNT_LONGER_BY, USUAL_HINGE, USUAL_SLIDES } from './machining'
 import type { BuildMethod } from './method'
 
 /**
@@ -216,7 +216,7 @@ function notchedSides(preset: Preset): BuildMethod {
     floor: { kind: 'notched', height: preset.plinth, setback: 75 },
     baseTop: { kind: 'stretchersOnEdge', width: preset.stretcher },
     // The opening less 1 5/8 in, as undermount slides ask for (common practice, no source).
-    slide: { kind: 'undermount', insideDeduction: 41.3 },
+    slide: { kind: 'undermount', insideDeduction: 41.3, longerBy: UNDERMOUNT_LONGER_BY },
     fixedShelf: 'pinned',
   }
 }

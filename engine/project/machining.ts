@@ -37,6 +37,15 @@ export const USUAL_HINGE: HingeRules = {
 export const SLIDE_CLASSES = [50, 75, 100] as const
 
 /**
+ * Undermount slides are longer than they are called by so much, and with brackets at the rear by 7/8 in. Source: a drawer
+ * maker's page ('approximately 1/2" longer than they are advertised').
+ */
+export const UNDERMOUNT_LONGER_BY: Mm = inch(1 / 2)
+
+/** What standard slides leave of the box inside, from and to. Source: Architectural Woodwork Standards (2009), appendix B, p. 584. */
+export const LEFT_INSIDE: readonly [Mm, Mm] = [inch(4), inch(6)]
+
+/**
  * Slides are screwed on the system holes too: 5 mm, on a grid of 32, the first 37 from the front edge (dalrun.com, '32mm
  * Cabinetmaking'). How far up the box their line runs differs from slide to slide: common practice, no source.
  */

@@ -58,6 +58,8 @@ export type SlideFit =
   | {
       readonly kind: 'undermount' /** Opening width less the clear width inside the box. */
       readonly insideDeduction: Mm
+      /** How much longer a slide is than it is called, which is as long as its box; more with brackets at the rear. 0 where it is left out. */
+      readonly longerBy?: Mm
     }
 
 /** The frame before a carcass. Stiles run its full height, rails stand between them, and what parts two openings between those. */
@@ -255,6 +257,8 @@ export interface SlideRules {
   readonly setback: Mm
   /** What a pair carries at rest, in pounds, as its class is called. */
   readonly loadClass: number
+  /** How far they come out: standard ones leave part of the box inside. All the way where it is left out. */
+  readonly extension?: 'standard'
 }
 
 /** A named set of rules that cabinets are built by. */

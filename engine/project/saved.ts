@@ -73,7 +73,7 @@ const choices = {
   ...savedFrames,
   slide: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('side'), clearance: measure }),
-    z.strictObject({ kind: z.literal('undermount'), insideDeduction: measure }),
+    z.strictObject({ kind: z.literal('undermount'), insideDeduction: measure, longerBy: measure.optional() }),
   ]),
   ...savedFixing,
   carcassMaterial: id,

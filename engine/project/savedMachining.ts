@@ -32,5 +32,6 @@ export const savedMachining = {
     holeDepth: measure,
     setback: measure,
     loadClass: field('loadClass'),
+    extension: z.literal('standard').optional(),
   }),
 }

@@ -93,12 +93,19 @@ describe('the fronts of a side that is a multiple of 32 high', () => {
 })
 
 describe('the box of a drawer on undermount slides', () => {
+  it('of a new build method leaves them the published half inch', () => {
+    const slides = Object.values(newProject('mm').methods).map(({ slide }) => slide)
+    expect(slides.filter(({ kind }) => kind === 'undermount')).toEqual([
+      { kind: 'undermount', insideDeduction: 41.3, longerBy: inch(0.5) },
+    ])
+  })
+
   // Source: a drawer maker's page, such slides are 'approximately 1/2" (.5) Longer Than They Are Advertised', 7/8 in with rear brackets.
   it.each([0.5, 7 / 8])(
     'of 21 in goes where there are 21 in and the %f that its slides are longer, and not in less',
     (longer) => {
-      const drawers = { ...PLAIN.drawers, lengthStep: inch(1), rearClearance: inch(longer) }
-      const slide = { kind: 'undermount', insideDeduction: 42 } as const
+      const drawers = { ...PLAIN.drawers, lengthStep: inch(1) }
+      const slide = { kind: 'undermount', insideDeduction: 42, longerBy: inch(longer) } as const
       const carcass = carcassFrom(aCabinet('base', { front: { kind: 'drawer' } }), rulesWith({ slide, drawers }))
       expect(boxLength(inch(21 + longer), carcass)).toBe(inch(21))
       expect(boxLength(inch(21 + longer - 1 / 16), carcass)).toBe(inch(20))

@@ -1,5 +1,8 @@
 import {
   type BuildMethod,
+  formatLength,
+  formatWithUnit,
+  LEFT_INSIDE,
   type LengthDisplay,
   pocketsOf,
   SLIDE_CLASSES,
@@ -209,15 +212,28 @@ function BalanceRows({ method: { shelves }, onChange }: Pick<MethodRulesProps, '
   )
 }
 
-/** What a pair of slides carries, by the classes that are sold. */
+/** What a pair of slides carries, by the classes that are sold, and how far they come out. */
 function SlideClass({ method, display, onChange }: MethodRulesProps) {
   const { slides } = method
+  const { extension, ...others } = slides
+  const [least, most] = LEFT_INSIDE
   return (
-    <Choice
-      label="A pair carries"
-      value={SLIDE_CLASSES.some((pounds) => pounds === slides.loadClass) ? String(slides.loadClass) : null}
-      options={SLIDE_CLASSES.map((pounds) => [String(pounds), slideClass(pounds, display)])}
-      onChoice={(pounds) => onChange({ slides: { ...slides, loadClass: Number(pounds) } })}
-    />
+    <>
+      <Choice
+        label="A pair carries"
+        value={SLIDE_CLASSES.some((pounds) => pounds === slides.loadClass) ? String(slides.loadClass) : null}
+        options={SLIDE_CLASSES.map((pounds) => [String(pounds), slideClass(pounds, display)])}
+        onChoice={(pounds) => onChange({ slides: { ...slides, loadClass: Number(pounds) } })}
+      />
+      <Choice
+        label="Drawers come out"
+        value={extension ?? 'full'}
+        options={[
+          ['full', 'all the way'],
+          ['standard', `all but ${formatLength(least, display)} to ${formatWithUnit(most, display)}`],
+        ]}
+        onChoice={(way) => onChange({ slides: way === 'standard' ? { ...others, extension: way } : others })}
+      />
+    </>
   )
 }

@@ -1,4 +1,13 @@
-import type { Back, BaseTop, CornerJoint, Floor, MethodChoices, Nailers, SlideFit } from '../../engine/index'
+import {
+  type Back,
+  type BaseTop,
+  type CornerJoint,
+  type Floor,
+  type MethodChoices,
+  type Nailers,
+  type SlideFit,
+  UNDERMOUNT_LONGER_BY,
+} from '../../engine/index'
 import type { ChoiceOf } from './choiceOf'
 import { doorPull, drawerPull, fixing, frameFixing, frontScrews } from './fixingChoices'
 import { faceFrame, frontBuild, panelWood } from './frameChoices'
@@ -216,7 +225,7 @@ const slide: ChoiceOf<SlideFit> = {
   make: (way) =>
     way === 'side'
       ? { kind: 'side', clearance: SIDE_CLEARANCE }
-      : { kind: 'undermount', insideDeduction: INSIDE_DEDUCTION },
+      : { kind: 'undermount', insideDeduction: INSIDE_DEDUCTION, longerBy: UNDERMOUNT_LONGER_BY },
   measures: (value) =>
     value.kind === 'side'
       ? [{ label: 'Each side', value: value.clearance, put: (length) => ({ ...value, clearance: length }) }]
@@ -225,6 +234,11 @@ const slide: ChoiceOf<SlideFit> = {
             label: 'Deduction',
             value: value.insideDeduction,
             put: (length) => ({ ...value, insideDeduction: length }),
+          },
+          {
+            label: 'Longer than called',
+            value: value.longerBy ?? 0,
+            put: (length) => ({ ...value, longerBy: length }),
           },
         ],
 }

@@ -105,6 +105,18 @@ describe('a drawer box', () => {
     expect(boxLength(560, base())).toBe(550)
     expect(boxLength(559, base())).toBe(500)
   })
+  // Source: a drawer maker's page, undermount slides are about 1/2 in longer than they are called, 7/8 in with rear brackets.
+  it('is so short that undermount slides go in, which are longer than they are called', () => {
+    const slide = { kind: 'undermount', insideDeduction: 42 } as const
+    const longer = base({ slide: { ...slide, longerBy: inch(0.5) } })
+    expect(boxLength(550 + inch(0.5), longer)).toBe(550)
+    expect(boxLength(550 + inch(0.5) - 0.1, longer)).toBe(500)
+    expect(boxLength(550 + inch(7 / 8) - 0.1, base({ slide: { ...slide, longerBy: inch(7 / 8) } }))).toBe(500)
+    // What is kept free behind the box anyway is not added to it.
+    expect(boxLength(560, base({ slide }))).toBe(550)
+    const roomy = { ...PLAIN.drawers, rearClearance: 30 }
+    expect(boxLength(580, base({ slide: { ...slide, longerBy: inch(0.5) }, drawers: roomy }))).toBe(550)
+  })
   it('is a whole number of steps long where the depth is exactly that, in inches too', () => {
     const drawers = { ...PLAIN.drawers, lengthStep: inch(2), rearClearance: inch(0.375) }
     for (let steps = 1; steps <= 40; steps++) {

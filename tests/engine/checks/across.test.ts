@@ -3,7 +3,7 @@ import type { WallId } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
 import type { Cabinet, Project } from '../../../engine/project/document'
 import { aRoom, cabinet, idOf, OTHER_WALL } from '../../helpers/wall'
-import { figureOf, findingIn } from './findings'
+import { built, figureOf, findingIn } from './findings'
 
 const DRAWER = { kind: 'drawer' } as const
 const LEFT = { kind: 'door', hinge: 'left' } as const
@@ -52,6 +52,19 @@ describe('fronts across the room from each other', () => {
     expect(findingIn(wide(slides + 2 * PULL), /what opens/)).toBeNull()
     expect(findingIn(narrow(slides + PULL - 1 + 580 + FRONT, b1), /what opens/)?.limit).toBe(`${slides + PULL} mm`)
     expect(findingIn(narrow(slides + PULL + 580 + FRONT, b1), /what opens/)).toBeNull()
+  })
+
+  it('come out less by what standard slides leave inside: 4 in at least, by the Architectural Woodwork Standards', () => {
+    const wide = (apart: number) => narrow(apart + 580 + FRONT, b1)
+    const drawer = derive(wide(2000)).cabinets[0]!.parts.find(({ role }) => role === 'drawerSide')!.length
+    const out = drawer - 4 * 25.4 + PULL
+    const standard = (project: Project) => {
+      const { slides } = project.methods[project.method]!
+      return built(project, { slides: { ...slides, extension: 'standard' } })
+    }
+    expect(findingIn(standard(wide(out - 1)), /what opens/)?.limit).toBe(`${out} mm`)
+    expect(findingIn(standard(wide(out)), /what opens/)).toBeNull()
+    expect(findingIn(wide(out), /what opens/)).not.toBeNull()
   })
 
   it('are of no concern to each other where they do not face', () => {

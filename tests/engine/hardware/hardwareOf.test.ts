@@ -111,6 +111,12 @@ describe('the hardware of a cabinet', () => {
     expect(namesIn('mm')).toEqual(['pair of side slides, carries 45.4 kg (100 lb)'])
     expect(namesIn('in')).toEqual(['pair of side slides, carries 100 lb'])
   })
+  it('says of slides that they do not come out all the way', () => {
+    const slides = { ...USUAL_SLIDES, extension: 'standard' } as const
+    expect(told(aCabinet('base', { front: { kind: 'drawer' } }), { slides })).toEqual([
+      '1 pair of standard side slides, carries 22.7 kg (50 lb) 550',
+    ])
+  })
   it('is a pair of slides for every drawer, as long as its box', () => {
     const share = { size: { kind: 'share', share: 1 }, front: { kind: 'drawer' } } as const
     expect(told(aCabinet('base', { front: { kind: 'rows', rows: [share, share, share] } }))).toEqual([
