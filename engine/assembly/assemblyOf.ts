@@ -39,7 +39,11 @@ export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display
     ...machiningOf(early, isBandInSize),
     ...carcassSteps(parts, display),
     ...frameSteps(of(...FRAME), parts.filter(isOfCarcass)),
-    stepOf('standing', 'Glue and screw the plinth, and set the carcass on it when it is level.', of(...PLINTH)),
+    stepOf(
+      'standing',
+      'Glue the plinth together, square, and clamp it: nothing is bored to hold it besides. Level it where it stands, and set the carcass on it.',
+      of(...PLINTH),
+    ),
     stepOf('standing', standWords(cabinet, isFree, lateOnes.length > 0), parts.filter(isOfCarcass)),
     stepOf('standing', 'Screw the kick board between the sides when the cabinet stands.', of('kickBoard')),
     ...machiningOf(lateOnes, isBandInSize),

@@ -4,10 +4,10 @@ import { boxOf } from '../cabinets/boardBox'
 import type { Part } from '../parts/part'
 import { SLIDE_CLASSES } from '../project/machining'
 import { settle } from '../units/length'
-import { KG_PER_POUND } from '../units/weight'
+import { KG_PER_POUND, NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
 import { about, type Checked, type Finding } from './finding'
-import { NEWTON_PER_KG, PSF } from './load'
+import { PSF } from './load'
 import { sayIn } from './say'
 
 /** An even load on the bottom of a drawer. Source: ANSI/KCMA A161.1, 7.1, as reproduced by a panel trader. */

@@ -2,11 +2,11 @@ import { weightOf } from '../breakdown/lift'
 import { boxOf } from '../cabinets/boardBox'
 import { isHung } from '../cabinets/build'
 import { inch, type Mm, settle } from '../units/length'
-import { KG_PER_POUND } from '../units/weight'
+import { KG_PER_POUND, NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
 import { about, type Checked, FIXING_DEFERS, type Finding, PRACTICE } from './finding'
 import { hangingRailFindings } from './hangingRail'
-import { loadOfShelf, NEWTON_PER_KG, SHELF_LOADS } from './load'
+import { loadOfShelf, SHELF_LOADS } from './load'
 import { sayIn } from './say'
 
 /** Higher wall cabinets are tested with more. */

@@ -1,15 +1,11 @@
 import type { House } from '../project/document'
 import type { Mm } from '../units/length'
-import { KG_PER_POUND } from '../units/weight'
+import { KG_PER_POUND, NEWTON_PER_KG } from '../units/weight'
 
-/** What a kg weighs, in newtons. */
-export const NEWTON_PER_KG = 9.80665
 const MM2_PER_SQUARE_FOOT = 304.8 ** 2
 
 /** One pound per square foot in newtons per square millimetre: 47.88 Pa. */
 export const PSF = (KG_PER_POUND * NEWTON_PER_KG) / MM2_PER_SQUARE_FOOT
-/** One pound per square inch in newtons per square millimetre. */
-export const PSI = (KG_PER_POUND * NEWTON_PER_KG) / 25.4 ** 2
 
 /** An even load on shelves, and who says so. */
 export interface ShelfLoad {

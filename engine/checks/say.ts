@@ -1,8 +1,8 @@
 import { formatApart } from '../units/apart'
 import { fineFor, formatFine } from '../units/format'
 import type { LengthDisplay, Mm } from '../units/length'
-import { formatWeight } from '../units/weight'
-import { NEWTON_PER_KG, PSF } from './load'
+import { formatWeight, NEWTON_PER_KG } from '../units/weight'
+import { PSF } from './load'
 
 /** Lengths, weights and loads as findings say them, in the units of the project. */
 export interface Say {

@@ -10,7 +10,8 @@ import type { HardwareRow } from './row'
  * open far enough to fold back; a diagonal door hangs aslant on its side. Each has a plate, but for those that are screwed
  * to a face frame.
  */
-export function cornerHinges({ cabinet, boards }: CabinetBuild, { method, materials }: Rules): HardwareRow[] {
+export function cornerHinges({ cabinet, boards }: CabinetBuild, rules: Rules): HardwareRow[] {
+  const { method, materials } = rules
   const leaves = cabinet.corner?.kind === 'L' ? 2 : 1
   const hung = boards.filter((board) => leafOf(board, leaves) === 1)
   const folded = boards.filter((board) => leafOf(board, leaves) === 2)
@@ -20,13 +21,13 @@ export function cornerHinges({ cabinet, boards }: CabinetBuild, { method, materi
   const quantity = hingesFor(heightOf(hung), weightOf([...hung, ...folded]))
   const [on, plates] = method.faceFrame ? [ON_FRAME, 0] : ['', quantity]
   if (cabinet.corner?.kind === 'diagonal') {
-    return [{ name: `hinge for a diagonal door${on}`, quantity, length: null }, hingePlates(plates, method)]
+    return [{ name: `hinge for a diagonal door${on}`, quantity, length: null }, hingePlates(plates, rules)]
   }
   const between = folded.length > 0 ? hingesFor(heightOf(folded), weightOf(folded)) : 0
   return [
     { name: `wide-angle hinge for folding doors${on}`, quantity, length: null },
     { name: 'hinge between folding leaves', quantity: between, length: null },
-    hingePlates(plates + between, method),
+    hingePlates(plates + between, rules),
   ]
 }
 

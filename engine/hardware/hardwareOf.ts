@@ -27,7 +27,7 @@ export function hardwareOf(build: CabinetBuild, parts: readonly Part[], rules: R
     ...legsUnder(build, rules),
     ...fixingsFor(parts, rules),
     ...frontScrewsFor(parts, rules),
-    ...pullsFor(parts),
+    ...pullsFor(parts, rules),
   ]
   return rows.filter(({ quantity }) => quantity > 0)
 }
@@ -60,7 +60,7 @@ function hingesOf({ cabinet, fronts, boards }: CabinetBuild, rules: Rules): Hard
   }
   const hinges = [...counts].map(([hang, quantity]) => ({ name: nameOfHinge(hang, rules), quantity, length: null }))
   const plates = hinges.reduce((sum, { quantity }) => sum + quantity, 0)
-  return method.faceFrame ? hinges : [...hinges, hingePlates(plates, method)]
+  return method.faceFrame ? hinges : [...hinges, hingePlates(plates, rules)]
 }
 
 /** One for a face frame is bought by how far its door covers the frame. */

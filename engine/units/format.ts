@@ -40,6 +40,16 @@ export function formatMeasure(length: Mm, display: LengthDisplay): string {
   return Math.abs(Number(tenths) - length) < TRUE ? `${tenths} mm` : `about ${shown}`
 }
 
+/**
+ * The size by which a piece of hardware is asked for, with its unit. In inches it is `3/16 in` where it is that, and else what
+ * it is sold as, with the inches beside it: `4 mm (about 5/32 in)`.
+ */
+export function formatSold(length: Mm, display: LengthDisplay): string {
+  const fine = fineFor(length, display)
+  if (fine.unit === 'mm' || isShownTrue(length, fine)) return formatWithUnit(length, fine)
+  return `${plainMm(length)} mm (about ${formatWithUnit(length, fine)})`
+}
+
 /** Closer than any tool goes. */
 const TRUE: Mm = 0.005
 

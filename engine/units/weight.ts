@@ -18,6 +18,20 @@ export function densityUnit({ unit }: Pick<LengthDisplay, 'unit'>): { readonly n
   return unit === 'mm' ? { name: 'kg/m³', kg: 1 } : { name: 'lb/ft³', kg: KG_PER_POUND / CUBIC_FOOT }
 }
 
+/** The unit of stiffness, and how many newtons per square millimetre it is. */
+export function stiffnessUnit({ unit }: Pick<LengthDisplay, 'unit'>): {
+  readonly name: string
+  readonly newtons: number
+} {
+  return unit === 'mm' ? { name: 'N/mm²', newtons: 1 } : { name: '1000 psi', newtons: 1000 * PSI }
+}
+
+/** What a kg weighs, in newtons. */
+export const NEWTON_PER_KG = 9.80665
+
+/** One pound per square inch in newtons per square millimetre. */
+export const PSI = (KG_PER_POUND * NEWTON_PER_KG) / 25.4 ** 2
+
 /** In cubic metres. */
 const CUBIC_FOOT = 0.3048 ** 3
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { PSF, PSI } from '../../engine/checks/load'
+import { PSF } from '../../engine/checks/load'
 import { greatestSpan, sagOf } from '../../engine/checks/sag'
+import { PSI } from '../../engine/units/weight'
 
 const IN = 25.4
 

@@ -7,6 +7,7 @@ import {
   materialsInOrder,
   type Stock,
   type StockId,
+  stiffnessUnit,
   stockOf,
 } from '../../engine/index'
 import { useStore } from '../store/store'
@@ -71,7 +72,8 @@ function MaterialRow({ material }: { readonly material: Material }) {
         onNumber={(density) => change({ density })}
       />
       <NumberField
-        label="Stiffness, N/mm²"
+        label={`Stiffness, ${stiffnessUnit(display).name}`}
+        per={stiffnessUnit(display).newtons}
         value={material.stiffness}
         least={100}
         most={250_000}

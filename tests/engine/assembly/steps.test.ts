@@ -51,6 +51,14 @@ describe('a cabinet after the saw', () => {
     expect([drives(USUAL_FRAME_FIXINGS.pocketScrews), drives(USUAL_FRAME_FIXINGS.glue)]).toEqual([1, 0])
   })
 
+  it('has a plinth glued and clamped, since nothing is bored to screw it', () => {
+    const [step] = stepsOf({ floor: { kind: 'plinth', height: 100, setback: 60 } }).filter(({ text }) =>
+      text.includes('plinth'),
+    )
+    expect(step!.text).toMatch(/^Glue the plinth together, square, and clamp it: nothing is bored to hold it besides/)
+    expect(step!.marks).toHaveLength(4)
+  })
+
   it('has a back in grooves in while gluing, and one that lies on it last, with equal diagonals', () => {
     const captive = stepsOf(DADO)
     const back = captive.find(({ marks }) => marks.includes('B1-BK') && marks.length === 1)!

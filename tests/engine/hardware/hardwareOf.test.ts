@@ -4,7 +4,8 @@ import { hingesFor } from '../../../engine/cabinets/hinge'
 import { hardwareOf } from '../../../engine/hardware/hardwareOf'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
-import { USUAL_SLIDES } from '../../../engine/project/machining'
+import { USUAL_FIXINGS } from '../../../engine/project/fixing'
+import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { inch } from '../../../engine/units/length'
 import { aCabinet, type MethodChanges, rulesWith } from '../../helpers/cabinets'
 import { FRAME } from '../../helpers/frames'
@@ -110,6 +111,19 @@ describe('the hardware of a cabinet', () => {
     }
     expect(namesIn('mm')).toEqual(['pair of side slides, carries 45.4 kg (100 lb)'])
     expect(namesIn('in')).toEqual(['pair of side slides, carries 100 lb'])
+  })
+  it('names screws, plates and pulls by inches in a project of inches', () => {
+    const rules = {
+      ...rulesWith({
+        fixing: { ...USUAL_FIXINGS.screws, diameter: inch(3 / 16) },
+        hinge: { ...USUAL_HINGE, plateHeight: 3 },
+      }),
+      display: { unit: 'in', step: 32 } as const,
+    }
+    const build = buildCabinet(aCabinet('base', { front: { kind: 'door', hinge: 'left' } }), rules)
+    const names = hardwareOf(build, partsOf(build, rules), rules).map(({ name }) => name)
+    expect(names).toContain('screw of 3/16 in')
+    expect(names).toContain('hinge plate, 3 mm (about 1/8 in) high')
   })
   it('says of slides that they do not come out all the way', () => {
     const slides = { ...USUAL_SLIDES, extension: 'standard' } as const

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { formatLength, formatMeasure, formatWithUnit, unitName } from '../../../engine/units/format'
+import { formatLength, formatMeasure, formatSold, formatWithUnit, unitName } from '../../../engine/units/format'
 import { inch, settle } from '../../../engine/units/length'
 import { parseLength } from '../../../engine/units/parse'
 
@@ -62,6 +62,22 @@ describe('a measure of a bit or of hardware', () => {
 
   it('is shown in millimetres as every length', () => {
     expect(formatMeasure(inch(1 / 8), { unit: 'mm', step: 0.1 })).toBe('3.2')
+  })
+})
+
+describe('the size that hardware is asked for by', () => {
+  const INCHES = { unit: 'in', step: 16 } as const
+
+  it('is in inches where it is sold so, and else in mm with the inches beside it', () => {
+    expect(formatSold(inch(3 / 16), INCHES)).toBe('3/16 in')
+    // 4 / 25.4 x 64 is 10.08, 96 / 25.4 x 32 is 120.9.
+    expect(formatSold(4, INCHES)).toBe('4 mm (about 5/32 in)')
+    expect(formatSold(96, INCHES)).toBe('96 mm (about 3 25/32 in)')
+    expect(formatSold(0, INCHES)).toBe('0 in')
+  })
+
+  it('is in mm where lengths are', () => {
+    expect(formatSold(inch(3 / 16), { unit: 'mm', step: 1 })).toBe('4.8 mm')
   })
 })
 
