@@ -71,8 +71,11 @@ function bottomBorne(housed: Borne, { parts, rules, cabinet }: Pick<Checked, 'pa
   }
   const at = legsAcross(settle(right.max.x - left.min.x), legs)
   const span = Math.max(...at.slice(1).map((x, before) => settle(x - at[before]!)))
-  const held = 'from leg to leg (taken to rest on them)'
+  const [ends, held] =
+    at.length === 3
+      ? (['overMiddle', 'from leg to leg (taken to rest on them and to go on over the middle ones)'] as const)
+      : (['resting', 'from leg to leg (taken to rest on them)'] as const)
   const { depth, thickness, stiffness, one, many } = housed
   const advice = 'Legs that are nearer to one another bear it.'
-  return [{ depth, thickness, stiffness, one, many, ends: 'resting', span, held, advice }]
+  return [{ depth, thickness, stiffness, one, many, ends, span, held, advice }]
 }

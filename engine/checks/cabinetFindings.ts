@@ -9,6 +9,7 @@ import { frameFindings } from './frame'
 import { hangingFindings } from './hanging'
 import { hingeFindings } from './hinge'
 import { narrowFindings } from './narrow'
+import { seatFindings } from './seat'
 import { shelfFindings } from './shelf'
 import { shelfWayFindings } from './shelfWay'
 
@@ -17,6 +18,7 @@ export function cabinetFindings(checked: Checked): Finding[] {
   if (checked.parts.length === 0) return []
   return [
     ...shelfFindings(checked),
+    ...seatFindings(checked),
     ...shelfWayFindings(checked),
     ...doorFindings(checked),
     ...blindFindings(checked),

@@ -1,8 +1,8 @@
 import type { Mm } from '../units/length'
 import { loadOfShelf } from './load'
 
-/** How the ends of a shelf are held: on pins, let into dadoes, or so that they cannot tilt at all. */
-export type Ends = 'resting' | 'housed' | 'clamped'
+/** How the ends of a board are held: on pins, let into dadoes, so that they cannot tilt at all, or of two equal spans that go on over one support. */
+export type Ends = 'resting' | 'housed' | 'clamped' | 'overMiddle'
 
 /** A board that carries an even load between two uprights. */
 export interface Bearing {
@@ -20,9 +20,20 @@ export const HOUSED_RULE = 'half way between resting and clamped'
 
 /**
  * What the ends take off the sag of a board that only rests. A clamped one sags a fifth: w L^4 / (384 E I). A dado lets
- * the end tilt a little, so a housed board is judged half way between the two (common practice, no source).
+ * the end tilt a little, so a housed board is judged half way between the two (common practice, no source). In each of two
+ * equal spans over a middle support, both loaded, it is w L^4 / (185 E I) (from memory).
  */
-const SHARES: Readonly<Record<Ends, number>> = { resting: 1, housed: (1 + 1 / 5) / 2, clamped: 1 / 5 }
+const SHARES: Readonly<Record<Ends, number>> = {
+  resting: 1,
+  housed: (1 + 1 / 5) / 2,
+  clamped: 1 / 5,
+  overMiddle: 384 / (5 * 185),
+}
+
+/** Of a board across the span, in mm4: b t^3 / 12. */
+export function inertiaOf({ depth, thickness }: Pick<Bearing, 'depth' | 'thickness'>): number {
+  return (depth * thickness ** 3) / 12
+}
 
 /**
  * How far the middle of the board goes down at once, in mm: 5 w L^4 / (384 E I) where it rests on its ends, with
@@ -33,22 +44,45 @@ const SHARES: Readonly<Record<Ends, number>> = { resting: 1, housed: (1 + 1 / 5)
  *      ^               ^
  */
 export function sagOf(span: Mm, board: Bearing, pressure: number): Mm {
-  const { depth, thickness, stiffness, ends } = board
-  const inertia = (depth * thickness ** 3) / 12
-  return (SHARES[ends] * 5 * loadOfShelf(span, depth, pressure) * span ** 3) / (384 * stiffness * inertia)
+  return sagUnder(loadOfShelf(span, board.depth, pressure), span, board)
+}
+
+/** The same under the even load however much that comes to, as published tables of spans have it. */
+export function evenSagOf(span: Mm, board: Bearing, pressure: number): Mm {
+  return sagUnder(pressure * span * board.depth, span, board)
+}
+
+function sagUnder(load: number, span: Mm, board: Bearing): Mm {
+  return (SHARES[board.ends] * 5 * load * span ** 3) / (384 * board.stiffness * inertiaOf(board))
+}
+
+/**
+ * How far boards that rest on their ends side by side, and go down together, give under a load in newtons at the middle of
+ * the span, in mm: P L^3 / (48 E I), with E I of all of them. General mechanics.
+ */
+export function pointSagOf(
+  span: Mm,
+  boards: readonly { readonly stiffness: number; readonly inertia: number }[],
+  load: number,
+): Mm {
+  const stiff = boards.reduce((sum, { stiffness, inertia }) => sum + stiffness * inertia, 0)
+  return stiff > 0 ? (load * span ** 3) / (48 * stiff) : Number.POSITIVE_INFINITY
 }
 
 /** Halving ten metres so often leaves far less than a tick. */
 const HALVINGS = 40
 const LONGEST: Mm = 10_000
 
-/** The greatest span, in mm, over which the board sags no more than a limit that may grow with the span. */
+/**
+ * The greatest span, in mm, over which the board sags no more than a limit that may grow with the span, under the even load:
+ * what a shelf is asked to carry at most in all would let deep ones be longer than published tables do.
+ */
 export function greatestSpan(board: Bearing, pressure: number, limitAt: (span: Mm) => Mm): Mm {
   let holds = 0
   let fails = LONGEST
   for (let halving = 0; halving < HALVINGS; halving++) {
     const span = (holds + fails) / 2
-    if (sagOf(span, board, pressure) <= limitAt(span)) holds = span
+    if (evenSagOf(span, board, pressure) <= limitAt(span)) holds = span
     else fails = span
   }
   return holds

@@ -1,14 +1,12 @@
-import { valuesOf } from '../basics/id'
-import { buildCabinet } from '../cabinets/buildCabinet'
-import { partsOf } from '../parts/partsOf'
-import type { House, Interior, Material } from '../project/document'
+import type { House } from '../project/document'
 import { inch, type Mm } from '../units/length'
 import { NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
 import { type Borne, boardsBorne } from './borne'
+import { builtWith, type Changed, ofThicker, withInside, withPartition } from './changed'
 import { about, type Checked, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { CASEWORK_LOADS, KITCHEN_TEST, loadOfShelf, MOST_ON_A_SHELF, SHELF_LOADS } from './load'
-import { greatestSpan, HOUSED_RULE, sagOf } from './sag'
+import { evenSagOf, greatestSpan, HOUSED_RULE, sagOf } from './sag'
 import { sayIn } from './say'
 
 /** A sag that is too much by somebody's word. */
@@ -20,6 +18,8 @@ interface Limit {
   readonly source: string
   /** Held against what is left of it after years, and not against what shows at once. */
   readonly isInTime: boolean
+  /** Held against the even load in full, and not against the most that a shelf is asked to carry. */
+  readonly isWhole?: true
 }
 
 /**
@@ -55,6 +55,14 @@ const STANDARD_IN_TIME: Limit = {
   isInTime: true,
 }
 
+/** Longer than the published table of spans has it, which knows no most that a shelf carries in all. */
+const PUBLISHED: Limit = {
+  ...STANDARD,
+  weight: 'know',
+  source: 'Architectural Woodwork Standards (2009), section 10, longest shelves, 4.4.14.10 to 13',
+  isWhole: true,
+}
+
 /** A 32nd of an inch to the foot. */
 const SEEN: Limit = {
   weight: 'know',
@@ -66,7 +74,7 @@ const SEEN: Limit = {
 
 /** The gravest first. */
 function limitsFor(load: House['shelfLoad']): readonly Limit[] {
-  return [STANDARD, load === 'kitchen' ? KITCHEN : STANDARD_IN_TIME, SEEN]
+  return load === 'kitchen' ? [STANDARD, KITCHEN, SEEN] : [STANDARD, STANDARD_IN_TIME, PUBLISHED, SEEN]
 }
 
 /** The shelves that sag too much under what the house asks of them: the worst of each cabinet, with a way out. */
@@ -77,15 +85,15 @@ export function shelfFindings(checked: Checked): Finding[] {
   const { pressure } = SHELF_LOADS[checked.house.shelfLoad]
   const say = sayIn(checked.display)
   const factor = limit.isInTime ? IN_TIME : 1
-  const [sag, most] = say.apart(factor * sagOf(board.span, board, pressure), limit.at(board.span))
-  const load = loadOn(board, checked)
+  const [sag, most] = say.apart(factor * sagBy(limit, board, pressure), limit.at(board.span))
+  const load = loadOn(board, limit, checked)
   const holds = greatestSpan(board, pressure, (span) => limit.at(span) / factor)
   const when = limit.isInTime ? 'in the course of years' : 'at once'
   const finding = about(checked, {
     weight: limit.weight,
     message:
       `${count === 1 ? `the ${board.one}` : `${count} ${board.many}`} of ${say.length(board.span)} ${board.held} would sag ${sag} ${when} under ` +
-      `${load.words}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds.${board.advice ? ` ${board.advice}` : ''}`,
+      `${load.words}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds${load.isCapped ? ` under ${say.load(pressure)}` : ''}.${board.advice ? ` ${board.advice}` : ''}`,
     measure: sag,
     limit: most,
     source: sourceOf(board, limit.source, load.source),
@@ -99,17 +107,34 @@ function sourceOf({ ends }: Borne, limit: string, load: string): string {
   return ends === 'housed' ? `${told}; housed ends ${HOUSED_RULE}: ${PRACTICE}` : told
 }
 
+/** What it sags at once under the load that goes with a limit. */
+function sagBy({ isWhole }: Limit, board: Borne, pressure: number): Mm {
+  return isWhole ? evenSagOf(board.span, board, pressure) : sagOf(board.span, board, pressure)
+}
+
+interface Load {
+  readonly words: string
+  readonly source: string
+  /** Whether it is less than the even one. */
+  readonly isCapped: boolean
+}
+
 /** The load that the sag is of: the even one, or, where that comes to more than any shelf is asked to carry, the most. */
-function loadOn(
-  { span, depth }: Borne,
-  { house, display }: Checked,
-): { readonly words: string; readonly source: string } {
+function loadOn({ span, depth }: Borne, { isWhole }: Limit, { house, display }: Checked): Load {
   const { pressure, source } = SHELF_LOADS[house.shelfLoad]
   const say = sayIn(display)
   const whole = pressure * span * depth
-  if (loadOfShelf(span, depth, pressure) === whole) return { words: say.load(pressure), source }
+  if (loadOfShelf(span, depth, pressure) === whole) return { words: say.load(pressure), source, isCapped: false }
   const [carried, asked] = [MOST_ON_A_SHELF, whole].map((newtons) => say.weight(newtons / NEWTON_PER_KG))
+  if (isWhole) {
+    return {
+      words: `${say.load(pressure)}, ${asked} in all (it holds the ${carried} that one is taken to carry at most)`,
+      source,
+      isCapped: false,
+    }
+  }
   return {
+    isCapped: true,
     words: `${carried}, the most that one is taken to carry in all (${say.load(pressure)} would be ${asked})`,
     source: source === CASEWORK_LOADS ? source : `${source}; the most in all: ${CASEWORK_LOADS}`,
   }
@@ -125,7 +150,7 @@ interface Worst {
 /** How many times as much as a limit lets a board sags. */
 function excessOf(board: Borne, limit: Limit, { house }: Checked): number {
   const { pressure } = SHELF_LOADS[house.shelfLoad]
-  return ((limit.isInTime ? IN_TIME : 1) * sagOf(board.span, board, pressure)) / limit.at(board.span)
+  return ((limit.isInTime ? IN_TIME : 1) * sagBy(limit, board, pressure)) / limit.at(board.span)
 }
 
 function worstOf(checked: Checked): Worst | null {
@@ -147,52 +172,21 @@ function worstOf(checked: Checked): Worst | null {
  */
 function remedyFor(checked: Checked, worst: Worst): Remedy | null {
   const { cabinet, mark, parts } = checked
-  const { fixedShelves, adjustableShelves, partition } = cabinet.interior
-  const inside = (interior: Interior): Changed => ({
-    changed: { ...checked, cabinet: { ...cabinet, interior } },
-    edit: { kind: 'setInterior', ids: [cabinet.id], interior },
-  })
-  const fixed = inside({
+  const { fixedShelves, adjustableShelves } = cabinet.interior
+  const fixed = withInside(checked, {
     ...cabinet.interior,
     fixedShelves: fixedShelves + adjustableShelves,
     adjustableShelves: 0,
   })
   if (withRole(parts, 'adjustableShelf').length > 0 && isSound(fixed, checked))
     return { label: `Fix the shelves of ${mark}`, edit: fixed.edit }
-  const canBeParted = !partition && cabinet.front.kind !== 'columns'
-  const parted = canBeParted ? inside({ ...cabinet.interior, partition: { at: 0.5 } }) : null
+  const parted = withPartition(checked)
   const partedRemedy = parted && { label: `Put a partition into ${mark}`, edit: parted.edit }
   if (parted && isSound(parted, checked)) return partedRemedy
-  return thickerRemedy(checked) ?? (parted && isBetter(parted, checked, worst) ? partedRemedy : null)
-}
-
-/** The cabinet as it would be, and the edit that makes it so. */
-interface Changed {
-  readonly changed: Checked
-  readonly edit: Remedy['edit']
-}
-
-/** The thinnest board of the project that is thicker than that of the carcass, of which everything holds. */
-function thickerRemedy(checked: Checked): Remedy | null {
-  const { cabinet, mark, rules } = checked
-  const before = rules.materials[rules.method.carcassMaterial]?.thickness ?? 0
-  const thicker = valuesOf<Material>(rules.materials)
-    .filter(({ thickness }) => thickness > before)
-    .sort((a, b) => a.thickness - b.thickness || (a.id < b.id ? -1 : 1))
-  for (const { id, name } of thicker) {
-    const choices = { carcassMaterial: id }
-    const changed = { ...checked, rules: { ...rules, method: { ...rules.method, ...choices } } }
-    const edit = { kind: 'override', ids: [cabinet.id], choices } as const
-    if (isSound({ changed, edit }, checked)) return { label: `Build ${mark} of ${name}`, edit }
-  }
-  return null
-}
-
-/** The boards of a change; nothing where it cannot be built as well as before. */
-function builtWith({ changed }: Changed, { cabinet, rules }: Checked): Checked | null {
-  const build = buildCabinet(changed.cabinet, changed.rules)
-  if (build.problems.length > buildCabinet(cabinet, rules).problems.length) return null
-  return { ...changed, parts: partsOf(build, changed.rules) }
+  // The thinnest board of the project of which everything holds.
+  const thicker = ofThicker(checked, 'carcassMaterial').find((change) => isSound(change, checked))
+  if (thicker) return { label: `Build ${mark} of ${thicker.name}`, edit: thicker.edit }
+  return parted && isBetter(parted, checked, worst) ? partedRemedy : null
 }
 
 function isSound(change: Changed, checked: Checked): boolean {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { PSF } from '../../engine/checks/load'
-import { greatestSpan, sagOf } from '../../engine/checks/sag'
+import { greatestSpan, inertiaOf, pointSagOf, sagOf } from '../../engine/checks/sag'
 import { PSI } from '../../engine/units/weight'
 
 const IN = 25.4
@@ -50,6 +50,27 @@ describe('the sag of a shelf on pins', () => {
   it('is 0.05545 in for the same shelf where both ends are clamped', () => {
     const clamped = { ...shelf(12 * IN, 0.75 * IN, 950_000 * PSI), ends: 'clamped' } as const
     expect(sagOf(40 * IN, clamped, 40 * PSF) / IN).toBeCloseTo(0.05545, 5)
+  })
+
+  // From memory: w L^4 / (185 E I) in each of two equal spans, which is about 0.415 of one that rests.
+  it('is 0.1151 in for the same shelf where it goes on over a middle support as far again', () => {
+    const over = { ...shelf(12 * IN, 0.75 * IN, 950_000 * PSI), ends: 'overMiddle' } as const
+    expect(sagOf(40 * IN, over, 40 * PSF) / IN).toBeCloseTo(0.2772 * 0.415, 3)
+    expect(sagOf(40 * IN, over, 40 * PSF) / sagOf(40 * IN, { ...over, ends: 'resting' }, 40 * PSF)).toBeCloseTo(
+      0.415,
+      3,
+    )
+  })
+
+  // Source: a formula sheet of beams, 'Simply supported, center load (P) PL^3/48EI': 100 lb at the middle, by hand.
+  it('is 0.333 in for the same shelf under 100 lb in the middle', () => {
+    const inertia = (12 * 0.75 ** 3) / 12
+    const board = { stiffness: 950_000 * PSI, inertia: inertiaOf({ depth: 12 * IN, thickness: 0.75 * IN }) }
+    const pounds = 0.45359237 * 9.80665
+    expect(pointSagOf(40 * IN, [board], 100 * pounds) / IN).toBeCloseTo((100 * 40 ** 3) / (48 * 950_000 * inertia), 6)
+    expect(pointSagOf(40 * IN, [board], 100 * pounds) / IN).toBeCloseTo(0.333, 3)
+    // Two of them side by side give half.
+    expect(pointSagOf(40 * IN, [board, board], 100 * pounds) / IN).toBeCloseTo(0.333 / 2, 3)
   })
 
   // Source: 'MDF shelves and storage units', mdf-info.eu, section 11: 5 W L^3 x 9.81 / (32 E b t^3), in kg, mm and N/mm2.

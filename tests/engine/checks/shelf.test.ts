@@ -119,6 +119,31 @@ describe('a loose shelf', () => {
     expect(findingIn(inHouse(inches, { shelfLoad: 'books' }), SAG)!.message).toContain('under 200 lb, the most')
   })
 
+  // Source: Architectural Woodwork Standards (2009), section 10, 4.4.14.10 to 13: the spans of the table go with the even load.
+  it('so deep that 200 lb are less than the even load is told by the spans of the published table', () => {
+    const deep = (width: number) =>
+      findingIn(inHouse(aWall(cabinet('U1', { width, depth: 620, interior: LOOSE })), { shelfLoad: 'books' }), SAG)
+    const even = Math.cbrt((32 * 9000 * 18 ** 3) / (5 * 50 * PSF * 144))
+    const depth = boardsIn(aWall(cabinet('U1', { width: 1100, depth: 620, interior: LOOSE }))).find(
+      ({ role }) => role === 'adjustableShelf',
+    )!.width
+    // Under 200 lb, 889.6 N, it holds up to √(32 E b t^3 / (5 x 144 W)), which is longer.
+    const capped = Math.sqrt((32 * 9000 * depth * 18 ** 3) / (5 * 144 * 200 * 0.45359237 * 9.80665))
+    expect(capped).toBeGreaterThan(even + 100)
+    const greatest = (message = '') => Number(/([\d.]+) mm is the greatest span/.exec(message)?.[1])
+    const over = deep(capped + LESS + 1)!
+    expect(over.weight).toBe('stop')
+    expect(greatest(over.message)).toBeCloseTo(even, 0)
+    expect(over.message).toContain('the greatest span that holds under 244 kg per m²')
+    // What it is asked to carry at most grows by half in time, and is to be minded; less long, only the table says so.
+    expect(deep(capped / Math.sqrt(1.5) + LESS + 1)?.weight).toBe('mind')
+    const known = deep(Math.max(even + 1, capped / Math.sqrt(1.5) - 1) + LESS)!
+    expect(known.message).toContain('it holds the 90.7 kg that one is taken to carry at most')
+    expect(known).toMatchObject({ weight: 'know' })
+    expect(known.source).toContain('4.4.14.10 to 13')
+    expect(figureOf(known.limit)).toBeLessThan(figureOf(known.measure))
+  })
+
   it('is stiffer when its board measures thicker', () => {
     const project = inHouse(shelves(1000), { shelfLoad: 'general' })
     const carcass = Object.values(project.materials)[0]!
@@ -279,5 +304,25 @@ describe('the bottom', () => {
       )
     expect(legs(500)).toBeNull()
     expect(legs(1400)?.message).toContain('the bottom of 1400 mm from leg to leg')
+  })
+
+  it('on three legs goes on over the middle one, and sags 0.415 of what it does from leg to leg alone', () => {
+    const over = (width: number) =>
+      findingIn(
+        built(inHouse(aWall(cabinet('B1', { width, interior: OPEN })), { shelfLoad: 'books' }), {
+          floor: { kind: 'legs', height: 100, setback: 50 },
+          legs: { ...USUAL_LEGS, spacing: 1300, fromEdge: 50 },
+        }),
+        SAG,
+      )
+    const told = over(2500)!
+    expect(told.message).toContain('go on over the middle ones')
+    const newtons = 200 * 0.45359237 * 9.80665
+    const { width } = boardsIn(aWall(cabinet('B1', { width: 2500, interior: OPEN }))).find(
+      ({ role }) => role === 'bottom',
+    )!
+    // Two spans of (2500 - 2 x 50) / 2. From memory: w L^4 / (185 E I) where both are loaded.
+    const alone = (newtons * 1200 ** 3) / (185 * 9000 * ((width * 18 ** 3) / 12))
+    expect(figureOf(told.measure)).toBeCloseTo(1.5 * alone, 0)
   })
 })
