@@ -8,7 +8,8 @@ import type { Part } from '../parts/part'
 import { isHung, standsFree } from '../project/builtBy'
 import type { Cabinet, Project } from '../project/document'
 import type { CutLate } from '../project/late'
-import type { LengthDisplay } from '../units/length'
+import { formatFine } from '../units/format'
+import { inch, type LengthDisplay, type Mm } from '../units/length'
 import { carcassSteps, isOfCarcass } from './carcassSteps'
 import { machiningOf } from './machining'
 import { assemblyOrder } from './order'
@@ -47,7 +48,7 @@ export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display
     stepOf('standing', standWords(cabinet, isFree, lateOnes.length > 0), parts.filter(isOfCarcass)),
     stepOf('standing', 'Screw the kick board between the sides when the cabinet stands.', of('kickBoard')),
     ...machiningOf(lateOnes, isBandInSize),
-    ...boxSteps(of(...DRAWER_BOX)),
+    ...boxSteps(of(...DRAWER_BOX), display),
     fits(
       'Glue the stiles and rails of five-part fronts round their panels, square and flat. No glue in the groove: a panel of solid wood must move.',
       ...FIVE_PARTS,
@@ -99,8 +100,12 @@ export function assemblyOfCabinet(
   return assemblyOf({ cabinet, isFree, parts, late: shop.late, isBandInSize: method.banding.isInFinishedSize, display })
 }
 
+/** A box so much too wide does not run. Source: a drawer maker's page, 'even a small error of 1/16 of an inch'. */
+const BINDS: Mm = inch(1 / 16)
+
 /** Every box by itself; a bottom that all four boards hold goes in before the last of them. */
-function boxSteps(parts: readonly Part[]): AssemblyStep[] {
+function boxSteps(parts: readonly Part[], display: LengthDisplay): AssemblyStep[] {
+  const binds = formatFine(BINDS, display)
   const boxes = new Map<number, Part[]>()
   for (const part of parts) {
     const box = part.role === 'drawerSide' ? Math.ceil(part.number / 2) : part.number
@@ -113,7 +118,11 @@ function boxSteps(parts: readonly Part[]): AssemblyStep[] {
     const isHeld = bottom !== undefined && bottom !== last
     const words = listed(order.map(({ name }) => name))
     const held = isHeld ? ' The bottom slides into its grooves before the last board closes them, without glue.' : ''
-    return stepOf('drawer boxes', `Glue the box in this order: ${words}.${held} Measure its diagonals.`, order)
+    return stepOf(
+      'drawer boxes',
+      `Glue the box in this order: ${words}.${held} Measure its diagonals, and its width: ${binds} too much and its slides bind.`,
+      order,
+    )
   })
 }
 

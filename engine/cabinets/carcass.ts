@@ -1,6 +1,7 @@
 import type { MaterialId } from '../basics/id'
 import { MATERIALS, METHOD, PRACTICE } from '../basics/source'
 import type { Cabinet, Front } from '../project/document'
+import { frameFor } from '../project/frames'
 import { childrenOf } from '../project/frontTree'
 import type { BuildMethod, FaceFrame, JointDepth } from '../project/method'
 import { type Mm, settle } from '../units/length'
@@ -76,7 +77,7 @@ export function carcassOf(cabinet: Cabinet, { method, materials, kick }: Rules, 
   if (thickness === null || backThickness === null || frontThickness === null) return null
   if (drawerThickness === null || drawerBottomThickness === null || lidThickness === null) return null
   if (!areSizesGood || frameThickness === null || panelThickness === null) return null
-  const { faceFrame } = method
+  const faceFrame = frameFor(cabinet, method)
   const width = settle(cabinet.width - (faceFrame ? faceFrame.pastLeft + faceFrame.pastRight : 0))
   const depth = settle(cabinet.depth - frameThickness)
   if (faceFrame && !areStilesOnSides(faceFrame, report)) return null

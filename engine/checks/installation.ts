@@ -1,8 +1,8 @@
 import { isHung } from '../project/builtBy'
 import type { Cabinet, House } from '../project/document'
 import { markOf } from '../project/mark'
-import { formatWithUnit } from '../units/format'
 import { inch, type LengthDisplay, type Mm } from '../units/length'
+import { sayIn } from './say'
 
 /** What to mind when cabinets are fixed, and which cabinets it is about: none for what holds for all of them. */
 export interface InstallCaution {
@@ -12,13 +12,17 @@ export interface InstallCaution {
   readonly isFinding: boolean
 }
 
+/** What hangs is screwed on by. Source: trade pages on wall cabinets, '#8 or #10 cabinet screws, usually 2-1/2" to 3" long'. */
+const SCREW_LENGTHS: readonly [Mm, Mm] = [inch(2.5), inch(3)]
+
 /** A wider wall cabinet takes four screws. Source: thehonestcarpenter.com, on hanging wall cabinets. */
 const FOUR_SCREWS_OVER: Mm = inch(12)
 
 /**
  * The usual cautions for what hangs on the wall and for talls. They replace neither local codes nor the instructions of the
  * makers of fixings, nor a licensed trade.
- * Sources: thehonestcarpenter.com (studs, screws, top rail); EN 14749 by its published scope (walls and their fixings are
+ * Sources: thehonestcarpenter.com (studs, number of screws, top rail); trade pages (sizes of screws); a page on hanging wall
+ * cabinets (three to join two); J. Korean Wood Sci. 2021 (plywood); a carpenters' handbook (end grain); EN 14749 by its published scope (walls and their fixings are
  * not tested with a cabinet); tall cabinets: common practice, no source.
  */
 export function installCautions(
@@ -27,7 +31,8 @@ export function installCautions(
   { studSpacing }: Pick<House, 'studSpacing'>,
 ): InstallCaution[] {
   if (cabinets.length === 0) return []
-  const say = (length: Mm) => formatWithUnit(length, display)
+  const say = sayIn(display).length
+  const [short, long] = SCREW_LENGTHS.map(say)
   const hung = cabinets.filter(isHung)
   const talls = cabinets.filter(({ kind }) => kind === 'tall')
   const wide = hung.filter(({ width }) => width > FOUR_SCREWS_OVER)
@@ -35,12 +40,22 @@ export function installCautions(
   return [
     about(
       hung,
-      'Hung on the wall: screws for cabinets, not drywall screws, through the nailer or the back rail into at least two studs or sound masonry. The top rail first: it takes the pull. A second person or a lift holds the cabinet until it is fixed.',
+      `Hung on the wall: cabinet screws, number 8 or 10 with a washer under the head or on it, ${short} to ${long} long, not drywall screws, through the nailer or the back rail into at least two studs, a wide one into three, or into sound masonry. The top rail first: it takes the pull. A second person or a lift holds the cabinet until it is fixed.`,
     ),
     about(wide, `Wider than ${say(FOUR_SCREWS_OVER)}: at least four screws.`),
     found(
       narrow,
       `Narrower than the ${say(studSpacing ?? 0)} from stud to stud, so one stud at most may lie behind it: put blocking in the wall or a rail across the studs first.`,
+    ),
+    hung.length > 1
+      ? about(
+          hung,
+          'Joined to the next: at least three screws through the sides of both, where the arms of hinges hide them, with the frames or front edges clamped flush.',
+        )
+      : null,
+    about(
+      hung,
+      'What is let hang on a screw counts for the side grain of solid wood. Plywood holds less than that sum says, and end grain 60 % of it in an old table, none by the codes: screws in the edges of boards carry nothing here.',
     ),
     about(
       hung,

@@ -1,4 +1,5 @@
 import { inch } from '../units/length'
+import type { Cabinet } from './document'
 import type { FaceFrame, FrontBuild, MethodChoices, PanelWood } from './method'
 
 /**
@@ -15,6 +16,15 @@ export const USUAL_FRAME: FaceFrame = {
   proud: 0,
   joint: { kind: 'pocketScrews' },
   fronts: { kind: 'inset' },
+}
+
+/** The face frame of a method as it is made for a cabinet: uppers may have a top rail of their own. */
+export function frameFor(
+  { kind }: Pick<Cabinet, 'kind'>,
+  { faceFrame }: Pick<MethodChoices, 'faceFrame'>,
+): FaceFrame | null {
+  const topRail = kind === 'upper' ? faceFrame?.upperTopRail : undefined
+  return faceFrame && topRail !== undefined ? { ...faceFrame, topRail } : faceFrame
 }
 
 /** Half an inch over the frame, as overlay doors often are. Source: a forum, 'my 1/2 inch overlay doors'. */

@@ -67,6 +67,8 @@ export interface FaceFrame {
   /** The widths of its members as they are seen. */
   readonly stile: Mm
   readonly topRail: Mm
+  /** Of uppers, where it is another than the top rail of the rest. */
+  readonly upperTopRail?: Mm
   readonly bottomRail: Mm
   /** Of mullions between columns of the front, and of mid rails between rows. */
   readonly mullion: Mm

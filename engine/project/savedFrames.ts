@@ -9,6 +9,7 @@ export const savedFrames = {
     .strictObject({
       stile: measure,
       topRail: measure,
+      upperTopRail: measure.optional(),
       bottomRail: measure,
       mullion: measure,
       pastLeft: measure,

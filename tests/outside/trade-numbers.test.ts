@@ -47,6 +47,14 @@ describe('the usual face frame', () => {
     expect(boardIn(boards, 'topRail').length).toBe(inch(33))
   })
 
+  // Source: a homeownershub post on face frames, 'Wall cabinet top rail: 2 1/2"'.
+  it('may have a top rail of 2 1/2 in over the doors of uppers alone', () => {
+    const faceFrame = { ...USUAL_FRAME, upperTopRail: inch(2.5) }
+    const railOf = (kind: 'base' | 'upper') =>
+      boardIn(buildCabinet(aCabinet(kind, { front: DOOR }), rulesWith({ faceFrame })).boards, 'topRail').width
+    expect([railOf('upper'), railOf('base')]).toEqual([inch(2.5), inch(1.5)])
+  })
+
   // Source: a forum thread on face frames, '1-1/4 inch of all of the stiles and rails exposed with my 1/2 inch overlay doors'.
   it('with stiles and rails of 1 3/4 in shows 1 1/4 in of them beside its usual overlay doors', () => {
     const wide = { stile: inch(1.75), topRail: inch(1.75), fronts: overlay }

@@ -36,6 +36,7 @@ function frameOf(way: string, before: FaceFrame): FaceFrame {
 const FRAME_MEASURES = [
   ['stile', 'Frame stiles'],
   ['topRail', 'Top rail'],
+  ['upperTopRail', 'Top rail of uppers'],
   ['bottomRail', 'Bottom rail'],
   ['mullion', 'Mullions, mid rails'],
   ['pastLeft', 'Past the left side'],
@@ -63,7 +64,7 @@ export const faceFrame: ChoiceOf<FaceFrame | null> = {
       ...(fronts.kind === 'overlay' ? [{ label: 'Overlay', value: fronts.by, put: cover }] : []),
       ...(joint.kind === 'tenon' ? [{ label: 'Tenon', value: joint.length, put: tenon }] : []),
       ...FRAME_MEASURES.map(([name, label]): Measure<FaceFrame> => {
-        return { label, value: frame[name], put: (length) => ({ ...frame, [name]: length }) }
+        return { label, value: frame[name] ?? frame.topRail, put: (length) => ({ ...frame, [name]: length }) }
       }),
     ]
   },

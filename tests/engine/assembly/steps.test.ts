@@ -51,6 +51,12 @@ describe('a cabinet after the saw', () => {
     expect([drives(USUAL_FRAME_FIXINGS.pocketScrews), drives(USUAL_FRAME_FIXINGS.glue)]).toEqual([1, 0])
   })
 
+  // Source: a drawer maker's page, 'Even a small error of 1/16 of an inch in any dimension can prevent the hardware from functioning'.
+  it('has its drawer boxes measured across, since 1/16 in too much binds', () => {
+    const [step] = stepsOf({}, { front: { kind: 'drawer' } }).filter(({ stage }) => stage === 'drawer boxes')
+    expect(step!.text).toContain('and its width: 1.6 mm too much and its slides bind')
+  })
+
   it('has a plinth glued and clamped, since nothing is bored to screw it', () => {
     const [step] = stepsOf({ floor: { kind: 'plinth', height: 100, setback: 60 } }).filter(({ text }) =>
       text.includes('plinth'),

@@ -27,6 +27,30 @@ describe('the cautions for installing', () => {
     expect(words(aCabinet('upper')).join()).toMatch(/not drywall screws.* The top rail first/)
   })
 
+  // Source: trade pages on wall cabinets, '#8 or #10 cabinet screws, usually 2-1/2" to 3" long'; thehonestcarpenter.com: wide boxes on three studs.
+  it('name the screws that a cabinet hangs by', () => {
+    expect(words(aCabinet('upper')).join()).toContain(
+      `number 8 or 10 with a washer under the head or on it, 63.5 mm to 76.2 mm long`,
+    )
+    const inInches = installCautions([aCabinet('upper')], { unit: 'in', step: 16 }, STUDS)
+    expect(inInches.map(({ text }) => text).join()).toContain('2 1/2 in to 3 in long')
+    expect(words(aCabinet('upper')).join()).toContain('a wide one into three')
+  })
+
+  // Source: a page on hanging wall cabinets, 'ganging, use a minimum of three screws, in the uppers'.
+  it('have two that hang side by side joined with three screws', () => {
+    expect(words(aCabinet('upper'), aCabinet('upper', { number: 2 })).join()).toMatch(
+      /at least three screws through the sides/,
+    )
+    expect(words(aCabinet('upper')).join()).not.toMatch(/three screws through/)
+  })
+
+  // Source: J. Korean Wood Sci. 2021 (plywood holds less than is predicted); a carpenters' handbook (60 per cent in end grain).
+  it('count on no screw in plywood or in end grain', () => {
+    expect(words(aCabinet('upper')).join()).toMatch(/Plywood holds less than that sum says, and end grain 60 %/)
+    expect(words(aCabinet('base')).join()).not.toMatch(/end grain/)
+  })
+
   // Follows from the two studs for each box and studs 16 in on centre. Source of both: thehonestcarpenter.com.
   it('ask for blocking behind one that is narrower than studs are apart', () => {
     const sixteen = 406.4

@@ -24,6 +24,27 @@ describe('a base of drawers', () => {
     expect(told({})?.source).toMatch(/^16 CFR 1261 .*27 in high, 30 lb and 3\.2 cu ft/)
   })
 
+  // Source: questions and answers of the CPSC: built-in units that are permanently attached are outside it; its figures in a
+  // note of a test laboratory: 234 deaths, 199 of children, from January 2000 to April 2022.
+  it('is told whom the rule is about, who is outside it and why there is one', () => {
+    const { message, source } = told({})!
+    expect(message).toContain(
+      'free-standing clothing storage of this size; what is permanently attached to the building is outside it',
+    )
+    expect(message).toContain('234 people, 199 of them children')
+    expect(source).toContain('not units that are permanently attached to the building (CPSC')
+  })
+
+  it('and a tall with drawers that stands alone are told the same, one of doors is not', () => {
+    const tall = (front: Front) => findingIn(aWall(cabinet('T1', { left: 1000, front })), /^T1: stands alone/)!
+    expect(tall(drawers(5))).toMatchObject({ weight: 'mind', limit: 'fixed, however high' })
+    expect(tall(drawers(5)).message).toContain('free-standing clothing storage')
+    expect(tall(drawers(5)).source).toContain('16 CFR 1261')
+    expect(tall({ kind: 'door', hinge: 'left' }).message).not.toContain('clothing')
+    const beside = aWall(cabinet('T1', { left: 1000, front: drawers(5) }), cabinet('B2', { left: 1600 }))
+    expect(findingIn(beside, /^T1: is/)?.message).not.toContain('clothing')
+  })
+
   it('is told from 27 in on, and not below', () => {
     const low = { front: drawers(3), width: 900 }
     expect(told({ ...low, height: inch(27) })?.measure).toBe('685.8 mm')
