@@ -20,6 +20,13 @@ export function withInside(checked: Checked, interior: Interior): Changed {
   }
 }
 
+/** With all its loose shelves fixed. */
+export function withShelvesFixed(checked: Checked): Changed {
+  const { interior } = checked.cabinet
+  const fixedShelves = interior.fixedShelves + interior.adjustableShelves
+  return withInside(checked, { ...interior, fixedShelves, adjustableShelves: 0 })
+}
+
 /** With a partition in its middle; null where there is one, or columns part it. */
 export function withPartition(checked: Checked): Changed | null {
   const { interior, front } = checked.cabinet

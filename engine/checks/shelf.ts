@@ -3,7 +3,7 @@ import { inch, type Mm } from '../units/length'
 import { NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
 import { type Borne, boardsBorne } from './borne'
-import { builtWith, type Changed, ofThicker, withInside, withPartition } from './changed'
+import { builtWith, type Changed, ofThicker, withPartition, withShelvesFixed } from './changed'
 import { about, type Checked, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { CASEWORK_LOADS, KITCHEN_TEST, loadOfShelf, MOST_ON_A_SHELF, SHELF_LOADS } from './load'
 import { evenSagOf, greatestSpan, HOUSED_RULE, sagOf } from './sag'
@@ -171,13 +171,8 @@ function worstOf(checked: Checked): Worst | null {
  * the boards that sag worst and makes none sag more.
  */
 function remedyFor(checked: Checked, worst: Worst): Remedy | null {
-  const { cabinet, mark, parts } = checked
-  const { fixedShelves, adjustableShelves } = cabinet.interior
-  const fixed = withInside(checked, {
-    ...cabinet.interior,
-    fixedShelves: fixedShelves + adjustableShelves,
-    adjustableShelves: 0,
-  })
+  const { mark, parts } = checked
+  const fixed = withShelvesFixed(checked)
   if (withRole(parts, 'adjustableShelf').length > 0 && isSound(fixed, checked))
     return { label: `Fix the shelves of ${mark}`, edit: fixed.edit }
   const parted = withPartition(checked)

@@ -6,8 +6,10 @@ import { rightOf, topOf } from '../geometry/rect'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
+import { builtWith, withShelvesFixed } from './changed'
 import { cornerShelfWay } from './cornerShelfWay'
-import { about, type Checked, type Finding, GEOMETRY } from './finding'
+import { about, type Checked, type Finding, GEOMETRY, type Remedy, withRemedy } from './finding'
+import { lidShelfWay } from './lidShelfWay'
 import { longestThrough, passes } from './passing'
 import { sayIn } from './say'
 
@@ -35,9 +37,22 @@ const FIXED: Readonly<Partial<Record<FrontFace['kind'], string>>> = {
 
 /** Loose shelves that cannot be put in through what stays open before them: once for each cabinet. */
 export function shelfWayFindings(checked: Checked): Finding[] {
+  return stuckFindings(checked).map((finding) =>
+    finding.weight === 'know' ? finding : withRemedy(finding, () => fixedRemedy(checked)),
+  )
+}
+
+/** Fixed shelves go in with the other boards. */
+function fixedRemedy(checked: Checked): Remedy | null {
+  const fixed = withShelvesFixed(checked)
+  const after = builtWith(fixed, checked)
+  if (!after || checked.cabinet.interior.adjustableShelves === 0 || stuckFindings(after).length > 0) return null
+  return { label: `Fix the shelves of ${checked.mark}`, edit: fixed.edit }
+}
+
+function stuckFindings(checked: Checked): Finding[] {
   if (checked.cabinet.corner) return cornerShelfWay(checked, checked.cabinet.corner)
-  // A box with a lid is filled from above.
-  if (withRole(checked.parts, 'lid').length > 0) return []
+  if (withRole(checked.parts, 'lid').length > 0) return lidShelfWay(checked)
   const stuck = withRole(checked.parts, 'adjustableShelf').flatMap((shelf) => {
     const ways = waysTo(shelf, checked)
     const isIn = ways.some((way) => way.closedBy === null && passes(shelf, way))

@@ -5,7 +5,7 @@ import type { Cabinet, Project } from '../../../engine/project/document'
 import type { ReadyName } from '../../../engine/project/readyKinds'
 import { newCabinetAt } from '../../../engine/runs/place'
 import { inch } from '../../../engine/units/length'
-import { findingIn } from './findings'
+import { built, findingIn, remedied } from './findings'
 
 const STUCK = /cannot be put in/
 
@@ -61,6 +61,78 @@ describe('a loose shelf in a diagonal corner', () => {
   it('of an upper goes through it on edge', () => {
     expect(findingIn(alone('diagonalUpper', 'Shop standard'), STUCK)).toBeNull()
     expect(findingIn(alone('diagonalUpper', 'Face frame, inset doors'), STUCK)).toBeNull()
+  })
+})
+
+describe('a loose shelf round the corner of an L without a frame', () => {
+  it('of a base is too wide for the opening of either leg', () => {
+    const told = findingIn(alone('cornerBase', 'Shop standard'), STUCK)!
+    // Both legs open 900 - 18 - 580 wide, and 868 - 100 - 2 x 18 high; its diagonal is less than the shelf is wide.
+    expect(told).toMatchObject({ weight: 'mind', measure: '864.5 mm' })
+    expect(told.message).toContain(`a leg of ${900 - 18 - 580} mm by ${868 - 100 - 36} mm`)
+    expect(Math.hypot(302, 732)).toBeLessThan(864.5)
+    expect(told.limit).toBe(`${Math.round(longestThrough(18, { width: 302, height: 732 }) * 10) / 10} mm`)
+  })
+
+  it('is fixed in one step, which is built in with the other boards', () => {
+    const project = alone('cornerBase', 'Shop standard')
+    const told = findingIn(project, STUCK)!
+    expect(told.remedy?.label).toBe('Fix the shelves of B1')
+    const after = remedied(project, told)
+    expect(Object.values(after.cabinets)[0]!.interior).toMatchObject({ fixedShelves: 1, adjustableShelves: 0 })
+    expect(findingIn(after, STUCK)).toBeNull()
+  })
+
+  it('of an upper goes in on edge, and of one that is low does not', () => {
+    // 564.5 wide, through 600 - 18 - 330 by 720 - 2 x 18.
+    expect(passes({ length: 564.5, thickness: 18 }, { width: 252, height: 684 })).toBe(true)
+    expect(findingIn(alone('cornerUpper', 'Shop standard'), STUCK)).toBeNull()
+    const one = { fixedShelves: 0, adjustableShelves: 1, partition: null }
+    const height = (clear: number) => alone('cornerUpper', 'Shop standard', { height: clear + 36, interior: one })
+    // The least height: tilted so far that 252 are filled, by 564.5 cos + 18 sin.
+    const least = Array.from({ length: 900 }, (_, at) => (at / 10) * (Math.PI / 180))
+      .filter((tilt) => 564.5 * Math.cos(tilt) + 18 * Math.sin(tilt) <= 252)
+      .reduce((a, tilt) => Math.min(a, 564.5 * Math.sin(tilt) + 18 * Math.cos(tilt)), 684)
+    expect(findingIn(height(least + 2), STUCK)).toBeNull()
+    expect(findingIn(height(least - 2), STUCK)).not.toBeNull()
+  })
+
+  it('has less height under a fixed shelf', () => {
+    const fixed = { fixedShelves: 1, adjustableShelves: 1, partition: null }
+    expect(findingIn(alone('cornerUpper', 'Shop standard', { interior: fixed }), STUCK)?.weight).toBe('mind')
+  })
+
+  it('is as stuck in the mirrored corner', () => {
+    const corner = { kind: 'L', hand: 'right', other: 900, otherDepth: 580 } as const
+    const [left, right] = [{ ...corner, hand: 'left' } as const, corner].map((one) =>
+      findingIn(alone('cornerBase', 'Shop standard', { corner: one }), STUCK),
+    )
+    expect(right?.message).toBe(left?.message)
+  })
+})
+
+describe('a loose shelf in a box with a lid', () => {
+  const one = { fixedShelves: 0, adjustableShelves: 1, partition: null }
+  /** With holes from 32 over the bottom on, so that a low box has some. */
+  const box = (said: Partial<Cabinet>) => {
+    const project = alone('benchBox', 'Shop standard', { interior: one, ...said })
+    const { shelves } = project.methods[project.method]!
+    return findingIn(built(project, { shelves: { ...shelves, firstHole: 32 } }), STUCK)
+  }
+
+  it('goes in from above between the stretchers, tilted', () => {
+    expect(box({})).toBeNull()
+  })
+
+  it('does not where it is deep and little is below them', () => {
+    // Stretchers of 18 stand at the front and before a back of 6 that is let in 10: 450 - 18 - 34 between them.
+    const told = box({ height: 270 })!
+    const below = 270 - 100 - 18 - 60
+    expect(told).toMatchObject({ weight: 'mind' })
+    expect(told.message).toContain(`${450 - 18 - 34} mm are between them and ${below} mm below`)
+    const deep = Number.parseFloat(told.measure!)
+    expect(deep).toBeGreaterThan(398)
+    expect(passes({ length: deep, thickness: 18 }, { width: 398, height: below })).toBe(false)
   })
 })
 
