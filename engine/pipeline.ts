@@ -5,27 +5,16 @@ import { once, remember } from './basics/remember'
 import { betweenOf } from './between/betweenOf'
 import type { BuiltRun } from './between/run'
 import type { FrontFace } from './cabinets/board'
-import { areFrontsInset, methodOf, type Rules, withOverrides } from './cabinets/build'
+import { methodOf, type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
 import type { FrontOpening } from './cabinets/frontOpening'
-import { acrossFindings } from './checks/across'
-import { besideFindings } from './checks/beside'
-import { blindMeasureFindings } from './checks/blindMeasure'
-import { drawerOut } from './checks/boards'
 import { cabinetFindings } from './checks/cabinetFindings'
-import { cornerFindings } from './checks/corner'
 import type { Finding } from './checks/finding'
 import { guarded } from './checks/guard'
-import { hobFindings } from './checks/hob'
-import { insideCornerFindings } from './checks/insideCorner'
-import { landingFindings } from './checks/landing'
 import { misfitFindings } from './checks/misfit'
 import { overlapFindings } from './checks/overlap'
-import { seenScrewFindings } from './checks/seenScrews'
-import { sillFindings } from './checks/sill'
-import { drawerFindings, freeFindings, standingFindings } from './checks/standing'
+import { placeFindings, topFindings } from './checks/placed'
 import { stockFindings } from './checks/stock'
-import { underCutoutFindings } from './checks/underCutout'
 import { cutListOf } from './cutlist/cutListOf'
 import type { CutList, CutRow } from './cutlist/row'
 import { hardwareOf } from './hardware/hardwareOf'
@@ -85,7 +74,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
     ...misfitFindings(project),
     ...placeFindings(project, cabinets),
     ...overlapFindings(project, runs),
-    ...countertopFindings(project, runs, cabinets),
+    ...topFindings(project, runs, cabinets),
     ...stockFindings({ project, rows: listed().cutList.rows, job: order().job }, order().outgrown),
   ])
   const problems = once(() => found().map((finding) => guarded(finding, project, { found, judged })))
@@ -123,7 +112,9 @@ function judged(id: CabinetId, project: Project): readonly Finding[] {
     ...own.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
     ...misfitFindings(project),
     ...placeFindings(project, cabinets, own),
-    ...(own.some(({ cabinet }) => cabinet.cutout) ? countertopFindings(project, betweenOf(project), cabinets) : []),
+    ...(own.some(({ cabinet }) => cabinet.cutout || cabinet.space)
+      ? topFindings(project, betweenOf(project), cabinets)
+      : []),
   ]
 }
 
@@ -252,49 +243,4 @@ function findingsOf({ cabinet, mark, parts, fronts }: DerivedCabinet, project: P
   const findings = cabinetFindings({ cabinet, mark, parts, fronts, rules, display, house, shop, wallHeight })
   lookedAt.set(parts, { house, shop, wallHeight, findings })
   return findings
-}
-
-/** What depends on where a cabinet stands and on what is beside it. */
-function placeFindings(
-  project: Project,
-  cabinets: readonly DerivedCabinet[],
-  ones: readonly DerivedCabinet[] = cabinets,
-): Finding[] {
-  const standing = cabinets.map(({ cabinet, mark, fronts, parts }) => {
-    const method = methodOf(cabinet, project)
-    const thickness = project.materials[method.frontMaterial]?.thickness ?? 0
-    // The doors of a corner open into the corner, away from what is beside it.
-    const beside = cabinet.corner ? [] : fronts
-    const frontThickness = areFrontsInset(method) || fronts.length === 0 ? 0 : thickness
-    return { cabinet, mark, fronts: beside, frontThickness, drawerOut: drawerOut(parts, method) }
-  })
-  const boxes = ones.map(({ cabinet }) => cabinet)
-  const asked = ones === cabinets ? standing : standing.filter(({ cabinet }) => boxes.includes(cabinet))
-  return [
-    ...besideFindings(project, standing, asked),
-    ...standingFindings(project, boxes),
-    ...drawerFindings(project, ones),
-    ...freeFindings(project, boxes),
-    ...cornerFindings(project, boxes),
-    ...insideCornerFindings(project, standing, asked),
-    ...acrossFindings(project, standing, asked),
-    ...blindMeasureFindings(project, asked),
-    ...seenScrewFindings(project, boxes),
-  ]
-}
-
-/** What lies in the countertops, hangs over them and stands behind them. */
-function countertopFindings(
-  project: Project,
-  runs: readonly BuiltRun[],
-  cabinets: readonly DerivedCabinet[],
-): Finding[] {
-  if (project.between.countertop === null) return []
-  const boardsOf = (id: CabinetId) => cabinets.find(({ cabinet }) => cabinet.id === id)?.parts ?? []
-  return [
-    ...hobFindings(project, runs),
-    ...underCutoutFindings(project, runs, boardsOf),
-    ...landingFindings(project, runs),
-    ...sillFindings(project, runs),
-  ]
 }

@@ -16,7 +16,7 @@ import { assemblyOrder } from './order'
 import { type AssemblyStep, stepOf } from './step'
 
 export interface AssemblyInput {
-  readonly cabinet: Pick<Cabinet, 'kind' | 'bottom'>
+  readonly cabinet: Pick<Cabinet, 'kind' | 'bottom' | 'space'>
   /** Whether it stands away from the walls. */
   readonly isFree: boolean
   readonly parts: readonly Part[]
@@ -29,6 +29,12 @@ export interface AssemblyInput {
 const PLINTH: readonly BoardRole[] = ['plinthFront', 'plinthBack', 'plinthEnd']
 const FRAME: readonly BoardRole[] = ['stile', 'topRail', 'bottomRail', 'midRail', 'mullion']
 const BESIDE: readonly BoardRole[] = ['leftEnd', 'rightEnd', 'filler', 'fillerReturn', 'cornerFiller']
+
+const KICK_BETWEEN = 'Screw the kick board between the sides when the cabinet stands.'
+const KICK_BEFORE = 'Fit the kick board before the appliance last, so that it comes off again to reach what is behind.'
+const BESIDE_IT = 'Scribe what closes to the wall and to its neighbour, and screw it on from inside.'
+const PANEL_ALONE =
+  'Stand the panel plumb, scribe it to the floor and the wall, hold it there by cleats, and lay the countertop on it before the appliance goes in.'
 
 /** From the saw to the wall: what is done to the boards of a cabinet, in an order in which nothing is in the way. */
 export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display }: AssemblyInput): AssemblyStep[] {
@@ -46,7 +52,7 @@ export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display
       of(...PLINTH),
     ),
     stepOf('standing', standWords(cabinet, isFree, lateOnes.length > 0), parts.filter(isOfCarcass)),
-    stepOf('standing', 'Screw the kick board between the sides when the cabinet stands.', of('kickBoard')),
+    stepOf('standing', cabinet.space ? KICK_BEFORE : KICK_BETWEEN, of('kickBoard')),
     ...machiningOf(lateOnes, isBandInSize),
     ...boxSteps(of(...DRAWER_BOX), display),
     fits(
@@ -58,7 +64,7 @@ export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display
       'lidStrip',
       'lid',
     ),
-    fits('Scribe what closes to the wall and to its neighbour, and screw it on from inside.', ...BESIDE),
+    fits(cabinet.space ? PANEL_ALONE : BESIDE_IT, ...BESIDE),
     fits('Put in what is loose: it goes in from the front.', 'adjustableShelf'),
     fits('Put the boxes on their slides, all the way in and out.', ...DRAWER_BOX),
     fits('Glue each insert square, its dividers into its ends, and lay it loose in its drawer.', ...INSERT),

@@ -27,8 +27,13 @@ export interface TopStep {
   readonly cutout: Cutout | null
 }
 
+/** Bases lie under the countertop, and so do appliances that it goes on over. */
+export function carriesTop({ kind, space }: Pick<Cabinet, 'kind' | 'space'>): boolean {
+  return kind === 'base' && space?.isTopOver !== false
+}
+
 export function topStepOf(cabinet: Cabinet, project: Project): TopStep | null {
-  if (cabinet.kind !== 'base') return null
+  if (!carriesTop(cabinet)) return null
   const footprint = footprintOf(cabinet, project)
   return {
     cabinet: cabinet.id,

@@ -27,7 +27,7 @@ export function kickStepOf(cabinet: Cabinet, project: Project): KickStep | null 
   const { floor, carcassMaterial } = methodOf(cabinet, project)
   const thickness = find(project.materials, carcassMaterial)?.thickness
   // A corner closes its own floor, along both its inside faces.
-  if (cabinet.corner) return null
+  if (cabinet.corner || cabinet.space?.isKickBefore === false) return null
   if (cabinet.kind === 'upper' || floor.kind === 'none' || !(floor.height > 0) || thickness === undefined) return null
   return {
     cabinet: cabinet.id,

@@ -8,7 +8,16 @@ import { rightEdge, sharedBy, topEdge } from '../runs/lane'
 import { inTheWay, proudOf, reachingIn } from '../runs/reach'
 import { cornersOf } from '../site/wall'
 import { type Mm, settle } from '../units/length'
-import { isOneTop, type TopRun, type TopStep, topBoards, topDepth, topLength, topStepOf } from './countertop'
+import {
+  carriesTop,
+  isOneTop,
+  type TopRun,
+  type TopStep,
+  topBoards,
+  topDepth,
+  topLength,
+  topStepOf,
+} from './countertop'
 import { type BuiltRun, bandingRules, partsOfRun, type RunName, runNamed } from './run'
 import { cabinetsAt, parted, remembered } from './runsAlong'
 import { bolted, boltsAcross } from './seam'
@@ -235,8 +244,10 @@ function endsOf(
   let right = Math.min(goesOn.right ?? wanted, settle(wall.length - to))
   for (const { cabinet: other, there } of besidesAt(project, wall, topDepthAt, level, thickness)) {
     if (inRun.has(other.id)) continue
-    const hasTop = other.kind === 'base'
-    const covered = hasTop ? { ...there, height: settle(there.height + thickness) } : there
+    const hasTop = carriesTop(other)
+    // What interrupts the top stands in it, however low it is said to be.
+    const upTo = other.space && !hasTop ? Math.max(there.height, level - there.bottom) : there.height
+    const covered = hasTop || other.space ? { ...there, height: settle(upTo + thickness) } : there
     if (sharedBy(band, covered).y <= 0) continue
     const share = hasTop ? 2 : 1
     if (there.left + there.width / 2 < from + band.width / 2) left = Math.min(left, (from - rightEdge(there)) / share)

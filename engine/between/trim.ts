@@ -27,7 +27,7 @@ export type TrimmedKind = Exclude<TrimKind, 'valance'>
 
 /** Light rails go under uppers, crowns on uppers and talls. */
 export function trimStepOf(cabinet: Cabinet, kind: TrimmedKind, project: Project): TrimStep | null {
-  if (cabinet.kind === 'base' || (kind === 'lightRail' && cabinet.kind !== 'upper')) return null
+  if (cabinet.kind === 'base' || cabinet.space || (kind === 'lightRail' && cabinet.kind !== 'upper')) return null
   const footprint = footprintOf(cabinet, project)
   const whole = { from: footprint.left, to: rightEdge(footprint) }
   const along = cabinet.corner ? withoutCorner(cabinet, whole, kind, project) : whole

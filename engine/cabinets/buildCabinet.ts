@@ -9,6 +9,7 @@ import { holesIn } from './boring'
 import { bottomOf } from './bottom'
 import type { CabinetBuild, Rules } from './build'
 import { buildCorner } from './buildCorner'
+import { buildSpace } from './buildSpace'
 import { type Carcass, carcassOf, hasNailersBehind } from './carcass'
 import { boxNumbers, boxStretch, type DrawerPlace, drawerBoxOf } from './drawerBox'
 import { faceFrameOf } from './faceFrame'
@@ -44,6 +45,7 @@ import { topOf } from './top'
  * the holes. A cabinet that cannot be built comes back with what can be, and with its problems; nothing is thrown.
  */
 export function buildCabinet(cabinet: Cabinet, rules: Rules): CabinetBuild {
+  if (cabinet.space) return buildSpace(cabinet, cabinet.space, rules)
   return cabinet.corner ? buildCorner(cabinet, cabinet.corner, rules) : buildStraight(cabinet, rules)
 }
 

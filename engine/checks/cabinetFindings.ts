@@ -16,6 +16,7 @@ import { shelfWayFindings } from './shelfWay'
 /** Whether a cabinet holds, opens, can be cut and can be brought in, wherever along its wall it stands. */
 export function cabinetFindings(checked: Checked): Finding[] {
   if (checked.parts.length === 0) return []
+  if (checked.cabinet.space) return narrowFindings(checked)
   return [
     ...shelfFindings(checked),
     ...seatFindings(checked),

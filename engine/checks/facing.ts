@@ -3,6 +3,7 @@ import type { Rect } from '../geometry/rect'
 import type { Front, Project, Side } from '../project/document'
 import { childrenOf } from '../project/frontTree'
 import { find } from '../project/references'
+import type { ApplianceSpace } from '../project/space'
 import { rightEdge, sharedBy } from '../runs/lane'
 import { type Body, meetingsOf, reachingFrom } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
@@ -39,8 +40,15 @@ export function movingIn({ cabinet, fronts, drawerOut }: Standing): Moving[] {
 
 /** An oven or a dishwasher opens down and out by its height, as wide as its cabinet. */
 export function appliancesIn({ cabinet }: Standing): Moving[] {
-  const { left, bottom, width, height } = cabinet
-  return nichesIn(cabinet.front).map((niche) => ({ rect: { left, bottom, width, height }, out: niche.height }))
+  const { left, bottom, width, height, space } = cabinet
+  const rect = { left, bottom, width, height }
+  if (space) return [{ rect, out: opensDown(space) ? space.height : space.width }]
+  return nichesIn(cabinet.front).map((niche) => ({ rect, out: niche.height }))
+}
+
+/** The others open to a side, by their width. */
+function opensDown({ of }: ApplianceSpace): boolean {
+  return of === 'dishwasher' || of === 'range'
 }
 
 function nichesIn(front: Front): Extract<Front, { kind: 'appliance' }>[] {

@@ -9,6 +9,7 @@ import { rightEdge, topEdge } from '../runs/lane'
 import { inch, settle } from '../units/length'
 import { about, type Finding, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
+import { rangesIn } from './space'
 import { type LetIn, letInto } from './worktop'
 
 /** From the top of a hob up to what burns, unprotected and with listed protection. */
@@ -20,10 +21,18 @@ const ASIDE = inch(10)
 const ASIDE_SOURCE = 'older US federal minimum property text, as reprinted online'
 const MAKER_FIRST = "The appliance's own paper and local codes come first."
 
-/** What hangs too low over a hob, or rises too near beside it. */
+/** What hangs too low over a hob or a range, or rises too near beside it. */
 export function hobFindings(project: Project, runs: readonly BuiltRun[]): Finding[] {
-  const hobs = letInto(project, runs).filter(({ of }) => of === 'hob')
-  return hobs.flatMap((hob) => [...aboveFindings(hob, project, runs), ...asideFindings(hob, project)])
+  const hobs = letInto(project, runs).flatMap((one): Heat[] => (one.of === 'hob' ? [{ ...one, what: 'hob' }] : []))
+  return [...hobs, ...rangesIn(project)].flatMap((hob) => [
+    ...aboveFindings(hob, project, runs),
+    ...asideFindings(hob, project),
+  ])
+}
+
+/** What is cooked on: a hob that is let into the countertop, or a range that stands in it. */
+interface Heat extends Pick<LetIn, 'cabinet' | 'mark' | 'left' | 'right' | 'surface'> {
+  readonly what: 'hob' | 'range'
 }
 
 /** Something over a hob, along the wall and up it: a cabinet, or a trim of one. */
@@ -33,13 +42,13 @@ interface Overhead {
   readonly place: Pick<Cabinet, 'left' | 'width' | 'bottom'>
 }
 
-function aboveFindings(hob: LetIn, project: Project, runs: readonly BuiltRun[]): Finding[] {
+function aboveFindings(hob: Heat, project: Project, runs: readonly BuiltRun[]): Finding[] {
   const say = sayIn(project.display)
   return overheads(hob, project, runs).map((one) => {
     const gap = settle(one.place.bottom - hob.surface)
     const [measure, limit] = say.apart(gap, ABOVE)
     const message =
-      `${one.words} hangs ${measure} over its hob; ${limit} is the least to anything that burns, and ` +
+      `${one.words} hangs ${measure} over its ${hob.what}; ${limit} is the least to anything that burns, and ` +
       `${say.length(ABOVE_PROTECTED)} under protection listed for it. ${MAKER_FIRST}`
     const weight = gap < ABOVE_PROTECTED ? 'stop' : 'mind'
     const told = about(hob, { weight, message, measure, limit, source: ABOVE_SOURCE })
@@ -48,7 +57,7 @@ function aboveFindings(hob: LetIn, project: Project, runs: readonly BuiltRun[]):
 }
 
 /** What hangs over a hob nearer than it may. */
-function overheads(hob: LetIn, { cabinets }: Project, runs: readonly BuiltRun[]): Overhead[] {
+function overheads(hob: Heat, { cabinets }: Project, runs: readonly BuiltRun[]): Overhead[] {
   const boxes = valuesOf<Cabinet>(cabinets).map((cabinet) => ({ words: markOf(cabinet), cabinet, place: cabinet }))
   const trims = runs.flatMap(({ kind, mark, place }) =>
     kind === 'kick' ? [] : [{ words: `the ${ROLE_NAMES[kind]} ${mark}`, cabinet: null, place }],
@@ -64,22 +73,23 @@ function overheads(hob: LetIn, { cabinets }: Project, runs: readonly BuiltRun[])
 }
 
 /** The cabinet hung as high as it must, where it then fits. */
-function raised({ cabinet }: Overhead, hob: LetIn, project: Project): Remedy | null {
+function raised({ cabinet }: Overhead, hob: Heat, project: Project): Remedy | null {
   if (!cabinet) return null
   const bottom = settle(hob.surface + ABOVE)
   if (!fitOf(project, [{ ...cabinet, bottom }]).fits) return null
   return {
-    label: `Hang ${markOf(cabinet)} higher over the hob`,
+    label: `Hang ${markOf(cabinet)} higher over the ${hob.what}`,
     edit: { kind: 'shapeCabinets', shapes: [{ id: cabinet.id, bottom }] },
   }
 }
 
 /** A tall or the end of the wall beside the hob. */
-function asideFindings(hob: LetIn, project: Project): Finding[] {
+function asideFindings(hob: Heat, project: Project): Finding[] {
   const say = sayIn(project.display)
   const length = find(project.walls, hob.cabinet.wall)?.length ?? Infinity
   const talls = valuesOf<Cabinet>(project.cabinets).filter(
-    (one) => one.kind === 'tall' && one.wall === hob.cabinet.wall && topEdge(one) > hob.surface,
+    (one) =>
+      one.kind === 'tall' && one.id !== hob.cabinet.id && one.wall === hob.cabinet.wall && topEdge(one) > hob.surface,
   )
   const risers = [
     { words: 'the left end of the wall', gap: hob.left },
@@ -93,7 +103,7 @@ function asideFindings(hob: LetIn, project: Project): Finding[] {
     .filter(({ gap }) => gap < ASIDE)
     .map(({ words, gap }) => {
       const [measure, limit] = say.apart(gap, ASIDE)
-      const message = `its hob is ${measure} from ${words}; ${limit} is the least to a side that rises above it. ${MAKER_FIRST}`
+      const message = `its ${hob.what} is ${measure} from ${words}; ${limit} is the least to a side that rises above it. ${MAKER_FIRST}`
       return about(hob, { weight: 'mind', message, measure, limit, source: ASIDE_SOURCE })
     })
 }

@@ -26,10 +26,11 @@ const FOUR_SCREWS_OVER: Mm = inch(12)
  * not tested with a cabinet); tall cabinets: common practice, no source.
  */
 export function installCautions(
-  cabinets: readonly Cabinet[],
+  all: readonly Cabinet[],
   display: LengthDisplay,
   { studSpacing }: Pick<House, 'studSpacing'>,
 ): InstallCaution[] {
+  const cabinets = all.filter(({ space }) => !space)
   if (cabinets.length === 0) return []
   const say = sayIn(display).length
   const [short, long] = SCREW_LENGTHS.map(say)

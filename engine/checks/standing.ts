@@ -15,7 +15,7 @@ const NEAR: Mm = 5
 /** An island is pushed, leant on and pulled at from all sides, and no wall holds it. */
 export function freeFindings(project: Project, cabinets: readonly Cabinet[]): Finding[] {
   return cabinets
-    .filter((cabinet) => !isHung(cabinet) && standsFree(methodOf(cabinet, project)))
+    .filter((cabinet) => !cabinet.space && !isHung(cabinet) && standsFree(methodOf(cabinet, project)))
     .map((cabinet) => {
       const message =
         'stands at no wall: screw it to cleats that are fixed to the floor, and to the cabinets beside it, before its top ' +
@@ -31,7 +31,7 @@ export function freeFindings(project: Project, cabinets: readonly Cabinet[]): Fi
 export function standingFindings(project: Project, cabinets: readonly Cabinet[]): Finding[] {
   const say = sayIn(project.display)
   return cabinets
-    .filter(({ kind }) => kind === 'tall')
+    .filter(({ kind, space }) => kind === 'tall' && !space)
     .map((cabinet) => {
       const isAlone = standsAlone(project, cabinet)
       const measure = say.length(cabinet.height)

@@ -112,7 +112,7 @@ function pinsUnder(parts: readonly Part[], { method }: Rules, each: number): num
 /** Two rows of legs, and a clip on each of the front row for the board of the kick; in a corner as they stand there. */
 function legsUnder({ cabinet, boards }: CabinetBuild, rules: Rules): HardwareRow[] {
   const { floor, legs } = rules.method
-  if (floor.kind !== 'legs' || cabinet.kind === 'upper' || boards.length === 0) return []
+  if (floor.kind !== 'legs' || cabinet.kind === 'upper' || cabinet.space || boards.length === 0) return []
   const across = legsAcross(cabinet.width, legs).length
   const { all, front } = countedFeet(cabinet, rules) ?? { all: 2 * across, front: across }
   return [

@@ -4,12 +4,12 @@ import { hasOpening, stillThere } from './asBuilt'
 import { addMaterial, isMaterialFree, pin, withoutMaterial, withoutStock } from './boards'
 import type { Beside, Cabinet, Front, Material, Project } from './document'
 import type { CabinetShape, Edit } from './edit'
-import { freeNumber } from './mark'
+import { freeNumber, markOf } from './mark'
 import type { BuildMethod, MethodChoices } from './method'
 import { isMethodFree, methodCopy } from './methods'
 import { mirroredWhenMoved } from './mirror'
 import { isInRange, isSavable, RANGES } from './ranges'
-import { find, hasEverything, isThere, lostBeside, lostBetween, lostPin } from './references'
+import { canHoldSpace, find, hasEverything, isThere, lostBeside, lostBetween, lostPin } from './references'
 import { changed, changeIn, put, without, withRoom } from './rooms'
 import { settled } from './settled'
 
@@ -44,8 +44,18 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return canStandBeside(edit.beside, project) ? setBeside(project, edit) : project
     case 'setCutout':
       return changeCabinets(project, edit.ids, { cutout: edit.cutout })
+    case 'setSpace':
+      return changeCabinets(
+        project,
+        edit.ids.filter((id) => find(project.cabinets, id)?.space),
+        { space: edit.space },
+      )
     case 'setCorner':
-      return changeCabinets(project, edit.ids, { corner: edit.corner })
+      return changeCabinets(
+        project,
+        edit.ids.filter((id) => !find(project.cabinets, id)?.space),
+        { corner: edit.corner },
+      )
     case 'measureOpening':
       return measureOpening(project, edit)
     case 'editBetween':
@@ -126,15 +136,14 @@ function putMethod(project: Project, method: BuildMethod, boards: readonly Mater
 
 /** A cabinet is added once, to a wall that is there, and gets another number when its own is taken. */
 function addCabinet(project: Project, cabinet: Cabinet): Project {
-  const { method, wall, id, kind } = cabinet
+  const { method, wall, id } = cabinet
   const hasMethod = method === null || isThere(project.methods, method)
   if (isThere(project.cabinets, id) || !isThere(project.walls, wall) || !hasMethod) return project
   if (!hasEverything(cabinet.overrides, project.materials) || !isSavable(cabinet)) return project
+  if (!canHoldSpace(cabinet)) return project
   if (lostPin(cabinet.pins, project.stock) !== undefined || lostBeside(cabinet, project.materials)) return project
-  const isTaken = Object.values<Cabinet>(project.cabinets).some(
-    (one) => one.kind === kind && one.number === cabinet.number,
-  )
-  const number = isTaken ? freeNumber(project, kind) : cabinet.number
+  const isTaken = Object.values<Cabinet>(project.cabinets).some((one) => markOf(one) === markOf(cabinet))
+  const number = isTaken ? freeNumber(project, cabinet) : cabinet.number
   return { ...project, cabinets: { ...project.cabinets, [id]: { ...settled(cabinet), number } } }
 }
 

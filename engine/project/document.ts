@@ -1,12 +1,15 @@
 import type { ById, CabinetId, KeptId, MaterialId, MethodId, OpeningId, ProjectId, StockId, WallId } from '../basics/id'
 import type { Piece } from '../geometry/sheetTree'
 import type { LengthDisplay, Mm } from '../units/length'
+import type { Beside, Side } from './beside'
 import type { Between, Cutout } from './between'
 import type { Corner } from './corner'
 import type { CutLate } from './late'
 import type { AsBuilt } from './measured'
 import type { BuildMethod, MethodChoices } from './method'
+import type { ApplianceSpace } from './space'
 
+export { type Beside, NOTHING_BESIDE, type Side } from './beside'
 export type { Between, Countertop, Cutout, Trim, TrimKind } from './between'
 
 /** What is saved, and nothing else: everything that can be worked out from it is left out. */
@@ -103,21 +106,9 @@ export interface Cabinet {
   readonly corner: Corner | null
   /** Openings of its front as they were measured on the carcass that stands. None where it is left out. */
   readonly asBuilt?: AsBuilt
+  /** Of a place that is left free for an appliance, which has no carcass; a cabinet where it is left out. */
+  readonly space?: ApplianceSpace
 }
-
-/** As seen from the room. */
-export type Side = 'left' | 'right'
-
-export type Beside =
-  | { readonly kind: 'none' }
-  /** A strip of front board that closes a gap of `width`; `scribe` more is cut and fitted to the wall on site. */
-  | { readonly kind: 'filler'; readonly width: Mm; readonly scribe: Mm }
-  /** A thin board on the side of the carcass, as large as the side. */
-  | { readonly kind: 'skin'; readonly material: MaterialId }
-  /** A board that covers the side and the edge of the fronts, down to the floor or with the kick cut out of it. */
-  | { readonly kind: 'panel'; readonly material: MaterialId; readonly foot: 'floor' | 'notched' }
-
-export const NOTHING_BESIDE: Cabinet['beside'] = { left: { kind: 'none' }, right: { kind: 'none' } }
 
 /** The front of a cabinet: one opening, or openings on one another from the top down, or columns of them from the left. */
 export type Front =

@@ -21,6 +21,7 @@ import type {
 } from './document'
 import type { MeasuredOpening } from './measured'
 import type { BuildMethod, MethodChoices } from './method'
+import type { ApplianceSpace } from './space'
 
 /** Everything that can be done to a project. What an edit asks is what it gets: whether it fits is asked beforehand. */
 export type Edit =
@@ -40,6 +41,8 @@ export type Edit =
   /** A filler or a finished end at a side of cabinets. */
   | { readonly kind: 'setBeside'; readonly ids: readonly CabinetId[]; readonly side: Side; readonly beside: Beside }
   | { readonly kind: 'setCutout'; readonly ids: readonly CabinetId[]; readonly cutout: Cutout | null }
+  /** What an appliance asks for. Nothing happens to a cabinet, which is no space for one. */
+  | { readonly kind: 'setSpace'; readonly ids: readonly CabinetId[]; readonly space: ApplianceSpace }
   /** With null, along its own wall alone. */
   | { readonly kind: 'setCorner'; readonly ids: readonly CabinetId[]; readonly corner: Corner | null }
   /** The opening of a front as it was measured, or, with null, made to the drawing again. */

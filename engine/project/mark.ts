@@ -3,16 +3,26 @@ import type { Cabinet, CabinetKind, Project } from './document'
 
 const LETTER: Readonly<Record<CabinetKind, string>> = { base: 'B', upper: 'U', tall: 'T' }
 
-/** `B3`: the short name of a cabinet, kept when it is moved. */
-export function markOf({ kind, number }: Pick<Cabinet, 'kind' | 'number'>): string {
-  return `${LETTER[kind]}${number}`
+/** Of a space for an appliance, whether it is low or tall. */
+const SPACE_LETTER = 'S'
+
+type Named = Pick<Cabinet, 'kind' | 'space'>
+
+/** What its mark begins with: cabinets of one letter are numbered together. */
+export function letterOf({ kind, space }: Named): string {
+  return space ? SPACE_LETTER : LETTER[kind]
 }
 
-/** The least number that no cabinet of the kind has. */
-export function freeNumber(project: Project, kind: CabinetKind): number {
+/** `B3`: the short name of a cabinet, or `S1` of a space for an appliance, kept when it is moved. */
+export function markOf(cabinet: Named & Pick<Cabinet, 'number'>): string {
+  return `${letterOf(cabinet)}${cabinet.number}`
+}
+
+/** The least number that no cabinet of its letter has. */
+export function freeNumber(project: Project, one: Named): number {
   const taken = new Set(
     valuesOf<Cabinet>(project.cabinets)
-      .filter((cabinet) => cabinet.kind === kind)
+      .filter((cabinet) => letterOf(cabinet) === letterOf(one))
       .map(({ number }) => number),
   )
   let number = 1

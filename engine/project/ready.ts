@@ -4,6 +4,8 @@ import type { Corner } from './corner'
 import type { CabinetKind, Front, FrontRow, Interior, NewCabinet, Project } from './document'
 import type { BuildMethod, MethodChoices } from './method'
 import { kindOf, type NewKind } from './readyKinds'
+import type { Appliance, ApplianceSpace } from './space'
+import { usualSpace } from './usualSpace'
 
 /** All of a new cabinet but its place, in mm. */
 export interface Start extends NewCabinet {
@@ -12,6 +14,7 @@ export interface Start extends NewCabinet {
   readonly interior: Interior
   readonly overrides: Partial<MethodChoices>
   readonly corner: Corner | null
+  readonly space?: ApplianceSpace
 }
 
 /** Where it is put: its width, and whether that is nearer the right end of the wall. */
@@ -73,6 +76,15 @@ function readyPart(project: Project, what: NewKind, put: Put): Partial<Start> {
       return pantry(project, put)
     case 'applianceHousing':
       return applianceHousing(project, put)
+    case 'dishwasherSpace':
+      return spaceFor(project, 'dishwasher', what)
+    case 'washerSpace':
+      return spaceFor(project, 'washingMachine', what)
+    case 'rangeSpace':
+      return spaceFor(project, 'range', what)
+    case 'fridgeSpace':
+    case 'tallFridgeSpace':
+      return spaceFor(project, 'fridge', what)
   }
 }
 
@@ -190,6 +202,11 @@ function pantry(project: Project, put: Put): Partial<Start> {
     front: rowsOf(share(doors, 2), share(doors, 3)),
     interior: { ...EMPTY, fixedShelves: 1, adjustableShelves: 4 },
   }
+}
+
+/** Nothing but its place: what it is for, and how large that is. */
+function spaceFor(project: Project, of: Appliance, what: NewKind): Partial<Start> {
+  return { ...usualSpace(project, of, kindOf(what)), front: { kind: 'open' }, interior: EMPTY }
 }
 
 /** A usual built-in oven over two drawers; the maker's drawing is what counts. */

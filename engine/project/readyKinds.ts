@@ -18,8 +18,11 @@ export type ReadyName =
   | 'diagonalBase'
   | 'diagonalUpper'
 
-/** What is put on the wall as new: a plain box, or one that stands ready. */
-export type NewKind = CabinetKind | ReadyName
+/** Places that are left free for an appliance. */
+export type SpaceName = 'dishwasherSpace' | 'washerSpace' | 'rangeSpace' | 'fridgeSpace' | 'tallFridgeSpace'
+
+/** What is put on the wall as new: a plain box, one that stands ready, or a space for an appliance. */
+export type NewKind = CabinetKind | ReadyName | SpaceName
 
 export const READY: readonly (readonly [ReadyName, string])[] = [
   ['drawerBase', 'drawer base'],
@@ -39,9 +42,17 @@ export const READY: readonly (readonly [ReadyName, string])[] = [
   ['diagonalUpper', 'diagonal corner upper'],
 ]
 
+export const SPACES: readonly (readonly [SpaceName, string])[] = [
+  ['dishwasherSpace', 'space for a dishwasher'],
+  ['washerSpace', 'space for a washing machine'],
+  ['rangeSpace', 'space for a range'],
+  ['fridgeSpace', 'space for an under-counter fridge'],
+  ['tallFridgeSpace', 'space for a tall fridge'],
+]
+
 /** What a new cabinet is called before it has a number. */
 export function newKindName(what: NewKind): string {
-  return READY.find(([name]) => name === what)?.[1] ?? what
+  return [...READY, ...SPACES].find(([name]) => name === what)?.[1] ?? what
 }
 
 /** Which of the three heights a new cabinet stands or hangs at. */
@@ -57,6 +68,10 @@ export function kindOf(what: NewKind): CabinetKind {
     case 'benchBox':
     case 'cornerBase':
     case 'diagonalBase':
+    case 'dishwasherSpace':
+    case 'washerSpace':
+    case 'rangeSpace':
+    case 'fridgeSpace':
       return 'base'
     case 'upper':
     case 'openShelves':
@@ -67,6 +82,7 @@ export function kindOf(what: NewKind): CabinetKind {
     case 'tall':
     case 'pantry':
     case 'applianceHousing':
+    case 'tallFridgeSpace':
       return 'tall'
   }
 }

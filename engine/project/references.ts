@@ -1,5 +1,6 @@
 import { type ById, entriesOf, type MaterialId } from '../basics/id'
 import type { Between, Cabinet, Project } from './document'
+import { markOf } from './mark'
 import type { MethodChoices } from './method'
 
 /** Whether something is filed under an id. Names that every object has, such as `constructor`, are not. */
@@ -20,7 +21,7 @@ export function hasEverything(rules: object, materials: Project['materials']): b
 /** What refers to something that is not in the document, or is filed under another name than its own. */
 export function danglingIn(project: Project): string | null {
   if (Object.keys(project.walls).length === 0) return 'walls is empty; a project has one wall at least.'
-  return misfiled(project) ?? lostFrom(project) ?? numberedTwice(project)
+  return misfiled(project) ?? lostFrom(project) ?? misplacedSpace(project) ?? numberedTwice(project)
 }
 
 function misfiled(project: Project): string | null {
@@ -109,11 +110,29 @@ export function lostBeside({ beside }: Cabinet, materials: Project['materials'])
 /** Two cabinets of one mark would be two boxes on one label. */
 function numberedTwice({ cabinets }: Project): string | null {
   const marks = new Set<string>()
-  for (const [id, { kind, number }] of entriesOf(cabinets)) {
-    if (marks.has(`${kind} ${number}`)) return `cabinets.${id}.number is ${number}, which another ${kind} cabinet has.`
-    marks.add(`${kind} ${number}`)
+  for (const [id, cabinet] of entriesOf(cabinets)) {
+    const { kind, number, space } = cabinet
+    const what = space ? 'space for an appliance' : `${kind} cabinet`
+    if (marks.has(markOf(cabinet))) return `cabinets.${id}.number is ${number}, which another ${what} has.`
+    marks.add(markOf(cabinet))
   }
   return null
+}
+
+/** The first space for an appliance that stands nowhere: it is a base or a tall, along its own wall alone. */
+function misplacedSpace({ cabinets }: Project): string | null {
+  for (const [id, cabinet] of entriesOf(cabinets)) {
+    if (canHoldSpace(cabinet)) continue
+    const { kind, corner } = cabinet
+    if (kind === 'upper') return `cabinets.${id}.space is of an upper; an appliance has its space on the floor.`
+    if (corner) return `cabinets.${id}.space is of a corner cabinet; an appliance has its space along one wall.`
+  }
+  return null
+}
+
+/** Whether a cabinet has no space for an appliance, or one that can be. */
+export function canHoldSpace({ kind, corner, space }: Pick<Cabinet, 'kind' | 'corner' | 'space'>): boolean {
+  return space === undefined || (kind !== 'upper' && corner === null)
 }
 
 /** The first material that some rules name and that is not there. */

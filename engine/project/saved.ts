@@ -8,6 +8,7 @@ import { savedFrames } from './savedFrames'
 import { savedFront, savedShelves } from './savedFront'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
+import { savedSpace } from './savedSpace'
 import { id, oneOf } from './savedWord'
 
 const NAME_FORM = `it must be a text of ${LONGEST_NAME} signs at most`
@@ -148,6 +149,7 @@ const cabinet = z.strictObject({
   cutout: savedCutout.nullable(),
   corner: savedCorner,
   asBuilt: z.record(openingPlace, z.strictObject({ width: measure.nullable(), height: measure.nullable() })).optional(),
+  space: savedSpace.optional(),
 })
 
 const newCabinet = z.strictObject({

@@ -37,14 +37,14 @@ export function newCabinetAt(
   const place = left === null ? first() : { left, width: wanted }
   if (!place) return null
   const isAtRight = place.left + place.width / 2 > wall.length / 2
-  const { kind, bottom, height, depth, front, interior, overrides, corner } = startOf(project, what, {
+  const { kind, bottom, height, depth, front, interior, overrides, corner, space } = startOf(project, what, {
     width: place.width,
     isAtRight,
   })
   return {
     id: freeId<CabinetId>('k', project.cabinets),
     kind,
-    number: freeNumber(project, kind),
+    number: freeNumber(project, { kind, ...(space && { space }) }),
     wall: wall.id,
     left: settle(place.left),
     bottom,
@@ -60,6 +60,7 @@ export function newCabinetAt(
     beside: NOTHING_BESIDE,
     cutout: null,
     corner,
+    ...(space && { space }),
   }
 }
 

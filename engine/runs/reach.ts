@@ -31,10 +31,10 @@ export function faceFrom(cabinet: Cabinet, project: Project): Mm {
   return settle(cabinet.depth + proudOf(cabinet, project))
 }
 
-/** How far the fronts of a cabinet stand out from its front edge. */
+/** How far the fronts of a cabinet stand out from its front edge; the door of an appliance as far as the fronts beside it. */
 export function proudOf(cabinet: Cabinet, project: Project): Mm {
   const method = methodOf(cabinet, project)
-  if (areFrontsInset(method) || cabinet.front.kind === 'open') return 0
+  if (areFrontsInset(method) || (cabinet.front.kind === 'open' && !cabinet.space)) return 0
   return find(project.materials, method.frontMaterial)?.thickness ?? 0
 }
 

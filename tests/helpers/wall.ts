@@ -7,11 +7,13 @@ import {
   type Opening,
   type Project,
 } from '../../engine/project/document'
+import type { Appliance, ApplianceSpace } from '../../engine/project/space'
+import { usualSpace } from '../../engine/project/usualSpace'
 
 export type Said = Partial<Omit<Cabinet, 'id' | 'kind' | 'number'>>
 
 const WALL = 'w1' as WallId
-const KINDS: Readonly<Record<string, CabinetKind>> = { B: 'base', U: 'upper', T: 'tall' }
+const KINDS: Readonly<Record<string, CabinetKind>> = { B: 'base', U: 'upper', T: 'tall', S: 'base' }
 
 /** A cabinet by its mark, `B1`, with the usual sizes of its kind and what the test says. Its id is the mark, small. */
 export function cabinet(mark: string, said: Said = {}): Cabinet {
@@ -34,6 +36,12 @@ export function cabinet(mark: string, said: Said = {}): Cabinet {
     corner: null,
     ...said,
   }
+}
+
+/** A space by its mark, `S1`, of the usual size for an appliance and what the test says. */
+export function space(mark: string, of: Appliance, said: Said = {}, asks: Partial<ApplianceSpace> = {}): Cabinet {
+  const usual = usualSpace(newProject('mm'), of, 'base')
+  return { ...cabinet(mark, { ...usual, ...said }), space: { ...usual.space, ...asks } }
 }
 
 /** A metric project with one wall of 3600 by 2400 and the cabinets on it. */

@@ -82,8 +82,8 @@ describe('the mark of a cabinet', () => {
   })
 
   it('fills the first free number of its kind', () => {
-    expect(freeNumber(project, 'base')).toBe(2)
-    expect(freeNumber(project, 'upper')).toBe(1)
-    expect(freeNumber(project, 'tall')).toBe(2)
+    expect(freeNumber(project, { kind: 'base' })).toBe(2)
+    expect(freeNumber(project, { kind: 'upper' })).toBe(1)
+    expect(freeNumber(project, { kind: 'tall' })).toBe(2)
   })
 })
