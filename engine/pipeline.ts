@@ -17,6 +17,7 @@ import { placeFindings, topFindings } from './checks/placed'
 import { stockFindings } from './checks/stock'
 import { cutListOf } from './cutlist/cutListOf'
 import type { CutList, CutRow } from './cutlist/row'
+import type { Box } from './geometry/box'
 import { hardwareOf } from './hardware/hardwareOf'
 import type { HardwareRow } from './hardware/row'
 import type { Part } from './parts/part'
@@ -38,6 +39,8 @@ export interface DerivedCabinet {
   /** What is bought for it besides boards. */
   readonly hardware: readonly HardwareRow[]
   readonly problems: readonly Problem[]
+  /** The appliance that stands in a space for one; none in a cabinet. */
+  readonly bodies?: readonly Box[]
 }
 
 /** Everything that follows from a project at once. Sheets and steps follow later, from the sheet job. */
@@ -213,6 +216,7 @@ function builtCabinet(cabinet: Cabinet, usual: Rules): DerivedCabinet {
     fronts: build.fronts,
     openings: build.openings,
     problems: build.problems,
+    ...(build.bodies && { bodies: build.bodies }),
   }
 }
 

@@ -1,5 +1,6 @@
 import type { MaterialId } from '../basics/id'
 import type { Problem } from '../basics/problem'
+import type { Box } from '../geometry/box'
 import type { Between, Cabinet, Material } from '../project/document'
 import type { BuildMethod } from '../project/method'
 import type { LengthDisplay } from '../units/length'
@@ -18,6 +19,8 @@ export interface CabinetBuild {
   /** What its fronts are made to, as drawn and as measured. */
   readonly openings: readonly FrontOpening[]
   readonly problems: readonly Problem[]
+  /** What stands in a space that no board is of: the appliance, in the frame of its space. None in a cabinet. */
+  readonly bodies?: readonly Box[]
 }
 
 /** What a cabinet is built from, besides itself: its method with its own overrides, and the boards at hand. */

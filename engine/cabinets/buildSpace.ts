@@ -1,3 +1,4 @@
+import type { Box } from '../geometry/box'
 import type { Cabinet, Interior } from '../project/document'
 import { markOf } from '../project/mark'
 import type { ApplianceSpace } from '../project/space'
@@ -5,7 +6,7 @@ import { settle } from '../units/length'
 import { forward, WAYS } from './apart'
 import { besideOf } from './beside'
 import { areFrontsInset, type CabinetBuild, type Rules } from './build'
-import { type Carcass, carcassOf } from './carcass'
+import { type Carcass, carcassOf, frontsRear, kickRear } from './carcass'
 import { endNotch } from './finishedEnd'
 import { joined } from './joinery'
 import { type Piece, room, UNBANDED } from './piece'
@@ -37,7 +38,24 @@ export function buildSpace(cabinet: Cabinet, space: ApplianceSpace, rules: Rules
     const end = cabinet.beside[board.role === 'leftEnd' ? 'left' : 'right']
     return { ...board, operations: [...endNotch(board, end, carcass), ...board.operations] }
   })
-  return { ...nothing, boards, problems: report.problems }
+  return { ...nothing, boards, problems: report.problems, bodies: applianceIn(space, carcass) }
+}
+
+/** Before a kick board an appliance has a recess of its own, so much deeper. Common practice, no source. */
+const BEHIND_KICK = 10
+
+/**
+ * The appliance as its maker's sizes have it, in the middle of the width, with its door in line with the fronts beside it:
+ * its body, and under that, behind a kick board, its foot.
+ */
+function applianceIn({ width, height, depth, isKickBefore }: ApplianceSpace, carcass: Carcass): Box[] {
+  const x = [settle((carcass.width - width) / 2), settle((carcass.width + width) / 2)] as const
+  const front = settle(frontsRear(carcass) + (carcass.isInset ? 0 : carcass.frontThickness))
+  const rear = Math.max(0, settle(carcass.depth - depth))
+  const foot = isKickBefore ? Math.min(carcass.floorHeight, height) : 0
+  const body = room(x, [foot, height], [rear, front])
+  const recess = settle(kickRear({ ...carcass, isKickLong: true }) - BEHIND_KICK)
+  return foot > 0 && recess > rear ? [body, room(x, [0, foot], [rear, recess])] : [body]
 }
 
 /** A panel stands by itself; fillers and skins want a side, which an appliance has not. */

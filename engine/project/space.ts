@@ -30,3 +30,8 @@ export const APPLIANCES: readonly (readonly [Appliance, string])[] = [
 export function applianceName(of: Appliance): string {
   return APPLIANCES.find(([one]) => one === of)![1]
 }
+
+/** What a cabinet is called besides its mark: `base`, or `space for a dishwasher`. */
+export function cabinetWords({ kind, space }: { readonly kind: string; readonly space?: ApplianceSpace }): string {
+  return space ? `space for a ${applianceName(space.of)}` : kind
+}

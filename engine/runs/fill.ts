@@ -9,11 +9,12 @@ export const USUAL_SCRIBE: Mm = 10
 
 /**
  * A filler as wide as the gap beside a cabinet, to be scribed where the gap ends at the wall; one that stands there grows
- * by the gap. Null where there is no gap, another cabinet would fit into it, or a finished end closes the side.
+ * by the gap. Null where there is no gap, another cabinet would fit into it, or a finished end closes the side,
+ * and beside an appliance, which has no side to screw it to.
  */
 export function gapFilled(project: Project, cabinet: Cabinet, side: Side): Edit | null {
   const beside = cabinet.beside[side]
-  if (beside.kind !== 'none' && beside.kind !== 'filler') return null
+  if (cabinet.space || (beside.kind !== 'none' && beside.kind !== 'filler')) return null
   const { gap, to } = gapsBeside(project, cabinet)[side]
   const width = settle(gap + (beside.kind === 'filler' ? beside.width : 0))
   if (!(gap > 0) || width > RANGES.filler.most) return null

@@ -8,6 +8,7 @@ import {
   type Part,
   pullsIn,
 } from '../../engine/index'
+import { ApplianceDrawing } from './ApplianceDrawing'
 import styles from './Elevation.module.css'
 import { FaceFrameDrawing, FivePartDrawing } from './FrameDrawing'
 import { Pulls } from './Pulls'
@@ -47,8 +48,37 @@ type FaceProps = Pick<CabinetDrawingProps, 'built' | 'kick' | 'mmPerPx'>
 
 /** What is seen of a cabinet in its own frame. One that is only pushed along keeps its boards, and so its face. */
 const Face = memo(function Face({ built, kick, mmPerPx }: FaceProps) {
-  const { width, height } = built.cabinet
+  const { width, space } = built.cabinet
   const isNamed = width / mmPerPx > 20
+  return (
+    <>
+      {space ? (
+        <ApplianceDrawing built={built} kick={kick} mmPerPx={mmPerPx} />
+      ) : (
+        <Box built={built} kick={kick} mmPerPx={mmPerPx} />
+      )}
+      {built.parts.filter(isBeside).map((part) => (
+        <BesideDrawing key={part.id} part={part} />
+      ))}
+      {isNamed && (
+        <text
+          className={styles.mark}
+          x={6 * mmPerPx}
+          y={-kick - 7 * mmPerPx}
+          fontSize={12.5 * mmPerPx}
+          strokeWidth={HALO_PX * mmPerPx}
+        >
+          {built.mark}
+          {isOwn(built) && <tspan className={styles.own}> *</tspan>}
+        </text>
+      )}
+    </>
+  )
+}, isSameFace)
+
+/** The box of a cabinet with what is before and, where it is open, in it. */
+function Box({ built, kick, mmPerPx }: FaceProps) {
+  const { width, height } = built.cabinet
   const isBored = built.parts.some((part) => part.role === 'drawerFront' && pullsIn(part).length > 0)
   const isHollow = hasOpenPlace(built.cabinet.front)
   return (
@@ -70,24 +100,9 @@ const Face = memo(function Face({ built, kick, mmPerPx }: FaceProps) {
       <OtherLeg built={built} kick={kick} />
       <FivePartDrawing built={built} />
       <Pulls parts={built.parts} />
-      {built.parts.filter(isBeside).map((part) => (
-        <BesideDrawing key={part.id} part={part} />
-      ))}
-      {isNamed && (
-        <text
-          className={styles.mark}
-          x={6 * mmPerPx}
-          y={-kick - 7 * mmPerPx}
-          fontSize={12.5 * mmPerPx}
-          strokeWidth={HALO_PX * mmPerPx}
-        >
-          {built.mark}
-          {isOwn(built) && <tspan className={styles.own}> *</tspan>}
-        </text>
-      )}
     </>
   )
-}, isSameFace)
+}
 
 function isSameFace(a: FaceProps, b: FaceProps): boolean {
   return (

@@ -1,6 +1,6 @@
 import { memo } from 'react'
 import type { Cabinet, Derived, DerivedCabinet, Mm, OwnerId, Project, WallId } from '../../engine/index'
-import { formatLength, isRunId } from '../../engine/index'
+import { cabinetWords, formatLength, isRunId } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { useStore } from '../store/store'
 import { CabinetDrawing } from './CabinetDrawing'
@@ -34,7 +34,7 @@ export const Cabinets = memo(function Cabinets({ wall, mmPerPx }: CabinetsProps)
             kick={kickOf(project, cabinet)}
             mmPerPx={mmPerPx}
             look={lookOf(built, selection, isHeld, gesture?.fits ?? true, lit)}
-            label={`${built.mark} ${cabinet.kind}, ${formatLength(cabinet.width, project.display)} wide, ${at + 1} of ${inOrder.length}`}
+            label={`${built.mark} ${cabinetWords(cabinet)}, ${formatLength(cabinet.width, project.display)} wide, ${at + 1} of ${inOrder.length}`}
           />
         )
       })}
@@ -79,7 +79,7 @@ function lookOf(built: DerivedCabinet, selection: Selection, isHeld: boolean, fi
 
 /** The height of what is under the box; uppers have nothing. */
 function kickOf({ methods, method }: Project, cabinet: Cabinet): Mm {
-  if (cabinet.kind === 'upper') return 0
+  if (cabinet.kind === 'upper' || cabinet.space?.isKickBefore === false) return 0
   const floor = cabinet.overrides.floor ?? methods[cabinet.method ?? method]!.floor
   return floor.kind === 'none' ? 0 : floor.height
 }

@@ -1,6 +1,7 @@
 import { useThree } from '@react-three/fiber'
 import { memo, useEffect, useLayoutEffect, useMemo } from 'react'
 import { explodedBy, type Vec3 } from '../../engine/index'
+import { ApplianceModel } from './ApplianceModel'
 import { bodyOf, chalk, disposeBody, showFronts } from './body'
 import type { Built } from './built'
 import { Holes } from './Holes'
@@ -39,8 +40,13 @@ export const CabinetModel = memo(function CabinetModel(props: Props) {
   }, [body, merged, lit, areFrontsHidden, invalidate])
   return (
     <group position={[x, y, z]} rotation={[0, (-turns * Math.PI) / 2, 0]} dispose={null}>
-      <mesh geometry={body.boards} material={shading.boards} frustumCulled={false} />
-      <lineSegments geometry={body.lines} material={shading.lines} frustumCulled={false} renderOrder={1} />
+      {parts.length > 0 && (
+        <>
+          <mesh geometry={body.boards} material={shading.boards} frustumCulled={false} />
+          <lineSegments geometry={body.lines} material={shading.lines} frustumCulled={false} renderOrder={1} />
+        </>
+      )}
+      {built.bodies && <ApplianceModel bodies={built.bodies} lit={lit} shading={shading} />}
       <Holes parts={parts} {...extent} lit={lit} areFrontsHidden={areFrontsHidden} shading={shading} />
       {lit.kind === 'parts' && (
         <lineSegments geometry={body.lines} material={shading.through} frustumCulled={false} renderOrder={2} />
@@ -52,6 +58,7 @@ export const CabinetModel = memo(function CabinetModel(props: Props) {
 function isSame(a: Props, b: Props): boolean {
   return (
     a.built.parts === b.built.parts &&
+    a.built.bodies === b.built.bodies &&
     a.x === b.x &&
     a.y === b.y &&
     a.z === b.z &&

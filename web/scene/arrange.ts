@@ -30,7 +30,8 @@ export const boxOfPart: (part: Part) => Box = keptFor(boxOf)
 /** The box of a cabinet with all its boards, `apart` from 0 to 1; without boards, the box that was drawn. */
 export function boxOfCabinet(built: Built, apart: number): Box {
   if (built.parts.length === 0) return drawnBox(built)
-  return boxOfBoxes(built.parts.map((part) => shifted(boxOfPart(part), explodedBy(part.explode, apart))))
+  const boards = built.parts.map((part) => shifted(boxOfPart(part), explodedBy(part.explode, apart)))
+  return boxOfBoxes([...boards, ...(built.bodies ?? [])])
 }
 
 /**

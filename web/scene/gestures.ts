@@ -1,4 +1,5 @@
 import { type Camera, Raycaster, Vector2 } from 'three'
+import { isRunId } from '../../engine/index'
 import { useStore } from '../store/store'
 import { arrange } from './arrange'
 import { type CameraHands, METRES } from './Camera'
@@ -21,11 +22,13 @@ export function rayAt(camera: Camera, canvas: HTMLElement, clientX: number, clie
   }
 }
 
-/** Selects the board that is met, and nothing when none is. */
+/** Selects the board that is met, the space of an appliance, and nothing when none is. */
 export function selectAlong(ray: Ray): void {
   const { derived, explode, areFrontsHidden, actions } = useStore.getState()
   const met = pickPart(ray, arrange(derived), explode, areFrontsHidden)
-  actions.select(met ? { kind: 'part', ...met } : { kind: 'nothing' })
+  if (!met) actions.select({ kind: 'nothing' })
+  else if (met.part !== null) actions.select({ kind: 'part', owner: met.owner, part: met.part })
+  else if (!isRunId(met.owner)) actions.select({ kind: 'cabinets', ids: [met.owner] })
 }
 
 /** What a key does to the view; null when the view has no use for it. */

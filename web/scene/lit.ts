@@ -35,7 +35,7 @@ export function sameLit(a: Lit, b: Lit): boolean {
 
 /** How strongly chalk is laid on, of 255: a part is one of few and may be loud; a whole cabinet is a wash. */
 const PART_CHALK = 120
-const WHOLE_CHALK = 52
+export const WHOLE_CHALK = 52
 
 export function chalkOn(lit: Lit, part: PartId): number {
   if (lit.kind === 'whole') return WHOLE_CHALK

@@ -20,7 +20,7 @@ export interface BoardMesh {
 }
 
 /** Which colour a corner of a board takes. The order is that of the colours in `palette.ts`. */
-export const TONE = { face: 0, edge: 1, worked: 2, front: 3, frontEdge: 4, thin: 5, pull: 6 } as const
+export const TONE = { face: 0, edge: 1, worked: 2, front: 3, frontEdge: 4, thin: 5, pull: 6, appliance: 7 } as const
 
 /** Where one part stands in the merged arrays, counted in points. */
 export interface PartSpan {

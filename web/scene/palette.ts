@@ -34,6 +34,7 @@ export function paletteOf(element: HTMLElement): Palette {
       front.clone().lerp(dark, 0.35),
       birch.clone().lerp(middle, 0.5),
       dark.clone().multiplyScalar(0.62),
+      read('--appliance', '#b9bab3'),
     ],
     ink,
     deep: dark.clone().multiplyScalar(0.4),

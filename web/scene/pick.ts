@@ -11,7 +11,7 @@ export interface Ray {
 }
 
 /**
- * The board first met by a line of sight, judged by the boxes of the boards where they are now. Boards are boxes but for
+ * The board first met by a line of sight, or the appliance, which is no part, judged by the boxes of the boards where they are now. Boards are boxes but for
  * notches, and a press into a notch means the board around it.
  */
 export function pickPart(
@@ -19,14 +19,20 @@ export function pickPart(
   stands: readonly Stand[],
   apart: number,
   areFrontsHidden: boolean,
-): { readonly owner: OwnerId; readonly part: PartId } | null {
+): { readonly owner: OwnerId; readonly part: PartId | null } | null {
   let nearest = Infinity
-  let picked: { owner: OwnerId; part: PartId } | null = null
+  let picked: { owner: OwnerId; part: PartId | null } | null = null
   for (const stand of stands) {
     const base = standAt(stand, apart)
     const { origin } = ray
     const seen = { x: origin.x - base.x, y: origin.y - base.y, z: origin.z - base.z }
     const [eye, way] = [turned(seen, -stand.turns), turned(ray.direction, -stand.turns)]
+    for (const body of stand.built.bodies ?? []) {
+      const distance = distanceTo(body, eye, way)
+      if (distance === null || distance >= nearest) continue
+      nearest = distance
+      picked = { owner: stand.built.id, part: null }
+    }
     for (const part of stand.built.parts) {
       if (areFrontsHidden && isFront(part.role)) continue
       const by = explodedBy(part.explode, apart)

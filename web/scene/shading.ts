@@ -46,7 +46,7 @@ const PLACED = /* glsl */ `
 const BOARD = /* glsl */ `
   ${PLACED}
   attribute float tone;
-  uniform vec3 tones[7];
+  uniform vec3 tones[8];
   void main() {
     float light = 0.92 + 0.08 * normal.y + 0.07 * normal.z - 0.05 * normal.x;
     colour = vec4(mix(tones[int(tone + 0.5)] * light, chalk, lit), 1.0);
@@ -108,7 +108,7 @@ export function makeShading(): Shading {
   const chalk = { value: new Color() }
   const ink = { value: new Color() }
   const deep = { value: new Color() }
-  const tones = { value: Array.from({ length: 7 }, () => new Color()) }
+  const tones = { value: Array.from({ length: 8 }, () => new Color()) }
   const wallColour = { value: new Color() }
   const faint = { value: new Color() }
   const boards = new ShaderMaterial({

@@ -21,7 +21,7 @@ export function BuildStage() {
         {cabinets.length > 0 && <Cautions title="Before you build" lines={ASSEMBLY_CAUTIONS} />}
         <InstallCautions />
         {cabinets.length === 0 && <p>There is nothing to build yet: draw a cabinet in Design.</p>}
-        {cabinets.map((built) => (
+        {cabinets.filter(hasBoards).map((built) => (
           <BoardList key={built.cabinet.id} built={built}>
             <AfterTheSaw built={built} />
           </BoardList>
@@ -32,6 +32,11 @@ export function BuildStage() {
       </div>
     </div>
   )
+}
+
+/** A space for an appliance has none but the panels beside it. */
+function hasBoards({ parts, cabinet }: DerivedCabinet): boolean {
+  return parts.length > 0 || !cabinet.space
 }
 
 function Cautions({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {

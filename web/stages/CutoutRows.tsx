@@ -34,7 +34,7 @@ const FIELDS = [
 /** The cut-out in the countertop over bases; only where a countertop is made. */
 export function CutoutRows({ project, cabinets }: CutoutRowsProps) {
   const actions = useStore((state) => state.actions)
-  if (project.between.countertop === null || cabinets.some(({ kind }) => kind !== 'base')) return null
+  if (project.between.countertop === null || cabinets.some(({ kind, space }) => kind !== 'base' || space)) return null
   const ids = cabinets.map(({ id }) => id)
   const put = (cutout: Cutout | null) => {
     actions.commit({ kind: 'setCutout', ids, cutout })

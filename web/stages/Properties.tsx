@@ -2,6 +2,7 @@ import { ChevronDown, ChevronRight, ChevronUp, Copy, Move, Trash2 } from 'lucide
 import { memo, useMemo } from 'react'
 import {
   type Cabinet,
+  cabinetWords,
   gapsBeside,
   installCautions,
   isHung,
@@ -27,6 +28,7 @@ import { CutoutRows } from './CutoutRows'
 import { doDeed } from './deeds'
 import { FrontRows } from './FrontRows'
 import styles from './Properties.module.css'
+import { SpaceRows } from './SpaceRows'
 import { common, type ShapeField, setGap, shapeCabinets } from './shaping'
 
 const SIZES: readonly (readonly [ShapeField, string])[] = [
@@ -57,7 +59,7 @@ export function Properties({ isFolded = false, onFold }: PropertiesProps) {
       <h2>
         <span>
           {cabinets.length === 1 ? markOf(first) : `${cabinets.length} cabinets`}{' '}
-          <small>{common(cabinets, ({ kind }) => kind) ?? 'mixed'}</small>
+          <small>{common(cabinets, cabinetWords) ?? 'mixed'}</small>
         </span>
         <Tools project={project} cabinets={cabinets} isFolded={isFolded} onFold={onFold} />
       </h2>
@@ -104,12 +106,16 @@ function Inside(chosen: ChosenProps) {
   const single = cabinets.length === 1 ? cabinets[0]! : null
   return (
     <>
-      {cabinets.every(({ corner }) => corner) ? (
+      {cabinets.every(({ space }) => space) ? (
+        <SpaceRows project={project} cabinets={cabinets} />
+      ) : cabinets.some(({ space }) => space) ? (
+        <p>Cabinets and spaces for appliances have nothing in common here.</p>
+      ) : cabinets.every(({ corner }) => corner) ? (
         <CornerRows project={project} cabinets={cabinets} />
       ) : (
         <FrontRows project={project} cabinets={cabinets} display={project.display} />
       )}
-      {single && !single.corner && <AsBuilt cabinet={single} />}
+      {single && !single.corner && !single.space && <AsBuilt cabinet={single} />}
     </>
   )
 }

@@ -3,6 +3,7 @@ import {
   type Cabinet,
   type CabinetId,
   type CabinetKind,
+  cabinetWords,
   fitOf,
   type LengthDisplay,
   markOf,
@@ -108,13 +109,17 @@ const ScheduleRow = memo(function ScheduleRow({ cabinet, display, isChosen }: Sc
         )}
       </th>
       <td>
-        <Choice
-          label={`Kind of ${mark}`}
-          value={cabinet.kind}
-          options={KINDS}
-          onChoice={(kind) => changeKind(id, kind)}
-          isBare
-        />
+        {cabinet.space ? (
+          cabinetWords(cabinet)
+        ) : (
+          <Choice
+            label={`Kind of ${mark}`}
+            value={cabinet.kind}
+            options={KINDS}
+            onChoice={(kind) => changeKind(id, kind)}
+            isBare
+          />
+        )}
       </td>
       {FIELDS.map(([field, words]) => (
         <td key={field} className={styles.figure}>

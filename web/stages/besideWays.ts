@@ -14,7 +14,11 @@ const WAYS_BESIDE_UPPERS = [
   ['panel floor', 'panel'],
 ] as const
 
+/** An appliance has no side that anything could be screwed to. */
+const WAYS_BESIDE_SPACES = WAYS_BESIDE.filter(([way]) => way !== 'filler' && way !== 'skin')
+
 export function waysBeside(cabinets: readonly Cabinet[]): readonly (readonly [BesideWay, string])[] {
+  if (cabinets.some(({ space }) => space)) return WAYS_BESIDE_SPACES
   return cabinets.every(({ kind }) => kind === 'upper') ? WAYS_BESIDE_UPPERS : WAYS_BESIDE
 }
 
