@@ -178,7 +178,8 @@ const MAKERS: readonly Maker[] = [
 ]
 
 function add(project: Project, random: Random): Edit {
-  const cabinet = newCabinetAt(project, pick(KINDS, random), length(0, 3000, random), length(150, 900, random))!
+  const kind = random() < 0.1 ? 'dishwasherSpace' : pick(KINDS, random)
+  const cabinet = newCabinetAt(project, kind, length(0, 3000, random), length(150, 900, random))!
   return { kind: 'addCabinet', cabinet: { ...cabinet, front: pick(FRONTS, random) } }
 }
 

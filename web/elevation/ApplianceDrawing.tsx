@@ -9,13 +9,17 @@ interface ApplianceDrawingProps {
   readonly mmPerPx: number
 }
 
+/** Of a letter of its name, so that the name is left out where it would stand out at both sides. */
+const LETTER_PX = 6.4
+
 /** A free place with the appliance in it, in the middle of its play, told from cabinets by its sign and its name. */
 export function ApplianceDrawing({ built, kick, mmPerPx }: ApplianceDrawingProps) {
   const { width, height, space } = built.cabinet
-  const boxes = built.bodies ?? []
   if (!space) return null
+  const boxes = built.bodies ?? []
   const [body] = boxes
-  const isNamed = width / mmPerPx > 60
+  const name = applianceName(space.of)
+  const isNamed = width / mmPerPx > name.length * LETTER_PX
   return (
     <>
       <rect className={`${styles.carcass} ${styles.free}`} x={0} y={-height} width={width} height={height} />
@@ -46,7 +50,7 @@ export function ApplianceDrawing({ built, kick, mmPerPx }: ApplianceDrawingProps
           strokeWidth={4 * mmPerPx}
           textAnchor="middle"
         >
-          {applianceName(space.of)}
+          {name}
         </text>
       )}
     </>

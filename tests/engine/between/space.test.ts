@@ -79,6 +79,23 @@ describe('a space for an appliance between two bases', () => {
   })
 })
 
+describe('the appliance in its space', () => {
+  const bodies = (project: Project) => derive(project).cabinets.find(({ mark }) => mark === 'S1')!.bodies
+  const asks = { width: 598, height: 820, depth: 550 }
+  it('stands in the middle of its play, its door in line with the fronts and its foot behind the kick', () => {
+    const [body, foot] = bodies(over(between('dishwasher', {}, asks)))!
+    const x = { min: (610 - 598) / 2, max: (610 + 598) / 2 }
+    expect(body).toEqual({ min: { x: x.min, y: 100, z: 580 - 550 }, max: { x: x.max, y: 820, z: 580 + 18 } })
+    // The kick is 60 behind the front edge and 18 thick, and 10 is left behind it.
+    expect(foot).toEqual({ min: { x: x.min, y: 0, z: 30 }, max: { x: x.max, y: 100, z: 580 - 60 - 18 - 10 } })
+  })
+  it('stands on the floor in one piece where no kick goes on before it, and in no cabinet', () => {
+    const project = over(between('range', {}, asks))
+    expect(bodies(project)).toEqual([{ min: { x: 6, y: 0, z: 30 }, max: { x: 604, y: 820, z: 598 } }])
+    expect(derive(project).cabinets.find(({ mark }) => mark === 'B1')!.bodies).toBeUndefined()
+  })
+})
+
 describe('a panel beside a space', () => {
   it('is a part as high as the bases and as deep as their fronts, over which the top goes on and at which the kick stops', () => {
     const plain = aWall(

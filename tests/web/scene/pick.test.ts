@@ -30,6 +30,13 @@ describe('a press on the picture', () => {
     expect(pickPart(lookingAt(1310, 701), stands, 0, false)).toBeNull()
   })
 
+  it('picks the space of an appliance where nothing stands before it, and no part', () => {
+    const body = { min: { x: 0, y: 0, z: 20 }, max: { x: 590, y: 850, z: 560 } }
+    const space = arrange(onAWall({ ...built('k2', 1000, []), bodies: [body] }))
+    expect(pickPart(lookingAt(1310, 350), space, 0, false)).toEqual({ owner: 'k2', part: null })
+    expect(pickPart(lookingAt(1595, 350), space, 0, false)).toBeNull()
+  })
+
   it('finds a board where it has gone, and no longer where it was', () => {
     expect(pickPart(lookingAt(1009, 350), stands, 0, true)).toEqual({ owner: 'k1', part: 'k1/LS' })
     expect(pickPart(lookingAt(1009, 350), stands, 1, true)).toBeNull()
