@@ -79,6 +79,7 @@ export { isMaterialFree } from './project/boards'
 export { type BroughtIn, broughtIn } from './project/bringIn'
 export { isHung, methodOf } from './project/builtBy'
 export type { Corner } from './project/corner'
+export { fromLeftOf, movedFromLeft, withAside } from './project/cutout'
 export { newProject } from './project/defaults'
 export {
   type Beside,

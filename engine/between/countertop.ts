@@ -6,6 +6,7 @@ import { boardOf, type Piece, room, UNBANDED } from '../cabinets/piece'
 import type { Box } from '../geometry/box'
 import type { Interval } from '../geometry/interval'
 import type { Countertop } from '../project/between'
+import { middleOfCutout } from '../project/cutout'
 import type { Cabinet, Cutout, Project } from '../project/document'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
@@ -23,6 +24,7 @@ export interface TopStep {
   readonly level: Mm
   /** From the wall to the face of the fronts. */
   readonly face: Mm
+  /** Of what is let into it. */
   readonly middle: Mm
   readonly cutout: Cutout | null
 }
@@ -41,7 +43,7 @@ export function topStepOf(cabinet: Cabinet, project: Project): TopStep | null {
     to: rightEdge(footprint),
     level: topEdge(cabinet),
     face: faceFrom(cabinet, project),
-    middle: settle(cabinet.left + cabinet.width / 2),
+    middle: middleOfCutout(cabinet, cabinet.cutout),
     cutout: cabinet.cutout,
   }
 }
@@ -81,7 +83,7 @@ export function topLength({ steps, left, right }: Pick<TopRun, 'steps' | 'left' 
   return settle(left + steps.at(-1)!.to - steps[0]!.from + right)
 }
 
-/** A cut-out in the frame of the run: in the middle of its cabinet, as far from the front edge as it is typed. */
+/** A cut-out in the frame of the run: in the middle of its cabinet or so far aside, as far from the front edge as it is typed. */
 export function cutoutBox(step: TopStep, cutout: Cutout, run: TopRun): Box {
   const middle = settle(step.middle - run.steps[0]!.from + run.left)
   const front = settle(topDepth(run) - cutout.fromFront)

@@ -1,6 +1,7 @@
 import type { Problem } from '../basics/problem'
 import { GEOMETRY, PRACTICE } from '../basics/source'
 import { methodOf } from '../cabinets/build'
+import { fromLeftOf } from '../project/cutout'
 import type { Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
@@ -64,8 +65,19 @@ function cutoutProblem(step: TopStep, run: TopRun, project: Project): Problem[] 
     )
   }
   const { carcassMaterial } = methodOf(cabinet, project)
-  const clear = settle(cabinet.width - 2 * (find(project.materials, carcassMaterial)?.thickness ?? 0))
-  if (cutout.width <= clear) return []
-  const words = `its cut-out is ${say(cutout.width)} wide; between its sides there is ${say(clear)}.`
-  return tell('mind', words, say(cutout.width), say(clear))
+  const thickness = find(project.materials, carcassMaterial)?.thickness ?? 0
+  const clear = settle(cabinet.width - 2 * thickness)
+  if (cutout.width > clear) {
+    const words = `its cut-out is ${say(cutout.width)} wide; between its sides there is ${say(clear)}.`
+    return tell('mind', words, say(cutout.width), say(clear))
+  }
+  if (!cutout.aside) return []
+  const atLeft = fromLeftOf(cabinet, cutout)
+  const beside = { left: atLeft, right: settle(cabinet.width - atLeft - cutout.width) }
+  const side = beside.left < beside.right ? 'left' : 'right'
+  if (beside[side] >= thickness) return []
+  const gap = beside[side]
+  const where = gap < 0 ? `${say(-gap)} past its cabinet at the ${side}` : `${say(gap)} from the ${side} of its cabinet`
+  const words = `its cut-out ends ${where}, over its ${side} side of ${say(thickness)}: what is let in would stand on it.`
+  return tell('mind', words, say(gap), say(thickness))
 }

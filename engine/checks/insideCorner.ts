@@ -1,4 +1,5 @@
 import { CORNER_FILLER } from '../project/blind'
+import { cutoutAlong } from '../project/cutout'
 import type { Project } from '../project/document'
 import { find } from '../project/references'
 import { meetingsOf } from '../runs/reach'
@@ -74,10 +75,10 @@ function applianceFindings(one: Standing, project: Project, standing: readonly S
 }
 
 function hobsIn({ cabinet }: Standing) {
-  const { cutout, left, bottom, width, height, depth } = cabinet
+  const { cutout, bottom, height, depth } = cabinet
   if (cutout?.of !== 'hob') return []
-  const from = settle(left + (width - cutout.width) / 2)
-  return [{ rect: { left: from, bottom, width: cutout.width, height }, out: depth }]
+  const { left } = cutoutAlong(cabinet, cutout)
+  return [{ rect: { left, bottom, width: cutout.width, height }, out: depth }]
 }
 
 function isAppliance(one: Standing): boolean {

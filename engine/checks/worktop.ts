@@ -1,4 +1,5 @@
 import type { BuiltRun } from '../between/run'
+import { cutoutAlong } from '../project/cutout'
 import type { Cabinet, Cutout, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
@@ -25,10 +26,8 @@ export function letInto(project: Project, runs: readonly BuiltRun[]): LetIn[] {
       const { cutout } = cabinet
       // What is let into a corner lies in the top of its own wall.
       if (!cutout || cabinet.wall !== top.place.wall) return []
-      const middle = cabinet.left + cabinet.width / 2
-      const half = cutout.width / 2
       const surface = surfaceOf(top, project)
-      const along = { left: settle(middle - half), right: settle(middle + half) }
+      const along = cutoutAlong(cabinet, cutout)
       // One that does not lie in its countertop is left out, and told there.
       if (!isWithin(along, top) || cutout.fromFront <= 0 || cutout.fromFront + cutout.depth >= top.place.depth)
         return []

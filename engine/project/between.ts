@@ -1,13 +1,15 @@
 import type { MaterialId, StockId } from '../basics/id'
 import type { Mm } from '../units/length'
 
-/** A rectangle cut out of a countertop, in the middle of its cabinet. */
+/** A rectangle cut out of a countertop, in the middle of its cabinet unless it is moved aside. */
 export interface Cutout {
   readonly of: 'sink' | 'hob'
   readonly width: Mm
   readonly depth: Mm
   /** From the front edge of the countertop. */
   readonly fromFront: Mm
+  /** How far its middle is to the right of that of its cabinet; less than 0 to the left. In the middle where it is left out. */
+  readonly aside?: Mm
 }
 
 /** What goes over several cabinets at once. */

@@ -35,6 +35,8 @@ export const RANGES = {
   filler: { least: 0, most: MOST_BESIDE, unit: 'mm' },
   scribe: { least: 0, most: 100, unit: 'mm' },
   bottom: PLACE,
+  /** Of a cut-out in a countertop. */
+  aside: { least: -6000, most: 6000, unit: 'mm' },
   forward: { least: -1000, most: 1000, unit: 'mm' },
   grid: { least: 1, most: 1000, unit: 'mm' },
   pitch: { least: 1, most: 1000, unit: 'mm' },

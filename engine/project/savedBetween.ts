@@ -13,6 +13,7 @@ export const savedCutout = z.strictObject({
   width: measure,
   depth: measure,
   fromFront: measure,
+  aside: field('aside').optional(),
 })
 
 const trim = z.strictObject({ material: id, height: field('height'), forward: field('forward') }).nullable()

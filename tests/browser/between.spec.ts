@@ -22,6 +22,13 @@ test('a countertop lies on the bases, with a sink let into it', async ({ shop })
   await cabinet(shop, 'B3').click({ position: { x: 20, y: 40 } })
   await shop.getByLabel('Let into top').selectOption('sink')
   await expect(button(shop, /^Undo cut out for a sink over B3/)).toBeVisible()
+  // It begins in the middle of 800, 480 wide; 50 from the left is 110 before the middle.
+  const card = shop.getByRole('region', { name: 'Properties' })
+  await expect(card.getByLabel('· From left', { exact: true })).toHaveValue(String((800 - 480) / 2))
+  await type(card.getByLabel('· From left', { exact: true }), '50')
+  await expect(card.getByLabel('· Off middle', { exact: true })).toHaveValue('-110')
+  await type(card.getByLabel('· Off middle', { exact: true }), '30')
+  await expect(card.getByLabel('· From left', { exact: true })).toHaveValue(String((800 - 480) / 2 + 30))
 })
 
 test('a filler beside a base and one beside an upper are built by hand, and are the sums on paper', async ({

@@ -1,4 +1,13 @@
-import { type Cabinet, type Cutout, type Mm, type Project, settle } from '../../engine/index'
+import {
+  type Cabinet,
+  type Cutout,
+  fromLeftOf,
+  type Mm,
+  movedFromLeft,
+  type Project,
+  settle,
+  withAside,
+} from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
@@ -25,6 +34,10 @@ const BESIDE: Mm = 60
 
 const SIZE = { spoken: 'The cut-out', least: 20, most: 3000 } as const
 
+/** From the left side of its cabinet; and from the middle, to the right or, below 0, to the left. */
+const FROM_LEFT = { spoken: 'From the left, the cut-out', least: -3000, most: 3000 } as const
+const ASIDE = { spoken: 'Off the middle, the cut-out', least: -3000, most: 3000 } as const
+
 const FIELDS = [
   ['width', '· Cut width'],
   ['depth', '· Cut depth'],
@@ -41,6 +54,7 @@ export function CutoutRows({ project, cabinets }: CutoutRowsProps) {
     return null
   }
   const [first] = cabinets
+  const single = cabinets.length === 1 ? first! : null
   const all = cabinets.map(({ cutout }) => cutout)
   const one = all.every((cutout) => JSON.stringify(cutout) === JSON.stringify(all[0])) ? all[0] : null
   return (
@@ -62,6 +76,24 @@ export function CutoutRows({ project, cabinets }: CutoutRowsProps) {
             onLength={(length) => put({ ...one, [field]: length })}
           />
         ))}
+      {one && single && (
+        <LengthField
+          label="· From left"
+          value={fromLeftOf(single, one)}
+          display={project.display}
+          field={FROM_LEFT}
+          onLength={(length) => put(movedFromLeft(single, one, length))}
+        />
+      )}
+      {one && (
+        <LengthField
+          label="· Off middle"
+          value={one.aside ?? 0}
+          display={project.display}
+          field={ASIDE}
+          onLength={(length) => put(withAside(one, length))}
+        />
+      )}
     </>
   )
 }
