@@ -6,10 +6,10 @@ import type { AsBuilt, MeasuredOpening } from '../project/measured'
 import { type Mm, settle } from '../units/length'
 import type { DrawerPlace } from './drawerBox'
 import type { FrontOpening, Size } from './frontOpening'
-import { besideLines } from './interior'
 import type { Cell } from './openings'
 import type { Piece } from './piece'
 import type { Report } from './report'
+import { besideLines } from './rowPosts'
 
 /** A carcass that is farther off than this was built to another drawing. Common practice, no source. */
 export const MOST_OFF: Mm = 20

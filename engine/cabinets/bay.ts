@@ -48,6 +48,9 @@ export interface Stretch extends Interval {
   /** Whether it ends at a fixed board that parts it from the drawers. */
   readonly hasLineBelow: boolean
   readonly hasLineAbove: boolean
+  /** Whether another partition is let into that line from its other face. */
+  readonly isMetBelow?: boolean
+  readonly isMetAbove?: boolean
 }
 
 /** What lies behind at a height: the back, or a nailer or stretcher before it. */

@@ -1,7 +1,7 @@
 import type { Interval } from '../geometry/interval'
 import type { Cabinet, ColumnShelves, FrontColumn } from '../project/document'
 import { type Mm, settle } from '../units/length'
-import { downward, partitionApart, STAYS, upward, WAYS } from './apart'
+import { partitionApart, STAYS } from './apart'
 import { type Bay, baysBetween, rearAt, type Stretch, wholeBay } from './bay'
 import { type PinRows, pinsUnder } from './boring'
 import { type Carcass, clearBottom, clearTop, clearWidth } from './carcass'
@@ -14,6 +14,7 @@ import { leftBayWidth, partitionOf } from './partition'
 import type { Piece } from './piece'
 import { type Report, SILENT } from './report'
 import { rollOutsIn } from './rollOut'
+import { besideLines, rowPosts } from './rowPosts'
 import { drawerLineOf, type Shelving, shelvesOf } from './shelf'
 
 export interface Interior extends Shelving {
@@ -200,24 +201,6 @@ function filledBay(
   }
 }
 
-/** The short boards in parted rows. They leave towards the end of the carcass that their row is at. */
-function rowPosts(
-  cells: readonly Cell[],
-  boards: readonly Piece[],
-  obstacles: readonly Piece[],
-  carcass: Carcass,
-): Piece[] {
-  return cells.flatMap(({ opening, parted }) => {
-    if (parted?.at !== 0) return []
-    const hasLineBelow = opening.from > clearBottom(carcass)
-    const hasLineAbove = opening.to < clearTop(carcass)
-    const stretch = { ...besideLines(opening, boards), hasLineBelow, hasLineAbove }
-    if (!(stretch.to > stretch.from)) return []
-    const apart = !hasLineAbove ? upward(WAYS.drawerLine) : !hasLineBelow ? downward(WAYS.drawerLine) : STAYS
-    return parted.posts.map((post) => partitionOf(post, apart, stretch, obstacles, carcass))
-  })
-}
-
 function freeStretch(cells: readonly Cell[]): Interval | null {
   let best: Interval | null = null
   let run: Interval | null = null
@@ -258,15 +241,6 @@ function linesOf(free: Interval, stretch: Stretch, obstacles: readonly Piece[], 
 function linePins(lines: readonly Piece[], bay: PinRows['bay'], carcass: Carcass): PinRows[] {
   if (carcass.method.fixedShelf !== 'pinned') return []
   return lines.map(({ box }) => pinsUnder(box.min.y, bay, carcass))
-}
-
-export function besideLines(opening: Interval, lines: readonly Piece[]): Interval {
-  let { from, to } = opening
-  for (const { box } of lines) {
-    if (box.min.y < from && from < box.max.y) from = box.max.y
-    if (box.min.y < to && to < box.max.y) to = box.min.y
-  }
-  return { from, to }
 }
 
 function leavesRoom(at: number, carcass: Carcass, report: Report): boolean {

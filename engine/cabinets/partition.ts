@@ -10,9 +10,13 @@ export function leftBayWidth(at: number, carcass: Carcass): Mm {
   return settle((clearWidth(carcass) - carcass.thickness) * at)
 }
 
-/** In a dado shop a partition sinks into the boards below and above it, as the corners do; otherwise it is butted. */
-export function partitionSink(carcass: Carcass): Mm {
-  return carcass.method.cornerJoint.kind === 'dado' ? carcass.jointDepth : 0
+/**
+ * In a dado shop a partition sinks into the boards below and above it, as the corners do; otherwise it is butted. A line
+ * that is housed from both faces gives each a quarter at most, as a partition does to shelves.
+ */
+export function partitionSink({ method, jointDepth, thickness }: Carcass, isMet = false): Mm {
+  if (method.cornerJoint.kind !== 'dado') return 0
+  return isMet ? Math.min(jointDepth, settle(thickness / 4)) : jointDepth
 }
 
 /**
@@ -40,14 +44,13 @@ export function partitionOf(
 }
 
 function partitionStand(stretch: Stretch, obstacles: readonly Piece[], carcass: Carcass): { y: Interval; rear: Mm } {
-  const sink = partitionSink(carcass)
   const has = (role: Piece['role']) => obstacles.some((piece) => piece.role === role)
   const isNotchedBelow = !stretch.hasLineBelow && has('bottomNailer')
   const isNotchedAbove = !stretch.hasLineAbove && (has('topNailer') || carcass.top === 'onEdge')
   const head = stretch.hasLineAbove ? stretch.to : levelTop(carcass)
   const y = {
-    from: settle(stretch.from - (isNotchedBelow ? 0 : sink)),
-    to: settle(head + (isNotchedAbove ? 0 : sink)),
+    from: settle(stretch.from - (isNotchedBelow ? 0 : partitionSink(carcass, stretch.isMetBelow))),
+    to: settle(head + (isNotchedAbove ? 0 : partitionSink(carcass, stretch.isMetAbove))),
   }
   // What reaches past a drawer line cannot be notched in from an end: the partition stands before it.
   const inTheWay = obstacles.filter(({ role, box }) => {

@@ -1,25 +1,24 @@
+import fc from 'fast-check'
 import Module, { type Manifold } from 'manifold-3d'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { randomFrom } from '../../engine/basics/random'
 import type { Board } from '../../engine/cabinets/board'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
 import { type Bevel, type Clip, type HoleRow, isEdgeSlot, type Operation } from '../../engine/cabinets/operation'
 import { turned } from '../../engine/geometry/placement'
 import { type Axis, unit, type Vec3 } from '../../engine/geometry/vector'
-import { type Fixing, USUAL_FIXINGS } from '../../engine/project/fixing'
 import { meshOf } from '../../engine/solids/mesh'
 import { volumeOf } from '../../engine/solids/volume'
-import { anyCabinet, anyCorner } from '../helpers/cabinets'
+import { ANY_KIND, type Made, SEED } from '../helpers/anyMade'
 
 /**
  * The boards worked a second time by manifold-3d, a library for exact solids: a blank, less a block or a drill for all
  * that is worked on it, laid where the board lies.
  */
-const CABINETS = 5000
-/** Laying them together is slow there, so fewer are laid; our own prisms do it for all of them. */
-const LAID = 600
-/** Drilling is slow there, so fewer cabinets are bored. */
-const DRILLED = 40
+
+/** Laying them together is slow there, so that one in so many is laid; our own prisms do it for all of them. */
+const LAID = 10
+/** Drilling is slow there, so that so few of each are bored. */
+const DRILLED = 20
 const SEGMENTS = 48
 /** What a drill with flat sides leaves of a round hole. */
 const ROUND = ((SEGMENTS / 2) * Math.sin((2 * Math.PI) / SEGMENTS)) / Math.PI
@@ -180,80 +179,75 @@ function roundIn(board: Board): number {
   }, 0)
 }
 
-const { none, screws, dowels, looseTenons, pocketScrews, biscuits } = USUAL_FIXINGS
-
-/** Every third stands in a corner. */
-function builtBy(seed: number, fixing: Fixing = none) {
-  const { cabinet, rules } = seed % 3 === 2 ? anyCorner(randomFrom(seed)) : anyCabinet(randomFrom(seed))
-  return buildCabinet(cabinet, { ...rules, method: { ...rules.method, fixing } }).boards
-}
-
 function boxesTouch(a: Manifold, b: Manifold): boolean {
   const [one, other] = [a.boundingBox(), b.boundingBox()]
   return [0, 1, 2].every((axis) => one.min[axis]! < other.max[axis]! && other.min[axis]! < one.max[axis]!)
 }
 
-describe('the boards of cabinets built by any method', () => {
-  it('have the volume that the blocks of another library leave of them', () => {
-    for (let seed = 0; seed < CABINETS; seed++) {
-      for (const board of builtBy(seed)) {
+describe('the boards of cabinets of every kind, built by every choice of a method', () => {
+  it.each(ANY_KIND)(
+    '%s have the volume that the blocks of another library leave of them: 2500 of the 5000 cabinets',
+    (_, any, numRuns) => {
+      everyBoard(any, numRuns / 2, (board) => {
         const theirs = withCare((keep) => worked(board, keep, false).volume())
         const unbored = { ...board, operations: board.operations.filter(({ kind }) => kind !== 'holeRow') }
-        expect(Math.abs(volumeOf(unbored) - theirs) / theirs, `seed ${seed}, ${board.role}`).toBeLessThan(1e-5)
-      }
-    }
-  }, 300_000)
+        expect(Math.abs(volumeOf(unbored) - theirs) / theirs, board.role).toBeLessThan(1e-5)
+      })
+    },
+    300_000,
+  )
 
-  it('have the volume that its drills leave of them, but for the roundness of the holes', () => {
+  it.each(ANY_KIND)('%s have the volume that its drills leave of them, but for the roundness of holes', (_, any) => {
     let bored = 0
-    for (let seed = 0; seed < DRILLED; seed++) {
-      for (const board of builtBy(seed, [none, screws, dowels, looseTenons, pocketScrews, biscuits][seed % 6])) {
-        const round = roundIn(board)
-        if (round === 0) continue
-        bored++
-        const theirs = withCare((keep) => worked(board, keep).volume())
-        // Their drills are polygons, so that their holes are smaller by a known share.
-        const expected = theirs - round * (1 - ROUND)
-        expect(Math.abs(volumeOf(board) - expected) / expected, `seed ${seed}, ${board.role}`).toBeLessThan(1e-6)
-      }
-    }
-    expect(bored).toBeGreaterThan(20)
+    everyBoard(any, DRILLED, (board) => {
+      const round = roundIn(board)
+      if (round === 0) return
+      bored++
+      const theirs = withCare((keep) => worked(board, keep).volume())
+      // Their drills are polygons, so that their holes are smaller by a known share.
+      const expected = theirs - round * (1 - ROUND)
+      expect(Math.abs(volumeOf(board) - expected) / expected, board.role).toBeLessThan(1e-6)
+    })
+    expect(bored).toBeGreaterThan(DRILLED)
   })
 
-  it('share no room with one another when they are laid together', () => {
-    const found: string[] = []
-    for (let seed = 0; seed < LAID; seed++) {
-      const boards = builtBy(seed)
+  it.each(ANY_KIND)('%s share no room with one another when they are laid together', (_, any, numRuns) => {
+    everyCabinet(any, numRuns / LAID, (boards) => {
       withCare((keep) => {
         const places = boards.map((board) => laid(board, worked(board, keep, false), keep))
         for (const [at, one] of places.entries()) {
           for (const [other, two] of places.entries()) {
             if (other <= at || !boxesTouch(one, two)) continue
-            const volume = keep(one.intersect(two)).volume()
             // They reckon in floats of 32 bits: a skin of a few thousandths of a mm over a panel.
-            if (volume > 50) found.push(`${seed}: ${boards[at]!.role} in ${boards[other]!.role}: ${volume}`)
+            const volume = keep(one.intersect(two)).volume()
+            expect(volume, `${boards[at]!.role} in ${boards[other]!.role}`).toBeLessThan(50)
           }
         }
       })
-    }
-    expect(found).toEqual([])
+    })
   })
 
-  it('have a skin that holds just their volume', () => {
-    for (let seed = 0; seed < 60; seed++) {
-      for (const board of builtBy(seed)) {
-        const theirs = withCare((keep) => worked(board, keep, false).volume())
-        const { positions, indices } = meshOf(board)
-        const point = (at: number) =>
-          positions.slice(3 * indices[at]!, 3 * indices[at]! + 3) as [number, number, number]
-        let six = 0
-        for (let at = 0; at < indices.length; at += 3) {
-          const [a, b, c] = [point(at), point(at + 1), point(at + 2)]
-          six +=
-            a[0] * (b[1] * c[2] - b[2] * c[1]) - a[1] * (b[0] * c[2] - b[2] * c[0]) + a[2] * (b[0] * c[1] - b[1] * c[0])
-        }
-        expect(Math.abs(six / 6 - theirs) / theirs, `seed ${seed}, ${board.role}`).toBeLessThan(1e-5)
+  it.each(ANY_KIND)('%s have a skin that holds just their volume', (_, any) => {
+    everyBoard(any, 30, (board) => {
+      const theirs = withCare((keep) => worked(board, keep, false).volume())
+      const { positions, indices } = meshOf(board)
+      const point = (at: number) => positions.slice(3 * indices[at]!, 3 * indices[at]! + 3) as [number, number, number]
+      let six = 0
+      for (let at = 0; at < indices.length; at += 3) {
+        const [a, b, c] = [point(at), point(at + 1), point(at + 2)]
+        six +=
+          a[0] * (b[1] * c[2] - b[2] * c[1]) - a[1] * (b[0] * c[2] - b[2] * c[0]) + a[2] * (b[0] * c[1] - b[1] * c[0])
       }
-    }
+      expect(Math.abs(six / 6 - theirs) / theirs, board.role).toBeLessThan(1e-5)
+    })
   })
 })
+
+function everyCabinet(any: fc.Arbitrary<Made>, numRuns: number, look: (boards: readonly Board[]) => void): void {
+  const property = fc.property(any, ({ cabinet, rules }) => look(buildCabinet(cabinet, rules).boards))
+  fc.assert(property, { numRuns, seed: SEED })
+}
+
+function everyBoard(any: fc.Arbitrary<Made>, numRuns: number, look: (board: Board) => void): void {
+  everyCabinet(any, numRuns, (boards) => boards.forEach(look))
+}

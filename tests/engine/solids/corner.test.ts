@@ -3,7 +3,6 @@ import { randomFrom } from '../../../engine/basics/random'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import type { MethodChoices } from '../../../engine/project/method'
 import { interferences } from '../../../engine/solids/interference'
-import { unseatedJoints } from '../../../engine/solids/seating'
 import { anyCorner } from '../../helpers/cabinets'
 
 const CABINETS = 800
@@ -21,21 +20,6 @@ describe('the boards of a corner cabinet built by any method', () => {
   it('are there, but for the few corners that have no room', () => {
     const empty = Array.from({ length: CABINETS }, (_, seed) => built(seed)).filter(({ boards }) => boards.length === 0)
     expect(empty.length).toBeLessThan(CABINETS / 20)
-  })
-
-  it('are never two in one place', () => {
-    const found = Array.from({ length: CABINETS }, (_, seed) => told(seed, interferences(built(seed).boards))).flat()
-    expect(found).toEqual([])
-  })
-
-  it('fill what is cut for them to its depth, but for the play of 2 mm in a groove', () => {
-    const found = Array.from({ length: CABINETS }, (_, seed) => {
-      // Panels of solid wood have as much play as they are wide; sheet goods have the least.
-      return unseatedJoints(built(seed, { panelWood: { kind: 'sheet' } }).boards, 2).map(({ board, recess, empty }) => {
-        return `${seed}: ${recess.kind} in ${board.role} ${board.number} has ${empty} mm3 empty`
-      })
-    }).flat()
-    expect(found).toEqual([])
   })
 
   it.each([
