@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import { type Cabinet, type Guide, type Part, type Rect, toCabinet, type Wall } from '../../engine/index'
+import { boxOf, type Cabinet, type Guide, type Part, type Rect, type Wall } from '../../engine/index'
 import type { Edge } from '../input/hand'
 import styles from './Elevation.module.css'
 
@@ -144,17 +144,14 @@ export function PartOutline({
   readonly part: Part
   readonly place: Pick<Cabinet, 'left' | 'bottom'>
 }) {
-  const a = toCabinet(part.placement, 0, 0, 0)
-  const b = toCabinet(part.placement, part.length, part.width, part.thickness)
-  const [left, right] = [Math.min(a.x, b.x), Math.max(a.x, b.x)]
-  const [low, high] = [Math.min(a.y, b.y), Math.max(a.y, b.y)]
+  const { min, max } = boxOf(part)
   return (
     <rect
       className={styles.part}
-      x={place.left + left}
-      y={-(place.bottom + high)}
-      width={right - left}
-      height={high - low}
+      x={place.left + min.x}
+      y={-(place.bottom + max.y)}
+      width={max.x - min.x}
+      height={max.y - min.y}
     />
   )
 }

@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import { type BuiltRun, type Part, toCabinet } from '../../engine/index'
+import { type BuiltRun, boxOf, type Part } from '../../engine/index'
 import styles from './Elevation.module.css'
 
 interface RunDrawingProps {
@@ -27,10 +27,9 @@ export const RunDrawing = memo(function RunDrawing({ run, mmPerPx }: RunDrawingP
 })
 
 function Board({ part, isKick }: { readonly part: Part; readonly isKick: boolean }) {
-  const a = toCabinet(part.placement, 0, 0, 0)
-  const b = toCabinet(part.placement, part.length, part.width, part.thickness)
-  const [x, y] = [Math.min(a.x, b.x), Math.max(a.y, b.y)]
-  const size = { width: Math.abs(b.x - a.x), height: Math.abs(b.y - a.y) }
+  const { min, max } = boxOf(part)
+  const [x, y] = [min.x, max.y]
+  const size = { width: max.x - min.x, height: max.y - min.y }
   const cutouts = part.operations.flatMap((one) => (one.kind === 'notch' ? [one] : []))
   return (
     <>
