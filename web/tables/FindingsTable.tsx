@@ -1,5 +1,5 @@
 import { useDeferredValue } from 'react'
-import type { About, Derived, Finding } from '../../engine/index'
+import type { About, Derived, Finding, Remedy } from '../../engine/index'
 import type { Actions } from '../store/state'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
@@ -60,7 +60,8 @@ export function FindingsTable() {
 
 function FindingRow({ finding, name }: { readonly finding: Finding; readonly name: string }) {
   const actions = useStore((state) => state.actions)
-  const { weight, about, message, measure, limit, source, remedy } = finding
+  const isLive = useFollowing('findings', (state) => state.preview !== null)
+  const { weight, about, message, measure, limit, source } = finding
   return (
     <tr data-weight={weight}>
       <td className={styles[weight]}>
@@ -81,19 +82,39 @@ function FindingRow({ finding, name }: { readonly finding: Finding; readonly nam
         <button type="button" className={styles.tool} aria-label={`Show ${name}`} onClick={() => show(about, actions)}>
           Show
         </button>{' '}
-        {remedy && (
-          <button
-            type="button"
-            className={styles.tool}
-            title={remedy.label}
-            aria-label={`Do it: ${remedy.label}`}
-            onClick={() => actions.commit(remedy.edit, remedy.label)}
-          >
-            Do it
-          </button>
-        )}
+        <WayOut finding={finding} isLive={isLive} onTake={({ edit, label }) => actions.commit(edit, label)} />
       </td>
     </tr>
+  )
+}
+
+interface WayOutProps {
+  readonly finding: Finding
+  /** While something is under the hand no way out is tried, which takes longer than all else: its place is kept. */
+  readonly isLive: boolean
+  readonly onTake: (remedy: Remedy) => void
+}
+
+export function WayOut({ finding, isLive, onTake }: WayOutProps) {
+  if (isLive) {
+    return 'remedy' in finding ? (
+      <span className={`${styles.tool} ${styles.kept}`} aria-hidden="true">
+        Do it
+      </span>
+    ) : null
+  }
+  const { remedy } = finding
+  if (!remedy) return null
+  return (
+    <button
+      type="button"
+      className={styles.tool}
+      title={remedy.label}
+      aria-label={`Do it: ${remedy.label}`}
+      onClick={() => onTake(remedy)}
+    >
+      Do it
+    </button>
   )
 }
 
