@@ -1,3 +1,4 @@
+import type { Page } from '@playwright/test'
 import { button, expect, goTo, openTab, test, type } from './shop'
 
 test('a finding shows its number, its limit and its source, and its way out is one step to undo', async ({ shop }) => {
@@ -55,3 +56,27 @@ test('the stiffness of a board is set with its density', async ({ shop }) => {
   await openTab(shop, 'Findings')
   await expect(shop.getByRole('table', { name: 'Findings' })).toContainText('T1: 4 loose shelves')
 })
+
+// Source: the Architectural Woodwork Standards print ply of 950,000 psi; one N/mm² is 145.038 psi.
+test('a project of inches asks for stiffness in thousands of psi, and for how much longer slides are', async ({
+  shop,
+}) => {
+  await showIn(shop, 'in')
+  await goTo(shop, 'Cut')
+  const carcass = shop.locator('[data-material="carcass"]')
+  await expect(carcass.getByLabel('Stiffness, 1000 psi')).toHaveValue('1305.3')
+  await type(carcass.getByLabel('Stiffness, 1000 psi'), '950')
+  await showIn(shop, 'mm')
+  await expect(carcass.getByLabel('Stiffness, N/mm²')).toHaveValue(String(Math.round(950_000 / 145.038)))
+  await goTo(shop, 'Design')
+  await showIn(shop, 'in')
+  await button(shop, /Build and boards/).click()
+  const panel = shop.getByRole('region', { name: 'Project' })
+  await panel.getByLabel('Slides', { exact: true }).selectOption('undermount')
+  await expect(panel.getByLabel('· Longer than called')).toHaveValue('1/2')
+  await expect(panel.getByLabel('Drawers come out').locator('option')).toHaveText(['all the way', 'all but 4 to 6 in'])
+})
+
+function showIn(page: Page, unit: 'mm' | 'in') {
+  return page.getByRole('group', { name: 'Unit of lengths' }).getByRole('button', { name: unit }).click()
+}

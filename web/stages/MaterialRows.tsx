@@ -77,7 +77,8 @@ function MaterialRow({ material }: { readonly material: Material }) {
         value={material.stiffness}
         least={100}
         most={250_000}
-        onNumber={(stiffness) => change({ stiffness })}
+        // A typed psi is no whole N/mm², and nobody knows a board so well.
+        onNumber={(stiffness) => change({ stiffness: Math.round(stiffness) })}
       />
       <label className={fields.check}>
         <input
