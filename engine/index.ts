@@ -77,7 +77,7 @@ export { hasOpening, openingKey } from './project/asBuilt'
 export { type SeamBolts, USUAL_SEAM_BOLTS } from './project/between'
 export { isMaterialFree } from './project/boards'
 export { type BroughtIn, broughtIn } from './project/bringIn'
-export { isHung, methodOf } from './project/builtBy'
+export { isHung, methodOf, standsFree } from './project/builtBy'
 export type { Corner } from './project/corner'
 export { fromLeftOf, movedFromLeft, withAside } from './project/cutout'
 export { newProject } from './project/defaults'
@@ -107,6 +107,7 @@ export {
   type Shop,
   type Side,
   type Stock,
+  type TopHere,
   type Trim,
   type TrimKind,
   type Wall,

@@ -115,7 +115,7 @@ function judged(id: CabinetId, project: Project): readonly Finding[] {
     ...own.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
     ...misfitFindings(project),
     ...placeFindings(project, cabinets, own),
-    ...(own.some(({ cabinet }) => cabinet.cutout || cabinet.space)
+    ...(own.some(({ cabinet }) => cabinet.cutout || cabinet.space || cabinet.top)
       ? topFindings(project, betweenOf(project), cabinets)
       : []),
   ]

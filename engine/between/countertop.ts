@@ -1,11 +1,13 @@
 import type { CabinetId } from '../basics/id'
 import { STAYS } from '../cabinets/apart'
 import type { Board } from '../cabinets/board'
+import { methodOf } from '../cabinets/build'
 import { inBoard, notchOf } from '../cabinets/frame'
 import { boardOf, type Piece, room, UNBANDED } from '../cabinets/piece'
 import type { Box } from '../geometry/box'
 import type { Interval } from '../geometry/interval'
 import type { Countertop } from '../project/between'
+import { standsFree } from '../project/builtBy'
 import { middleOfCutout } from '../project/cutout'
 import type { Cabinet, Cutout, Project } from '../project/document'
 import { footprintOf } from '../runs/footprint'
@@ -27,6 +29,11 @@ export interface TopStep {
   /** Of what is let into it. */
   readonly middle: Mm
   readonly cutout: Cutout | null
+  /** Whether it stands away from the walls, and how far the top then stands out behind it. */
+  readonly isFree: boolean
+  readonly rear: Mm
+  /** Whether a splash stands there; null where nobody said so. */
+  readonly hasSplash: boolean | null
 }
 
 /** Bases lie under the countertop, and so do appliances that it goes on over. */
@@ -45,7 +52,24 @@ export function topStepOf(cabinet: Cabinet, project: Project): TopStep | null {
     face: faceFrom(cabinet, project),
     middle: middleOfCutout(cabinet, cabinet.cutout),
     cutout: cabinet.cutout,
+    ...hereOf(cabinet, project),
   }
+}
+
+function hereOf(cabinet: Cabinet, project: Project): Pick<TopStep, 'isFree' | 'rear' | 'hasSplash'> {
+  const { top, space } = cabinet
+  const isFree = !space && standsFree(methodOf(cabinet, project))
+  return { isFree, rear: top?.rear ?? 0, hasSplash: top?.hasSplash ?? null }
+}
+
+/** Whether all that it lies on stands away from the walls, so that it has a rear edge that is seen. */
+export function isTopFree({ steps }: Pick<TopRun, 'steps'>): boolean {
+  return steps.every(({ isFree }) => isFree)
+}
+
+/** From the backs of what stands away from the walls to the rear edge of its top. */
+export function topRear(run: Pick<TopRun, 'steps'>): Mm {
+  return isTopFree(run) ? Math.max(...run.steps.map(({ rear }) => rear)) : 0
 }
 
 export function isOneTop(a: TopStep, b: TopStep): boolean {
@@ -93,42 +117,81 @@ export function cutoutBox(step: TopStep, cutout: Cutout, run: TopRun): Box {
 /** So much wood stays beside a cut-out before a seam. Common practice, no source. */
 const BESIDE_CUTOUT: Mm = 50
 
-/** The boards of the top and of its splash, spliced at the same places unless it goes on past it, with the cut-outs that lie wholly in the top. */
+/** The boards of the top and of its splash, with the cut-outs that lie wholly in the top. */
 export function topBoards(run: TopRun): Board[] {
+  const edges = edgesIn(run)
   const length = topLength(run)
-  const start = run.steps[0]!.from - run.left
-  const inner = run.steps.slice(1).map(({ from }) => settle(from - start))
-  const edges = [0, ...inner.filter((at) => at > 0 && at < length), length]
   const cutouts = run.steps.flatMap((step) => {
     const box = step.cutout && cutoutBox(step, step.cutout, run)
     return box && isInTop(box, run) ? [box] : []
   })
   const lengths = spliced(edges, run.longest, cutouts.map(keptWhole))
-  const depth = topDepth(run)
-  const { thickness, countertop } = run
+  const z = [settle(0 - topRear(run)), topDepth(run)] as const
   const tops = lengths.map(({ from, to }, at) =>
-    banded(
-      withCutouts(boardOf(piece(run, 'countertop', at, room([from, to], [0, thickness], [0, depth]))), cutouts),
-      run,
-      { isFirst: from === 0, isLast: to === length },
-    ),
-  )
-  if (!(countertop.splash > 0)) return tops
-  const y = [thickness, thickness + countertop.splash] as const
-  const past = [settle(0 - run.splashPast.left), ...edges.slice(1, -1), settle(length + run.splashPast.right)]
-  const isPast = run.splashPast.left > 0 || run.splashPast.right > 0
-  const splashes = (isPast ? spliced(past, run.longest) : lengths).map(({ from, to }, at) =>
-    banded(boardOf(piece(run, 'splash', at, room([from, to], y, [0, thickness]))), run, {
-      isFirst: from === 0,
-      isLast: to === length,
+    banded(withCutouts(boardOf(piece(run, 'countertop', at, room([from, to], [0, run.thickness], z))), cutouts), run, {
+      start: from === 0 && isSeen(run, 'left'),
+      end: to === length && isSeen(run, 'right'),
     }),
   )
-  return [...tops, ...splashes]
+  return [...tops, ...splashBoards(run, lengths)]
+}
+
+/** Where a top may be spliced, from its left end: its ends, and where a carcass begins. */
+function edgesIn(run: TopRun): readonly Mm[] {
+  const length = topLength(run)
+  const start = run.steps[0]!.from - run.left
+  const inner = run.steps.slice(1).map(({ from }) => settle(from - start))
+  return [0, ...inner.filter((at) => at > 0 && at < length), length]
+}
+
+/** Where splashes stand along a top, from its left end: on all of it, or as far as cabinets have one over them. */
+export function splashStretches(run: TopRun): Interval[] {
+  if (!(run.countertop.splash > 0)) return []
+  const isUsual = !isTopFree(run)
+  const has = ({ hasSplash }: TopStep) => hasSplash ?? isUsual
+  const start = run.steps[0]!.from - run.left
+  const stretches: Interval[] = []
+  for (const [at, step] of run.steps.entries()) {
+    if (!has(step)) continue
+    const from = at === 0 ? 0 : settle(step.from - start)
+    const to = at === run.steps.length - 1 ? topLength(run) : settle(step.to - start)
+    const last = stretches.at(-1)
+    if (last?.to === from) stretches.splice(-1, 1, { from: last.from, to })
+    else stretches.push({ from, to })
+  }
+  return stretches
+}
+
+/** Spliced where the top is unless it goes on past it or stops before; an end that stops on the top is seen. */
+function splashBoards(run: TopRun, lengths: readonly Interval[]): Board[] {
+  const length = topLength(run)
+  const edges = edgesIn(run)
+  const { left, right } = run.splashPast
+  const y = [run.thickness, settle(run.thickness + run.countertop.splash)] as const
+  const all = splashStretches(run).flatMap((stretch) => {
+    const from = stretch.from === 0 ? settle(0 - left) : stretch.from
+    const to = stretch.to === length ? settle(length + right) : stretch.to
+    if (from === 0 && to === length) return lengths
+    const inner = edges.filter((at) => at > stretch.from && at < stretch.to)
+    return spliced([from, ...inner, to], run.longest)
+  })
+  return all.map(({ from, to }, at) => {
+    const isSeam = { start: all[at - 1]?.to === from, end: all[at + 1]?.from === to }
+    return banded(boardOf(piece(run, 'splash', at, room([from, to], y, [0, run.thickness]))), run, {
+      start: from === 0 ? isSeen(run, 'left') : from > 0 && !isSeam.start,
+      end: to === length ? isSeen(run, 'right') : to < length && !isSeam.end,
+    })
+  })
+}
+
+/** Whether an end of a top stands free. */
+function isSeen({ left, right, atWall }: TopRun, side: 'left' | 'right'): boolean {
+  return side === 'left' ? left > 0 && !atWall.left : right > 0 && !atWall.right
 }
 
 /** Wood must stay all round a cut-out, and the splash stands on wood. */
 export function isInTop({ min, max }: Box, run: TopRun): boolean {
-  const rear = run.countertop.splash > 0 ? run.thickness : 0
+  const rear = splashStretches(run).length > 0 ? run.thickness : settle(0 - topRear(run))
   return min.x > 0 && max.x < topLength(run) && min.z > rear && max.z < topDepth(run) && max.x > min.x && max.z > min.z
 }
 
@@ -141,13 +204,18 @@ function piece({ countertop }: TopRun, role: 'countertop' | 'splash', at: number
   return { role, number: at + 1, material: countertop.material, box, lie, banded: UNBANDED, explode: STAYS }
 }
 
-/** The front edge, of a splash the upper one, is banded all along, an end where it stands free; seams and ends at a wall are not. */
-function banded(board: Board, run: TopRun, { isFirst, isLast }: { isFirst: boolean; isLast: boolean }): Board {
+/**
+ * The front edge, of a splash the upper one, is banded all along, an end where it stands free, and the rear edge of a top
+ * that stands away from the walls; seams and what is at a wall are not.
+ */
+function banded(board: Board, run: TopRun, isSeenAt: { readonly start: boolean; readonly end: boolean }): Board {
   const { banding } = run.countertop
   if (!(banding > 0)) return board
-  const start = isFirst && run.left > 0 && !run.atWall.left ? banding : 0
-  const end = isLast && run.right > 0 && !run.atWall.right ? banding : 0
-  return { ...board, banding: { low: 0, high: banding, start, end } }
+  const low = board.role === 'countertop' && isTopFree(run) ? banding : 0
+  return {
+    ...board,
+    banding: { low, high: banding, start: isSeenAt.start ? banding : 0, end: isSeenAt.end ? banding : 0 },
+  }
 }
 
 /** What of the cut-outs lies in this board is cut out of it. */

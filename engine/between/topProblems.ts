@@ -7,7 +7,7 @@ import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { formatWithUnit } from '../units/format'
 import { type Mm, settle } from '../units/length'
-import { cutoutBox, isInTop, type TopRun, type TopStep, topDepth, topLength } from './countertop'
+import { cutoutBox, isInTop, isTopFree, type TopRun, type TopStep, topDepth, topLength } from './countertop'
 import { missingWords } from './seam'
 
 /**
@@ -19,6 +19,7 @@ export function topProblems(run: TopRun, missingBolts: number, project: Project)
     ...run.steps.flatMap((step) => cutoutProblem(step, run, project)),
     ...boltProblem(run, missingBolts, project),
     ...bareProblem(run, project),
+    ...rearProblem(run, project),
   ]
 }
 
@@ -34,6 +35,17 @@ function bareProblem(run: TopRun, project: Project): Problem[] {
   const say = (length: Mm) => formatWithUnit(length, project.display)
   const message = `${markOf(cabinet)}: its countertop goes on ${say(past)} to the wall over an empty corner; more than ${say(BARE)} wants ledgers on both walls, or a frame, to lie on.`
   const told = { measure: say(past), limit: say(BARE), source: PRACTICE }
+  return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: cabinet.id }, message, ...told }]
+}
+
+/** What stands out behind needs room there: all that the top lies on stands away from the walls, or none of it does so. */
+function rearProblem(run: TopRun, project: Project): Problem[] {
+  const step = run.steps.find(({ rear }) => rear > 0)
+  const cabinet = step && find(project.cabinets, step.cabinet)
+  if (!cabinet || isTopFree(run)) return []
+  const rear = formatWithUnit(step.rear, project.display)
+  const message = `${markOf(cabinet)}: its countertop is to stand out ${rear} behind, but not all that it lies on stands away from the walls: it ends at the wall. An island has a finished back and no nailers.`
+  const told = { measure: rear, limit: formatWithUnit(0, project.display), source: GEOMETRY }
   return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: cabinet.id }, message, ...told }]
 }
 

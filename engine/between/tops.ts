@@ -11,6 +11,7 @@ import { type Mm, settle } from '../units/length'
 import {
   carriesTop,
   isOneTop,
+  splashStretches,
   type TopRun,
   type TopStep,
   topBoards,
@@ -73,7 +74,18 @@ function stepsAt(project: Project, wall: Wall): TopStep[] {
     const face = settle(front + proudOf(cabinet, project))
     const [from, to] = [left, rightEdge(body)]
     return [
-      { cabinet: cabinet.id, from, to, level: topEdge(cabinet), face, middle: settle(left + width / 2), cutout: null },
+      {
+        ...{
+          cabinet: cabinet.id,
+          from,
+          to,
+          level: topEdge(cabinet),
+          face,
+          middle: settle(left + width / 2),
+          cutout: null,
+        },
+        ...{ isFree: false, rear: 0, hasSplash: cabinet.top?.hasSplash ?? null },
+      },
     ]
   })
   return legs.length === 0 ? own : [...own, ...legs].sort((a, b) => a.from - b.from)
@@ -214,7 +226,7 @@ function topOf(
     left: settle(first.from - left),
     bottom: first.level,
     width: topLength(run),
-    height: settle(thickness + countertop.splash),
+    height: settle(thickness + (splashStretches(run).length > 0 ? countertop.splash : 0)),
     depth: topDepth(run),
   }
   return [{ ...name, kind: 'countertop', place, cabinets: steps.map(({ cabinet }) => cabinet), ...made }]

@@ -12,6 +12,7 @@ import type { Checked, Finding } from './finding'
 import { hobFindings } from './hob'
 import { insideCornerFindings } from './insideCorner'
 import { landingFindings } from './landing'
+import { overhangFindings } from './overhang'
 import { seenScrewFindings } from './seenScrews'
 import { sillFindings } from './sill'
 import { spaceFindings } from './space'
@@ -58,6 +59,7 @@ export function topFindings(project: Project, runs: readonly BuiltRun[], cabinet
   return [
     ...free,
     ...bareTopFindings(project, runs),
+    ...overhangFindings(project, runs),
     ...underCutoutFindings(project, runs, boardsOf),
     ...landingFindings(project, runs),
     ...sillFindings(project, runs),

@@ -1,5 +1,6 @@
 import { valuesOf } from '../basics/id'
 import type { BuiltRun } from '../between/run'
+import { boxOf } from '../cabinets/boardBox'
 import type { Opening, Project } from '../project/document'
 import { find } from '../project/references'
 import { rightEdge } from '../runs/lane'
@@ -21,10 +22,18 @@ function isBehind({ kind, left, width }: Opening, { place }: BuiltRun): boolean 
   return kind === 'window' && left < rightEdge(place) && left + width > place.left
 }
 
+/** A splash may stop short of the window. */
+function hasSplashBefore({ parts, place }: BuiltRun, { left, width }: Opening): boolean {
+  return parts
+    .filter(({ role }) => role === 'splash')
+    .map((part) => boxOf(part))
+    .some(({ min, max }) => place.left + min.x < left + width && place.left + max.x > left)
+}
+
 function sillFinding(top: BuiltRun, pane: Opening, project: Project): Finding[] {
   const countertop = project.between.countertop!
   const surface = surfaceOf(top, project)
-  const highest = settle(surface + countertop.splash)
+  const highest = settle(surface + (hasSplashBefore(top, pane) ? countertop.splash : 0))
   if (highest <= pane.bottom || top.place.bottom >= pane.bottom + pane.height) return []
   const say = sayIn(project.display)
   const room = settle(pane.bottom - surface)

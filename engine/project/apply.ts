@@ -44,6 +44,8 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return canStandBeside(edit.beside, project) ? setBeside(project, edit) : project
     case 'setCutout':
       return changeCabinets(project, edit.ids, { cutout: edit.cutout })
+    case 'setTop':
+      return changeCabinets(project, edit.ids, { top: edit.top })
     case 'setSpace':
       return changeCabinets(
         project,

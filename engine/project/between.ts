@@ -12,6 +12,14 @@ export interface Cutout {
   readonly aside?: Mm
 }
 
+/** How the countertop is over one base, where that is not as over all. */
+export interface TopHere {
+  /** How far it stands out behind what stands away from the walls. Not at all where it is left out, or at a wall. */
+  readonly rear?: Mm
+  /** Whether its splash goes on there. As the others where it is left out, and none where all of a top stands away from the walls. */
+  readonly hasSplash?: boolean
+}
+
 /** What goes over several cabinets at once. */
 export interface Between {
   /** A kick board in each cabinet, or boards as long as their sheets before all of a run. */

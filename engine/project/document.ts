@@ -2,7 +2,7 @@ import type { ById, CabinetId, KeptId, MaterialId, MethodId, OpeningId, ProjectI
 import type { Piece } from '../geometry/sheetTree'
 import type { LengthDisplay, Mm } from '../units/length'
 import type { Beside, Side } from './beside'
-import type { Between, Cutout } from './between'
+import type { Between, Cutout, TopHere } from './between'
 import type { Corner } from './corner'
 import type { CutLate } from './late'
 import type { AsBuilt } from './measured'
@@ -10,7 +10,7 @@ import type { BuildMethod, MethodChoices } from './method'
 import type { ApplianceSpace } from './space'
 
 export { type Beside, NOTHING_BESIDE, type Side } from './beside'
-export type { Between, Countertop, Cutout, Trim, TrimKind } from './between'
+export type { Between, Countertop, Cutout, TopHere, Trim, TrimKind } from './between'
 
 /** What is saved, and nothing else: everything that can be worked out from it is left out. */
 export interface Project {
@@ -108,6 +108,8 @@ export interface Cabinet {
   readonly asBuilt?: AsBuilt
   /** Of a place that is left free for an appliance, which has no carcass; a cabinet where it is left out. */
   readonly space?: ApplianceSpace
+  /** As the countertop is over the others where it is left out. */
+  readonly top?: TopHere
 }
 
 /** The front of a cabinet: one opening, or openings on one another from the top down, or columns of them from the left. */

@@ -17,6 +17,7 @@ import type {
   Shop,
   Side,
   Stock,
+  TopHere,
   Wall,
 } from './document'
 import type { MeasuredOpening } from './measured'
@@ -41,6 +42,8 @@ export type Edit =
   /** A filler or a finished end at a side of cabinets. */
   | { readonly kind: 'setBeside'; readonly ids: readonly CabinetId[]; readonly side: Side; readonly beside: Beside }
   | { readonly kind: 'setCutout'; readonly ids: readonly CabinetId[]; readonly cutout: Cutout | null }
+  /** How the countertop is over them. */
+  | { readonly kind: 'setTop'; readonly ids: readonly CabinetId[]; readonly top: TopHere }
   /** What an appliance asks for. Nothing happens to a cabinet, which is no space for one. */
   | { readonly kind: 'setSpace'; readonly ids: readonly CabinetId[]; readonly space: ApplianceSpace }
   /** With null, along its own wall alone. */

@@ -31,6 +31,8 @@ export function labelOf(project: Project, edit: Edit): string {
       return `${besideVerb(edit.beside)} at the ${edit.side} of ${marksOf(project, edit.ids)}`
     case 'setCutout':
       return `${edit.cutout ? `Cut out for a ${edit.cutout.of}` : 'Close the cut-out'} over ${marksOf(project, edit.ids)}`
+    case 'setTop':
+      return `Change the countertop over ${marksOf(project, edit.ids)}`
     case 'setSpace':
       return `Change the appliance of ${marksOf(project, edit.ids)}`
     case 'setCorner':

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
-import { savedBetween, savedCutout } from './savedBetween'
+import { savedBetween, savedCutout, savedTopHere } from './savedBetween'
 import { savedCorner } from './savedCorner'
 import { savedFixing, savedLegs, savedPockets } from './savedFixing'
 import { savedFrames } from './savedFrames'
@@ -150,6 +150,7 @@ const cabinet = z.strictObject({
   corner: savedCorner,
   asBuilt: z.record(openingPlace, z.strictObject({ width: measure.nullable(), height: measure.nullable() })).optional(),
   space: savedSpace.optional(),
+  top: savedTopHere.optional(),
 })
 
 const newCabinet = z.strictObject({

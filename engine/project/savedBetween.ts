@@ -16,6 +16,12 @@ export const savedCutout = z.strictObject({
   aside: field('aside').optional(),
 })
 
+/** How a countertop is over one base, as a file has it. */
+export const savedTopHere = z.strictObject({
+  rear: measure.optional(),
+  hasSplash: z.boolean({ error: 'it must be true or false' }).optional(),
+})
+
 const trim = z.strictObject({ material: id, height: field('height'), forward: field('forward') }).nullable()
 /** What goes over several cabinets, as a file has it. */
 export const savedBetween = z.strictObject({

@@ -30,6 +30,7 @@ import { FrontRows } from './FrontRows'
 import styles from './Properties.module.css'
 import { SpaceRows } from './SpaceRows'
 import { common, type ShapeField, setGap, shapeCabinets } from './shaping'
+import { TopRows } from './TopRows'
 
 const SIZES: readonly (readonly [ShapeField, string])[] = [
   ['width', 'Width'],
@@ -85,6 +86,7 @@ const Sections = memo(function Sections(chosen: ChosenProps) {
       <Fold name="beside" title="Beside it" startsOpen>
         <BesideRows {...chosen} />
         <CutoutRows {...chosen} />
+        <TopRows {...chosen} />
       </Fold>
       <Fold name="build" title="How it is built" startsOpen>
         <BuildRows {...chosen} />
