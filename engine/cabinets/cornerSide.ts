@@ -1,7 +1,7 @@
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
 import { holesIn, type PinRows } from './boring'
-import { type Legs, turnedLeg } from './cornerLegs'
+import { type Legs, mirrored, turnedLeg } from './cornerLegs'
 import type { Bevel, Notch } from './operation'
 import { boardOf, type Piece } from './piece'
 import { kickNotch, sidesOf } from './side'
@@ -31,7 +31,9 @@ function bevelBy({ kind, own, other }: Legs, leg: 'own' | 'other'): Mm {
 
 /** A side with what is worked on it as the side of its leg: the kick cut out, pins, and the bevel. */
 export function workedSide(board: Board, pins: readonly PinRows[], legs: Legs, leg: 'own' | 'other'): Board {
-  const straight = boardOf(sideOf(legs, leg))
+  const side = sideOf(legs, leg)
+  const isSeenInMirror = side.role !== board.role
+  const straight = boardOf(isSeenInMirror ? mirrored(side, legs[leg].width) : side)
   const by = bevelBy(legs, leg)
   const role = board.role === 'leftSide' ? 'leftSide' : 'rightSide'
   const notch = kickNotch(legs[leg], role)

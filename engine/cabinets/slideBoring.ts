@@ -63,9 +63,9 @@ function faceBeside(
   const { min, max } = boxOf(board)
   if (height.to <= min.y || height.from >= max.y) return null
   const { slide } = method
-  const reach = (slide.kind === 'side' ? slide.clearance : slide.insideDeduction / 2) + PLAY
-  const isLeftOf = left >= max.x && left - max.x < reach
-  const isRightOf = right <= min.x && min.x - right < reach
+  const reach = settle((slide.kind === 'side' ? slide.clearance : slide.insideDeduction / 2) + PLAY)
+  const isLeftOf = left >= max.x && settle(left - max.x) < reach
+  const isRightOf = right <= min.x && settle(min.x - right) < reach
   if (board.role === 'partition') return isLeftOf ? 'inside' : isRightOf ? 'outside' : null
   return isLeftOf || isRightOf ? 'inside' : null
 }
