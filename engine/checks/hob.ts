@@ -19,6 +19,9 @@ const ABOVE_SOURCE = 'IRC M1901.1, as inspectors quote it; with protection: an a
 /** From a hob to a side that rises above the countertop. */
 const ASIDE = inch(10)
 const ASIDE_SOURCE = 'older US federal minimum property text, as reprinted online'
+/** The deepest wall cabinet beside what is cooked on. */
+const DEEPEST_BESIDE = inch(13)
+const DEEPEST_SOURCE = 'what many appliance manuals print, as a building-code forum has it'
 const MAKER_FIRST = "The appliance's own paper and local codes come first."
 
 /** What hangs too low over a hob or a range, or rises too near beside it. */
@@ -27,6 +30,7 @@ export function hobFindings(project: Project, runs: readonly BuiltRun[]): Findin
   return [...hobs, ...rangesIn(project)].flatMap((hob) => [
     ...aboveFindings(hob, project, runs),
     ...asideFindings(hob, project),
+    ...deepFindings(hob, project),
   ])
 }
 
@@ -105,5 +109,23 @@ function asideFindings(hob: Heat, project: Project): Finding[] {
       const [measure, limit] = say.apart(gap, ASIDE)
       const message = `its ${hob.what} is ${measure} from ${words}; ${limit} is the least to a side that rises above it. ${MAKER_FIRST}`
       return about(hob, { weight: 'mind', message, measure, limit, source: ASIDE_SOURCE })
+    })
+}
+
+/** Uppers beside what is cooked on that stand out further than the makers of cooktops allow. */
+function deepFindings(hob: Heat, project: Project): Finding[] {
+  const say = sayIn(project.display)
+  return valuesOf<Cabinet>(project.cabinets)
+    .filter(({ kind, corner, wall, bottom }) => {
+      return kind === 'upper' && !corner && wall === hob.cabinet.wall && bottom >= hob.surface
+    })
+    .filter((upper) => {
+      const gap = Math.max(upper.left - hob.right, hob.left - rightEdge(upper))
+      return gap >= 0 && gap < ASIDE && upper.depth > DEEPEST_BESIDE
+    })
+    .map((upper) => {
+      const [measure, limit] = say.apart(upper.depth, DEEPEST_BESIDE)
+      const message = `${markOf(upper)} beside its ${hob.what} is ${measure} deep; ${limit} is the most for a wall cabinet there. ${MAKER_FIRST}`
+      return about(hob, { weight: 'know', message, measure, limit, source: DEEPEST_SOURCE })
     })
 }

@@ -5,10 +5,11 @@ import type { Part } from '../parts/part'
 import type { DerivedCabinet } from '../pipeline'
 import type { CutLate } from '../project/late'
 
-/** A cabinet of a plan: where it stands along its wall, and its parts. */
+/** A cabinet of a plan: where it stands along its wall, and its parts; of a space for an appliance what that asks for. */
 export function printedCabinet({ cabinet, mark, parts }: DerivedCabinet, late: CutLate) {
-  const { id, kind, left, bottom, width, height, depth } = cabinet
-  return { id, mark, kind, left, bottom, width, height, depth, parts: parts.map((part) => printedPart(part, late)) }
+  const { id, kind, left, bottom, width, height, depth, space } = cabinet
+  const place = { left, bottom, width, height, depth, ...(space && { space }) }
+  return { id, mark, kind, ...place, parts: parts.map((part) => printedPart(part, late)) }
 }
 
 /** Boards over several cabinets, as a plan has them. */

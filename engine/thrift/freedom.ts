@@ -50,6 +50,8 @@ export function dimensionsOf(project: Project): Dimension[] {
 function alike(cabinets: readonly Cabinet[], kind: CabinetKind, field: 'depth' | 'height'): Dimension[] {
   const bySize = new Map<Mm, CabinetId[]>()
   for (const cabinet of cabinets) {
+    // An appliance is as high as it is; its space is as deep as the cabinets beside it, for the kick to go on.
+    if (cabinet.space && field === 'height') continue
     if (cabinet.kind === kind) bySize.set(cabinet[field], [...(bySize.get(cabinet[field]) ?? []), cabinet.id])
   }
   return [...bySize]

@@ -2,7 +2,6 @@ import {
   applyEdit,
   type Cabinet,
   type CabinetId,
-  type CabinetKind,
   type Edit,
   fitOf,
   formatWithUnit,
@@ -10,7 +9,9 @@ import {
   labelOf,
   type Mm,
   markOf,
+  type NewKind,
   newCabinetAt,
+  newKindName,
   type Project,
   placesFor,
   type Rect,
@@ -53,11 +54,14 @@ export function removed(project: Project, ids: readonly CabinetId[]): Deed {
 }
 
 /** A new cabinet in the first free place. */
-export function addedFirst(project: Project, kind: CabinetKind, on: WallId | null): Deed {
-  const cabinet = newCabinetAt(project, kind, null, undefined, on)
+export function addedFirst(project: Project, what: NewKind, on: WallId | null): Deed {
+  const cabinet = newCabinetAt(project, what, null, undefined, on)
   const outcome = cabinet && added(project, cabinet)
   if (!outcome?.edit || !outcome.words?.fits) {
-    return { kind: 'refuse', why: outcome?.words?.text ?? `There is no free place on the wall for another ${kind}` }
+    return {
+      kind: 'refuse',
+      why: outcome?.words?.text ?? `There is no free place on the wall for another ${newKindName(what)}`,
+    }
   }
   const { edit, about: select, words } = outcome
   return { kind: 'make', edit, label: labelOf(project, edit), select, said: `Added ${words.text}` }

@@ -73,6 +73,13 @@ export function Schedule() {
             Add {words}
           </Button>
         ))}
+        <Button
+          onClick={() =>
+            doDeed(addedFirst(useStore.getState().history.present, 'dishwasherSpace', useStore.getState().wall))
+          }
+        >
+          Add appliance space
+        </Button>
         {rows.length === 0 && <span>Nothing stands on the wall yet. Add a cabinet, or pull one out of the tray.</span>}
       </p>
     </div>

@@ -3,8 +3,12 @@ import type { MaterialId } from '../../../engine/basics/id'
 import { giveInMiddle } from '../../../engine/checks/bareTop'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
+import { newProject } from '../../../engine/project/defaults'
 import type { Cabinet, Project } from '../../../engine/project/document'
+import type { NewKind } from '../../../engine/project/readyKinds'
 import type { Appliance, ApplianceSpace } from '../../../engine/project/space'
+import { newCabinetAt } from '../../../engine/runs/place'
+import { dimensionsOf } from '../../../engine/thrift/freedom'
 import { aCorner, aWall, cabinet, OTHER_WALL, type Said, space, the } from '../../helpers/wall'
 import { findingIn, remedied } from './findings'
 
@@ -63,6 +67,30 @@ describe('a space for an appliance', () => {
     const tall = { ...space('S1', 'fridge', { left: 1200 }), kind: 'tall', height: 1900 } as const
     expect(findingIn(aWall(tall), /fix it to the wall/)).toBeNull()
     expect(findingIn(aWall({ ...tall, space: undefined, number: 9 } as never), /fix it to the wall/)).not.toBeNull()
+  })
+})
+
+describe('a space in a project of inches', () => {
+  it('begins at the sizes of inches: as high as a base, a range as high as the top', () => {
+    const project = newProject('in')
+    const at = (what: NewKind) => {
+      const { width, height, depth, space: asked } = newCabinetAt(project, what, 0)!
+      return [width, height, depth, asked!.width, asked!.height].map((length) => Math.round(length * 1000) / 25_400)
+    }
+    const { height, depth } = project.newCabinets.base
+    const [low, deep] = [height, depth].map((length) => Math.round(length * 1000) / 25_400) as [number, number]
+    expect(at('dishwasherSpace')).toEqual([24, low, deep, 24, 34])
+    expect(at('rangeSpace')).toEqual([30, low + 1.5, deep, 30, low + 1.5])
+    expect(at('tallFridgeSpace')).toEqual([36, 70, deep, 36, 70])
+  })
+})
+
+describe('thrift', () => {
+  it('leaves the height of a tall fridge as it is', () => {
+    const fridge = { ...space('S1', 'fridge', { left: 600, height: 1900 }), kind: 'tall' } as const
+    const open = (...cabinets: readonly Cabinet[]) => dimensionsOf(aWall(...cabinets)).map(({ name }) => name)
+    expect(open(cabinet('T1'), fridge).filter((name) => name === 'height of the talls')).toHaveLength(1)
+    expect(open(fridge)).not.toContain('height of the talls')
   })
 })
 

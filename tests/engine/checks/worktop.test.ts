@@ -51,6 +51,23 @@ describe('what hangs over a hob', () => {
   })
 })
 
+describe('an upper beside a hob', () => {
+  it('is told deeper than 13 in, and nearer than 10 in', () => {
+    const beside = (depth: number, left = 1800) =>
+      topped(
+        aWall(base('B1', 600, 600), base('B2', 1200, 600, HOB), base('B3', 1800, 900), over(1700, { left, depth })),
+      )
+    // 13 in is 330.2 mm; the hob ends at 1780, and 10 in from there is 2034.
+    expect(findingIn(beside(350), /beside its hob is/)).toMatchObject({
+      weight: 'know',
+      measure: '350 mm',
+      limit: '330.2 mm',
+    })
+    expect(findingIn(beside(330), /beside its hob is/)).toBeNull()
+    expect(findingIn(beside(350, 2040), /beside its hob is/)).toBeNull()
+  })
+})
+
 describe('what rises beside a hob', () => {
   const BESIDE = /a side that rises/
   it('is told nearer than 10 in: a tall, or the end of the wall', () => {
