@@ -45,6 +45,7 @@ export { type BreakdownInput, breakdownOf } from './breakdown/steps'
 export { sheetNumbers } from './breakdown/walks'
 export { numberList } from './breakdown/wording'
 export { MOST_OFF } from './cabinets/asBuilt'
+export { type BayPlace, bayPlaces } from './cabinets/bayPlaces'
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace, type Leg } from './cabinets/board'
 export type { FrontOpening } from './cabinets/frontOpening'
 export { type FrontPlace, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
@@ -96,6 +97,7 @@ export {
   type Goals,
   type House,
   type Interior,
+  type InteriorBay,
   type KeptSheet,
   type Material,
   type NewCabinet,

@@ -18,6 +18,7 @@ import { cornerBottom, cornerTop } from './cornerLevels'
 import { cornerRear } from './cornerRear'
 import { cornerShelves, postPins } from './cornerShelves'
 import { cornerSides, workedSide } from './cornerSide'
+import { countsOf } from './filledBay'
 import { endNotch } from './finishedEnd'
 import { cornerFrameHeld, held } from './held'
 import { joined } from './joinery'
@@ -64,8 +65,7 @@ function builtCorner(
   const width = settle(cabinet.width)
   const rear = cornerRear(legs, report)
   const nailers = hasNailersBehind(legs.own) ? [] : rear.filter(isOwnNailer)
-  const { fixedShelves: fixed, adjustableShelves: adjustable } = cabinet.interior
-  const shelving = cornerShelves({ fixed, adjustable }, nailers, legs, report)
+  const shelving = cornerShelves(countsOf(cabinet.interior), nailers, legs, report)
   const pieces = [
     ...cornerSides(legs),
     cornerBottom(legs),

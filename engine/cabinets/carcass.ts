@@ -1,10 +1,10 @@
 import type { MaterialId } from '../basics/id'
 import { MATERIALS, METHOD, PRACTICE } from '../basics/source'
-import type { Cabinet, Front } from '../project/document'
+import type { Cabinet } from '../project/document'
 import { frameFor } from '../project/frames'
-import { childrenOf } from '../project/frontTree'
 import type { BuildMethod, FaceFrame, JointDepth } from '../project/method'
 import { type Mm, settle } from '../units/length'
+import { hasDrawerBoxes } from './boxes'
 import { areFrontsInset, type Rules } from './build'
 import { tenonIn } from './frameTenon'
 import type { Report } from './report'
@@ -114,14 +114,6 @@ export function carcassOf(cabinet: Cabinet, { method, materials, kick }: Rules, 
       tenon: tenonIn(faceFrame, report),
     },
   }
-}
-
-/** Whether any front is drawn out on a box, or boxes stand behind the doors. */
-function hasDrawerBoxes({ front, interior }: Cabinet): boolean {
-  const hasBox = (node: Front): boolean =>
-    node.kind === 'drawer' || node.kind === 'pullOut' || childrenOf(node).some((child) => hasBox(child.front))
-  const inColumns = front.kind === 'columns' ? front.columns.map(({ shelves }) => shelves) : []
-  return hasBox(front) || [interior, ...inColumns].some((shelves) => (shelves?.rollOuts?.count ?? 0) > 0)
 }
 
 function thicknessIn(materials: Rules['materials'], id: MaterialId, what: string, report: Report): Mm | null {

@@ -1,6 +1,7 @@
 import { PRACTICE } from '../basics/source'
 import type { Corner } from '../project/corner'
 import type { Cabinet, Front } from '../project/document'
+import { baysOf } from '../project/interior'
 import { type Mm, settle } from '../units/length'
 import type { Rules } from './build'
 import { carcassOf, outerFront } from './carcass'
@@ -18,13 +19,13 @@ export function plainCabinet(cabinet: Cabinet, report: Report): Cabinet {
   if (front.kind !== 'open' && front.kind !== 'door') {
     report.mind('a corner is closed by a door or stays open; it gets a door.')
   }
-  const { fixedShelves, adjustableShelves } = interior
-  const isMore = interior.partition || (interior.rollOuts?.count ?? 0) > 0 || (interior.dividers ?? 0) > 0
+  const { fixedShelves, adjustableShelves, fixedAt } = interior
+  const isMore = baysOf(interior).length > 0 || (interior.rollOuts?.count ?? 0) > 0 || (interior.dividers ?? 0) > 0
   if (isMore) report.mind('in a corner there are shelves and nothing else, so the rest of its inside is left out.')
   return {
     ...cabinet,
     front: front.kind === 'open' || front.kind === 'door' ? front : DOOR,
-    interior: { fixedShelves, adjustableShelves, partition: null },
+    interior: { fixedShelves, adjustableShelves, ...(fixedAt && { fixedAt }), partition: null },
   }
 }
 

@@ -9,22 +9,17 @@ import { boreDepth, withHoles } from './holes'
 import type { HoleRow } from './operation'
 import type { Piece } from './piece'
 import type { Report } from './report'
-import { type Shelving, shelfSink, shelvesOf } from './shelf'
+import { type ShelfCounts, type Shelving, shelfSink, shelvesOf } from './shelf'
 
 /**
  * Shelves at the heights that they have in a straight cabinet, through the corner in one board. The fixed shelves of a
  * diagonal reach to the line of its front, so that they fill what is cut for them in the sides, or to the rear of an inset
  * door, where what is cut goes on to the front edges.
  */
-export function cornerShelves(
-  counts: { readonly fixed: number; readonly adjustable: number },
-  nailers: readonly Piece[],
-  legs: Legs,
-  report: Report,
-): Shelving {
+export function cornerShelves(counts: ShelfCounts, nailers: readonly Piece[], legs: Legs, report: Report): Shelving {
   const { own, other, kind } = legs
   const stretch = { from: clearBottom(own), to: clearTop(own) }
-  const { pieces, pins } = shelvesOf(counts, stretch, [wholeBay(own)], nailers, own, report)
+  const { pieces, pins, levels } = shelvesOf(counts, stretch, wholeBay(own), nailers, own, report)
   const numbers = { fixedShelf: 0, adjustableShelf: 0 }
   const through = pieces.map((piece): Piece => {
     const role = piece.role === 'fixedShelf' ? 'fixedShelf' : 'adjustableShelf'
@@ -37,7 +32,7 @@ export function cornerShelves(
     numbers[role]++
     return { ...levelBoard(piece, [min.y, max.y], rear, ends, setback, legs), number: numbers[role] }
   })
-  return { pieces: through, pins }
+  return { pieces: through, pins, levels }
 }
 
 /** The pins that shelves rest on in the corner: a row up the middle of the post. */

@@ -28,7 +28,8 @@ export function frontPlaces(project: Project, cabinet: Cabinet): FrontPlace[] {
   return places.map((place) => ({ ...place, rect: inCabinet(place.rect, carcass) }))
 }
 
-function carcassIn({ methods, method, materials }: Project, cabinet: Cabinet): Carcass | null {
+/** The carcass of a cabinet of a project; null where it cannot be built. */
+export function carcassIn({ methods, method, materials }: Project, cabinet: Cabinet): Carcass | null {
   const usual = methods[cabinet.method ?? method]
   return usual ? carcassOf(cabinet, { method: withOverrides(usual, cabinet), materials }, SILENT) : null
 }

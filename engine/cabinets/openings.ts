@@ -7,6 +7,7 @@ import { baysBetween, wholeBay } from './bay'
 import { type Carcass, clearBottom, clearTop } from './carcass'
 import { betweenFramed, coveredBy, frameOpening, openingBehind } from './frameRects'
 import type { Report } from './report'
+import { sharedOut } from './sharing'
 
 /** One opening of the front: what closes it, the room of that seen from the room, and the opening behind it. */
 export interface Cell {
@@ -235,45 +236,15 @@ function whyNotBeside(front: Front, isFirst: boolean, isLast: boolean, { frame }
  */
 export function rowHeights(rows: readonly FrontRow[], height: Mm, gap: Mm, report: Report): Mm[] {
   const sizes = rows.map(({ size }) => (size.kind === 'fixed' ? { fixed: size.height } : size))
-  return sharedOut(sizes, height, gap, { one: 'row', long: 'high' }, report)
+  return sharedOut(sizes, height, gap, { one: 'row', long: 'high', ...FRONTS }, report)
 }
+
+const FRONTS = { between: 'gaps', of: 'front' } as const
 
 /** Fixed columns keep their width; the others share what is left beside what is between them. */
 export function columnWidths(columns: readonly FrontColumn[], width: Mm, between: Mm, report: Report): Mm[] {
   const sizes = columns.map(({ size }) => (size.kind === 'fixed' ? { fixed: size.width } : size))
-  return sharedOut(sizes, width, between, { one: 'column', long: 'wide' }, report)
-}
-
-type Size = { readonly fixed: Mm } | { readonly share: number; readonly more?: Mm }
-
-function sharedOut(
-  sizes: readonly Size[],
-  whole: Mm,
-  between: Mm,
-  { one, long }: { readonly one: string; readonly long: string },
-  report: Report,
-): Mm[] {
-  const fixed = sizes.reduce((sum, size) => sum + ('fixed' in size ? size.fixed : 0), 0)
-  const more = sizes.reduce((sum, size) => sum + ('fixed' in size ? 0 : (size.more ?? 0)), 0)
-  const shares = sizes.reduce((sum, size) => sum + ('share' in size ? size.share : 0), 0)
-  const left = whole - between * (sizes.length - 1) - fixed - more
-  const need = report.say(whole - left)
-  if (shares === 0 && sizes.length > 0 && settle(left) !== 0) {
-    const tell = left < 0 && one === 'column' ? report.stop : report.mind
-    tell(`its ${one}s with their gaps are ${need} ${long} in all; the front is ${report.say(whole)} ${long}.`, {
-      is: need,
-      limit: whole,
-    })
-  }
-  if (shares > 0 && left <= 0 && whole > 0) {
-    const taken = more > 0 ? (fixed > 0 ? `fixed ${one}s and the steps` : 'steps') : `fixed ${one}s`
-    const others = more > 0 && fixed === 0 ? `topmost ${one}` : `other ${one}s`
-    report.stop(
-      `its ${taken} with the gaps take ${need} of a front that is ${report.say(whole)} ${long}; nothing is left for the ${others}.`,
-      { is: need, limit: whole },
-    )
-  }
-  return sizes.map((size) => settle('fixed' in size ? size.fixed : (left * size.share) / shares + (size.more ?? 0)))
+  return sharedOut(sizes, width, between, { one: 'column', long: 'wide', ...FRONTS }, report)
 }
 
 /** Each of two doors that meet in the middle: half of what the gap between them leaves. */

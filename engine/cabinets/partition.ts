@@ -1,13 +1,37 @@
 import { type Interval, intervalsOverlap } from '../geometry/interval'
+import type { InteriorBay } from '../project/interior'
 import { type Mm, settle } from '../units/length'
-import type { Stretch } from './bay'
+import { baysBetween, type Stretch } from './bay'
 import type { Explode } from './board'
 import { backFront, type Carcass, clearWidth, insideFront, levelTop } from './carcass'
 import { type Piece, room } from './piece'
+import type { Report } from './report'
+import { sharedOut } from './sharing'
 
-/** How wide the room to the left of the partition is: its share of what the partition leaves of the clear width. */
-export function leftBayWidth(at: number, carcass: Carcass): Mm {
-  return settle((clearWidth(carcass) - carcass.thickness) * at)
+/** The clear widths of the bays, in mm: fixed ones keep theirs, the others share what those and the partitions leave. */
+export function bayWidths(bays: readonly InteriorBay[], carcass: Carcass, report: Report): Mm[] {
+  const sizes = bays.map(({ size }) => (size.kind === 'fixed' ? { fixed: size.width } : size))
+  const words = { one: 'bay', long: 'wide inside', between: 'partitions', of: 'carcass' }
+  return sharedOut(sizes, clearWidth(carcass), carcass.thickness, words, report)
+}
+
+/** The left faces of the partitions between bays, in the cabinet's frame; null, and told, where a bay would be no room. */
+export function bayPosts(bays: readonly InteriorBay[], carcass: Carcass, report: Report): Mm[] | null {
+  const widths = bayWidths(bays, carcass, report)
+  const posts = widths.slice(0, -1).map((_, at) => {
+    const before = widths.slice(0, at + 1).reduce((sum, width) => sum + width, 0)
+    return settle(carcass.thickness + before + at * carcass.thickness)
+  })
+  const clear = baysBetween(posts, carcass).map(({ from, to }) => settle(to - from))
+  const least = Math.min(...clear)
+  if (least > 0) return posts
+  const [left, right] = clear
+  const text =
+    clear.length === 2
+      ? `the partition would leave ${report.left(left!)} to its left and ${report.left(right!)} to its right; it is left out.`
+      : `a bay would be ${report.left(least)} wide between its partitions; they are left out.`
+  report.stop(text, report.room(least))
+  return null
 }
 
 /**

@@ -23,14 +23,16 @@ export function hingeClearance({ frontThickness }: Pick<Carcass, 'frontThickness
   return settle(frontThickness + PLAY)
 }
 
-/** The room between two uprights that is free for boxes when the doors before it stand open. */
-export function rollOutBay(bay: Bay, cells: readonly Cell[], carcass: Carcass): Bay {
+/** What of a room between two uprights is free for boxes when the doors that hang on these stand open. */
+function besideDoors(room: Bay, bay: Bay, cells: readonly Cell[], carcass: Carcass): Bay {
   const clearance = hingeClearance(carcass)
-  const hung = (side: 'left' | 'right') => cells.some(({ front }) => hingeEdge(front, side))
+  // A bay behind a door that hangs on another upright need not keep clear of it.
+  const hung = (side: 'left' | 'right', end: 'from' | 'to') =>
+    cells.some(({ front, across }) => hingeEdge(front, side) && across[end] === bay[end])
   return {
-    ...bay,
-    from: settle(bay.from + (hung('left') ? clearance : 0)),
-    to: settle(bay.to - (hung('right') ? clearance : 0)),
+    ...room,
+    from: settle(room.from + (hung('left', 'from') ? clearance : 0)),
+    to: settle(room.to - (hung('right', 'to') ? clearance : 0)),
   }
 }
 
@@ -66,8 +68,9 @@ export function rollOutsIn(
     )
     return { places: [], rest: free }
   }
-  const narrow = rollOutBay(
+  const narrow = besideDoors(
     lowest.reduce((width, { clear }) => clearAcross(width, clear), bay),
+    bay,
     cells,
     carcass,
   )

@@ -8,11 +8,16 @@ import { holeGrid, type PinRows, pinsUnder, pinsUp } from './boring'
 import { type Carcass, insideFront } from './carcass'
 import { type Piece, room } from './piece'
 import type { Report } from './report'
+import { evenLevels, fixedLevels } from './shelfLevels'
 
 export interface Shelving {
   readonly pieces: readonly Piece[]
   readonly pins: readonly PinRows[]
+  /** The undersides of the fixed ones from the bottom up. */
+  readonly levels: readonly Mm[]
 }
+
+export const NO_SHELVING: Shelving = { pieces: [], pins: [], levels: [] }
 
 /**
  * How far a housed shelf sinks into the upright beside it: as the corners do, or a third where those are butted (source:
@@ -58,11 +63,18 @@ export function nicheBoardOf(bay: Bay, y: Interval, rear: Mm, carcass: Carcass):
 /** In one bay: what a file can ask for, fixed and adjustable together. */
 const MOST_SHELVES = 40
 
-/** Fixed shelves share the height evenly; adjustable ones go where most room is left, on the nearest holes. */
+/** How many shelves a bay has, and where its fixed ones are said to stand over the bottom. */
+export interface ShelfCounts {
+  readonly fixed: number
+  readonly adjustable: number
+  readonly fixedAt: readonly (Mm | null)[]
+}
+
+/** Fixed shelves at their heights or evenly between; adjustable ones go where most room is left, on the nearest holes. */
 export function shelvesOf(
-  counts: { readonly fixed: number; readonly adjustable: number },
+  counts: ShelfCounts,
   stretch: Interval,
-  bays: readonly Bay[],
+  bay: Bay,
   obstacles: readonly Piece[],
   carcass: Carcass,
   report: Report,
@@ -74,28 +86,24 @@ export function shelvesOf(
       is: `${counts.fixed + counts.adjustable} shelves`,
       limit: `${Math.max(0, most)} shelves`,
     })
-    return { pieces: [], pins: [] }
+    return NO_SHELVING
   }
-  const levels = evenLevels(counts.fixed, stretch, carcass.thickness)
+  const levels = fixedLevels(counts, stretch, carcass, report)
   const regions = between(levels, stretch, carcass.thickness)
   const adjustable = adjustableLevels(counts.adjustable, regions, carcass, report)
   const bored = regions.filter((_, at) => adjustable[at]!.length > 0)
-  const pieces: Piece[] = []
-  const pins: PinRows[] = []
-  for (const bay of bays) {
-    const explode = bay.apart
-    for (const low of levels) pieces.push(fixedShelf(bay, low, explode, obstacles, carcass))
-    for (const low of adjustable.flat()) pieces.push(adjustableShelf(bay, low, explode, obstacles, carcass))
-    if (carcass.method.fixedShelf === 'pinned') for (const low of levels) pins.push(pinsUnder(low, bay, carcass))
-    for (const region of bored) pins.push(pinsUp(region, bay, carcass))
+  const isPinned = carcass.method.fixedShelf === 'pinned'
+  return {
+    levels,
+    pieces: [
+      ...levels.map((low) => fixedShelf(bay, low, bay.apart, obstacles, carcass)),
+      ...adjustable.flat().map((low) => adjustableShelf(bay, low, bay.apart, obstacles, carcass)),
+    ],
+    pins: [
+      ...(isPinned ? levels.map((low) => pinsUnder(low, bay, carcass)) : []),
+      ...bored.map((region) => pinsUp(region, bay, carcass)),
+    ],
   }
-  return { pieces, pins }
-}
-
-/** The undersides of shelves that part a height into equal clear rooms. */
-export function evenLevels(count: number, { from, to }: Interval, thickness: Mm): Mm[] {
-  const clear = (to - from - count * thickness) / (count + 1)
-  return Array.from({ length: count }, (_, at) => settle(from + (at + 1) * clear + at * thickness))
 }
 
 function between(levels: readonly Mm[], { from, to }: Interval, thickness: Mm): Interval[] {

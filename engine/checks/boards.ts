@@ -9,16 +9,27 @@ export function withRole(parts: readonly Part[], ...roles: readonly BoardRole[])
   return parts.filter(({ role }) => roles.includes(role))
 }
 
-/** Between the uprights left and right of a level board, without what it sinks into them; its length where there are none. */
+/**
+ * Between the uprights at both ends of a level board, without what it sinks into them, in mm; its length where there are
+ * none. What stands on it, or under it, between its ends is taken to bear nothing.
+ */
 export function clearSpan(board: Part, parts: readonly Part[]): Mm {
   const { min, max } = boxOf(board)
-  const middle = (min.x + max.x) / 2
   const uprights = withRole(parts, 'leftSide', 'rightSide', 'partition')
     .map(boxOf)
     .filter((box) => box.min.y < max.y && min.y < box.max.y)
-  const left = Math.max(...uprights.filter((box) => box.max.x <= middle).map((box) => box.max.x))
-  const right = Math.min(...uprights.filter((box) => box.min.x >= middle).map((box) => box.min.x))
+  const left = Math.max(...uprights.filter((box) => settle(box.min.x - min.x) <= 0).map((box) => box.max.x))
+  const right = Math.min(...uprights.filter((box) => settle(box.max.x - max.x) >= 0).map((box) => box.min.x))
   return Number.isFinite(right - left) ? settle(right - left) : board.length
+}
+
+/** Which bay a level board is in, from 1 at the left; null where it goes past a partition, or there is none. */
+export function bayOf(board: Part, parts: readonly Part[]): number | null {
+  const { min, max } = boxOf(board)
+  const partitions = withRole(parts, 'partition').map(boxOf)
+  const isPast = partitions.some((box) => box.min.x > min.x && box.max.x < max.x)
+  if (partitions.length === 0 || isPast) return null
+  return 1 + partitions.filter((box) => box.max.x <= (min.x + max.x) / 2).length
 }
 
 /**

@@ -2,13 +2,15 @@ import { boxOf } from '../cabinets/boardBox'
 import { isHung } from '../cabinets/build'
 import { legsAcross } from '../cabinets/leg'
 import { type Mm, settle } from '../units/length'
-import { clearSpan, withRole } from './boards'
+import { bayOf, clearSpan, withRole } from './boards'
 import type { Checked } from './finding'
 import { type Bearing, HOUSED_RULE } from './sag'
 
 /** What a board bears between two things that bear it, and what the maker calls it. */
 export interface Borne extends Bearing {
   readonly span: Mm
+  /** Which bay of its cabinet it is in, where its bays are told apart. */
+  readonly bay: number | null
   readonly one: string
   readonly many: string
   /** How it is held, as a finding says it: `on pins`. */
@@ -25,7 +27,8 @@ export function boardsBorne({ parts, rules, cabinet }: Pick<Checked, 'parts' | '
   return parts.flatMap((part): Borne[] => {
     const stiffness = rules.materials[part.material]?.stiffness
     if (!stiffness) return []
-    const board = { depth: part.width, thickness: part.thickness, stiffness }
+    const bay = cabinet.interior.bays ? bayOf(part, parts) : null
+    const board = { bay, depth: part.width, thickness: part.thickness, stiffness }
     const resting = { ...board, ends: 'resting', held: ON_PINS } as const
     const housed = { ...board, ends: 'housed', span: clearSpan(part, parts), held: HOUSED } as const
     switch (part.role) {
@@ -75,7 +78,7 @@ function bottomBorne(housed: Borne, { parts, rules, cabinet }: Pick<Checked, 'pa
     at.length === 3
       ? (['overMiddle', 'from leg to leg (taken to rest on them and to go on over the middle ones)'] as const)
       : (['resting', 'from leg to leg (taken to rest on them)'] as const)
-  const { depth, thickness, stiffness, one, many } = housed
+  const { bay, depth, thickness, stiffness, one, many } = housed
   const advice = 'Legs that are nearer to one another bear it.'
-  return [{ depth, thickness, stiffness, one, many, ends, span, held, advice }]
+  return [{ bay, depth, thickness, stiffness, one, many, ends, span, held, advice }]
 }

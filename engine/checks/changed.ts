@@ -1,7 +1,8 @@
 import { valuesOf } from '../basics/id'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import { partsOf } from '../parts/partsOf'
-import type { Interior, Material } from '../project/document'
+import type { ColumnShelves, Interior, Material } from '../project/document'
+import { baysOf, withBayShelves } from '../project/interior'
 import type { MethodChoices } from '../project/method'
 import type { Checked, Remedy } from './finding'
 
@@ -20,17 +21,22 @@ export function withInside(checked: Checked, interior: Interior): Changed {
   }
 }
 
-/** With all its loose shelves fixed. */
-export function withShelvesFixed(checked: Checked): Changed {
+/** With all its loose shelves fixed, or those of one of its bays, from 1 at the left. */
+export function withShelvesFixed(checked: Checked, bay: number | null = null): Changed {
   const { interior } = checked.cabinet
-  const fixedShelves = interior.fixedShelves + interior.adjustableShelves
-  return withInside(checked, { ...interior, fixedShelves, adjustableShelves: 0 })
+  if (bay === null) return withInside(checked, allFixed(interior))
+  const { bays, partition: _, pipes: __, ...common } = interior
+  return withInside(checked, withBayShelves(interior, bay - 1, allFixed(bays?.[bay - 1]?.shelves ?? common)))
+}
+
+function allFixed<Shelves extends ColumnShelves>(shelves: Shelves): Shelves {
+  return { ...shelves, fixedShelves: shelves.fixedShelves + shelves.adjustableShelves, adjustableShelves: 0 }
 }
 
 /** With a partition in its middle; null where there is one, or columns part it. */
 export function withPartition(checked: Checked): Changed | null {
   const { interior, front } = checked.cabinet
-  return interior.partition || front.kind === 'columns'
+  return baysOf(interior).length > 0 || front.kind === 'columns'
     ? null
     : withInside(checked, { ...interior, partition: { at: 0.5 } })
 }

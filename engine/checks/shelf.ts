@@ -1,7 +1,8 @@
+import type { Part } from '../parts/part'
 import type { House } from '../project/document'
 import { inch, type Mm } from '../units/length'
 import { NEWTON_PER_KG } from '../units/weight'
-import { withRole } from './boards'
+import { bayOf, withRole } from './boards'
 import { type Borne, boardsBorne } from './borne'
 import { builtWith, type Changed, ofThicker, withPartition, withShelvesFixed } from './changed'
 import { about, type Checked, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
@@ -77,10 +78,23 @@ function limitsFor(load: House['shelfLoad']): readonly Limit[] {
   return load === 'kitchen' ? [STANDARD, KITCHEN, SEEN] : [STANDARD, STANDARD_IN_TIME, PUBLISHED, SEEN]
 }
 
-/** The shelves that sag too much under what the house asks of them: the worst of each cabinet, with a way out. */
+/**
+ * The shelves that sag too much under what the house asks of them: the worst of each cabinet, or of each of its bays where
+ * those have their own, with a way out.
+ */
 export function shelfFindings(checked: Checked): Finding[] {
-  const worst = worstOf(checked)
-  if (!worst) return []
+  const borne = boardsBorne(checked)
+  const bays = [...new Set(borne.map(({ bay }) => bay))].sort((a, b) => (a ?? 0) - (b ?? 0))
+  return bays.flatMap((bay) => {
+    const worst = worstOf(
+      borne.filter((board) => board.bay === bay),
+      checked,
+    )
+    return worst ? [sagFinding(worst, checked)] : []
+  })
+}
+
+function sagFinding(worst: Worst, checked: Checked): Finding {
   const { board, limit, count } = worst
   const { pressure } = SHELF_LOADS[checked.house.shelfLoad]
   const say = sayIn(checked.display)
@@ -92,13 +106,13 @@ export function shelfFindings(checked: Checked): Finding[] {
   const finding = about(checked, {
     weight: limit.weight,
     message:
-      `${count === 1 ? `the ${board.one}` : `${count} ${board.many}`} of ${say.length(board.span)} ${board.held} would sag ${sag} ${when} under ` +
+      `${count === 1 ? `the ${board.one}` : `${count} ${board.many}`} of ${say.length(board.span)} ${board.bay === null ? '' : `in bay ${board.bay} `}${board.held} would sag ${sag} ${when} under ` +
       `${load.words}; ${most} (${limit.words}) is the limit. ${say.length(holds)} is the greatest span that holds${load.isCapped ? ` under ${say.load(pressure)}` : ''}.${board.advice ? ` ${board.advice}` : ''}`,
     measure: sag,
     limit: most,
     source: sourceOf(board, limit.source, load.source),
   })
-  return [limit.weight === 'know' ? finding : withRemedy(finding, () => remedyFor(checked, worst))]
+  return limit.weight === 'know' ? finding : withRemedy(finding, () => remedyFor(checked, worst))
 }
 
 /** Who says so of the limit, of the load, and of the ends where those were judged by a rule of the trade. */
@@ -153,8 +167,7 @@ function excessOf(board: Borne, limit: Limit, { house }: Checked): number {
   return ((limit.isInTime ? IN_TIME : 1) * sagBy(limit, board, pressure)) / limit.at(board.span)
 }
 
-function worstOf(checked: Checked): Worst | null {
-  const borne = boardsBorne(checked)
+function worstOf(borne: readonly Borne[], checked: Checked): Worst | null {
   for (const limit of limitsFor(checked.house.shelfLoad)) {
     const excess = (board: Borne) => excessOf(board, limit, checked)
     const over = borne.filter((board) => excess(board) > 1)
@@ -172,21 +185,30 @@ function worstOf(checked: Checked): Worst | null {
  */
 function remedyFor(checked: Checked, worst: Worst): Remedy | null {
   const { mark, parts } = checked
-  const fixed = withShelvesFixed(checked)
-  if (withRole(parts, 'adjustableShelf').length > 0 && isSound(fixed, checked))
-    return { label: `Fix the shelves of ${mark}`, edit: fixed.edit }
+  const { bay } = worst.board
+  const isCured = (change: Changed) => isSound(change, checked, bay)
+  const fixed = withShelvesFixed(checked, bay)
+  const isLoose = (part: Part) => bay === null || bayOf(part, parts) === bay
+  if (withRole(parts, 'adjustableShelf').some(isLoose) && isCured(fixed))
+    return { label: `Fix the shelves ${bay === null ? '' : `in bay ${bay} `}of ${mark}`, edit: fixed.edit }
   const parted = withPartition(checked)
   const partedRemedy = parted && { label: `Put a partition into ${mark}`, edit: parted.edit }
-  if (parted && isSound(parted, checked)) return partedRemedy
+  if (parted && isCured(parted)) return partedRemedy
   // The thinnest board of the project of which everything holds.
-  const thicker = ofThicker(checked, 'carcassMaterial').find((change) => isSound(change, checked))
+  const thicker = ofThicker(checked, 'carcassMaterial').find(isCured)
   if (thicker) return { label: `Build ${mark} of ${thicker.name}`, edit: thicker.edit }
   return parted && isBetter(parted, checked, worst) ? partedRemedy : null
 }
 
-function isSound(change: Changed, checked: Checked): boolean {
+/** Whether nothing in the cabinet, or in the bay, then sags past more than the eye notices. */
+function isSound(change: Changed, checked: Checked, bay: number | null): boolean {
   const after = builtWith(change, checked)
-  const worst = after && worstOf(after)
+  const worst =
+    after &&
+    worstOf(
+      boardsBorne(after).filter((board) => bay === null || board.bay === bay),
+      after,
+    )
   return after !== null && (worst === null || worst.limit.weight === 'know')
 }
 

@@ -4,6 +4,7 @@ import type { LengthDisplay, Mm } from '../units/length'
 import type { Beside, Side } from './beside'
 import type { Between, Cutout, TopHere } from './between'
 import type { Corner } from './corner'
+import type { ColumnShelves, Interior } from './interior'
 import type { CutLate } from './late'
 import type { AsBuilt } from './measured'
 import type { BuildMethod, MethodChoices } from './method'
@@ -11,6 +12,7 @@ import type { ApplianceSpace } from './space'
 
 export { type Beside, NOTHING_BESIDE, type Side } from './beside'
 export type { Between, Countertop, Cutout, TopHere, Trim, TrimKind } from './between'
+export type { ColumnShelves, Interior, InteriorBay, PipeWindow, RollOuts } from './interior'
 
 /** What is saved, and nothing else: everything that can be worked out from it is left out. */
 export interface Project {
@@ -163,33 +165,6 @@ export interface FrontColumn {
   readonly front: Front
   /** The shelves between its uprights; null for as many as the cabinet has. */
   readonly shelves: ColumnShelves | null
-}
-
-export type ColumnShelves = Pick<Interior, 'fixedShelves' | 'adjustableShelves' | 'rollOuts' | 'dividers'>
-
-export interface Interior {
-  readonly fixedShelves: number
-  readonly adjustableShelves: number
-  /** One upright; `at` is the share of the clear width to its left. */
-  readonly partition: { readonly at: number } | null
-  /** Drawer boxes behind doors, from the bottom up: how many, and how high each box is. None where it is left out. */
-  readonly rollOuts?: RollOuts
-  /** Uprights that stand close together, between trays. None where it is left out. */
-  readonly dividers?: number
-  /** A window in the back for pipes, in the middle of its width. None where it is left out. */
-  readonly pipes?: PipeWindow
-}
-
-export interface RollOuts {
-  readonly count: number
-  readonly height: Mm
-}
-
-export interface PipeWindow {
-  readonly width: Mm
-  readonly height: Mm
-  /** Its lower edge over the floor line of the cabinet. */
-  readonly bottom: Mm
 }
 
 export interface Material {

@@ -1,4 +1,4 @@
-import type { Cabinet, Front, Project } from './document'
+import type { Cabinet, Front, Interior, Project } from './document'
 import { childrenOf } from './frontTree'
 import { find } from './references'
 
@@ -19,6 +19,17 @@ export function mirroredFront(front: Front): Front {
   }
 }
 
+/** The inside as it is seen in a mirror: its bays in the other order. */
+export function mirroredInterior(interior: Interior): Interior {
+  const { partition, bays } = interior
+  if (!partition && !bays) return interior
+  return {
+    ...interior,
+    ...(partition && { partition: { at: 1 - partition.at } }),
+    ...(bays && { bays: [...bays].reverse() }),
+  }
+}
+
 /**
  * What was made for the corner at one end of a wall and has been moved to the other half of it is made for the corner
  * there: a corner cabinet with its other leg, a blind corner with its blind part.
@@ -28,7 +39,7 @@ export function mirroredWhenMoved(before: Cabinet, after: Cabinet, { walls }: Pr
   if (!wall || (!after.corner && !isBlind(after.front))) return {}
   const isAtRight = ({ left, width }: Cabinet) => left + width / 2 > wall.length / 2
   if (before.left === after.left || isAtRight(before) === isAtRight(after)) return {}
-  if (!after.corner) return { front: mirroredFront(after.front) }
+  if (!after.corner) return { front: mirroredFront(after.front), interior: mirroredInterior(after.interior) }
   const hand = isAtRight(after) ? 'right' : 'left'
   if (after.corner.hand === hand) return {}
   return { corner: { ...after.corner, hand }, front: mirroredFront(after.front) }

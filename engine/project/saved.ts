@@ -5,7 +5,7 @@ import { savedBetween, savedCutout, savedTopHere } from './savedBetween'
 import { savedCorner } from './savedCorner'
 import { savedFixing, savedLegs, savedPockets } from './savedFixing'
 import { savedFrames } from './savedFrames'
-import { savedFront, savedShelves } from './savedFront'
+import { savedBays, savedFront, savedShelves } from './savedFront'
 import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
 import { savedSpace } from './savedSpace'
@@ -139,6 +139,7 @@ const cabinet = z.strictObject({
   interior: z.strictObject({
     ...savedShelves,
     partition: z.strictObject({ at: field('at') }).nullable(),
+    bays: savedBays.optional(),
     pipes: z.strictObject({ width: measure, height: measure, bottom: measure }).optional(),
   }),
   method: id.nullable(),

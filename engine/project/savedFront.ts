@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { RANGES } from './ranges'
 import { field, measure } from './savedNumber'
 import { oneOf } from './savedWord'
 
@@ -40,14 +41,21 @@ export const savedFront: z.ZodType = z.lazy(() =>
 export const savedShelves = {
   fixedShelves: field('fixedShelves'),
   adjustableShelves: field('adjustableShelves'),
+  fixedAt: z.array(measure.nullable()).max(RANGES.fixedShelves.most).optional(),
   rollOuts: z.strictObject({ count: field('count'), height: measure }).optional(),
   dividers: field('dividers').optional(),
 }
+const MOST_BAYS = 10
 const columnShelves = z.strictObject(savedShelves).nullable()
 const across = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('fixed'), width: measure }),
   z.strictObject({ kind: z.literal('share'), share: field('share') }),
 ])
+/** The bays inside, from the left. */
+export const savedBays = z
+  .array(z.strictObject({ size: across, shelves: columnShelves }))
+  .min(2)
+  .max(MOST_BAYS)
 const size = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('fixed'), height: measure }),
   z.strictObject({ kind: z.literal('share'), share: field('share'), more: measure.optional() }),

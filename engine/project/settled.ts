@@ -20,11 +20,11 @@ const NOT_LENGTHS = new Set([
   'copies',
 ])
 
-/** A piece of the document as it is kept: its lengths on the grid, its names clean. Nothing is copied without need. */
+/** A piece of the document as it is kept: its lengths on the grid, in lists too, its names clean. Nothing is copied without need. */
 export function settled<Thing>(thing: Thing): Thing {
   if (typeof thing !== 'object' || thing === null) return thing
   if (Array.isArray(thing)) {
-    const items = thing.map((item) => settled<unknown>(item))
+    const items = thing.map((item: unknown) => (typeof item === 'number' ? settle(item) : settled(item)))
     return items.every((item, at) => Object.is(item, thing[at])) ? thing : (items as Thing)
   }
   const before = Object.entries(thing)

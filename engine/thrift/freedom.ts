@@ -3,6 +3,7 @@ import { entriesOf, valuesOf } from '../basics/id'
 import { isHung } from '../project/builtBy'
 import type { Cabinet, CabinetKind, Project } from '../project/document'
 import type { Edit } from '../project/edit'
+import { baysOf } from '../project/interior'
 import type { BuildMethod } from '../project/method'
 import type { Mm } from '../units/length'
 import { settle } from '../units/length'
@@ -76,7 +77,9 @@ function rulesOf({ methods, method: usual }: Project, cabinets: readonly Cabinet
         of: { kind: 'rule', rule: kind, method: id } as const,
       }
     }
-    const hasShelves = built.some(({ interior }) => interior.adjustableShelves > 0)
+    const hasShelves = built.some(({ interior }) =>
+      [interior, ...baysOf(interior).map(({ shelves }) => shelves)].some((one) => (one?.adjustableShelves ?? 0) > 0),
+    )
     const hasBases = built.some(({ kind }) => kind === 'base')
     const stands = built.some((cabinet) => !isHung(cabinet))
     return [

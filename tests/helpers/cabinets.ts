@@ -10,7 +10,10 @@ import {
   type Beside,
   type Cabinet,
   type CabinetKind,
+  type ColumnShelves,
   type Front,
+  type Interior,
+  type InteriorBay,
   type Material,
   NOTHING_BESIDE,
 } from '../../engine/project/document'
@@ -130,8 +133,20 @@ export function sizeOf({ length, width }: Board): string {
   return `${length} x ${width}`
 }
 
+interface Built {
+  readonly cabinet: Cabinet
+  readonly rules: Rules
+}
+
 /** A cabinet of any kind, by any choice of method, within sizes a shop builds. The same dice, the same cabinet. */
-export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly rules: Rules } {
+export function anyCabinet(dice: Random): Built {
+  const { cabinet, rules } = anyUndivided(dice)
+  // Drawn last, so that all else of a seed is as it is without bays.
+  return { cabinet: { ...cabinet, interior: { ...cabinet.interior, ...anyBays(dice) } }, rules }
+}
+
+/** The same with one partition at most. */
+function anyUndivided(dice: Random): Built {
   const oneOf = <Value>(...values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
   const between = (least: number, most: number) => Math.round((least + dice() * (most - least)) * 8) / 8
   const kind = oneOf<CabinetKind>('base', 'upper', 'tall')
@@ -176,8 +191,8 @@ export function anyCabinet(dice: Random): { readonly cabinet: Cabinet; readonly 
 }
 
 /** A cabinet in a corner, by any choice of method. The same dice, the same cabinet. */
-export function anyCorner(dice: Random): ReturnType<typeof anyCabinet> {
-  const { cabinet, rules } = anyCabinet(dice)
+export function anyCorner(dice: Random): Built {
+  const { cabinet, rules } = anyUndivided(dice)
   const oneOf = <Value>(...values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
   const between = (least: number, most: number) => Math.round((least + dice() * (most - least)) * 8) / 8
   const kind = cabinet.kind === 'upper' ? 'upper' : 'base'
@@ -203,6 +218,28 @@ export function anyCorner(dice: Random): ReturnType<typeof anyCabinet> {
       beside: { ...NOTHING_BESIDE, [corner.hand === 'left' ? 'right' : 'left']: anyBeside(dice) },
     },
   }
+}
+
+/** Nothing in two of three; else up to four bays, some with what is their own, and fixed shelves at heights. */
+function anyBays(dice: Random): Partial<Interior> {
+  const oneOf = <Value>(...values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
+  const fixedAt = () => [oneOf(null, 150 + Math.round(dice() * 200)), oneOf(null, 380 + Math.round(dice() * 100))]
+  if (oneOf(true, true, false)) return oneOf({}, { fixedAt: fixedAt() })
+  const bays = Array.from({ length: oneOf(2, 3, 3, 4) }, (_, at): InteriorBay => {
+    const width = 100 + Math.round(dice() * 400) / 4
+    const own: ColumnShelves = {
+      fixedShelves: oneOf(0, 1, 2),
+      adjustableShelves: oneOf(0, 1, 2),
+      fixedAt: fixedAt(),
+      rollOuts: { count: oneOf(0, 0, 1), height: 90 },
+      dividers: oneOf(0, 0, 1),
+    }
+    return {
+      size: at > 0 && dice() < 0.4 ? { kind: 'fixed', width } : { kind: 'share', share: oneOf(1, 1, 2) },
+      shelves: oneOf(null, own, own),
+    }
+  })
+  return { partition: null, bays }
 }
 
 function anyBeside(dice: Random): Beside {

@@ -9,6 +9,7 @@ import { reportOn, SILENT } from '../../../engine/cabinets/report'
 import { boxAround } from '../../../engine/geometry/box'
 import { toCabinet } from '../../../engine/geometry/placement'
 import { type Cabinet, type Front, type FrontColumn, NOTHING_BESIDE } from '../../../engine/project/document'
+import { mirroredInterior } from '../../../engine/project/mirror'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCabinet, BOARDS, boardIn, PLAIN, rulesWith } from '../../helpers/cabinets'
 import { mirroredFrame } from '../../helpers/frames'
@@ -134,9 +135,9 @@ describe('the columns of a front', () => {
   it('stand in the same places seen from the other side when they change sides', () => {
     for (let seed = 0; seed < 300; seed++) {
       const { cabinet, rules } = anyCabinet(randomFrom(seed))
-      const interior = { ...cabinet.interior, partition: null }
-      const one = buildCabinet({ ...cabinet, interior }, rules).boards
+      const one = buildCabinet(cabinet, rules).boards
       const { left, right } = cabinet.beside
+      const interior = mirroredInterior(cabinet.interior)
       const swapped = { interior, front: mirrored(cabinet.front), beside: { left: right, right: left } }
       const other = buildCabinet({ ...cabinet, ...swapped }, { ...rules, method: mirroredFrame(rules.method) }).boards
       const places = endsOf(one)

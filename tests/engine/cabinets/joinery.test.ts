@@ -5,6 +5,7 @@ import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { isEdgeSlot, isSlantedCut, type Operation } from '../../../engine/cabinets/operation'
 import { toCabinet } from '../../../engine/geometry/placement'
 import type { Front } from '../../../engine/project/document'
+import { mirroredInterior } from '../../../engine/project/mirror'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
 import { mirroredFrame } from '../../helpers/frames'
@@ -156,10 +157,10 @@ describe('left and right', () => {
     for (let seed = 0; seed < 300; seed++) {
       const { cabinet, rules } = anyCabinet(randomFrom(seed))
       if (cabinet.front.kind === 'columns') continue
-      const interior = { ...cabinet.interior, partition: null }
-      const { boards } = buildCabinet({ ...cabinet, interior }, rules)
+      const { boards } = buildCabinet(cabinet, rules)
       const left = boardIn(boards, 'leftSide')
       const seen = { ...rules, method: mirroredFrame(rules.method) }
+      const interior = mirroredInterior(cabinet.interior)
       const turned = buildCabinet({ ...cabinet, interior, front: seenInMirror(cabinet.front) }, seen)
       const right = boardIn(turned.boards, 'rightSide')
       expect(mirrored(left), `seed ${seed}`).toEqual(work(right))

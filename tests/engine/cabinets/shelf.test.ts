@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { evenLevels } from '../../../engine/cabinets/shelf'
+import { evenLevels } from '../../../engine/cabinets/shelfLevels'
 import { aCabinet, boardIn, boardsOf, PLAIN, rulesWith, sizeOf } from '../../helpers/cabinets'
 
 const DADO_6 = { kind: 'dado', depth: { rule: 'depth', depth: 6 } } as const

@@ -167,6 +167,41 @@ describe('a loose shelf', () => {
   })
 })
 
+describe('shelves of several bays', () => {
+  const own = { fixedShelves: 0, adjustableShelves: 1 }
+  const bays = [
+    { size: { kind: 'fixed', width: 300 }, shelves: own },
+    { size: { kind: 'fixed', width: 900 }, shelves: own },
+    { size: { kind: 'share', share: 1 }, shelves: own },
+  ] as const
+  const three = inHouse(
+    aWall(cabinet('U1', { width: 2400, interior: { fixedShelves: 0, adjustableShelves: 0, partition: null, bays } })),
+    { shelfLoad: 'books' },
+  )
+  const told = (project: Project) =>
+    derive(project).problems.flatMap(({ message }) => (/would sag/.test(message) ? [message] : []))
+
+  it('are judged bay by bay, each by its own span', () => {
+    // 2400 - 2 x 18 less two partitions and the two typed bays; a loose shelf is 3 shorter.
+    const last = 2400 - 2 * 18 - 2 * 18 - 300 - 900
+    const inBays = told(three).filter((message) => /in bay/.test(message))
+    expect(inBays).toHaveLength(2)
+    expect(inBays[0]).toContain(`the loose shelf of ${900 - 3} mm in bay 2 on pins would sag`)
+    expect(inBays[1]).toContain(`the loose shelf of ${last - 3} mm in bay 3 on pins would sag`)
+  })
+
+  it('are fixed in their bay alone, where that is enough', () => {
+    const way = findingIn(three, /in bay 2 on pins/)!
+    expect(way.remedy?.label).toBe('Fix the shelves in bay 2 of U1')
+    const after = remedied(three, way)
+    expect(the(after, 'U1').interior.bays?.map(({ shelves }) => shelves)).toEqual([
+      own,
+      { fixedShelves: 1, adjustableShelves: 0 },
+      own,
+    ])
+  })
+})
+
 describe('the way out for shelves that sag', () => {
   const project = inHouse(shelves(1000), { shelfLoad: 'books' })
   const finding = findingIn(project, SAG)!

@@ -43,6 +43,16 @@ describe('moving a corner to the other end of its wall', () => {
     expect(doorsOf(there)).toMatchObject({ columns: [{ front: { hinge: 'left' } }, { front: { kind: 'blind' } }] })
   })
 
+  it('mirrors what stands in a blind corner: its bays change places', () => {
+    const held = holding('blindBase')
+    const narrow = { size: { kind: 'fixed', width: 200 }, shelves: null } as const
+    const rest = { size: { kind: 'share', share: 1 }, shelves: null } as const
+    const interior = { ...held.cabinet.interior, bays: [narrow, rest] }
+    const project = applyEdit(held.project, { kind: 'setInterior', ids: [held.cabinet.id], interior })
+    const there = movedTo(atRightEnd(held), { project, cabinet: held.cabinet })
+    expect(there.interior.bays).toEqual([rest, narrow])
+  })
+
   it('leaves it as it is within its half of the wall, and leaves plain cabinets alone', () => {
     const held = holding('cornerBase')
     expect(movedTo(100, held)).toEqual({ ...held.cabinet, left: 100 })
