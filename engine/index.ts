@@ -45,7 +45,7 @@ export { type BreakdownInput, breakdownOf } from './breakdown/steps'
 export { sheetNumbers } from './breakdown/walks'
 export { numberList } from './breakdown/wording'
 export { MOST_OFF } from './cabinets/asBuilt'
-export { type BayPlace, bayPlaces } from './cabinets/bayPlaces'
+export { type BayPlace, bayPlaces, LEAST_BAY } from './cabinets/bayPlaces'
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace, type Leg } from './cabinets/board'
 export type { FrontOpening } from './cabinets/frontOpening'
 export { type FrontPlace, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
@@ -143,6 +143,14 @@ export {
   withSizeAt,
 } from './project/frontTree'
 export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
+export {
+  baysOf,
+  withBayShelves,
+  withBayWidth,
+  withFixedAt,
+  withFixedShelves,
+  withPartitions,
+} from './project/interior'
 export { labelOf } from './project/label'
 export type { CutLate } from './project/late'
 export { checkLength, type Limits } from './project/limits'

@@ -1,19 +1,23 @@
-import type { Cabinet, Project } from '../project/document'
+import type { Cabinet, ColumnShelves, Project } from '../project/document'
+import { baysOf } from '../project/interior'
 import { type Mm, settle } from '../units/length'
-import { clearBottom } from './carcass'
+import { type Carcass, clearBottom, clearWidth } from './carcass'
 import { carcassIn } from './frontPlaces'
 import { interiorOf } from './interior'
 import { cellsOf } from './openings'
 import { SILENT } from './report'
 
-/** A bay of a cabinet and its fixed shelves, as they are typed: in mm, heights over the upper face of the bottom. */
+/** A bay of a cabinet as it is typed, in mm; heights are over the upper face of the bottom. */
 export interface BayPlace {
   readonly width: Mm
-  /** From and to what a fixed shelf may be put; null where no shelf has room. */
-  readonly shelves: { readonly least: Mm; readonly most: Mm } | null
-  /** Where the undersides of its fixed shelves are, from the bottom up. */
-  readonly fixed: readonly Mm[]
+  /** The widest that it can be typed; null for the only one that takes what the others leave. */
+  readonly widest: Mm | null
+  /** Its fixed shelves from the bottom up: where the underside of each is, and from and to where it can be typed. */
+  readonly fixed: readonly { readonly at: Mm; readonly least: Mm; readonly most: Mm }[]
 }
+
+/** What is left at least for a bay that takes what the others leave. Common practice, no source. */
+export const LEAST_BAY: Mm = 30
 
 /** The bays of a cabinet from the left, one where nothing parts it; none where it cannot be built, or stands in a corner. */
 export function bayPlaces(project: Project, cabinet: Cabinet): BayPlace[] {
@@ -21,12 +25,47 @@ export function bayPlaces(project: Project, cabinet: Cabinet): BayPlace[] {
   if (!carcass) return []
   const bottom = clearBottom(carcass)
   const { bays } = interiorOf(cabinet, cellsOf(cabinet.front, carcass, SILENT), [], carcass, SILENT)
-  return bays.map(({ across, height, fixed }) => ({
-    width: settle(across.to - across.from),
-    shelves: height && {
-      least: settle(height.from - bottom),
-      most: settle(height.to - carcass.thickness - bottom),
-    },
-    fixed: fixed.map((low) => settle(low - bottom)),
-  }))
+  return bays.map(({ across, height, fixed }, at) => {
+    const least = settle((height?.from ?? bottom) - bottom)
+    const most = settle((height?.to ?? bottom) - carcass.thickness - bottom)
+    const levels = fixed.map((low) => settle(low - bottom))
+    const { fixedAt = [] } = shelvesIn(cabinet, at)
+    const limits = levels.map((_, shelf) => limitsOf(shelf, levels.length, fixedAt, { least, most }, carcass))
+    return {
+      width: settle(across.to - across.from),
+      widest: widestOf(cabinet, at, carcass),
+      fixed: levels.map((level, shelf) => ({ at: level, ...limits[shelf]! })),
+    }
+  })
+}
+
+function shelvesIn({ front, interior }: Cabinet, at: number): ColumnShelves {
+  const bay = front.kind === 'columns' ? front.columns[at] : baysOf(interior)[at]
+  return bay?.shelves ?? interior
+}
+
+/** What the other bays leave to one: the fixed ones their widths, the others at least so much. */
+function widestOf({ interior }: Cabinet, at: number, carcass: Carcass): Mm | null {
+  const others = baysOf(interior).filter((_, index) => index !== at)
+  const shared = others.filter(({ size }) => size.kind === 'share').length
+  if (shared === 0) return null
+  const fixed = others.reduce((sum, { size }) => sum + (size.kind === 'fixed' ? size.width : 0), 0)
+  return settle(clearWidth(carcass) - others.length * carcass.thickness - fixed - shared * LEAST_BAY)
+}
+
+/** Between the nearest typed ones below and above, with room for those that are not. */
+function limitsOf(
+  shelf: number,
+  count: number,
+  fixedAt: readonly (Mm | null)[],
+  { least, most }: { readonly least: Mm; readonly most: Mm },
+  { thickness }: Carcass,
+): { readonly least: Mm; readonly most: Mm } {
+  const typed = Array.from({ length: count }, (_, at) => ({ at, height: fixedAt[at] ?? null }))
+  const below = typed.filter(({ at, height }) => at < shelf && height !== null).at(-1)
+  const above = typed.find(({ at, height }) => at > shelf && height !== null)
+  return {
+    least: settle((below?.height ?? least - thickness) + (shelf - (below?.at ?? -1)) * thickness),
+    most: settle((above?.height ?? most + thickness) - ((above?.at ?? count) - shelf) * thickness),
+  }
 }

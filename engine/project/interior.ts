@@ -80,6 +80,14 @@ export function withBayShelves(interior: Interior, at: number, shelves: ColumnSh
   return { ...interior, partition: null, bays }
 }
 
+/** The shelves with so many fixed ones: the lower ones keep their heights. */
+export function withFixedShelves<Shelves extends ColumnShelves>(shelves: Shelves, count: number): Shelves {
+  const { fixedAt, ...rest } = shelves
+  const kept = fixedAt?.slice(0, count) ?? []
+  const isTyped = kept.some((height) => height !== null)
+  return { ...rest, fixedShelves: count, ...(isTyped && { fixedAt: kept }) } as Shelves
+}
+
 /** The shelves with one of the fixed ones at a height, or, with null, evenly again. */
 export function withFixedAt<Shelves extends ColumnShelves>(shelves: Shelves, at: number, height: Mm | null): Shelves {
   const all = Array.from({ length: shelves.fixedShelves }, (_, index) =>

@@ -1,10 +1,7 @@
-import type { Cabinet, ColumnShelves, Front, LengthDisplay, Mm } from '../../engine/index'
+import type { Front, LengthDisplay, Mm } from '../../engine/index'
 import { LengthField } from '../ui/LengthField'
-import { NumberField } from '../ui/NumberField'
-import { BayRows } from './BayRows'
 
 type Measured = Extract<Front, { kind: 'appliance' | 'blind' | 'pullOut' }>
-type Columns = Extract<Front, { kind: 'columns' }>
 
 interface LeafRowsProps {
   readonly front: Measured
@@ -84,45 +81,4 @@ function fieldsOf(front: Measured): readonly LeafField[] {
 /** A depth of nothing is one that is not said. */
 function withoutDepth({ depth: _, ...front }: Extract<Front, { kind: 'appliance' }>): Front {
   return front
-}
-
-interface ColumnShelvesRowsProps {
-  readonly front: Columns
-  readonly cabinet: Cabinet
-  readonly display: LengthDisplay
-  readonly at: number
-  readonly onFront: (front: Front) => void
-}
-
-const MOST_SHELVES = 20
-
-/** The shelves of one bay; until they are typed it has as many as the cabinet says. */
-export function ColumnShelvesRows({ front, cabinet: { interior }, display, at, onFront }: ColumnShelvesRowsProps) {
-  const { fixedShelves, adjustableShelves, rollOuts, dividers } = front.columns[at]!.shelves ?? interior
-  const change = (part: Partial<ColumnShelves>) => {
-    const own = { ...(rollOuts ? { rollOuts } : {}), ...(dividers ? { dividers } : {}) }
-    const shelves = { fixedShelves, adjustableShelves, ...own, ...part }
-    onFront({ ...front, columns: front.columns.map((one, index) => (index === at ? { ...one, shelves } : one)) })
-  }
-  return (
-    <>
-      <NumberField
-        label={`· Column ${at + 1} fixed shelves`}
-        value={fixedShelves}
-        least={0}
-        most={MOST_SHELVES}
-        isWhole
-        onNumber={(count) => change({ fixedShelves: count })}
-      />
-      <NumberField
-        label={`· Column ${at + 1} loose shelves`}
-        value={adjustableShelves}
-        least={0}
-        most={MOST_SHELVES}
-        isWhole
-        onNumber={(count) => change({ adjustableShelves: count })}
-      />
-      <BayRows name={`· Column ${at + 1} `} bay={{ rollOuts, dividers }} display={display} onBay={change} />
-    </>
-  )
 }

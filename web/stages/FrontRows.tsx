@@ -5,9 +5,7 @@ import {
   type Edit,
   type Front,
   frontPlaces,
-  type Interior,
   type LengthDisplay,
-  type PipeWindow,
   type Project,
   stepOf,
 } from '../../engine/index'
@@ -16,7 +14,6 @@ import { Choice } from '../ui/Choice'
 import { Fold } from '../ui/Fold'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
-import { BayRows, PipeRows } from './BayRows'
 import { isMeasured } from './FrontLeaf'
 import { FrontTree } from './FrontTree'
 import { frontEdits } from './frontEdit'
@@ -30,8 +27,8 @@ import {
   MOST_DRAWERS,
   overDoor,
 } from './fronts'
+import { InsideRows } from './InsideRows'
 import styles from './Properties.module.css'
-import { ShelfRows } from './ShelfRows'
 import { common } from './shaping'
 
 interface FrontRowsProps {
@@ -61,7 +58,7 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
       {(name === 'overDoor' || name === 'sink') && <OverDoor over={name} cabinets={cabinets} display={display} />}
       {cabinets.length === 1 && <Divided project={project} cabinet={cabinets[0]!} />}
       {cabinets.every(({ front }) => hasSeveralFronts(front)) && <Grain cabinets={cabinets} />}
-      <Inside cabinets={cabinets} display={display} />
+      <InsideRows project={project} cabinets={cabinets} />
     </>
   )
 }
@@ -179,56 +176,5 @@ function OverDoor({ over, cabinets, display }: FrontRowsProps & { readonly over:
         return null
       }}
     />
-  )
-}
-
-function Inside({ cabinets, display }: FrontRowsProps) {
-  const actions = useStore((state) => state.actions)
-  function change(part: Partial<Interior>) {
-    const edits = cabinets.map(
-      ({ id, interior }) => ({ kind: 'setInterior', ids: [id], interior: { ...interior, ...part } }) as const,
-    )
-    actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
-  }
-  function setPipes(pipes: PipeWindow | null) {
-    const edits = cabinets.map(({ id, interior: { pipes: _, ...rest } }) => {
-      return { kind: 'setInterior', ids: [id], interior: pipes ? { ...rest, pipes } : rest } as const
-    })
-    actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
-  }
-  const single = cabinets.length === 1 ? cabinets[0]!.interior : null
-  // Their boards part them already.
-  const areColumns = cabinets.every(({ front }) => front.kind === 'columns')
-  const partition = common(cabinets, ({ interior }) => interior.partition?.at ?? 0)
-  return (
-    <>
-      <ShelfRows cabinets={cabinets} />
-      {!areColumns && (
-        <Choice
-          label="Partition"
-          value={partition === null ? null : partition === 0 ? 'none' : 'one'}
-          options={[
-            ['none', 'none'],
-            ['one', 'one upright'],
-          ]}
-          onChoice={(choice) => change({ partition: choice === 'none' ? null : { at: 0.5 } })}
-        />
-      )}
-      {!areColumns && partition !== null && partition > 0 && (
-        <NumberField
-          label="· At % of width"
-          value={Math.round(partition * 1000) / 10}
-          least={5}
-          most={95}
-          onNumber={(percent) => change({ partition: { at: percent / 100 } })}
-        />
-      )}
-      {single && (
-        <Fold name="roll-outs" title="Roll-outs, trays, pipes" className={styles.fixing}>
-          <BayRows name="" bay={single} display={display} onBay={change} />
-          <PipeRows pipes={single.pipes} display={display} onPipes={setPipes} />
-        </Fold>
-      )}
-    </>
   )
 }

@@ -1,5 +1,6 @@
 import { Fragment } from 'react'
 import {
+  bayPlaces,
   type Cabinet,
   childrenOf,
   dividedInto,
@@ -20,10 +21,11 @@ import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import { DrawerRows } from './DrawerRows'
-import { ColumnShelvesRows, isMeasured, LeafRows } from './FrontLeaf'
+import { isMeasured, LeafRows } from './FrontLeaf'
 import { frontEdit, isFull } from './frontEdit'
 import { LEAF_WORDS, type LeafName, leafName, leafOf, placeName } from './fronts'
 import styles from './Properties.module.css'
+import { ShelvesRows } from './ShelvesRows'
 
 interface FrontTreeProps {
   readonly project: Project
@@ -103,15 +105,32 @@ function Place({ place, project, cabinet, onFront }: PlaceProps) {
       {front.kind === 'drawer' && <DrawerRows front={front} display={project.display} name={name} onFront={change} />}
       {isMeasured(front) && <LeafRows front={front} display={project.display} name={name} onFront={change} />}
       {path.length === 1 && cabinet.front.kind === 'columns' && !isFull(front) && (
-        <ColumnShelvesRows
-          front={cabinet.front}
-          cabinet={cabinet}
-          display={project.display}
-          at={path[0]!}
-          onFront={onFront}
-        />
+        <ColumnShelves front={cabinet.front} at={path[0]!} {...{ project, cabinet, onFront }} />
       )}
     </>
+  )
+}
+
+interface ColumnShelvesProps extends Omit<PlaceProps, 'place'> {
+  readonly front: Extract<Front, { kind: 'columns' }>
+  readonly at: number
+}
+
+/** The shelves of one column; until they are typed it has as many as the cabinet says. */
+function ColumnShelves({ front, at, project, cabinet, onFront }: ColumnShelvesProps) {
+  const { fixedShelves, adjustableShelves, fixedAt, rollOuts, dividers } =
+    front.columns[at]!.shelves ?? cabinet.interior
+  const own = { ...(fixedAt && { fixedAt }), ...(rollOuts && { rollOuts }), ...(dividers && { dividers }) }
+  return (
+    <ShelvesRows
+      name={`Column ${at + 1}`}
+      shelves={{ fixedShelves, adjustableShelves, ...own }}
+      place={bayPlaces(project, cabinet)[at]}
+      display={project.display}
+      onShelves={(shelves) =>
+        onFront({ ...front, columns: front.columns.map((one, index) => (index === at ? { ...one, shelves } : one)) })
+      }
+    />
   )
 }
 

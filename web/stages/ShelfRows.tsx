@@ -1,16 +1,15 @@
-import type { Cabinet, Interior } from '../../engine/index'
+import { type Cabinet, type Interior, withFixedShelves } from '../../engine/index'
 import { useStore } from '../store/store'
 import { NumberField } from '../ui/NumberField'
+import { MOST_SHELVES } from './ShelvesRows'
 import { common } from './shaping'
-
-const MOST_SHELVES = 20
 
 /** How many shelves are in cabinets. */
 export function ShelfRows({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
   const actions = useStore((state) => state.actions)
-  function change(part: Partial<Interior>) {
+  function change(made: (interior: Interior) => Interior) {
     const edits = cabinets.map(
-      ({ id, interior }) => ({ kind: 'setInterior', ids: [id], interior: { ...interior, ...part } }) as const,
+      ({ id, interior }) => ({ kind: 'setInterior', ids: [id], interior: made(interior) }) as const,
     )
     actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
   }
@@ -22,7 +21,7 @@ export function ShelfRows({ cabinets }: { readonly cabinets: readonly Cabinet[] 
         least={0}
         most={MOST_SHELVES}
         isWhole
-        onNumber={(fixedShelves) => change({ fixedShelves })}
+        onNumber={(count) => change((interior) => withFixedShelves(interior, count))}
       />
       <NumberField
         label="Loose shelves"
@@ -30,7 +29,7 @@ export function ShelfRows({ cabinets }: { readonly cabinets: readonly Cabinet[] 
         least={0}
         most={MOST_SHELVES}
         isWhole
-        onNumber={(adjustableShelves) => change({ adjustableShelves })}
+        onNumber={(adjustableShelves) => change((interior) => ({ ...interior, adjustableShelves }))}
       />
     </>
   )

@@ -1,4 +1,12 @@
-import { type Cabinet, childrenOf, type Edit, type Front, type Interior } from '../../engine/index'
+import {
+  baysOf,
+  type Cabinet,
+  childrenOf,
+  type Edit,
+  type Front,
+  type Interior,
+  withPartitions,
+} from '../../engine/index'
 
 /** A front put on a cabinet, and in the same step all taken out that cannot stand behind it. */
 export function frontEdit(cabinet: Cabinet, front: Front): Edit {
@@ -15,12 +23,13 @@ export function frontEdits(cabinets: readonly Cabinet[], frontOf: (cabinet: Cabi
 }
 
 function interiorBehind(front: Front, interior: Interior): Interior {
-  const { fixedShelves, adjustableShelves, partition, pipes, rollOuts, dividers } = interior
-  const isFilled = fixedShelves + adjustableShelves + (rollOuts?.count ?? 0) + (dividers ?? 0) > 0 || partition !== null
+  const { fixedShelves, adjustableShelves, pipes, rollOuts, dividers } = interior
+  const isParted = baysOf(interior).length > 0
+  const isFilled = fixedShelves + adjustableShelves + (rollOuts?.count ?? 0) + (dividers ?? 0) > 0 || isParted
   if (!isFilled) return interior
   // A column that is full has no shelves anyway.
   if (!isFull(front) || front.kind === 'columns') {
-    return partition && hasNiche(front) ? { ...interior, partition: null } : interior
+    return isParted && hasNiche(front) ? withPartitions(interior, 0) : interior
   }
   return { fixedShelves: 0, adjustableShelves: 0, partition: null, ...(pipes ? { pipes } : {}) }
 }

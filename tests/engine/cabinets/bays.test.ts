@@ -138,10 +138,27 @@ describe('a bay', () => {
     )
     const places = bayPlaces(project, the(project, 'T1'))
     expect(places.map(({ width }) => width)).toEqual([300, 1200 - 300 - 18])
-    const { shelves, fixed } = places[1]!
-    expect(shelves!.least).toBe(0)
+    // The first can be typed until 30 are left to the other, which takes what it leaves and cannot be typed.
+    expect(places.map(({ widest }) => widest)).toEqual([1200 - 18 - 30, null])
+    const [shelf] = places[1]!.fixed
     // In the middle: as much under the shelf as over it.
-    expect(fixed).toEqual([shelves!.most / 2])
+    expect(shelf).toEqual({ at: shelf!.most / 2, least: 0, most: shelf!.most })
+  })
+})
+
+describe('what can be typed of a fixed shelf', () => {
+  it('is from the typed one under it to the typed one over it, with room for those between', () => {
+    const interior = { ...EMPTY, fixedShelves: 4, fixedAt: [300, null, null, 1200] }
+    const project = aWall(cabinet('T1', { interior }))
+    const [place] = bayPlaces(project, the(project, 'T1'))
+    const limits = place!.fixed.map(({ least, most }) => [least, most])
+    const most = place!.fixed[3]!.most
+    expect(limits).toEqual([
+      [0, 1200 - 3 * 18],
+      [300 + 18, 1200 - 2 * 18],
+      [300 + 2 * 18, 1200 - 18],
+      [300 + 3 * 18, most],
+    ])
   })
 })
 
