@@ -91,7 +91,7 @@ function outerMembers(front: Front, carcass: Carcass, frame: Frame): Member[] {
  */
 function membersWithin(front: Front, rect: Rect, withPart: Off | null, carcass: Carcass, frame: Frame): Member[] {
   const { method } = carcass
-  const rects = rectsWithin(front, rect, !withPart, carcass)
+  const rects = rectsWithin(front, rect, !withPart, carcass).map((part) => flushIn(rect, part))
   const whole = openingBehind(rect, frame, method)
   const cover = coverOf(frame, method)
   const between = rects.slice(1).map((next, at): Member => {
@@ -108,6 +108,17 @@ function membersWithin(front: Front, rect: Rect, withPart: Off | null, carcass: 
     membersWithin(inner, rects[at]!, withPart ?? innerOff(front, at), carcass, frame),
   )
   return [...between, ...inside]
+}
+
+/** Equal shares are equal to the tick, so that the last part of a front may end some ticks off its edge. */
+const NEAR: Mm = 0.01
+
+/** A part that reaches the edges of the whole it is a part of, where it all but does: what stands there is let in to the full. */
+function flushIn(whole: Rect, part: Rect): Rect {
+  const isAt = (a: Mm, b: Mm) => Math.abs(a - b) < NEAR
+  const bottom = isAt(part.bottom, whole.bottom) ? whole.bottom : part.bottom
+  const right = isAt(rightOf(part), rightOf(whole)) ? rightOf(whole) : rightOf(part)
+  return { left: part.left, bottom, width: right - part.left, height: topOf(part) - bottom }
 }
 
 /** Rows and columns of fixed sizes may not fill the front, and their members then stand where others are. */

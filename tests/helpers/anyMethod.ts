@@ -38,7 +38,7 @@ const depth: fc.Arbitrary<JointDepth> = oneOf<JointDepth>(
   { rule: 'residual', residual: 10 },
 )
 
-const faceFrame: fc.Arbitrary<FaceFrame> = fc.record({
+const plainFrame: fc.Arbitrary<FaceFrame> = fc.record({
   stile: oneOf(USUAL_FRAME.stile, 44.45, 50),
   topRail: oneOf(38, 60),
   bottomRail: oneOf(38, 25),
@@ -49,6 +49,12 @@ const faceFrame: fc.Arbitrary<FaceFrame> = fc.record({
   joint: oneOf<FaceFrame['joint']>({ kind: 'pocketScrews' }, { kind: 'tenon', length: 15 }),
   fronts: oneOf<FaceFrame['fronts']>({ kind: 'inset' }, { kind: 'overlay', by: 12.7 }, { kind: 'overlay', by: 8 }),
 })
+
+/** Some with a top rail of their own for uppers. */
+const faceFrame: fc.Arbitrary<FaceFrame> = anyOf<FaceFrame>(
+  [2, plainFrame],
+  [1, plainFrame.map((frame) => ({ ...frame, upperTopRail: 63.5 }))],
+)
 
 const fivePart = fc.record({
   ...{ kind: fc.constant('fivePart' as const), groove: oneOf(10, 8), play: oneOf(USUAL_FIVE_PART.play, 1) },
@@ -104,6 +110,7 @@ const choices: fc.Arbitrary<Choices> = fc.record<Choices>({
   slide: oneOf<MethodChoices['slide']>(
     { kind: 'side', clearance: 12.7 },
     { kind: 'undermount', insideDeduction: 41.3 },
+    { kind: 'undermount', insideDeduction: 41.3, longerBy: 22.225 },
   ),
   fixing: oneOf<MethodChoices['fixing']>(
     none,

@@ -86,6 +86,17 @@ describe('a face frame', () => {
     expect(mortises[0]).toMatchObject({ edge: 'high', depth: 15, length: 45 - 2 * 6 })
   })
 
+  it('has a mullion that reaches the bottom rail under rows whose equal shares leave a tick', () => {
+    const columns: Front = { kind: 'columns', columns: [share(DOOR), share(DOOR)] }
+    const front: Front = { kind: 'rows', rows: [share(DRAWER), share(DRAWER), share(columns)] }
+    for (const height of [640, 820, 701.125]) {
+      const cabinet = aCabinet('base', { width: 900, height, depth: 600, front })
+      const { boards } = buildCabinet(cabinet, rulesWith({ faceFrame: { ...FRAME, bottomRail: 38, joint: TENON } }))
+      const [, top] = y(boardIn(boards, 'bottomRail'))
+      expect(y(boardIn(boards, 'mullion'))[0]).toBe(top - 15)
+    }
+  })
+
   it('butts its members where the tenons would meet in a mullion, and says so', () => {
     const { boards, problems } = built(DOOR, { joint: { kind: 'tenon', length: 19 } })
     expect(boardIn(boards, 'topRail').length).toBe(900 - 2 * 40)

@@ -3,10 +3,11 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { derive } from '../../../engine/pipeline'
 import { newProject } from '../../../engine/project/defaults'
-import { VERSION } from '../../../engine/project/document'
+import { type Project, VERSION } from '../../../engine/project/document'
 import { USUAL_LEGS } from '../../../engine/project/fixing'
-import { NO_FRAMES } from '../../../engine/project/frames'
+import { NO_FRAMES, USUAL_FRAME } from '../../../engine/project/frames'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
+import type { BuildMethod } from '../../../engine/project/method'
 import { MIGRATIONS } from '../../../engine/project/migrate'
 import { readProject, writeProject } from '../../../engine/project/schema'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
@@ -42,6 +43,19 @@ describe('a project in a file', () => {
       expect(read).toEqual({ ok: true, value: one })
       if (read.ok) expect(writeProject(read.value)).toBe(text)
     }
+  })
+
+  it('keeps what a method may leave out: longer slides that come out in part, another top rail of uppers', () => {
+    const plain = newProject('in')
+    const method = plain.methods[plain.method]!
+    const changed: BuildMethod = {
+      ...method,
+      slide: { kind: 'undermount', insideDeduction: 41.3, longerBy: 22.225 },
+      slides: { ...method.slides, extension: 'standard' },
+      faceFrame: { ...USUAL_FRAME, upperTopRail: 63.5 },
+    }
+    const project: Project = { ...plain, methods: { ...plain.methods, [method.id]: changed } }
+    expect(readProject(writeProject(project))).toEqual({ ok: true, value: project })
   })
 
   it('is the same whatever the order its keys were made in', () => {
