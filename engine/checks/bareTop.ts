@@ -1,3 +1,4 @@
+import { valuesOf } from '../basics/id'
 import type { BuiltRun } from '../between/run'
 import type { Beside, Cabinet, Project, Side } from '../project/document'
 import { markOf } from '../project/mark'
@@ -80,12 +81,17 @@ function endFinding(stretch: BareStretch, side: Side, project: Project): Finding
   const { gap, to } = gapsBeside(project, cabinet)[side]
   const name = applianceName(cabinet.space.of)
   const told = { measure: 'nothing', limit: 'a panel or a cleat', source: PRACTICE }
-  if (gap <= NEAR) {
+  if (gap <= NEAR && !isAppliance(to, project)) {
     const message = `the countertop over its ${name} ends at ${to}: screw a cleat on there, and one on the wall behind, for it to lie on. An appliance carries nothing.`
     return [about(one, { ...told, weight: 'know', message, measure: 'a cleat' })]
   }
   const message = `nothing holds the ${side} end of the countertop over its ${name}, and an appliance carries nothing: put a panel to the floor there.`
   return [withRemedy(about(one, { ...told, weight: 'mind', message }), () => panelled(cabinet, side, project))]
+}
+
+/** Whether what stands there is an appliance too, which holds no cleat. */
+function isAppliance(mark: string, { cabinets }: Project): boolean {
+  return valuesOf<Cabinet>(cabinets).some((one) => one.space !== undefined && markOf(one) === mark)
 }
 
 /** A panel of front board beside a space, where there is room for it, or where the appliance leaves its play to it. */

@@ -110,6 +110,19 @@ describe('a countertop over appliances', () => {
     expect(findingIn(atWall, /screw a cleat on there/)).toMatchObject({ weight: 'know' })
     expect(findingIn(atWall, /nothing holds/)).toBeNull()
   })
+  it('is not held by a range that stands there, and gets its panel of the play', () => {
+    const beside = topped(
+      base('B1', 600, 600),
+      space('S1', 'dishwasher', { left: 1200, width: 620 }),
+      space('S2', 'range', { left: 1820, width: 600 }),
+      base('B2', 2420, 600),
+    )
+    const told = findingIn(beside, /nothing holds the right end/)!
+    const after = remedied(beside, told)
+    // 620 less a panel of 18; 600 are asked for.
+    expect(the(after, 'S1')).toMatchObject({ width: 620 - 18, beside: { right: { kind: 'panel', foot: 'floor' } } })
+    expect(findingIn(after, /nothing holds|screw a cleat/)).toBeNull()
+  })
   it('is held by bases at both sides, and over one appliance stiff enough', () => {
     expect(findingIn(among('dishwasher'), /nothing holds|nothing under it/)).toBeNull()
   })
