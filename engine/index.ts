@@ -155,7 +155,7 @@ export { labelOf } from './project/label'
 export type { CutLate } from './project/late'
 export { checkLength, type Limits } from './project/limits'
 export { LEFT_INSIDE, SLIDE_CLASSES, UNDERMOUNT_LONGER_BY, USUAL_FOLD } from './project/machining'
-export { markOf } from './project/mark'
+export { freeNumber, markOf } from './project/mark'
 export { freshBoard, materialsInOrder, stockOf } from './project/materials'
 export type { AsBuilt, MeasuredOpening } from './project/measured'
 export type {

@@ -5,6 +5,7 @@ import {
   type Edit,
   fitOf,
   formatWithUnit,
+  freeNumber,
   handStep,
   labelOf,
   type Mm,
@@ -101,7 +102,7 @@ function copyOf(project: Project, source: Cabinet): Cabinet | null {
   const fresh = newCabinetAt(project, source.kind, source.left + source.width, source.width, source.wall)
   if (!fresh) return null
   // One sheet of a kind has room for one of them, and no opening of the copy was measured.
-  const copy = { ...source, id: fresh.id, number: fresh.number, pins: {}, asBuilt: {} }
+  const copy = { ...source, id: fresh.id, number: freeNumber(project, source), pins: {}, asBuilt: {} }
   const places = [source.left + source.width, source.left - source.width, ...lefts(project, source)]
   return places.map((left) => ({ ...copy, left })).find((there) => fitOf(project, there).fits) ?? null
 }

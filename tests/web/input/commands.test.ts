@@ -65,6 +65,19 @@ describe('other commands', () => {
     })
   })
 
+  it('put a space for an appliance there, with a mark of its own, and copy it as one', () => {
+    const two = aWall(base('B1'), base('B2', { left: 600 }))
+    const added = addedFirst(two, 'dishwasherSpace', null)
+    if (added.kind !== 'make') throw new Error(added.why)
+    expect(added.label).toBe('Add S1')
+    const wall = applyEdit(two, added.edit)
+    expect(duplicated(wall, added.select)).toMatchObject({ label: 'Duplicate S1', said: 'Copied S1 to S2' })
+    expect(addedFirst(aWall(base('B1', { width: 3600 })), 'rangeSpace', null)).toEqual({
+      kind: 'refuse',
+      why: 'There is no free place on the wall for another space for a range',
+    })
+  })
+
   it('delete several as one step', () => {
     const wall = aWall(base('B1'), base('B2', { left: 600 }))
     expect(removed(wall, [idOf('B1'), idOf('B2')])).toMatchObject({ label: 'Delete B1 and B2', select: [] })
