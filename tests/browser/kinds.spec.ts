@@ -36,12 +36,17 @@ async function pullBase(page: Page, left: number): Promise<void> {
   await drag(page, await middleOf(page.locator('[data-tray="base"]')), await onScreen(page, left + 300, 300))
 }
 
-test('bases with a door, with drawers, for a sink, for an island, and an end shelf', async ({ shop }) => {
+test('bases with a door, with drawers, for a sink, for an island, an end shelf and a vanity that hangs', async ({
+  shop,
+}) => {
   await startProject(shop, 'Millimetres')
   await pullBase(shop, 0)
   await expect(cabinet(shop, 'B1')).toHaveCount(1)
   for (const name of ['drawer base', 'sink base', 'island base, finished back', 'end shelf']) await putReady(shop, name)
-  await expect(cabinet(shop, 'B5')).toHaveCount(1)
+  await putReady(shop, 'wall-hung vanity base')
+  await expect(cabinet(shop, 'B6')).toHaveCount(1)
+  // Its rail is on no row of another cabinet then.
+  await type(properties(shop).getByLabel('Width', { exact: true }), '620')
 
   await expectRows(shop, 'B1', {
     side: size(SIDE, 580 - 1),
@@ -89,6 +94,18 @@ test('bases with a door, with drawers, for a sink, for an island, and an end she
     bottom: level(250),
     'fixed shelf': housed(250),
     door: [],
+  })
+  // It hangs by a rail before its back, 600 high and 480 deep, with nothing under it and nothing behind the rail over the basin.
+  await expectRows(shop, 'B6', {
+    side: size(600, 480 - 1),
+    bottom: level(620, 480),
+    back: back(620, 600, 'nothing'),
+    'front stretcher': size(inside(620), 75),
+    'back stretcher': [],
+    'top nailer': size(inside(620), 90),
+    'plinth front': [],
+    'false front': banded(620 - 3, 100),
+    door: banded(600 - 3 - 100 - 3, (620 - 3 - 3) / 2),
   })
 })
 
