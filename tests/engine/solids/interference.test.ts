@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
-import { explodedBy } from '../../../engine/cabinets/board'
+import { type Board, explodedBy } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
+import { type Box, boxOver } from '../../../engine/geometry/box'
 import type { MethodChoices } from '../../../engine/project/method'
 import { interferences } from '../../../engine/solids/interference'
+import { blankInCabinet, movedBox } from '../../../engine/solids/solid'
+import { READY_KINDS } from '../../helpers/anyMade'
 import { anyCabinet } from '../../helpers/cabinets'
+import { readyBuild } from '../../helpers/ready'
 
 /** `leftSide 1 in bottom 1: 12 mm3`, with the cabinet it happens in. */
 function told(seed: number, found: ReturnType<typeof interferences>): string[] {
@@ -40,6 +44,26 @@ describe('the boards of a cabinet built by any method', () => {
     }
   })
 })
+
+describe('a kind of cabinet that is taken apart', () => {
+  it.each(READY_KINDS)(
+    'reaches farther to either side and up than closed, and out of the wall where it has fronts: %s',
+    (name) => {
+      const { boards, fronts } = readyBuild(name)
+      const closed = boundsOf(boards, 0)
+      const apart = boundsOf(boards, 1)
+      expect(apart.min.x).toBeLessThan(closed.min.x - 50)
+      for (const axis of ['x', 'y'] as const) expect(apart.max[axis], axis).toBeGreaterThan(closed.max[axis] + 50)
+      if (fronts.length > 0) expect(apart.max.z).toBeGreaterThan(closed.max.z + 50)
+    },
+  )
+})
+
+function boundsOf(boards: readonly Board[], apart: number): Box {
+  return boards
+    .map((board) => movedBox(blankInCabinet(board), explodedBy(board.explode, apart)))
+    .reduce((all, one) => boxOver(all, one))
+}
 
 const DRAWER_ROLES: readonly string[] = ['drawerSide', 'drawerBoxFront', 'drawerBoxBack', 'drawerBottom']
 
