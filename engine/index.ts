@@ -175,6 +175,7 @@ export type {
 export { type MethodFile, readMethod, writeMethod } from './project/methodFile'
 export { freeMethodId, isMethodFree, namersOf } from './project/methods'
 export { cleanName, LONGEST_NAME } from './project/name'
+export { type Overrides, ownNames, type RuleSet, withOwn } from './project/overrides'
 export { startOf } from './project/ready'
 export { type NewKind, newKindName, READY, type ReadyName, SPACES, type SpaceName } from './project/readyKinds'
 export { readProject, writeProject } from './project/schema'

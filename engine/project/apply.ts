@@ -5,9 +5,10 @@ import { addMaterial, isMaterialFree, pin, withoutMaterial, withoutStock } from 
 import type { Beside, Cabinet, Front, Material, Project } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { freeNumber, markOf } from './mark'
-import type { BuildMethod, MethodChoices } from './method'
+import type { BuildMethod } from './method'
 import { isMethodFree, methodCopy } from './methods'
 import { mirroredWhenMoved } from './mirror'
+import { type Overrides, overridden } from './overrides'
 import { isInRange, isSavable, RANGES } from './ranges'
 import { canHoldSpace, find, hasEverything, isThere, lostBeside, lostBetween, lostPin } from './references'
 import { changed, changeIn, put, without, withRoom } from './rooms'
@@ -179,12 +180,10 @@ function shape(project: Project, { id, ...change }: CabinetShape): Project {
 }
 
 /** What is undefined goes back to the method; the others are merged into what is already different. */
-function override(project: Project, id: CabinetId, choices: Partial<MethodChoices>): Project {
+function override(project: Project, id: CabinetId, choices: Overrides): Project {
   const cabinet = find(project.cabinets, id)
   if (!cabinet || !hasEverything(choices, project.materials)) return project
-  const all = Object.entries({ ...cabinet.overrides, ...choices })
-  const overrides = Object.fromEntries(all.filter(([, choice]) => choice !== undefined))
-  return changeIn(project, 'cabinets', id, { overrides })
+  return changeIn(project, 'cabinets', id, { overrides: overridden(cabinet.overrides, choices) })
 }
 
 function canStandBeside(beside: Beside, { materials }: Project): boolean {

@@ -1,12 +1,13 @@
 import type { Cabinet, Project } from './document'
 import type { BuildMethod, MethodChoices } from './method'
+import { withOwn } from './overrides'
 
 /** A method with a cabinet's own choices. What hangs has nothing under it, whatever its kind. */
 export function withOverrides(
   method: BuildMethod,
   { kind, bottom, overrides }: Pick<Cabinet, 'kind' | 'bottom' | 'overrides'>,
 ): BuildMethod {
-  const own = Object.keys(overrides).length === 0 ? method : { ...method, ...overrides }
+  const own = withOwn(method, overrides)
   return kind !== 'upper' && bottom > 0 && own.floor.kind !== 'none' ? { ...own, floor: { kind: 'none' } } : own
 }
 

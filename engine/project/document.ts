@@ -7,7 +7,8 @@ import type { Corner } from './corner'
 import type { ColumnShelves, Interior } from './interior'
 import type { CutLate } from './late'
 import type { AsBuilt } from './measured'
-import type { BuildMethod, MethodChoices } from './method'
+import type { BuildMethod } from './method'
+import type { Overrides } from './overrides'
 import type { ApplianceSpace } from './space'
 
 export { type Beside, NOTHING_BESIDE, type Side } from './beside'
@@ -95,7 +96,7 @@ export interface Cabinet {
   readonly front: Front
   readonly interior: Interior
   readonly method: MethodId | null
-  readonly overrides: Partial<MethodChoices>
+  readonly overrides: Overrides
   /** Whether the grain runs on from front to front: they are cut side by side from one sheet. */
   readonly isGrainRunning: boolean
   /** Boards that must come from sheets of one kind, by the board's place in the cabinet: `left-side`. */

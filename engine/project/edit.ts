@@ -21,7 +21,8 @@ import type {
   Wall,
 } from './document'
 import type { MeasuredOpening } from './measured'
-import type { BuildMethod, MethodChoices } from './method'
+import type { BuildMethod } from './method'
+import type { Overrides } from './overrides'
 import type { ApplianceSpace } from './space'
 
 /** Everything that can be done to a project. What an edit asks is what it gets: whether it fits is asked beforehand. */
@@ -34,7 +35,7 @@ export type Edit =
   | { readonly kind: 'setInterior'; readonly ids: readonly CabinetId[]; readonly interior: Interior }
   | { readonly kind: 'setCabinetMethod'; readonly ids: readonly CabinetId[]; readonly method: MethodId | null }
   /** A choice made differently from the method, or, with undefined, again as the method has it. */
-  | { readonly kind: 'override'; readonly ids: readonly CabinetId[]; readonly choices: Partial<MethodChoices> }
+  | { readonly kind: 'override'; readonly ids: readonly CabinetId[]; readonly choices: Overrides }
   /** Fronts are cut side by side from one sheet, or, with false, wherever they fit. */
   | { readonly kind: 'letGrainRun'; readonly ids: readonly CabinetId[]; readonly isRunning: boolean }
   /** Boards come from sheets of one kind; with null, from any of their material. */

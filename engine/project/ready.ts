@@ -2,7 +2,8 @@ import { inch, type Mm, settle } from '../units/length'
 import { blindWidthLeast, CORNER_FILLER } from './blind'
 import type { Corner } from './corner'
 import type { CabinetKind, Front, FrontRow, Interior, NewCabinet, Project } from './document'
-import type { BuildMethod, MethodChoices } from './method'
+import type { BuildMethod } from './method'
+import type { Overrides } from './overrides'
 import { kindOf, type NewKind } from './readyKinds'
 import type { Appliance, ApplianceSpace } from './space'
 import { usualSpace } from './usualSpace'
@@ -12,7 +13,7 @@ export interface Start extends NewCabinet {
   readonly kind: CabinetKind
   readonly front: Front
   readonly interior: Interior
-  readonly overrides: Partial<MethodChoices>
+  readonly overrides: Overrides
   readonly corner: Corner | null
   readonly space?: ApplianceSpace
 }

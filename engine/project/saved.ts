@@ -3,13 +3,13 @@ import { VERSION } from './document'
 import { cleanName, LONGEST_NAME } from './name'
 import { savedBetween, savedCutout, savedTopHere } from './savedBetween'
 import { savedCorner } from './savedCorner'
-import { savedFixing, savedLegs, savedPockets } from './savedFixing'
+import { savedFixing, savedPockets } from './savedFixing'
 import { savedFrames } from './savedFrames'
 import { savedBays, savedFront, savedShelves } from './savedFront'
-import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
+import { savedOwnRules, savedRules } from './savedRules'
 import { savedSpace } from './savedSpace'
-import { id, oneOf } from './savedWord'
+import { flag, id, oneOf } from './savedWord'
 
 const NAME_FORM = `it must be a text of ${LONGEST_NAME} signs at most`
 const name = z
@@ -17,7 +17,6 @@ const name = z
   .transform(cleanName)
   .pipe(z.string().max(LONGEST_NAME, { error: NAME_FORM }))
 
-const flag = z.boolean({ error: 'it must be true or false' })
 const rect = { left: field('left'), bottom: field('bottom'), width: field('width'), height: field('height') }
 const opening = z.strictObject({ id, kind: oneOf('window', 'door'), ...rect })
 
@@ -90,29 +89,7 @@ const method = z.strictObject({
   id,
   name,
   ...choices,
-  shelves: z.strictObject({
-    sideClearance: measure,
-    setback: measure,
-    pinDiameter: measure,
-    pinDepth: measure,
-    pitch: field('pitch'),
-    rowSetback: measure,
-    firstHole: measure,
-    balance: z.strictObject({ rows: oneOf('asLeft', 'multiple'), arePlatesOn: flag }).optional(),
-  }),
-  banding: z.strictObject({ carcass: measure, fronts: measure, isInFinishedSize: flag }),
-  fronts: z.strictObject({ gap: measure, endReveal: measure, topReveal: measure, bottomReveal: measure }),
-  drawers: z.strictObject({
-    bottomClearance: measure,
-    topClearance: measure,
-    lengthStep: field('lengthStep'),
-    rearClearance: measure,
-    grooveDepth: measure,
-    grooveUp: measure,
-    bottomPlay: measure,
-  }),
-  ...savedMachining,
-  legs: savedLegs,
+  ...savedRules,
   pockets: savedPockets.optional(),
 })
 
@@ -143,7 +120,7 @@ const cabinet = z.strictObject({
     pipes: z.strictObject({ width: measure, height: measure, bottom: measure }).optional(),
   }),
   method: id.nullable(),
-  overrides: z.strictObject(choices).partial(),
+  overrides: z.strictObject({ ...choices, ...savedOwnRules }).partial(),
   isGrainRunning: flag,
   pins: z.record(id, id),
   beside: z.strictObject({ left: beside, right: beside }),

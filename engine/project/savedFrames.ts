@@ -1,7 +1,6 @@
 import { z } from 'zod'
 import { field, measure } from './savedNumber'
-
-const flag = z.boolean({ error: 'it must be true or false' })
+import { flag } from './savedWord'
 
 /** What a build method says of face frames and five-part fronts, as a file has it. */
 export const savedFrames = {

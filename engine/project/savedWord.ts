@@ -8,3 +8,5 @@ export const id = z.string({ error: ID_FORM }).regex(/^[a-z][a-z0-9-]{0,39}$/, {
 export function oneOf<const Words extends readonly [string, ...string[]]>(...words: Words) {
   return z.enum(words, { error: `it must be ${words.join(' or ')}` })
 }
+
+export const flag = z.boolean({ error: 'it must be true or false' })

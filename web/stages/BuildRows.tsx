@@ -2,17 +2,23 @@ import { useId, useState } from 'react'
 import {
   type BuildMethod,
   type Cabinet,
-  type MethodChoices,
   type MethodId,
+  type Overrides,
+  ownNames,
   type Project,
+  type RuleSet,
   valuesOf,
+  withOwn,
 } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import { Choice } from '../ui/Choice'
+import { Fold } from '../ui/Fold'
 import { ChoiceRows } from './ChoiceRows'
 import { ownChoices } from './choices'
 import styles from './Properties.module.css'
+import { RuleRows } from './RuleRows'
+import { RULES } from './rules'
 import { common } from './shaping'
 
 interface BuildRowsProps {
@@ -21,6 +27,7 @@ interface BuildRowsProps {
 }
 
 const USUAL = 'usual'
+const RULE_NAMES = Object.keys(RULES) as RuleSet[]
 
 /** The build method of the selected cabinets, and what they do differently from it. */
 export function BuildRows({ project, cabinets }: BuildRowsProps) {
@@ -33,14 +40,14 @@ export function BuildRows({ project, cabinets }: BuildRowsProps) {
     [USUAL, `as the project (${usual.name})`],
     ...valuesOf<BuildMethod>(project.methods).map((method) => [method.id, method.name] as const),
   ] as readonly (readonly [string, string])[]
+  const owns = cabinets.map(({ overrides }) => overrides)
   // A choice that several of them make is one choice.
-  const made: Partial<MethodChoices> = Object.assign({}, ...cabinets.map(({ overrides }) => overrides))
-  const own = Object.keys(made).length
-  const choices = cabinets.map(({ method, overrides }) => ({
-    ...project.methods[method ?? project.method]!,
-    ...overrides,
-  }))
-  const override = (change: Partial<MethodChoices>) => actions.commit({ kind: 'override', ids, choices: change })
+  const made = [...new Set(owns.flatMap(ownNames))]
+  const own = made.length
+  const choices = cabinets.map(({ method, overrides }) =>
+    withOwn(project.methods[method ?? project.method]!, overrides),
+  )
+  const override = (change: Overrides) => actions.commit({ kind: 'override', ids, choices: change })
   return (
     <>
       <Choice
@@ -66,14 +73,34 @@ export function BuildRows({ project, cabinets }: BuildRowsProps) {
           <>
             <ChoiceRows
               choices={choices}
-              own={cabinets.map(({ overrides }) => overrides)}
+              own={owns}
               materials={project.materials}
               display={project.display}
               onChoice={override}
               onReset={(name) => override({ [name]: undefined })}
             />
+            {RULE_NAMES.map((set) => {
+              const count = made.filter((name) => name.startsWith(`${set}.`)).length
+              return (
+                <Fold
+                  key={set}
+                  name={`own ${set}`}
+                  title={`${RULES[set].title}${count > 0 ? `: ${count} *` : ''}`}
+                  className={styles.fixing}
+                >
+                  <RuleRows
+                    set={set}
+                    methods={choices}
+                    own={owns}
+                    display={project.display}
+                    onRules={override}
+                    onReset={override}
+                  />
+                </Fold>
+              )
+            })}
             {own > 0 && (
-              <Button onClick={() => override(nothingOf(made))} className={styles.resetAll}>
+              <Button onClick={() => override(nothingOf(owns))} className={styles.resetAll}>
                 All as the build method
               </Button>
             )}
@@ -84,7 +111,7 @@ export function BuildRows({ project, cabinets }: BuildRowsProps) {
   )
 }
 
-/** The same choices, taken back. */
-function nothingOf(made: Partial<MethodChoices>): Partial<MethodChoices> {
-  return Object.fromEntries(Object.keys(made).map((name) => [name, undefined]))
+/** All that is own of any of them, taken back. */
+function nothingOf(owns: readonly Overrides[]): Overrides {
+  return Object.fromEntries(owns.flatMap((own) => Object.keys(own).map((name) => [name, undefined])))
 }

@@ -1,4 +1,4 @@
-import type { LengthDisplay, Material, MaterialId, MethodChoices } from '../../engine/index'
+import type { LengthDisplay, Material, MaterialId, MethodChoices, Overrides } from '../../engine/index'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
@@ -13,7 +13,7 @@ interface ChoiceRowsProps {
   /** What holds now, one for each thing that is edited together. */
   readonly choices: readonly MethodChoices[]
   /** What of it is a cabinet's own; empty where a method itself is edited. */
-  readonly own: readonly Partial<MethodChoices>[]
+  readonly own: readonly Overrides[]
   readonly materials: Readonly<Record<MaterialId, Material>>
   readonly display: LengthDisplay
   readonly onChoice: (choices: Partial<MethodChoices>) => void

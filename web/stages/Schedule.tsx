@@ -8,6 +8,7 @@ import {
   type LengthDisplay,
   markOf,
   newCabinetAt,
+  ownNames,
   valuesOf,
 } from '../../engine/index'
 import { addedFirst, duplicated, removed } from '../input/commands'
@@ -96,7 +97,7 @@ const ScheduleRow = memo(function ScheduleRow({ cabinet, display, isChosen }: Sc
   const actions = useStore((state) => state.actions)
   const mark = markOf(cabinet)
   const { id } = cabinet
-  const own = ownChoices(cabinet.overrides)
+  const own = ownChoices(ownNames(cabinet.overrides))
   return (
     <tr data-row={id} className={isChosen ? styles.chosen : undefined}>
       <th scope="row">

@@ -11,6 +11,7 @@ import {
 import type { ChoiceOf } from './choiceOf'
 import { doorPull, drawerPull, fixing, frameFixing, frontScrews } from './fixingChoices'
 import { faceFrame, frontBuild, panelWood } from './frameChoices'
+import { ruleLabel } from './rules'
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
 const USUAL = {
@@ -286,11 +287,9 @@ export function choiceLabel(name: string): string {
   return Object.hasOwn(MATERIAL_CHOICES, name) ? MATERIAL_CHOICES[name as MaterialChoice] : name
 }
 
-/** The choices that a cabinet makes itself, by name: `Back, Slides`. Empty where it is built as its method says. */
-export function ownChoices(overrides: Partial<MethodChoices>): string {
-  const order = [...CHOICE_NAMES, ...Object.keys(MATERIAL_CHOICES)]
-  return order
-    .filter((name) => Object.hasOwn(overrides, name))
-    .map(choiceLabel)
-    .join(', ')
+/** The choices that a cabinet makes itself, by name: `Back, Loose shelves: Setback`. Empty where it is built as its method says. */
+export function ownChoices(names: readonly string[]): string {
+  const order = [...CHOICE_NAMES, ...Object.keys(MATERIAL_CHOICES)] as readonly string[]
+  const choices = order.filter((name) => names.includes(name)).map(choiceLabel)
+  return [...choices, ...names.flatMap((name) => ruleLabel(name) ?? [])].join(', ')
 }

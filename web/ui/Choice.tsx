@@ -1,16 +1,13 @@
-import { RotateCcw } from 'lucide-react'
 import { useId } from 'react'
 import styles from './Fields.module.css'
+import { OWN_TITLE, type Own, Reset } from './Reset'
 
-interface ChoiceProps<Value extends string> {
+interface ChoiceProps<Value extends string> extends Own {
   readonly label: string
   /** Null where several things differ. */
   readonly value: Value | null
   readonly options: readonly (readonly [Value, string])[]
   readonly onChoice: (value: Value) => void
-  /** Whether this was chosen differently from the build method. */
-  readonly isOwn?: boolean
-  readonly onReset?: () => void
   readonly isBare?: boolean
 }
 
@@ -29,7 +26,7 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
           id={id}
           className={styles.field}
           value={value ?? ''}
-          title={isOwn ? 'Chosen differently from the build method' : undefined}
+          title={isOwn ? OWN_TITLE : undefined}
           onChange={(event) => onChoice(event.currentTarget.value as Value)}
         >
           {value === null && (
@@ -43,16 +40,7 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
             </option>
           ))}
         </select>
-        {isOwn && onReset && (
-          <button
-            type="button"
-            className={styles.reset}
-            onClick={onReset}
-            aria-label={`${label}: as the build method has it`}
-          >
-            <RotateCcw size={14} aria-hidden />
-          </button>
-        )}
+        <Reset label={label} isOwn={isOwn} onReset={onReset} />
       </span>
     </div>
   )

@@ -9,11 +9,12 @@ import {
   type Result,
 } from '../../engine/index'
 import styles from './Fields.module.css'
+import { OWN_TITLE, type Own, Reset } from './Reset'
 
 /** A field of the project, or limits of its own. */
 export type LimitedField = Parameters<typeof checkLength>[0]
 
-export interface LengthFieldProps {
+export interface LengthFieldProps extends Own {
   readonly label: string
   /** Null where several things have different lengths. */
   readonly value: Mm | null
@@ -49,7 +50,7 @@ export function readLength(
  * under it.
  */
 export function LengthField(props: LengthFieldProps) {
-  const { label, value, display, field, onLength, onRefusal, onTyped, names, isBare, isMeasure } = props
+  const { label, value, display, field, onLength, onRefusal, onTyped, names, isBare, isMeasure, isOwn, onReset } = props
   const id = useId()
   const shown = value === null ? '' : isMeasure ? formatMeasure(value, display) : formatLength(value, display)
   const [typed, setTyped] = useState<string | null>(null)
@@ -85,30 +86,34 @@ export function LengthField(props: LengthFieldProps) {
   }
 
   return (
-    <div className={isBare ? styles.bare : styles.row}>
+    <div className={isBare ? styles.bare : isOwn ? `${styles.row} ${styles.own}` : styles.row}>
       <label htmlFor={id} className={isBare ? 'unseen' : undefined}>
         {label}
       </label>
-      <input
-        id={id}
-        className={styles.field}
-        value={typed ?? shown}
-        placeholder={value === null ? 'mixed' : undefined}
-        inputMode="text"
-        autoComplete="off"
-        spellCheck={false}
-        aria-invalid={why !== null}
-        aria-describedby={why === null ? undefined : `${id}-why`}
-        onFocus={(event) => event.currentTarget.select()}
-        onChange={(event) => {
-          const text = event.currentTarget.value
-          setTyped(text)
-          const read = onTyped && readLength(text, display, field, names)
-          if (read) onTyped(read.ok ? read.value : null)
-        }}
-        onBlur={settleText}
-        onKeyDown={onKeyDown}
-      />
+      <span className={isBare ? styles.bareControl : styles.control}>
+        <input
+          id={id}
+          title={isOwn ? OWN_TITLE : undefined}
+          className={styles.field}
+          value={typed ?? shown}
+          placeholder={value === null ? 'mixed' : undefined}
+          inputMode="text"
+          autoComplete="off"
+          spellCheck={false}
+          aria-invalid={why !== null}
+          aria-describedby={why === null ? undefined : `${id}-why`}
+          onFocus={(event) => event.currentTarget.select()}
+          onChange={(event) => {
+            const text = event.currentTarget.value
+            setTyped(text)
+            const read = onTyped && readLength(text, display, field, names)
+            if (read) onTyped(read.ok ? read.value : null)
+          }}
+          onBlur={settleText}
+          onKeyDown={onKeyDown}
+        />
+        <Reset label={label} isOwn={isOwn} onReset={onReset} />
+      </span>
       {why !== null && (
         <p id={`${id}-why`} className={styles.why} role="alert">
           {why}

@@ -1,7 +1,8 @@
 import { useEffect, useId, useState } from 'react'
 import styles from './Fields.module.css'
+import { OWN_TITLE, type Own, Reset } from './Reset'
 
-interface NumberFieldProps {
+interface NumberFieldProps extends Own {
   readonly label: string
   /** Null where several things differ, or where there is no number. */
   readonly value: number | null
@@ -19,7 +20,20 @@ interface NumberFieldProps {
 
 /** A plain number between two limits, which are of what is kept. What is not one stays in the field with the reason under it. */
 export function NumberField(props: NumberFieldProps) {
-  const { label, value, least, most, isWhole, per = 1, placeholder = 'mixed', onNumber, onEmpty, isBare } = props
+  const {
+    label,
+    value,
+    least,
+    most,
+    isWhole,
+    per = 1,
+    placeholder = 'mixed',
+    onNumber,
+    onEmpty,
+    isBare,
+    isOwn,
+    onReset,
+  } = props
   const id = useId()
   const inUnit = (kept: number) => (per === 1 ? kept : Math.round((kept / per) * 10) / 10)
   const shown = value === null ? '' : String(inUnit(value))
@@ -49,30 +63,34 @@ export function NumberField(props: NumberFieldProps) {
   }
 
   return (
-    <div className={isBare ? styles.bare : styles.row}>
+    <div className={isBare ? styles.bare : isOwn ? `${styles.row} ${styles.own}` : styles.row}>
       <label htmlFor={id} className={isBare ? 'unseen' : undefined}>
         {label}
       </label>
-      <input
-        id={id}
-        className={styles.field}
-        value={typed ?? shown}
-        placeholder={value === null ? placeholder : undefined}
-        inputMode={isWhole ? 'numeric' : 'decimal'}
-        autoComplete="off"
-        aria-invalid={why !== null}
-        aria-describedby={why === null ? undefined : `${id}-why`}
-        onFocus={(event) => event.currentTarget.select()}
-        onChange={(event) => setTyped(event.currentTarget.value)}
-        onBlur={settleText}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') settleText()
-          if (event.key === 'Escape' && typed !== null) {
-            event.stopPropagation()
-            forget()
-          }
-        }}
-      />
+      <span className={isBare ? styles.bareControl : styles.control}>
+        <input
+          id={id}
+          title={isOwn ? OWN_TITLE : undefined}
+          className={styles.field}
+          value={typed ?? shown}
+          placeholder={value === null ? placeholder : undefined}
+          inputMode={isWhole ? 'numeric' : 'decimal'}
+          autoComplete="off"
+          aria-invalid={why !== null}
+          aria-describedby={why === null ? undefined : `${id}-why`}
+          onFocus={(event) => event.currentTarget.select()}
+          onChange={(event) => setTyped(event.currentTarget.value)}
+          onBlur={settleText}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') settleText()
+            if (event.key === 'Escape' && typed !== null) {
+              event.stopPropagation()
+              forget()
+            }
+          }}
+        />
+        <Reset label={label} isOwn={isOwn} onReset={onReset} />
+      </span>
       {why !== null && (
         <p id={`${id}-why`} className={styles.why} role="alert">
           {why}
