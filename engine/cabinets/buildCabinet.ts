@@ -33,6 +33,7 @@ import { pipesIn, tellCrossed } from './pipes'
 import { pulled } from './pull'
 import { nameOf, refitted } from './refit'
 import { type Report, reportOn, SILENT } from './report'
+import { withSeenEnds } from './seenEnds'
 import { kickNotch, sidesOf } from './side'
 import { slidden } from './slideBoring'
 import { canBeCut, tellTightness } from './sound'
@@ -75,9 +76,10 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const drawn = frontsOf(faces, how, carcass, report)
   const beside = besideOf(cabinet, carcass, rules.materials, report)
   const frame = faceFrameOf(cabinet.front, carcass, report)
-  const pieces = [...shell, ...interior.pieces, ...frame, ...drawn, ...drawers, ...beside].map((piece) =>
-    isHiddenByFrame(piece, carcass) ? { ...piece, banded: UNBANDED } : piece,
-  )
+  const pieces = [...shell, ...interior.pieces, ...frame, ...drawn, ...drawers, ...beside].map((piece) => {
+    const banded = isHiddenByFrame(piece, carcass) ? { ...piece, banded: UNBANDED } : piece
+    return withSeenEnds(banded, cabinet, carcass)
+  })
   const { pipes } = cabinet.interior
   if (pipes && interior.niches.length === 0) tellCrossed(pipes, interior.pieces, carcass, report)
   const pipesThrough = (back: Board) => (pipes ? pipesIn(back, pipes, carcass, report) : [])

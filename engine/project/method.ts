@@ -181,6 +181,11 @@ export interface BandingRules {
   readonly fronts: Mm
   /** Whether the finished size includes the banding, so that the board is cut smaller by it. */
   readonly isInFinishedSize: boolean
+  /**
+   * Which ends of sides are banded besides their front edges, with the banding of the carcass: the bottom edges of uppers, and
+   * the top edges of high talls that are open above. None where it is left out.
+   */
+  readonly ends?: 'uppers' | 'uppersAndTalls'
 }
 
 export interface FrontRules {

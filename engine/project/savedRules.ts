@@ -4,6 +4,7 @@ import { savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
 import { flag, oneOf } from './savedWord'
 
+const ends = oneOf('uppers', 'uppersAndTalls')
 const balance = z.strictObject({ rows: oneOf('asLeft', 'multiple'), arePlatesOn: flag })
 
 /** The measures of a build method, by what they are of, as a file has them. */
@@ -18,7 +19,7 @@ export const savedRules = {
     firstHole: measure,
     balance: balance.optional(),
   }),
-  banding: z.strictObject({ carcass: measure, fronts: measure, isInFinishedSize: flag }),
+  banding: z.strictObject({ carcass: measure, fronts: measure, isInFinishedSize: flag, ends: ends.optional() }),
   fronts: z.strictObject({ gap: measure, endReveal: measure, topReveal: measure, bottomReveal: measure }),
   drawers: z.strictObject({
     bottomClearance: measure,
@@ -39,7 +40,7 @@ const { shelves, banding, fronts, drawers, hinge, slides, legs } = savedRules
 export const savedOwnRules = {
   shelves: shelves.extend({ balance: balance.nullable() }).partial(),
   slides: slides.extend({ extension: z.literal('standard').nullable() }).partial(),
-  banding: banding.partial(),
+  banding: banding.extend({ ends: ends.nullable() }).partial(),
   fronts: fronts.partial(),
   drawers: drawers.partial(),
   hinge: hinge.partial(),

@@ -66,6 +66,19 @@ export function RuleRows(props: RuleRowsProps) {
       {set === 'shelves' && <BalanceRows {...props} />}
       {set === 'slides' && <SlideClass {...props} />}
       {set === 'banding' && (
+        <Choice
+          label="Ends of sides"
+          value={common(methods, ({ banding }) => banding.ends ?? 'none')}
+          options={[
+            ['none', 'not banded'],
+            ['uppers', 'bottom edges of uppers'],
+            ['uppersAndTalls', 'and top edges of high talls'],
+          ]}
+          onChoice={(ends) => put('ends', ends === 'none' ? null : ends)}
+          {...ownOf('ends', props)}
+        />
+      )}
+      {set === 'banding' && (
         <Tick
           label="Boards are cut smaller by it"
           isTicked={methods.every(({ banding }) => banding.isInFinishedSize)}

@@ -108,6 +108,7 @@ export const RULES = {
 
 /** What is chosen among the measures, and what is ticked. */
 const WORDS: Readonly<Record<string, string>> = {
+  'banding.ends': 'Ends of sides',
   'banding.isInFinishedSize': 'Boards are cut smaller by it',
   'shelves.balance': 'Rows of holes',
   'slides.loadClass': 'A pair carries',

@@ -1,0 +1,33 @@
+import type { Cabinet } from '../project/document'
+import { inch, type Mm } from '../units/length'
+import type { Banding } from './board'
+import type { Carcass } from './carcass'
+import { bandedOn, type Piece } from './piece'
+
+/** Ends of talls higher than this have their top edges banded, where those are open above. Source: AWS 2009 4.4.4. */
+const TALL_END: Mm = inch(80)
+
+/**
+ * A side with bands on those of its ends that are seen, where its method has them: the bottom edge of the ends of what
+ * hangs as an upper, and the top edge of the ends of high talls that are open above. An end that stands in the bottom, or
+ * in a top that lies over it, is not seen. Source: AWS 2009 4.4.4.
+ */
+export function withSeenEnds(
+  piece: Piece,
+  { kind, height }: Pick<Cabinet, 'kind' | 'height'>,
+  carcass: Carcass,
+): Piece {
+  const { ends, carcass: thickness } = carcass.method.banding
+  const isSide = piece.role === 'leftSide' || piece.role === 'rightSide'
+  if (!ends || !isSide) return piece
+  const isFootSeen = kind === 'upper' && carcass.bottom !== 'under'
+  const isHeadSeen = ends === 'uppersAndTalls' && kind === 'tall' && height > TALL_END && !carcass.topOver
+  const seen: (keyof Banding)[] = [
+    ...(isFootSeen ? (['start'] as const) : []),
+    ...(isHeadSeen ? (['end'] as const) : []),
+  ]
+  if (seen.length === 0) return piece
+  const front = piece.banded.edges === 'front' ? [piece.role === 'leftSide' ? ('high' as const) : ('low' as const)] : []
+  const { min, max } = piece.box
+  return { ...piece, banded: bandedOn([...front, ...seen], thickness, Math.min(max.y - min.y, max.z - min.z)) }
+}
