@@ -1,6 +1,6 @@
 import { counted } from '../basics/counted'
 import { type Hanging, hangingsOf } from '../cabinets/hanging'
-import { armFor, hingesFor, overlayOf } from '../cabinets/hinge'
+import { armFor, cupCentre, hingesFor, overlayOf } from '../cabinets/hinge'
 import { type Leaf, leafWeight, leavesOf } from '../cabinets/leaf'
 import type { Operation } from '../cabinets/operation'
 import type { Part } from '../parts/part'
@@ -13,11 +13,20 @@ const OVERLAY_SOURCE = "a hinge maker's quick reference: overlay = fixed distanc
 /** What is left of a door behind its cups at least. Common practice, no source. */
 const LEAST_BEHIND_CUP: Mm = 3
 
-/** Hinges whose doors would not cover what they should, cups that are too deep, and hinges that find no place. */
+/**
+ * Hinges whose doors would not cover what they should, cups that are too deep, cups in the groove of a panel, and hinges that find
+ * no place.
+ */
 export function hingeFindings(checked: Checked): Finding[] {
   const { cupDiameter, plateDiameter } = checked.rules.method.hinge
   if (!(cupDiameter > 0 && plateDiameter > 0)) return []
-  return [...overlayFinding(checked), ...depthFinding(checked), ...placeFinding(checked), ...plateFinding(checked)]
+  return [
+    ...overlayFinding(checked),
+    ...depthFinding(checked),
+    ...grooveFinding(checked),
+    ...placeFinding(checked),
+    ...plateFinding(checked),
+  ]
 }
 
 /** How far a door is from where its hinge holds it, as the best arm does. */
@@ -67,6 +76,23 @@ function depthFinding(checked: Checked): Finding[] {
       source: PRACTICE,
     }),
   ]
+}
+
+/** Cups of five-part doors that are bored into the groove of the panel. */
+function grooveFinding(checked: Checked): Finding[] {
+  const { frontBuild, hinge } = checked.rules.method
+  if (frontBuild.kind !== 'fivePart') return []
+  const far = settle(cupCentre(hinge) + hinge.cupDiameter / 2)
+  const members = leavesOf(checked.parts, checked.fronts)
+    .map(({ hung }) => hung)
+    .filter((hung) => bored(hung) > 0 && (hung.role === 'doorStile' || hung.role === 'doorRail'))
+  const narrow = members.filter(({ width }) => far > width - frontBuild.groove)
+  const [first] = narrow
+  if (!first) return []
+  const say = sayIn(checked.display)
+  const [measure, limit] = say.apart(far, settle(first.width - frontBuild.groove))
+  const message = `the cups of ${counted(narrow.length, 'door')} reach ${measure} in from the edge, into the groove of the panel, which begins at ${limit}. Make wider stiles, or a shallower groove.`
+  return [about(checked, { weight: 'mind', message, measure, limit, source: GEOMETRY })]
 }
 
 /** Hinges that a door asks for and that are not bored, since no board is beside it or nothing on that is free. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { MethodId } from '../../../engine/basics/id'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Project } from '../../../engine/project/document'
+import { USUAL_FIVE_PART } from '../../../engine/project/frames'
 import { USUAL_HINGE } from '../../../engine/project/machining'
 import type { HingeRules } from '../../../engine/project/method'
 import { aWall, cabinet } from '../../helpers/wall'
@@ -29,6 +30,21 @@ describe('the hinges of a build method', () => {
     // Source: a hinge catalogue of 2023: cups are 10.5 or 12.5 mm deep at least. 3 behind them: common practice, no source.
     for (const cupDepth of [10.5, 12.5, 18 - 3]) expect(findingIn(hungWith({ cupDepth }), /deep leave/)).toBeNull()
     expect(figureOf(findingIn(hungWith({ cupDepth: 18 - 2 }), /deep leave/)?.measure)).toBe(2)
+  })
+
+  it('keep their cups out of the groove of a five-part door', () => {
+    // A cup of 35 begins 5 from the edge and ends at 40; a groove of 10 in a stile of 50 begins there.
+    const framed = (stile: number) =>
+      findingIn(
+        applyEdit(PROJECT, {
+          kind: 'editMethod',
+          id: 'm1' as MethodId,
+          change: { frontBuild: { ...USUAL_FIVE_PART, stile, groove: 10 } },
+        }),
+        /groove of the panel/,
+      )
+    expect(framed(50)).toBeNull()
+    expect(framed(49)).toMatchObject({ weight: 'mind', measure: '40 mm', limit: '39 mm' })
   })
 
   it('find no place where a plate is as long as the door is high, and that is said', () => {
