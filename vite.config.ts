@@ -34,6 +34,8 @@ export default defineConfig({
     root: '.',
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/browser/**'],
-    testTimeout: 60_000,
+    testTimeout: 120_000,
+    // Left to itself it keeps a core free, and takes twice as long on two.
+    maxWorkers: '100%',
   },
 })
