@@ -23,7 +23,7 @@ test('a base with a face frame and five-part doors is built by hand, and its cut
   await button(shop, /Built differently/).click()
   await properties(shop).getByLabel('Face frame', { exact: true }).selectOption('inset fronts, tenons')
   await type(properties(shop).getByLabel('· Frame stiles'), '40')
-  await type(properties(shop).getByLabel('· Top rail'), '50')
+  await type(properties(shop).getByLabel('· Top rail', { exact: true }), '50')
   await type(properties(shop).getByLabel('· Bottom rail'), '40')
   await type(properties(shop).getByLabel('· Mullions, mid rails'), '40')
   await type(properties(shop).getByLabel('· Tenon'), '15')
