@@ -75,6 +75,7 @@ export function areCutAlike(a: Fold, b: Fold): boolean {
 }
 
 function isSamePiece(a: Piece, b: Piece): boolean {
+  if (a === b) return true
   if (a.x !== b.x || a.y !== b.y || a.length !== b.length || a.width !== b.width) return false
   if (a.kind === 'part') return b.kind === 'part' && a.part === b.part && a.rotated === b.rotated
   if (a.kind !== 'cut') return a.kind === b.kind

@@ -149,10 +149,12 @@ function watchRest(at: number) {
   rest ??= setTimeout(lookForRest, at - performance.now())
 }
 
+/** Where frames come slowly, moves wait for the next of them: a hand rests only when that has brought none. */
 function lookForRest() {
   rest = undefined
-  if (performance.now() < restsAt) watchRest(restsAt)
-  else catchUp()
+  if (performance.now() < restsAt) return watchRest(restsAt)
+  const seen = move
+  afterFrames(1, () => setTimeout(() => move === seen && catchUp()))
 }
 
 /** The hand rests: there is time for every turn, but for one that holds up the page only when its wait is over. */

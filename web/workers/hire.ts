@@ -5,6 +5,7 @@ import type { Hand } from './packer'
 /** A fresh worker of the browser's that packs sheets. Its letters come as JSON. */
 export function hirePacker(): Hand {
   const worker = new Worker(new URL('./packing.worker.ts', import.meta.url), { type: 'module' })
+  const read = createReader()
   const hand: Hand = {
     postMessage: (letter) => worker.postMessage(letter),
     terminate: () => worker.terminate(),
@@ -16,11 +17,26 @@ export function hirePacker(): Hand {
   return hand
 }
 
-/** The letter of a text. Placements are found when they are asked for. */
-export function read(text: string): AnswerLetter {
-  const letter = JSON.parse(text) as AnswerLetter
-  if (letter.kind !== 'answer') return letter
-  return { ...letter, answer: { ...letter.answer, sheets: letter.answer.sheets.map(withPlacements) } }
+/**
+ * Reads letters one after another. Sheets that are cut as in the answer before are the same objects: under the hand most
+ * of them are, and need not be read again. Placements are found when they are asked for.
+ */
+export function createReader(): (text: string) => AnswerLetter {
+  let known: ReadonlyMap<string, SheetLayout> = new Map()
+  return (text) => {
+    const [head, ...lines] = text.split('\n')
+    const letter = JSON.parse(head!) as AnswerLetter
+    if (letter.kind !== 'answer') return letter
+    const now = new Map<string, SheetLayout>()
+    const sheets = lines.map((line) => {
+      // Two that are cut alike are two objects, since each is a sheet of its own.
+      const sheet = (now.has(line) ? undefined : known.get(line)) ?? withPlacements(JSON.parse(line))
+      now.set(line, sheet)
+      return sheet
+    })
+    known = now
+    return { ...letter, answer: { ...letter.answer, sheets } }
+  }
 }
 
 function withPlacements({ stock, copies, root }: SheetLayout): SheetLayout {

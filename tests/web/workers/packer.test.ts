@@ -2,7 +2,7 @@ import { describe, expect, it, vi } from 'vitest'
 import { demonstrationKitchen, derive, type SheetAnswer, type SheetJob } from '../../../engine/index'
 import { packSheets } from '../../../engine/sheets/pack'
 import { createBench } from '../../../web/workers/bench'
-import { read } from '../../../web/workers/hire'
+import { createReader } from '../../../web/workers/hire'
 import { type AnswerLetter, type JobLetter, written } from '../../../web/workers/letters'
 import { createPacker, type Hand } from '../../../web/workers/packer'
 
@@ -162,6 +162,19 @@ describe('a letter', () => {
     const answer = packSheets({ ...derive(demonstrationKitchen()).sheetJob, effort: 'glance' })
     const letter: AnswerLetter = { kind: 'answer', number: 3, answer, isSettled: true }
     expect(answer.sheets.length).toBeGreaterThan(5)
-    expect(structuredClone(read(written(letter)))).toEqual(letter)
+    expect(structuredClone(createReader()(written(letter)))).toEqual(letter)
+  })
+
+  it('has the very sheets of the letter before where they are cut as they were', () => {
+    const answer = packSheets({ ...derive(demonstrationKitchen()).sheetJob, effort: 'glance' })
+    const [first, ...others] = answer.sheets
+    const changed = { ...answer, sheets: [{ ...first!, copies: first!.copies + 1 }, ...others.toReversed()] }
+    const read = createReader()
+    const [before, after] = [answer, changed].map((of) => {
+      const letter = read(written({ kind: 'answer', number: 1, answer: of, isSettled: true }))
+      return letter.kind === 'answer' ? letter.answer.sheets : []
+    })
+    expect(after!.map((sheet) => before!.includes(sheet))).toEqual([false, ...others.map(() => true)])
+    expect(structuredClone(after)).toEqual(changed.sheets)
   })
 })
