@@ -98,7 +98,7 @@ const Sections = memo(function Sections(chosen: ChosenProps) {
 
 /** What is chosen as the hand has it now: sizes and fronts can be dragged, and what is typed of them follows. */
 function useUnderHand({ project, cabinets }: ChosenProps): ChosenProps {
-  const shown = useFollowing('lists', (state) => (state.gesture ? state.shown : null))
+  const shown = useFollowing('card', (state) => (state.gesture ? state.shown : null))
   if (!shown) return { project, cabinets }
   return { project: shown, cabinets: cabinets.map((cabinet) => shown.cabinets[cabinet.id] ?? cabinet) }
 }

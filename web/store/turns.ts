@@ -5,9 +5,9 @@ import type { State } from './state'
 import { useStore } from './store'
 
 /** The views that follow the wall while something is dragged along it. */
-export type Follower = 'scene' | 'lists' | 'sheets' | 'findings' | 'pictures'
+export type Follower = 'scene' | 'lists' | 'card' | 'sheets' | 'findings' | 'pictures'
 /** In this order; pictures of the sheets and lists are never open together, so they share a turn. */
-const TURNS = ['scene', 'sheets', 'findings', 'lists'] as const
+const TURNS = ['scene', 'sheets', 'findings', 'lists', 'card'] as const
 type Taker = (typeof TURNS)[number]
 
 /** Brings a follower up to the state, or as near to it as it can come now, and says whether it has caught up. */
@@ -17,6 +17,7 @@ export type Turn = (state: State, isHandResting: boolean) => boolean
 export const seenBy: Readonly<Record<Follower, StoreApi<State>>> = {
   scene: seenFirst(),
   lists: seenFirst(),
+  card: seenFirst(),
   sheets: seenFirst(),
   findings: seenFirst(),
   pictures: seenFirst(),
@@ -29,6 +30,7 @@ const turns: Record<Taker, Turn> = {
     seenBy.pictures.setState(seenBy.sheets.getState(), true)
     return seeing('lists')(state, isHandResting) && caughtUp.sheets === state
   },
+  card: seeing('card'),
   sheets: seeing('sheets'),
   findings(state, isHandResting) {
     // What the sheets have seen is listed already, and need only be judged.
@@ -96,16 +98,18 @@ const RESTING_MS = { least: 40, most: 90 }
 /** A follower that holds up the page, as 3D does where the processor draws it, leaves three times as long to the others. */
 const PATIENCE = 3
 /** Under a moving hand nothing that follows it changes faster than can be read. */
-const LEAST_WAIT_MS: Record<Taker, number> = { scene: 60, sheets: 250, findings: 250, lists: 150 }
+const LEAST_WAIT_MS: Record<Taker, number> = { scene: 60, sheets: 250, findings: 250, lists: 250, card: 150 }
 
 let last = 0
 /** The last move: what it came to, and when that was. */
 let move: { readonly derived: State['derived']; readonly at: number; readonly restsAfter: number } | null = null
+/** Whether the hand has not moved since for long enough. */
+let isResting = false
 /** When the hand will have rested, unless it moves again. A timer looks at it, since setting one at every move costs much. */
 let restsAt = 0
 let rest: ReturnType<typeof setTimeout> | undefined
 /** When a follower may take its next turn under a moving hand. */
-const mayFollowAt: Record<Taker, number> = { scene: 0, sheets: 0, findings: 0, lists: 0 }
+const mayFollowAt: Record<Taker, number> = { scene: 0, sheets: 0, findings: 0, lists: 0, card: 0 }
 
 useStore.subscribe((state) => {
   if (!state.preview) {
@@ -120,10 +124,11 @@ useStore.subscribe((state) => {
   } else if (state.derived !== move?.derived) {
     const at = performance.now()
     const slow = move ? Math.min(1.5 * (at - move.at), RESTING_MS.most) : 0
+    isResting = false
     move = { derived: state.derived, at, restsAfter: Math.max(slow, RESTING_MS.least) }
     takeTurnOfMove(state, at)
     watchRest(at + move.restsAfter)
-  } else if (performance.now() - move.at >= move.restsAfter) catchUp()
+  } else if (isResting) catchUp()
 })
 
 /** The next in order that may; the time until the page has drawn a frame with it tells how long it then waits. */
@@ -153,8 +158,15 @@ function watchRest(at: number) {
 function lookForRest() {
   rest = undefined
   if (performance.now() < restsAt) return watchRest(restsAt)
+  if (isResting) return catchUp()
   const seen = move
-  afterFrames(1, () => setTimeout(() => move === seen && catchUp()))
+  afterFrames(1, () =>
+    setTimeout(() => {
+      if (move !== seen) return
+      isResting = true
+      catchUp()
+    }),
+  )
 }
 
 /** The hand rests: there is time for every turn, but for one that holds up the page only when its wait is over. */

@@ -19,7 +19,6 @@ interface CutRowsProps {
 
 /** The height of a row at rest, in pixels. */
 const ROW = 31
-const OVER_AND_UNDER = 3
 
 /**
  * The rows of the cut list. All of them stand there to be searched and printed; only while something is under the hand
@@ -49,7 +48,8 @@ export function CutRows({ rows, derived, changes, sheets, scroller }: CutRowsPro
     count: rows.length,
     getScrollElement: () => scroller.current,
     estimateSize: () => ROW,
-    overscan: OVER_AND_UNDER,
+    // Nobody scrolls under the hand.
+    overscan: 0,
     enabled: isLive,
   })
   const seen = isLive ? view.getVirtualItems() : []

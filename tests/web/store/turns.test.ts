@@ -63,28 +63,43 @@ describe('the views that follow the wall', () => {
   })
 
   it('are brought up one at each move of the hand', () => {
-    const followers = ['scene', 'sheets', 'findings', 'lists'] as const
+    const followers = ['scene', 'sheets', 'findings', 'lists', 'card'] as const
     const seen = () => followers.map(widthSeenBy)
     dragTo(510)
-    expect(seen()).toEqual([500, 510, 500, 500])
+    expect(seen()).toEqual([500, 510, 500, 500, 500])
     // Findings are of what the sheets have seen, which is listed already.
     dragTo(520)
-    expect(seen()).toEqual([500, 510, 510, 500])
+    expect(seen()).toEqual([500, 510, 510, 500, 500])
     dragTo(530)
-    expect(seen()).toEqual([500, 510, 510, 530])
+    expect(seen()).toEqual([500, 510, 510, 530, 500])
     dragTo(540)
-    expect(seen()).toEqual([540, 510, 510, 530])
+    expect(seen()).toEqual([500, 510, 510, 530, 540])
+    dragTo(550)
+    expect(seen()).toEqual([550, 510, 510, 530, 540])
   })
 
   it('leave time to the others where they hold up the page', () => {
     vi.stubGlobal('requestAnimationFrame', (deed: () => void) => setTimeout(deed, 200))
-    dragTo(510, 520, 530, 540)
+    dragTo(510, 520, 530, 540, 550)
     expect(widthSeenBy('scene')).not.toBe(500)
     const seen = widthSeenBy('scene')
     dragTo(...Array.from({ length: 50 }, (_, at) => 600 + at))
     expect(widthSeenBy('scene')).toBe(seen)
     vi.advanceTimersByTime(2000)
     expect(widthSeenBy('scene')).toBe(649)
+  })
+
+  it('do not take a page whose frames come slowly for a hand that rests', () => {
+    const everyFrame = 120
+    vi.stubGlobal('requestAnimationFrame', (deed: () => void) => setTimeout(deed, everyFrame))
+    const followers = ['scene', 'sheets', 'findings', 'lists'] as const
+    for (const width of [510, 520]) {
+      actions.preview(widened(width), { fits: true, text: 'fits' })
+      vi.advanceTimersByTime(everyFrame - 10)
+    }
+    expect(followers.filter((follower) => widthSeenBy(follower) === 500)).toHaveLength(2)
+    vi.advanceTimersByTime(2000)
+    expect(followers.map(widthSeenBy)).toEqual(followers.map(() => 520))
   })
 
   it('catch up when the hand rests, and when it lets go', () => {
