@@ -3,7 +3,7 @@ import { cabinet, expect, test, type } from './shop'
 test('a ready kind is picked beside the tray, put in a free place, and is one undo step', async ({ shop }) => {
   await shop.getByRole('button', { name: 'Ready kinds' }).click()
   await shop.getByRole('menuitem', { name: 'sink base' }).click()
-  await expect(shop.getByText('Pick a place for a sink base')).toBeVisible()
+  await expect(shop.getByText('Pick where to put a sink base')).toBeVisible()
   await shop.locator('[data-slot]').first().click({ force: true })
   await expect(cabinet(shop, 'B6')).toHaveCount(1)
   const card = shop.getByRole('region', { name: 'Properties' })

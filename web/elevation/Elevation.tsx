@@ -176,7 +176,7 @@ interface PlacingWordsProps {
 
 function PlacingWords({ placing, count, onStop }: PlacingWordsProps) {
   const what = placing.kind === 'new' ? newWords(placing.cabinet) : 'it'
-  const words = count > 0 ? `Pick a place for ${what}` : `There is no free place for ${what}`
+  const words = count > 0 ? `Pick where to put ${what}` : `There is no free place for ${what}`
   return (
     <div className={styles.placing} role="status" data-nohand>
       {words}

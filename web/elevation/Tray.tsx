@@ -54,10 +54,11 @@ export const Tray = memo(function Tray({ placing, onPlace }: TrayProps) {
 function Ready({ placing, onPlace }: TrayProps) {
   const isNarrow = useIsNarrow()
   const all = [...READY, ...SPACES]
-  const chosen = all.find(([name]) => placing?.kind === 'new' && placing.cabinet === name)
+  const isOfAnother = (name: NewKind) => THINGS.some(({ kind }) => kind === name)
+  const isChosen = all.some(([name]) => placing?.kind === 'new' && placing.cabinet === name && !isOfAnother(name))
   return (
     <MenuTrigger>
-      <MenuButton className={styles.more} data-nohand aria-pressed={chosen !== undefined}>
+      <MenuButton className={styles.more} data-nohand aria-pressed={isChosen}>
         <span aria-hidden="true">+</span>
         Ready kinds
       </MenuButton>
