@@ -1,12 +1,13 @@
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
 import { breakdownOf, demonstrationKitchen, derive } from '../../engine/index'
+import { usualSpace } from '../../engine/project/usualSpace'
 import { packSheets } from '../../engine/sheets/pack'
 import { AllCut } from '../../web/sheets/AllCut'
 import { restWords } from '../../web/sheets/BenchView'
 import { handWords, piecesWords } from '../../web/sheets/words'
 import { proofOf } from '../../web/stages/figures'
-import { standingWords } from '../../web/stages/ShowStage'
+import { wallsWords } from '../../web/stages/ShowStage'
 import { UnplacedWords } from '../../web/stages/StartCutting'
 import { doneOf, handNow } from '../../web/store/cutting'
 import type { Cutting } from '../../web/store/state'
@@ -84,12 +85,18 @@ describe('boards that are on no sheet', () => {
 
 describe('what the client is told', () => {
   it('names the wall that all cabinets are on', () => {
-    expect(standingWords(derive(demonstrationKitchen()))).toBe('10 cabinets on Window wall.')
+    expect(wallsWords(derive(demonstrationKitchen()))).toBe('10 cabinets on Window wall.')
   })
 
   it('counts the cabinets of every wall that has some', () => {
     const room = aRoom(cabinet('B1'), cabinet('B2', { left: 600 }), cabinet('B3', { wall: OTHER_WALL, left: 900 }))
-    expect(standingWords(derive(room))).toBe('3 cabinets on 2 walls: 2 on Wall, 1 on Side wall.')
-    expect(standingWords(derive(aRoom()))).toBe('No cabinets yet.')
+    expect(wallsWords(derive(room))).toBe('3 cabinets on 2 walls: 2 on Wall, 1 on Side wall.')
+    expect(wallsWords(derive(aRoom()))).toBe('No cabinets yet.')
+  })
+
+  it('does not count an appliance as a cabinet', () => {
+    const { space } = usualSpace(aRoom(), 'dishwasher', 'base')
+    const room = aRoom(cabinet('B1'), cabinet('B2', { left: 600, space }))
+    expect(wallsWords(derive(room))).toBe('1 cabinet and 1 appliance on Wall.')
   })
 })

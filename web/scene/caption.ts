@@ -1,6 +1,7 @@
-import { type Derived, formatLength, formatWeight, type Part } from '../../engine/index'
+import { counted, type Derived, formatLength, formatWeight, type Part } from '../../engine/index'
 import type { Selection } from '../store/state'
 import { builtIn } from './built'
+import { standingWords } from './standing'
 
 export interface Caption {
   readonly mark: string
@@ -16,7 +17,7 @@ export function captionOf(derived: Derived, selection: Selection): Caption {
       const chosen = selection.ids.map((id) => derived.cabinetOf[id]).filter((built) => built !== undefined)
       if (chosen.length === 0) return whole(derived)
       const parts = chosen.flatMap((built) => built.parts)
-      return { mark: chosen.map((built) => built.mark).join(' '), words: counted(parts, derived) }
+      return { mark: chosen.map((built) => built.mark).join(' '), words: partsWords(parts, derived) }
     }
     case 'part': {
       const part = derived.partOf.get(selection.part)
@@ -32,9 +33,8 @@ export function captionOf(derived: Derived, selection: Selection): Caption {
 
 /** What the picture shows, for whoever cannot see it. */
 export function pictureWords(derived: Derived, explode: number, areFrontsHidden: boolean): string {
-  const count = derived.cabinets.length
   const marks = derived.cabinets.map((built) => built.mark).join(', ')
-  const run = count === 0 ? 'An empty wall in 3D' : `${count === 1 ? '1 cabinet' : `${count} cabinets`} in 3D: ${marks}`
+  const run = marks === '' ? 'An empty wall in 3D' : `${standingWords(derived.cabinets)} in 3D: ${marks}`
   const state = explode === 0 ? 'closed' : `${Math.round(explode * 100)} % apart`
   return `${run}; ${state}${areFrontsHidden ? ', fronts hidden' : ''}`
 }
@@ -48,15 +48,13 @@ export function weightOf(parts: readonly Part[], derived: Pick<Derived, 'project
 }
 
 function whole(derived: Derived): Caption {
-  const count = derived.cabinets.length
-  if (count === 0) return { mark: '', words: 'No cabinets on the wall yet' }
+  if (derived.cabinets.length === 0) return { mark: '', words: 'No cabinets on the wall yet' }
   const parts = builtIn(derived).flatMap((built) => built.parts)
-  return { mark: count === 1 ? '1 cabinet' : `${count} cabinets`, words: counted(parts, derived) }
+  return { mark: standingWords(derived.cabinets), words: partsWords(parts, derived) }
 }
 
-function counted(parts: readonly Part[], derived: Derived): string {
-  const count = parts.length === 1 ? '1 part' : `${parts.length} parts`
-  return `${count}, ${formatWeight(weightOf(parts, derived), derived.project.display)}`
+function partsWords(parts: readonly Part[], derived: Derived): string {
+  return `${counted(parts.length, 'part')}, ${formatWeight(weightOf(parts, derived), derived.project.display)}`
 }
 
 function sizeOf(part: Part, { project }: Derived): string {

@@ -1,5 +1,6 @@
 import { lazy, Suspense, useEffect } from 'react'
 import { type Derived, wallsOf } from '../../engine/index'
+import { standingWords } from '../scene/standing'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
 import styles from './Stages.module.css'
@@ -21,21 +22,21 @@ export function ShowStage() {
       </section>
       <div className={styles.showWords}>
         <h2>{derived.project.name}</h2>
-        <p>{standingWords(derived)}</p>
+        <p>{wallsWords(derived)}</p>
         <Button onClick={() => window.print()}>Print this page</Button>
       </div>
     </div>
   )
 }
 
-/** `12 cabinets on 2 walls: 10 on Window wall, 2 on Wall 2.` A wall without cabinets is not spoken of. */
-export function standingWords({ project, cabinets }: Pick<Derived, 'project' | 'cabinets'>): string {
+/** `12 cabinets on 2 walls: 10 on Window wall, 2 on Wall 2.` A wall where nothing stands is not spoken of. */
+export function wallsWords({ project, cabinets }: Pick<Derived, 'project' | 'cabinets'>): string {
   const counted = wallsOf(project).map(({ id, name }) => {
     return { name, count: cabinets.filter(({ cabinet }) => cabinet.wall === id).length }
   })
   const standing = counted.filter(({ count }) => count > 0)
-  const all = `${cabinets.length} ${cabinets.length === 1 ? 'cabinet' : 'cabinets'}`
   if (standing.length === 0) return 'No cabinets yet.'
+  const all = standingWords(cabinets)
   if (standing.length === 1) return `${all} on ${standing[0]!.name}.`
   return `${all} on ${standing.length} walls: ${standing.map(({ name, count }) => `${count} on ${name}`).join(', ')}.`
 }
