@@ -5,6 +5,7 @@ import { takeBack } from '../store/planAgain'
 import type { Cutting } from '../store/state'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
+import { unbroken } from '../ui/unbroken'
 import { AllCut } from './AllCut'
 import styles from './Bench.module.css'
 import { MishapForm } from './MishapForm'
@@ -235,7 +236,7 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
           {isDone && ', done'}
         </span>
       </p>
-      <p className={styles.text}>{step.text}</p>
+      <p className={styles.text}>{unbroken(step.text)}</p>
       <PiecePicture sketch={step.sketch} label={`${takes.name} before the cut`} />
       <p>
         {step.count > 1 && `${step.count} of `}

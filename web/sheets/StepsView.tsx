@@ -13,6 +13,7 @@ import { type Cutting, currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { chosenParts } from '../tables/chosen'
+import { unbroken } from '../ui/unbroken'
 import { Odds } from './Odds'
 import { PiecePicture } from './PiecePicture'
 import { SawnOutList } from './SawnOutList'
@@ -211,7 +212,7 @@ const StepLine = memo(function StepLine({
           <p className={styles.say}>
             {isDone && <strong>Done. </strong>}
             {isChosen && <span className={styles.unseen}>Selected: </span>}
-            {step.text}
+            {unbroken(step.text)}
           </p>
           <p className={styles.facts}>
             {step.isLate && 'cut late, '}

@@ -3,6 +3,7 @@ import type { About, Derived, Finding, Remedy } from '../../engine/index'
 import type { Actions } from '../store/state'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
+import { unbroken } from '../ui/unbroken'
 import styles from './Tables.module.css'
 
 const WEIGHTS = {
@@ -69,8 +70,9 @@ function FindingRow({ finding, name }: { readonly finding: Finding; readonly nam
       </td>
       <td>{name}</td>
       <td className={styles.wide}>
-        {message}
+        {unbroken(message)}
         {source && <span className={styles.source}>Source: {source}.</span>}
+        <WayOutWords finding={finding} isLive={isLive} />
       </td>
       <td className={styles.figure} data-head="Is">
         {measure}
@@ -88,10 +90,19 @@ function FindingRow({ finding, name }: { readonly finding: Finding; readonly nam
   )
 }
 
-interface WayOutProps {
+interface WayOutWordsProps {
   readonly finding: Finding
   /** While something is under the hand no way out is tried, which takes longer than all else: its place is kept. */
   readonly isLive: boolean
+}
+
+/** What the button beside it would do. */
+export function WayOutWords({ finding, isLive }: WayOutWordsProps) {
+  if (isLive) return 'remedy' in finding ? <span className={styles.way}>{'\u00a0'}</span> : null
+  return finding.remedy ? <span className={styles.way}>▸ {unbroken(finding.remedy.label)}</span> : null
+}
+
+interface WayOutProps extends WayOutWordsProps {
   readonly onTake: (remedy: Remedy) => void
 }
 
@@ -106,13 +117,7 @@ export function WayOut({ finding, isLive, onTake }: WayOutProps) {
   const { remedy } = finding
   if (!remedy) return null
   return (
-    <button
-      type="button"
-      className={styles.tool}
-      title={remedy.label}
-      aria-label={`Do it: ${remedy.label}`}
-      onClick={() => onTake(remedy)}
-    >
+    <button type="button" className={styles.tool} aria-label={`Do it: ${remedy.label}`} onClick={() => onTake(remedy)}>
       Do it
     </button>
   )

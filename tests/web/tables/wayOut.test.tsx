@@ -2,7 +2,7 @@ import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
 import { withRemedy } from '../../../engine/checks/finding'
 import type { CabinetId } from '../../../engine/index'
-import { WayOut } from '../../../web/tables/FindingsTable'
+import { WayOut, WayOutWords } from '../../../web/tables/FindingsTable'
 
 const PLAIN = { weight: 'mind', about: { kind: 'cabinet', cabinet: 'b1' as CabinetId }, message: 'B1: sags.' } as const
 
@@ -35,5 +35,14 @@ describe('the way out of a finding', () => {
 
   it('takes no place where there is none', () => {
     expect([shown(PLAIN, true), shown(PLAIN, false)]).toEqual(['', ''])
+  })
+
+  it('is told in words beside its button, once the hand rests', () => {
+    const { finding, times } = tried()
+    const told = (isLive: boolean) => renderToStaticMarkup(<WayOutWords finding={finding} isLive={isLive} />)
+    expect(told(true)).not.toContain('Fix')
+    expect(times()).toBe(0)
+    expect(told(false)).toContain('▸ Fix the shelves of B1')
+    expect(renderToStaticMarkup(<WayOutWords finding={PLAIN} isLive={false} />)).toBe('')
   })
 })
