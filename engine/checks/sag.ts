@@ -56,17 +56,24 @@ function sagUnder(load: number, span: Mm, board: Bearing): Mm {
   return (SHARES[board.ends] * 5 * load * span ** 3) / (384 * board.stiffness * inertiaOf(board))
 }
 
+/** The ends of a board between two things that bear it. */
+export type PointEnds = Exclude<Ends, 'overMiddle'>
+
+/** What the ends take off the sag under a load in the middle: a clamped board gives a quarter, P L^3 / (192 E I). */
+const POINT_SHARES: Readonly<Record<PointEnds, number>> = { resting: 1, housed: (1 + 1 / 4) / 2, clamped: 1 / 4 }
+
 /**
- * How far boards that rest on their ends side by side, and go down together, give under a load in newtons at the middle of
- * the span, in mm: P L^3 / (48 E I), with E I of all of them. General mechanics.
+ * How far boards side by side, which go down together, give under a load in newtons at the middle of the span, in mm:
+ * P L^3 / (48 E I) where they rest on their ends, with E I of all of them. General mechanics.
  */
 export function pointSagOf(
   span: Mm,
   boards: readonly { readonly stiffness: number; readonly inertia: number }[],
   load: number,
+  ends: PointEnds = 'resting',
 ): Mm {
   const stiff = boards.reduce((sum, { stiffness, inertia }) => sum + stiffness * inertia, 0)
-  return stiff > 0 ? (load * span ** 3) / (48 * stiff) : Number.POSITIVE_INFINITY
+  return stiff > 0 ? (POINT_SHARES[ends] * load * span ** 3) / (48 * stiff) : Number.POSITIVE_INFINITY
 }
 
 /** Halving ten metres so often leaves far less than a tick. */

@@ -1,11 +1,12 @@
 import { boxOf } from '../cabinets/boardBox'
+import type { Box } from '../geometry/box'
 import type { Part } from '../parts/part'
-import { type Mm, settle } from '../units/length'
+import { inch, type Mm, settle } from '../units/length'
 import { NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
 import { builtWith, type Changed, ofThicker, withPartition } from './changed'
 import { about, type Checked, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
-import { inertiaOf, pointSagOf } from './sag'
+import { HOUSED_RULE, inertiaOf, type PointEnds, pointSagOf } from './sag'
 import { sayIn } from './say'
 
 /** Of a seated person, in newtons, on one spot. EN 12520, domestic seating, from memory. */
@@ -16,44 +17,60 @@ const SEATED_SOURCE = 'load: EN 12520 for domestic seating, from memory'
 const PART = 144
 const LIMIT_SOURCE = 'limit of shelves: Architectural Woodwork Standards (2009), section 10, 1.2.21.3'
 
-/** A lid over what bears it, and the rail under its front edge that goes down with it. */
+/** What is no higher over the floor is sat on. Common practice, no source. */
+const SEAT_HIGH: Mm = inch(20)
+
+/** A board that is sat on, over what bears it, and the rail under the front edge of a lid that goes down with it. */
 interface Seat {
+  readonly board: 'lid' | 'top'
   readonly span: Mm
+  readonly ends: PointEnds
   readonly boards: readonly { readonly stiffness: number; readonly inertia: number }[]
 }
 
-/** The lid of a bench under somebody who sits in the middle between two things that bear it. */
+/** The lid of a bench, or the fixed top of a low base, under somebody who sits in the middle between two things that bear it. */
 export function seatFindings(checked: Checked): Finding[] {
   const seat = seatOf(checked)
   if (!seat || !doesGive(seat)) return []
   const say = sayIn(checked.display)
-  const [sag, limit] = say.apart(pointSagOf(seat.span, seat.boards, SEATED), seat.span / PART)
+  const [sag, limit] = say.apart(givesBy(seat), seat.span / PART)
+  const isHoused = seat.ends === 'housed'
+  const how =
+    seat.board === 'lid' ? ', with the stretcher under its front' : isHoused ? `, housed, so judged ${HOUSED_RULE}` : ''
   const message =
-    `its lid of ${say.length(seat.span)} between what bears it would give ${sag} under ${say.weight(SEATED / NEWTON_PER_KG)} ` +
-    `of somebody who sits in its middle, with the stretcher under its front; ${limit} (1/${PART} of the span) is the limit. ` +
+    `its ${seat.board} of ${say.length(seat.span)} between what bears it would give ${sag} under ${say.weight(SEATED / NEWTON_PER_KG)} ` +
+    `of somebody who sits in its middle${how}; ${limit} (1/${PART} of the span) is the limit. ` +
     `${say.length(greatestSeat(seat))} is the greatest span that holds.`
-  const source = `${LIMIT_SOURCE}; ${SEATED_SOURCE}; that lid and stretcher bear together: ${PRACTICE}`
+  const judged = seat.board === 'lid' ? 'that lid and stretcher bear together' : isHoused ? 'housed ends' : null
+  const source = `${LIMIT_SOURCE}; ${SEATED_SOURCE}${judged ? `; ${judged}: ${PRACTICE}` : ''}`
   return [
-    withRemedy(about(checked, { weight: 'mind', message, measure: sag, limit, source }), () => remedyFor(checked)),
+    withRemedy(about(checked, { weight: 'mind', message, measure: sag, limit, source }), () =>
+      remedyFor(checked, seat.board),
+    ),
   ]
 }
 
-function doesGive({ span, boards }: Seat): boolean {
-  return pointSagOf(span, boards, SEATED) > span / PART
+function givesBy({ span, boards, ends }: Seat): Mm {
+  return pointSagOf(span, boards, SEATED, ends)
 }
 
-/** P L^3 / (48 E I) is L / 144 there. */
-function greatestSeat({ boards }: Seat): Mm {
-  const stiff = boards.reduce((sum, { stiffness, inertia }) => sum + stiffness * inertia, 0)
-  return Math.sqrt((48 * stiff) / (PART * SEATED))
+function doesGive(seat: Seat): boolean {
+  return givesBy(seat) > seat.span / PART
 }
 
-/** The widest of its spans; null without a lid, or where the stiffness of its board is not known. */
-function seatOf({ parts, rules }: Pick<Checked, 'parts' | 'rules'>): Seat | null {
+/** The sag grows with the third power of the span, and the limit with the span. */
+function greatestSeat(seat: Seat): Mm {
+  return seat.span * Math.sqrt(seat.span / PART / givesBy(seat))
+}
+
+/** The widest span of the lid, or of the fixed top; null without either, or where the stiffness of its board is not known. */
+function seatOf(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules'>): Seat | null {
+  const { parts, rules } = checked
   const [lid] = withRole(parts, 'lid')
-  const stiffness = lid && rules.materials[lid.material]?.stiffness
-  if (!lid || !stiffness) return null
-  const under = boxOf(lid).min.y
+  const board = lid ?? fixedSeat(checked)
+  const stiffness = board && rules.materials[board.material]?.stiffness
+  if (!board || !stiffness) return null
+  const under = boxOf(board).min.y
   // Partitions that end lower do not bear it.
   const uprights = withRole(parts, 'leftSide', 'rightSide', 'partition')
     .map(boxOf)
@@ -61,12 +78,27 @@ function seatOf({ parts, rules }: Pick<Checked, 'parts' | 'rules'>): Seat | null
     .sort((a, b) => a.min.x - b.min.x)
   const spans = uprights.slice(1).map(({ min }, at) => settle(min.x - uprights[at]!.max.x))
   if (spans.length === 0) return null
-  const own = { stiffness, inertia: inertiaOf({ depth: lid.width, thickness: lid.thickness }) }
+  const span = Math.max(...spans)
+  const own = { stiffness, inertia: inertiaOf({ depth: board.width, thickness: board.thickness }) }
+  if (!lid) return { board: 'top', span, ends: isHousedAtEnds(board, uprights) ? 'housed' : 'resting', boards: [own] }
   const rails = withRole(parts, 'frontStretcher').map((rail) => ({
     stiffness: rules.materials[rail.material]?.stiffness ?? 0,
     inertia: inertiaOf(sectionOf(rail)),
   }))
-  return { span: Math.max(...spans), boards: [own, ...rails] }
+  return { board: 'lid', span, ends: 'resting', boards: [own, ...rails] }
+}
+
+/** The full top of a base that is low enough to be sat on, without what lies on it; none in a corner, where it goes both ways. */
+function fixedSeat({ cabinet, parts }: Pick<Checked, 'cabinet' | 'parts'>): Part | undefined {
+  const isLow = settle(cabinet.bottom + cabinet.height) <= SEAT_HIGH
+  return cabinet.kind === 'base' && isLow && !cabinet.corner ? withRole(parts, 'top')[0] : undefined
+}
+
+/** Whether a top ends in its sides; one that lies over them goes on to their outsides. */
+function isHousedAtEnds(top: Part, uprights: readonly Box[]): boolean {
+  const { min, max } = boxOf(top)
+  const [first, last] = [uprights[0]!, uprights.at(-1)!]
+  return min.x > first.min.x && min.x < first.max.x && max.x > last.min.x && max.x < last.max.x
 }
 
 /** A board that ends nearer than this under the lid bears it. */
@@ -79,7 +111,7 @@ function sectionOf(rail: Part): { readonly depth: Mm; readonly thickness: Mm } {
 }
 
 /** A partition, or a thicker board that the project has, where nothing of the seat gives too much then. */
-function remedyFor(checked: Checked): Remedy | null {
+function remedyFor(checked: Checked, board: Seat['board']): Remedy | null {
   const { mark } = checked
   const holds = (change: Changed) => {
     const after = builtWith(change, checked)
@@ -88,6 +120,10 @@ function remedyFor(checked: Checked): Remedy | null {
   }
   const parted = withPartition(checked)
   if (parted && holds(parted)) return { label: `Put a partition into ${mark}`, edit: parted.edit }
-  const thicker = ofThicker(checked, 'frontMaterial').find(holds)
-  return thicker ? { label: `Make the fronts and the lid of ${mark} of ${thicker.name}`, edit: thicker.edit } : null
+  const [choice, what] =
+    board === 'lid'
+      ? (['frontMaterial', 'the fronts and the lid'] as const)
+      : (['carcassMaterial', 'the carcass'] as const)
+  const thicker = ofThicker(checked, choice).find(holds)
+  return thicker ? { label: `Make ${what} of ${mark} of ${thicker.name}`, edit: thicker.edit } : null
 }

@@ -73,6 +73,20 @@ describe('the sag of a shelf on pins', () => {
     expect(pointSagOf(40 * IN, [board, board], 100 * pounds) / IN).toBeCloseTo(0.333 / 2, 3)
   })
 
+  // Source: the same formula sheet, 'Fixed-fixed, center load (P) PL^3/192EI center': a quarter of 0.333 in.
+  it('is 0.0832 in for that shelf under 100 lb in the middle where both ends are clamped', () => {
+    const board = { stiffness: 950_000 * PSI, inertia: inertiaOf({ depth: 12 * IN, thickness: 0.75 * IN }) }
+    const pounds = 0.45359237 * 9.80665
+    const clamped = pointSagOf(40 * IN, [board], 100 * pounds, 'clamped') / IN
+    expect(clamped).toBeCloseTo((100 * 40 ** 3) / (192 * 950_000 * ((12 * 0.75 ** 3) / 12)), 6)
+    expect(clamped).toBeCloseTo(0.0832, 4)
+    // Housed ends are judged half way between the two.
+    const [resting, housed] = (['resting', 'housed'] as const).map((ends) =>
+      pointSagOf(40 * IN, [board], 100 * pounds, ends),
+    )
+    expect(housed! / IN).toBeCloseTo((resting! / IN + clamped) / 2, 6)
+  })
+
   // Source: 'MDF shelves and storage units', mdf-info.eu, section 11: 5 W L^3 x 9.81 / (32 E b t^3), in kg, mm and N/mm2.
   const MDF = 2500
   const cases = [

@@ -19,6 +19,62 @@ const STIFF = 9000 * ((396 * 18 ** 3) / 12 + (18 * 60 ** 3) / 12)
 const SEATED = 1300
 const span = (width: number) => width - 2 * 18
 
+describe('the fixed top of a window seat', () => {
+  const TOP_GIVES = /its top of .* would give/
+  const seat = (width: number, said: Partial<Cabinet> = {}) =>
+    bench(width, { overrides: { baseTop: { kind: 'full' } }, ...said })
+  const inertia = (depth: number) => (depth * 18 ** 3) / 12
+
+  it('gives too much where it is long, housed in its sides: half way between P L^3 / (48 E I) and P L^3 / (192 E I)', () => {
+    const project = seat(1200)
+    const finding = findingIn(project, TOP_GIVES)!
+    const top = derive(project).cabinets[0]!.parts.find(({ role }) => role === 'top')!
+    const stiff = 9000 * inertia(top.width)
+    const [resting, clamped] = [48, 192].map((by) => (SEATED * span(1200) ** 3) / (by * stiff))
+    expect(finding.weight).toBe('mind')
+    expect(figureOf(finding.measure)).toBeCloseTo((resting! + clamped!) / 2, 1)
+    expect(figureOf(finding.limit)).toBeCloseTo(span(1200) / 144, 1)
+    expect(finding.message).toContain('housed, so judged half way between resting and clamped')
+    expect(finding.source).toMatch(/EN 12520 for domestic seating, from memory; housed ends/)
+    const greatest = Math.sqrt((8 / 5) * ((48 * stiff) / (144 * SEATED)))
+    expect(figureOf(/([\d.]+) mm is the greatest/.exec(finding.message)?.[1])).toBeCloseTo(greatest, 0)
+    expect(findingIn(seat(greatest + 36 - 1), TOP_GIVES)).toBeNull()
+    expect(findingIn(seat(greatest + 36 + 1), TOP_GIVES)).not.toBeNull()
+  })
+
+  it('rests on sides that it lies on, and between sides that it is butted to', () => {
+    const over = seat(1000, { overrides: { baseTop: { kind: 'full' }, top: 'over' } })
+    const butted = seat(1000, { overrides: { baseTop: { kind: 'full' }, cornerJoint: { kind: 'butt' } } })
+    for (const project of [over, butted]) {
+      const finding = findingIn(project, TOP_GIVES)!
+      const top = derive(project).cabinets[0]!.parts.find(({ role }) => role === 'top')!
+      const resting = (SEATED * span(1000) ** 3) / (48 * 9000 * inertia(top.width))
+      expect(figureOf(finding.measure)).toBeCloseTo(resting, 1)
+      expect(finding.message).not.toContain('housed')
+    }
+  })
+
+  it('is borne by a partition, or else made of a thicker board, whichever is tried first', () => {
+    const project = seat(1200)
+    const finding = findingIn(project, TOP_GIVES)!
+    expect(finding.remedy?.label).toBe('Put a partition into B1')
+    expect(findingIn(remedied(project, finding), TOP_GIVES)).toBeNull()
+    const plain = seat(2600, { interior: { fixedShelves: 0, adjustableShelves: 0, partition: { at: 0.5 } } })
+    const [board] = valuesOf<Material>(plain.materials)
+    const thick = { ...board!, id: 'm30' as MaterialId, name: '30 mm ply', nominal: 30, thickness: 30 }
+    const parted: Project = { ...plain, materials: { ...plain.materials, [thick.id]: thick } }
+    const long = findingIn(parted, TOP_GIVES)!
+    expect(long.remedy?.label).toBe('Make the carcass of B1 of 30 mm ply')
+    expect(findingIn(remedied(parted, long), TOP_GIVES)).toBeNull()
+  })
+
+  it('is a worktop, and nobody sits on it, where it is higher than 20 in', () => {
+    expect(findingIn(seat(1200, { height: 508 }), TOP_GIVES)).not.toBeNull()
+    expect(findingIn(seat(1200, { height: 509 }), TOP_GIVES)).toBeNull()
+    expect(findingIn(seat(1200, { height: 400, bottom: 109 }), TOP_GIVES)).toBeNull()
+  })
+})
+
 describe('the lid of a bench', () => {
   it('of the usual width bears who sits on it', () => {
     expect(findingIn(bench(900), GIVES)).toBeNull()
