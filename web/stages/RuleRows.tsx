@@ -71,8 +71,8 @@ export function RuleRows(props: RuleRowsProps) {
           value={common(methods, ({ banding }) => banding.ends ?? 'none')}
           options={[
             ['none', 'not banded'],
-            ['uppers', 'bottom edges of uppers'],
-            ['uppersAndTalls', 'and top edges of high talls'],
+            ['uppers', 'bottom ends of uppers'],
+            ['uppersAndTalls', 'top ends of high talls, bottom ends of uppers'],
           ]}
           onChoice={(ends) => put('ends', ends === 'none' ? null : ends)}
           {...ownOf('ends', props)}
