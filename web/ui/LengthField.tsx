@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useId, useState } from 'react'
+import { useEffect, useState } from 'react'
 import {
   checkLength,
   formatLength,
@@ -8,8 +8,8 @@ import {
   parseLength,
   type Result,
 } from '../../engine/index'
-import styles from './Fields.module.css'
-import { OWN_TITLE, type Own, Reset } from './Reset'
+import type { Own } from './Reset'
+import { TypedRow } from './TypedRow'
 
 /** A field of the project, or limits of its own. */
 export type LimitedField = Parameters<typeof checkLength>[0]
@@ -51,7 +51,6 @@ export function readLength(
  */
 export function LengthField(props: LengthFieldProps) {
   const { label, value, display, field, onLength, onRefusal, onTyped, names, isBare, isMeasure, isOwn, onReset } = props
-  const id = useId()
   const shown = value === null ? '' : isMeasure ? formatMeasure(value, display) : formatLength(value, display)
   const [typed, setTyped] = useState<string | null>(null)
   const [why, setWhy] = useState<string | null>(null)
@@ -77,48 +76,23 @@ export function LengthField(props: LengthFieldProps) {
     if (why !== null) onRefusal?.(null)
   }
 
-  function onKeyDown(event: KeyboardEvent<HTMLInputElement>) {
-    if (event.key === 'Enter') settleText()
-    if (event.key === 'Escape' && typed !== null) {
-      event.stopPropagation()
-      forget()
-    }
-  }
-
   return (
-    <div className={isBare ? styles.bare : isOwn ? `${styles.row} ${styles.own}` : styles.row}>
-      <label htmlFor={id} className={isBare ? 'unseen' : undefined}>
-        {label}
-      </label>
-      <span className={isBare ? styles.bareControl : styles.control}>
-        <input
-          id={id}
-          title={isOwn ? OWN_TITLE : undefined}
-          className={styles.field}
-          value={typed ?? shown}
-          placeholder={value === null ? 'mixed' : undefined}
-          inputMode="text"
-          autoComplete="off"
-          spellCheck={false}
-          aria-invalid={why !== null}
-          aria-describedby={why === null ? undefined : `${id}-why`}
-          onFocus={(event) => event.currentTarget.select()}
-          onChange={(event) => {
-            const text = event.currentTarget.value
-            setTyped(text)
-            const read = onTyped && readLength(text, display, field, names)
-            if (read) onTyped(read.ok ? read.value : null)
-          }}
-          onBlur={settleText}
-          onKeyDown={onKeyDown}
-        />
-        <Reset label={label} isOwn={isOwn} onReset={onReset} />
-      </span>
-      {why !== null && (
-        <p id={`${id}-why`} className={styles.why} role="alert">
-          {why}
-        </p>
-      )}
-    </div>
+    <TypedRow
+      label={label}
+      isBare={isBare}
+      text={typed ?? shown}
+      placeholder={value === null ? 'mixed' : undefined}
+      inputMode="text"
+      why={why}
+      onText={(text) => {
+        setTyped(text)
+        const read = onTyped && readLength(text, display, field, names)
+        if (read) onTyped(read.ok ? read.value : null)
+      }}
+      onSettle={settleText}
+      onForget={typed === null ? null : forget}
+      isOwn={isOwn}
+      onReset={onReset}
+    />
   )
 }

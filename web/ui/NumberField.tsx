@@ -1,6 +1,6 @@
-import { useEffect, useId, useState } from 'react'
-import styles from './Fields.module.css'
-import { OWN_TITLE, type Own, Reset } from './Reset'
+import { useEffect, useState } from 'react'
+import type { Own } from './Reset'
+import { TypedRow } from './TypedRow'
 
 interface NumberFieldProps extends Own {
   readonly label: string
@@ -34,7 +34,6 @@ export function NumberField(props: NumberFieldProps) {
     isOwn,
     onReset,
   } = props
-  const id = useId()
   const inUnit = (kept: number) => (per === 1 ? kept : Math.round((kept / per) * 10) / 10)
   const shown = value === null ? '' : String(inUnit(value))
   const [typed, setTyped] = useState<string | null>(null)
@@ -63,40 +62,19 @@ export function NumberField(props: NumberFieldProps) {
   }
 
   return (
-    <div className={isBare ? styles.bare : isOwn ? `${styles.row} ${styles.own}` : styles.row}>
-      <label htmlFor={id} className={isBare ? 'unseen' : undefined}>
-        {label}
-      </label>
-      <span className={isBare ? styles.bareControl : styles.control}>
-        <input
-          id={id}
-          title={isOwn ? OWN_TITLE : undefined}
-          className={styles.field}
-          value={typed ?? shown}
-          placeholder={value === null ? placeholder : undefined}
-          inputMode={isWhole ? 'numeric' : 'decimal'}
-          autoComplete="off"
-          aria-invalid={why !== null}
-          aria-describedby={why === null ? undefined : `${id}-why`}
-          onFocus={(event) => event.currentTarget.select()}
-          onChange={(event) => setTyped(event.currentTarget.value)}
-          onBlur={settleText}
-          onKeyDown={(event) => {
-            if (event.key === 'Enter') settleText()
-            if (event.key === 'Escape' && typed !== null) {
-              event.stopPropagation()
-              forget()
-            }
-          }}
-        />
-        <Reset label={label} isOwn={isOwn} onReset={onReset} />
-      </span>
-      {why !== null && (
-        <p id={`${id}-why`} className={styles.why} role="alert">
-          {why}
-        </p>
-      )}
-    </div>
+    <TypedRow
+      label={label}
+      isBare={isBare}
+      text={typed ?? shown}
+      placeholder={value === null ? placeholder : undefined}
+      inputMode={isWhole ? 'numeric' : 'decimal'}
+      why={why}
+      onText={setTyped}
+      onSettle={settleText}
+      onForget={typed === null ? null : forget}
+      isOwn={isOwn}
+      onReset={onReset}
+    />
   )
 
   function refusalOf(number: number, { isWhole: whole }: NumberFieldProps): string | null {
