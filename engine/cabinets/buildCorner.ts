@@ -25,6 +25,7 @@ import { joined } from './joinery'
 import { type Foot, withPlates } from './leg'
 import { type Piece, UNBANDED } from './piece'
 import { type Report, reportOn } from './report'
+import { withSeenEnds } from './seenEnds'
 import { mirroredSlant } from './slantBoard'
 import { canBeCut, tellTightness } from './sound'
 
@@ -77,6 +78,7 @@ function builtCorner(
   ]
     .filter((piece) => canBeCut(piece, report))
     .map((piece) => (isHiddenByFrame(piece, legs) ? { ...piece, banded: UNBANDED } : piece))
+    .map((piece) => withSeenEnds(piece, cabinet, legs.own))
   const lying = joined(isRight ? pieces.map((piece) => mirrored(piece, width)) : pieces)
   const boards = lying.map((board) => workedOn(board, cabinet, shelving.pins, legs, corner))
   const slanted = (board: Board) => (isRight ? mirroredSlant(board, width) : board)

@@ -2,7 +2,7 @@ import type { Cabinet } from '../project/document'
 import { inch, type Mm } from '../units/length'
 import type { Banding } from './board'
 import type { Carcass } from './carcass'
-import { bandedOn, type Piece } from './piece'
+import { bandedOn, boardOf, type Piece } from './piece'
 
 /** Ends of talls higher than this have their top edges banded, where those are open above. Source: AWS 2009 4.4.4. */
 const TALL_END: Mm = inch(80)
@@ -27,7 +27,12 @@ export function withSeenEnds(
     ...(isHeadSeen ? (['end'] as const) : []),
   ]
   if (seen.length === 0) return piece
-  const front = piece.banded.edges === 'front' ? [piece.role === 'leftSide' ? ('high' as const) : ('low' as const)] : []
-  const { min, max } = piece.box
-  return { ...piece, banded: bandedOn([...front, ...seen], thickness, Math.min(max.y - min.y, max.z - min.z)) }
+  const { length, width } = boardOf(piece)
+  return { ...piece, banded: bandedOn([...frontEdge(piece), ...seen], thickness, Math.min(length, width)) }
+}
+
+/** The front edge of a side where that is banded, by its place on the board. */
+function frontEdge({ role, banded: { edges } }: Piece): (keyof Banding)[] {
+  if (edges === 'front') return [role === 'leftSide' ? 'high' : 'low']
+  return edges === 'low' || edges === 'high' ? [edges] : []
 }

@@ -55,6 +55,26 @@ describe('the ends of sides', () => {
     expect(sideOf('tall', 'uppersAndTalls', { top: 'over' }).banding.end).toBe(0)
   })
 
+  it('are banded at the foot of both sides of corner uppers too, and their fronts as before', () => {
+    for (const kind of ['L', 'diagonal'] as const) {
+      for (const hand of ['left', 'right'] as const) {
+        const corner = { kind, hand, other: 620, otherDepth: 310 }
+        const cabinet = aCabinet('upper', { width: 600, corner })
+        const sidesBy = (ends: BandingRules['ends']) => {
+          const rules = rulesWith({ ...PLAIN, banding: banding(ends) })
+          return partsOf(buildCabinet(cabinet, rules), rules).filter(({ role }) => /Side$/.test(role))
+        }
+        const [plain, banded] = [sidesBy(undefined), sidesBy('uppers')]
+        expect(banded).toHaveLength(2)
+        for (const [at, side] of banded.entries()) {
+          expect(side.banding).toEqual({ ...plain[at]!.banding, start: BAND })
+          expect(Math.max(side.banding.low, side.banding.high)).toBe(BAND)
+          expect(side.cutLength).toBe(plain[at]!.cutLength - BAND)
+        }
+      }
+    }
+  })
+
   it('are counted in the metres of banding, each as long as the side is wide', () => {
     const plain = aWall(cabinet('U1'))
     const own = applyEdit(plain, { kind: 'override', ids: [idOf('U1')], choices: { banding: { ends: 'uppers' } } })
