@@ -1,19 +1,31 @@
+import type { Interval } from '../geometry/interval'
+import type { Corner } from '../project/corner'
 import type { Cabinet, ColumnShelves, Project } from '../project/document'
 import { baysOf } from '../project/interior'
 import { type Mm, settle } from '../units/length'
-import { type Carcass, clearBottom, clearWidth } from './carcass'
-import { carcassIn } from './frontPlaces'
+import { type Carcass, clearBottom, clearTop, clearWidth } from './carcass'
+import { cornerCarcass, cornerRules, plainCabinet } from './cornerCarcass'
+import { countsOf } from './filledBay'
+import { carcassIn, rulesIn } from './frontPlaces'
 import { interiorOf } from './interior'
 import { cellsOf } from './openings'
 import { SILENT } from './report'
+import { fixedLevels } from './shelfLevels'
+
+/** A fixed shelf: where its underside is over the upper face of the bottom, and from and to where it can be typed, in mm. */
+export interface ShelfPlace {
+  readonly at: Mm
+  readonly least: Mm
+  readonly most: Mm
+}
 
 /** A bay of a cabinet as it is typed, in mm; heights are over the upper face of the bottom. */
 export interface BayPlace {
   readonly width: Mm
   /** The widest that it can be typed; null for the only one that takes what the others leave. */
   readonly widest: Mm | null
-  /** Its fixed shelves from the bottom up: where the underside of each is, and from and to where it can be typed. */
-  readonly fixed: readonly { readonly at: Mm; readonly least: Mm; readonly most: Mm }[]
+  /** Its fixed shelves from the bottom up. */
+  readonly fixed: readonly ShelfPlace[]
 }
 
 /** What is left at least for a bay that takes what the others leave. Common practice, no source. */
@@ -23,19 +35,35 @@ export const LEAST_BAY: Mm = 30
 export function bayPlaces(project: Project, cabinet: Cabinet): BayPlace[] {
   const carcass = cabinet.corner ? null : carcassIn(project, cabinet)
   if (!carcass) return []
-  const bottom = clearBottom(carcass)
   const { bays } = interiorOf(cabinet, cellsOf(cabinet.front, carcass, SILENT), [], carcass, SILENT)
-  return bays.map(({ across, height, fixed }, at) => {
-    const least = settle((height?.from ?? bottom) - bottom)
-    const most = settle((height?.to ?? bottom) - carcass.thickness - bottom)
-    const levels = fixed.map((low) => settle(low - bottom))
-    const { fixedAt = [] } = shelvesIn(cabinet, at)
-    const limits = levels.map((_, shelf) => limitsOf(shelf, levels.length, fixedAt, { least, most }, carcass))
-    return {
-      width: settle(across.to - across.from),
-      widest: widestOf(cabinet, at, carcass),
-      fixed: levels.map((level, shelf) => ({ at: level, ...limits[shelf]! })),
-    }
+  return bays.map(({ across, height, fixed }, at) => ({
+    width: settle(across.to - across.from),
+    widest: widestOf(cabinet, at, carcass),
+    fixed: placesAt(fixed, shelvesIn(cabinet, at), height, carcass),
+  }))
+}
+
+/** The fixed shelves of a corner cabinet from the bottom up; none where it cannot be built. */
+export function cornerShelfPlaces(project: Project, cabinet: Cabinet, corner: Corner): readonly ShelfPlace[] {
+  const rules = rulesIn(project, cabinet)
+  const own = rules && cornerCarcass(plainCabinet(cabinet, SILENT), corner, cornerRules(rules), SILENT)?.own
+  if (!own) return []
+  const height = { from: clearBottom(own), to: clearTop(own) }
+  const levels = height.to > height.from ? fixedLevels(countsOf(cabinet.interior), height, own, SILENT) : []
+  return placesAt(levels, cabinet.interior, height, own)
+}
+
+function placesAt(
+  fixed: readonly Mm[],
+  { fixedAt = [] }: ColumnShelves,
+  height: Interval | null,
+  carcass: Carcass,
+): ShelfPlace[] {
+  const bottom = clearBottom(carcass)
+  const least = settle((height?.from ?? bottom) - bottom)
+  const most = settle((height?.to ?? bottom) - carcass.thickness - bottom)
+  return fixed.map((low, shelf) => {
+    return { at: settle(low - bottom), ...limitsOf(shelf, fixed.length, fixedAt, { least, most }, carcass) }
   })
 }
 

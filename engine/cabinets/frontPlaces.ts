@@ -6,7 +6,7 @@ import { childrenOf, type FrontPath } from '../project/frontTree'
 import { markOf } from '../project/mark'
 import { formatWithUnit } from '../units/format'
 import type { Mm } from '../units/length'
-import { withOverrides } from './build'
+import { type Rules, withOverrides } from './build'
 import { type Carcass, carcassOf } from './carcass'
 import { rectsWithin } from './frontRects'
 import { frontArea } from './openings'
@@ -29,9 +29,15 @@ export function frontPlaces(project: Project, cabinet: Cabinet): FrontPlace[] {
 }
 
 /** The carcass of a cabinet of a project; null where it cannot be built. */
-export function carcassIn({ methods, method, materials }: Project, cabinet: Cabinet): Carcass | null {
+export function carcassIn(project: Project, cabinet: Cabinet): Carcass | null {
+  const rules = rulesIn(project, cabinet)
+  return rules && carcassOf(cabinet, rules, SILENT)
+}
+
+/** What a cabinet of a project is built by; null where its method is not there. */
+export function rulesIn({ methods, method, materials }: Project, cabinet: Cabinet): Rules | null {
   const usual = methods[cabinet.method ?? method]
-  return usual ? carcassOf(cabinet, { method: withOverrides(usual, cabinet), materials }, SILENT) : null
+  return usual ? { method: withOverrides(usual, cabinet), materials } : null
 }
 
 function placesIn(place: FrontPlace, carcass: Carcass): FrontPlace[] {

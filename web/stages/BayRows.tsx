@@ -1,7 +1,7 @@
 import type { Interior, LengthDisplay, PipeWindow, RollOuts } from '../../engine/index'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
-import { NumberField } from '../ui/NumberField'
+import { CountField } from './CountField'
 
 /** Undefined where several cabinets differ or there is none. */
 export interface BayParts {
@@ -19,20 +19,16 @@ interface BayRowsProps {
 
 /** A low box that things stand in and are seen from above (common practice, no source). */
 const ROLL_OUT_HEIGHT = 100
-const MOST = 20
 
 /** Boxes behind the doors, and uprights for trays. */
 export function BayRows({ name, bay, display, onBay }: BayRowsProps) {
   const { count, height } = bay.rollOuts ?? { count: 0, height: ROLL_OUT_HEIGHT }
   return (
     <>
-      <NumberField
+      <CountField
         label={labelled(name, 'roll-outs')}
-        value={count}
-        least={0}
-        most={MOST}
-        isWhole
-        onNumber={(next) => onBay({ rollOuts: { count: next, height } })}
+        count={count}
+        onCount={(next) => onBay({ rollOuts: { count: next, height } })}
       />
       {count > 0 && (
         <LengthField
@@ -46,13 +42,10 @@ export function BayRows({ name, bay, display, onBay }: BayRowsProps) {
           }}
         />
       )}
-      <NumberField
+      <CountField
         label={labelled(name, 'tray dividers')}
-        value={bay.dividers ?? 0}
-        least={0}
-        most={MOST}
-        isWhole
-        onNumber={(dividers) => onBay({ dividers })}
+        count={bay.dividers ?? 0}
+        onCount={(dividers) => onBay({ dividers })}
       />
     </>
   )

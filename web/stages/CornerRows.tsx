@@ -1,4 +1,4 @@
-import type { Cabinet, Corner, Front, Project } from '../../engine/index'
+import { type Cabinet, type Corner, cornerShelfPlaces, type Front, type Project } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
@@ -30,6 +30,8 @@ export function CornerRows({ project, cabinets }: CornerRowsProps) {
   const actions = useStore((state) => state.actions)
   const corners = cabinets.map(({ corner }) => corner).filter((corner) => corner !== null)
   const kind = common(corners, (corner) => corner.kind)
+  const single = cabinets.length === 1 ? cabinets[0]! : null
+  const places = single?.corner ? cornerShelfPlaces(project, single, single.corner) : []
   const put = (change: Partial<Corner>) => {
     const edits = cabinets.map(({ id, corner }) => {
       return { kind: 'setCorner', ids: [id], corner: { ...corner!, ...change } } as const
@@ -67,7 +69,7 @@ export function CornerRows({ project, cabinets }: CornerRowsProps) {
         options={kind === 'diagonal' ? SLANT_FRONTS : LEAF_FRONTS}
         onChoice={(way) => actions.commit({ kind: 'setFront', ids: cabinets.map(({ id }) => id), front: FRONTS[way] })}
       />
-      <ShelfRows cabinets={cabinets} />
+      <ShelfRows cabinets={cabinets} places={places} display={project.display} />
     </>
   )
 }

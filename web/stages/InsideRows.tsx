@@ -21,7 +21,7 @@ import { NumberField } from '../ui/NumberField'
 import { BayRows, PipeRows } from './BayRows'
 import styles from './Properties.module.css'
 import { ShelfRows } from './ShelfRows'
-import { HeightRows, ShelvesRows } from './ShelvesRows'
+import { ShelvesRows } from './ShelvesRows'
 import { common } from './shaping'
 
 const MOST_PARTITIONS = 9
@@ -49,16 +49,7 @@ export function InsideRows({ project, cabinets }: InsideRowsProps) {
   const places = single && !areColumns ? bayPlaces(project, single) : []
   return (
     <>
-      <ShelfRows cabinets={cabinets} />
-      {single && !isParted && !areColumns && (
-        <HeightRows
-          name=""
-          shelves={single.interior}
-          place={places[0]}
-          display={display}
-          onShelves={(interior) => put(() => interior)}
-        />
-      )}
+      <ShelfRows cabinets={cabinets} places={isParted ? [] : (places[0]?.fixed ?? [])} display={display} />
       {!areColumns && (
         <NumberField
           label="Partitions"

@@ -1,11 +1,18 @@
-import { type Cabinet, type Interior, withFixedShelves } from '../../engine/index'
+import { type Cabinet, type Interior, type LengthDisplay, type ShelfPlace, withFixedShelves } from '../../engine/index'
 import { useStore } from '../store/store'
-import { NumberField } from '../ui/NumberField'
-import { MOST_SHELVES } from './ShelvesRows'
+import { CountField } from './CountField'
+import { HeightRows } from './HeightRows'
 import { common } from './shaping'
 
-/** How many shelves are in cabinets. */
-export function ShelfRows({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
+interface ShelfRowsProps {
+  readonly cabinets: readonly Cabinet[]
+  /** Where the fixed shelves of the one cabinet are, if it is one and they have no bays of their own. */
+  readonly places: readonly ShelfPlace[]
+  readonly display: LengthDisplay
+}
+
+/** How many shelves are in cabinets, and of one alone how high its fixed ones are. */
+export function ShelfRows({ cabinets, places, display }: ShelfRowsProps) {
   const actions = useStore((state) => state.actions)
   function change(made: (interior: Interior) => Interior) {
     const edits = cabinets.map(
@@ -15,22 +22,25 @@ export function ShelfRows({ cabinets }: { readonly cabinets: readonly Cabinet[] 
   }
   return (
     <>
-      <NumberField
+      <CountField
         label="Fixed shelves"
-        value={common(cabinets, ({ interior }) => interior.fixedShelves)}
-        least={0}
-        most={MOST_SHELVES}
-        isWhole
-        onNumber={(count) => change((interior) => withFixedShelves(interior, count))}
+        count={common(cabinets, ({ interior }) => interior.fixedShelves)}
+        onCount={(count) => change((interior) => withFixedShelves(interior, count))}
       />
-      <NumberField
+      <CountField
         label="Loose shelves"
-        value={common(cabinets, ({ interior }) => interior.adjustableShelves)}
-        least={0}
-        most={MOST_SHELVES}
-        isWhole
-        onNumber={(adjustableShelves) => change((interior) => ({ ...interior, adjustableShelves }))}
+        count={common(cabinets, ({ interior }) => interior.adjustableShelves)}
+        onCount={(adjustableShelves) => change((interior) => ({ ...interior, adjustableShelves }))}
       />
+      {cabinets.length === 1 && (
+        <HeightRows
+          name=""
+          shelves={cabinets[0]!.interior}
+          places={places}
+          display={display}
+          onShelves={(interior) => change(() => interior)}
+        />
+      )}
     </>
   )
 }

@@ -1,16 +1,7 @@
-import {
-  type BayPlace,
-  type ColumnShelves,
-  type LengthDisplay,
-  withFixedAt,
-  withFixedShelves,
-} from '../../engine/index'
-import { Choice } from '../ui/Choice'
-import { LengthField } from '../ui/LengthField'
-import { NumberField } from '../ui/NumberField'
+import { type BayPlace, type ColumnShelves, type LengthDisplay, withFixedShelves } from '../../engine/index'
 import { BayRows } from './BayRows'
-
-export const MOST_SHELVES = 20
+import { CountField } from './CountField'
+import { HeightRows } from './HeightRows'
 
 interface ShelvesRowsProps {
   /** `Bay 2`: what its labels begin with. */
@@ -26,22 +17,22 @@ interface ShelvesRowsProps {
 export function ShelvesRows({ name, shelves, place, display, onShelves }: ShelvesRowsProps) {
   return (
     <>
-      <NumberField
+      <CountField
         label={`· ${name} fixed shelves`}
-        value={shelves.fixedShelves}
-        least={0}
-        most={MOST_SHELVES}
-        isWhole
-        onNumber={(count) => onShelves(withFixedShelves(shelves, count))}
+        count={shelves.fixedShelves}
+        onCount={(count) => onShelves(withFixedShelves(shelves, count))}
       />
-      <HeightRows name={`${name} `} shelves={shelves} place={place} display={display} onShelves={onShelves} />
-      <NumberField
+      <HeightRows
+        name={`${name} `}
+        shelves={shelves}
+        places={place?.fixed ?? []}
+        display={display}
+        onShelves={onShelves}
+      />
+      <CountField
         label={`· ${name} loose shelves`}
-        value={shelves.adjustableShelves}
-        least={0}
-        most={MOST_SHELVES}
-        isWhole
-        onNumber={(adjustableShelves) => onShelves({ ...shelves, adjustableShelves })}
+        count={shelves.adjustableShelves}
+        onCount={(adjustableShelves) => onShelves({ ...shelves, adjustableShelves })}
       />
       <BayRows
         name={`· ${name} `}
@@ -51,46 +42,4 @@ export function ShelvesRows({ name, shelves, place, display, onShelves }: Shelve
       />
     </>
   )
-}
-
-interface HeightRowsProps<Shelves extends ColumnShelves> {
-  /** Before each label; nothing where the cabinet is one bay. */
-  readonly name: string
-  readonly shelves: Shelves
-  readonly place: BayPlace | undefined
-  readonly display: LengthDisplay
-  readonly onShelves: (shelves: Shelves) => void
-}
-
-/** How high its fixed shelves are, from the bottom up: one that is typed stays there, the others part what is left. */
-export function HeightRows<Shelves extends ColumnShelves>(props: HeightRowsProps<Shelves>) {
-  const { name, shelves, place, display, onShelves } = props
-  return place?.fixed.map(({ at, least, most }, shelf) => {
-    const words = `${name}shelf ${shelf + 1} over bottom`
-    const isTyped = typeof shelves.fixedAt?.[shelf] === 'number'
-    return (
-      // Shelves are told apart by their order, from the bottom up.
-      <div key={shelf}>
-        <LengthField
-          label={`· ${name ? words : words.charAt(0).toUpperCase() + words.slice(1)}`}
-          value={at}
-          display={display}
-          field={{ spoken: `The height of fixed shelf ${shelf + 1}`, least, most }}
-          onLength={(height) => {
-            onShelves(withFixedAt(shelves, shelf, height))
-            return null
-          }}
-        />
-        <Choice
-          label="· Its place"
-          value={isTyped ? 'typed' : 'even'}
-          options={[
-            ['even', 'evenly between'],
-            ['typed', 'fixed'],
-          ]}
-          onChoice={(choice) => onShelves(withFixedAt(shelves, shelf, choice === 'even' ? null : at))}
-        />
-      </div>
-    )
-  })
 }

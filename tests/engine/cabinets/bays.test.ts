@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { bayPlaces } from '../../../engine/cabinets/bayPlaces'
+import { bayPlaces, cornerShelfPlaces } from '../../../engine/cabinets/bayPlaces'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
+import { derive } from '../../../engine/pipeline'
 import type { Cabinet, Front, Interior, InteriorBay } from '../../../engine/project/document'
 import { aCabinet, boardIn, PLAIN, rulesWith, sizeOf } from '../../helpers/cabinets'
 import { aWall, cabinet, the } from '../../helpers/wall'
@@ -159,6 +160,37 @@ describe('what can be typed of a fixed shelf', () => {
       [300 + 2 * 18, 1200 - 18],
       [300 + 3 * 18, most],
     ])
+  })
+})
+
+describe('the fixed shelves of a corner cabinet', () => {
+  const corner = { kind: 'L', hand: 'left', other: 900, otherDepth: 580 } as const
+  const placesOf = (fixedAt: Interior['fixedAt']) => {
+    const interior = { ...EMPTY, fixedShelves: 2, ...(fixedAt && { fixedAt }) }
+    const project = aWall(cabinet('B1', { width: 900, height: 720, corner, interior }))
+    const one = the(project, 'B1')
+    const levels = derive(project)
+      .cabinets[0]!.parts.filter(({ role }) => role === 'fixedShelf' || role === 'bottom')
+      .map(({ placement, thickness }) => placement.origin.y + (placement.thickness === '+y' ? 0 : -thickness))
+    const [bottom, ...shelves] = levels.sort((a, b) => a - b)
+    return { places: cornerShelfPlaces(project, one, corner), built: shelves.map((low) => low - bottom! - 18) }
+  }
+
+  it('are where they are built, evenly or as they are typed', () => {
+    for (const fixedAt of [undefined, [150, null], [null, 333]] as const) {
+      const { places, built: low } = placesOf(fixedAt)
+      expect(places.map(({ at }) => at)).toEqual(low)
+    }
+    expect(placesOf([150, null]).places[0]!.at).toBe(150)
+  })
+
+  it('can be typed from the bottom to the top, with room for one another', () => {
+    const { places } = placesOf([150, null])
+    expect(places.map(({ least }) => least)).toEqual([0, 150 + 18])
+    const most = places[1]!.most
+    expect(places[0]!.most).toBe(most - 18)
+    // Evenly, two shelves of 18 leave three equal rooms.
+    expect(placesOf(undefined).places[0]!.at).toBeCloseTo((most + 18 - 2 * 18) / 3, 3)
   })
 })
 
