@@ -142,11 +142,20 @@ function vanityBase(project: Project, put: Put): Partial<Start> {
   }
 }
 
-/** Both legs as long and as deep as one another. */
+/**
+ * Both legs as long and as deep as one another. A shelf of one board round the corner cannot be put into a base, nor past the
+ * stiles of an L: there shelves are fixed, and built in with the other boards.
+ */
 function inCorner(project: Project, kind: Corner['kind'], of: CabinetKind, put: Put): Partial<Start> {
   const width = put.width ?? (of === 'upper' ? inUnits(project, 600, 24) : inUnits(project, 900, 36))
   const { depth } = project.newCabinets[of]
-  return { width, corner: { kind, hand: put.isAtRight ? 'right' : 'left', other: width, otherDepth: depth } }
+  const isBuiltIn = of === 'base' || (kind === 'L' && methodIn(project).faceFrame !== null)
+  const { interior } = nothingIn(of)
+  return {
+    width,
+    corner: { kind, hand: put.isAtRight ? 'right' : 'left', other: width, otherDepth: depth },
+    ...(isBuiltIn && { interior: { ...interior, fixedShelves: interior.adjustableShelves, adjustableShelves: 0 } }),
+  }
 }
 
 /**

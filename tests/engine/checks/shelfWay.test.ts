@@ -18,6 +18,34 @@ function alone(what: ReadyName, method: string, said: Partial<Cabinet> = {}, uni
   return { ...project, cabinets: { [cabinet.id]: cabinet } as Project['cabinets'] }
 }
 
+const LOOSE = { interior: { fixedShelves: 0, adjustableShelves: 1, partition: null } } as const
+
+describe('a ready corner cabinet', () => {
+  it('has no shelf that cannot be put in, by any method, in either unit', () => {
+    for (const unit of ['mm', 'in'] as const) {
+      for (const { name } of Object.values(newProject(unit).methods)) {
+        for (const what of ['cornerBase', 'cornerUpper', 'diagonalBase', 'diagonalUpper'] as const) {
+          expect(findingIn(alone(what, name, {}, unit), STUCK)?.message ?? `${what} by ${name}`).toBe(
+            `${what} by ${name}`,
+          )
+        }
+      }
+    }
+  })
+
+  it('has fixed shelves for that: in bases, and behind the stiles of an L', () => {
+    const shelves = (what: ReadyName, method: string) => {
+      const { fixedShelves, adjustableShelves } = Object.values(alone(what, method).cabinets)[0]!.interior
+      return [fixedShelves, adjustableShelves]
+    }
+    expect(shelves('cornerBase', 'Shop standard')).toEqual([1, 0])
+    expect(shelves('diagonalBase', 'Shop standard')).toEqual([1, 0])
+    expect(shelves('cornerUpper', 'Shop standard')).toEqual([0, 2])
+    expect(shelves('cornerUpper', 'Face frame, inset doors')).toEqual([2, 0])
+    expect(shelves('diagonalUpper', 'Face frame, inset doors')).toEqual([0, 2])
+  })
+})
+
 describe('a loose shelf behind a blind panel', () => {
   it('does not go in through the opening that the panel closes, be that the widest of the face frame', () => {
     const framed = (width: number) =>
@@ -50,12 +78,12 @@ describe('a loose shelf behind a blind panel', () => {
 
 describe('a loose shelf in a diagonal corner', () => {
   it('of a base does not go through the slanting opening, with a frame or without one', () => {
-    const told = findingIn(alone('diagonalBase', 'Shop standard'), STUCK)
+    const told = findingIn(alone('diagonalBase', 'Shop standard', LOOSE), STUCK)
     // From side to side along the slant: both sides end 900 - 18 - 580 before the inside of the other one.
     const width = Math.round(Math.hypot(302, 302) * 10) / 10
     expect(told).toMatchObject({ weight: 'mind', measure: '864.5 mm' })
     expect(told!.message).toContain(`${width} mm by 732 mm`)
-    expect(findingIn(alone('diagonalBase', 'Face frame, inset doors'), STUCK)?.weight).toBe('mind')
+    expect(findingIn(alone('diagonalBase', 'Face frame, inset doors', LOOSE), STUCK)?.weight).toBe('mind')
   })
 
   it('of an upper goes through it on edge', () => {
@@ -66,7 +94,7 @@ describe('a loose shelf in a diagonal corner', () => {
 
 describe('a loose shelf round the corner of an L without a frame', () => {
   it('of a base is too wide for the opening of either leg', () => {
-    const told = findingIn(alone('cornerBase', 'Shop standard'), STUCK)!
+    const told = findingIn(alone('cornerBase', 'Shop standard', LOOSE), STUCK)!
     // Both legs open 900 - 18 - 580 wide, and 868 - 100 - 2 x 18 high; its diagonal is less than the shelf is wide.
     expect(told).toMatchObject({ weight: 'mind', measure: '864.5 mm' })
     expect(told.message).toContain(`a leg of ${900 - 18 - 580} mm by ${868 - 100 - 36} mm`)
@@ -75,7 +103,7 @@ describe('a loose shelf round the corner of an L without a frame', () => {
   })
 
   it('is fixed in one step, which is built in with the other boards', () => {
-    const project = alone('cornerBase', 'Shop standard')
+    const project = alone('cornerBase', 'Shop standard', LOOSE)
     const told = findingIn(project, STUCK)!
     expect(told.remedy?.label).toBe('Fix the shelves of B1')
     const after = remedied(project, told)
@@ -105,7 +133,7 @@ describe('a loose shelf round the corner of an L without a frame', () => {
   it('is as stuck in the mirrored corner', () => {
     const corner = { kind: 'L', hand: 'right', other: 900, otherDepth: 580 } as const
     const [left, right] = [{ ...corner, hand: 'left' } as const, corner].map((one) =>
-      findingIn(alone('cornerBase', 'Shop standard', { corner: one }), STUCK),
+      findingIn(alone('cornerBase', 'Shop standard', { ...LOOSE, corner: one }), STUCK),
     )
     expect(right?.message).toBe(left?.message)
   })

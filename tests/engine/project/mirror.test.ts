@@ -96,7 +96,10 @@ describe('a corner cabinet that does not stand in its corner', () => {
 
 describe('what is bought for a corner', () => {
   it('is hinges that fold back and hinges between the leaves, and a fifth pin for each shelf', () => {
-    const { hardware } = derive(holding('cornerBase').project).cabinets[0]!
+    const { project, cabinet } = holding('cornerBase')
+    const interior = { fixedShelves: 0, adjustableShelves: 1, partition: null }
+    const loose = applyEdit(project, { kind: 'setInterior', ids: [cabinet.id], interior })
+    const { hardware } = derive(loose).cabinets[0]!
     expect(hardware).toEqual([
       { name: 'wide-angle hinge for folding doors', quantity: 2, length: null },
       { name: 'hinge between folding leaves', quantity: 2, length: null },
