@@ -11,7 +11,7 @@ import type { CutLate } from '../project/late'
 import { formatFine } from '../units/format'
 import { inch, type LengthDisplay, type Mm } from '../units/length'
 import { carcassSteps, isOfCarcass } from './carcassSteps'
-import { machiningOf } from './machining'
+import { machiningOf, type WorkOrder } from './machining'
 import { assemblyOrder } from './order'
 import { type AssemblyStep, stepOf } from './step'
 
@@ -21,8 +21,7 @@ export interface AssemblyInput {
   readonly isFree: boolean
   readonly parts: readonly Part[]
   readonly late: CutLate
-  /** Whether finished sizes are with their banding. */
-  readonly isBandInSize: boolean
+  readonly work: WorkOrder
   readonly display: LengthDisplay
 }
 
@@ -37,13 +36,13 @@ const PANEL_ALONE =
   'Stand the panel plumb, scribe it to the floor and the wall, hold it there by cleats, and lay the countertop on it before the appliance goes in.'
 
 /** From the saw to the wall: what is done to the boards of a cabinet, in an order in which nothing is in the way. */
-export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display }: AssemblyInput): AssemblyStep[] {
+export function assemblyOf({ cabinet, isFree, parts, late, work, display }: AssemblyInput): AssemblyStep[] {
   const of = (...roles: readonly BoardRole[]) => parts.filter(({ role }) => roles.includes(role))
   const lateOnes = parts.filter(({ role }) => isCutLate(role, late))
   const early = parts.filter((part) => !lateOnes.includes(part))
   const fits = (text: string, ...roles: readonly BoardRole[]) => stepOf('fitting', text, of(...roles))
   const steps = [
-    ...machiningOf(early, isBandInSize),
+    ...machiningOf(early, work),
     ...carcassSteps(parts, display),
     ...frameSteps(of(...FRAME), parts.filter(isOfCarcass)),
     stepOf(
@@ -53,7 +52,7 @@ export function assemblyOf({ cabinet, isFree, parts, late, isBandInSize, display
     ),
     stepOf('standing', standWords(cabinet, isFree, lateOnes.length > 0), parts.filter(isOfCarcass)),
     stepOf('standing', cabinet.space ? KICK_BEFORE : KICK_BETWEEN, of('kickBoard')),
-    ...machiningOf(lateOnes, isBandInSize),
+    ...machiningOf(lateOnes, work),
     ...boxSteps(of(...DRAWER_BOX), display),
     fits(
       'Glue the stiles and rails of five-part fronts round their panels, square and flat. No glue in the groove: a panel of solid wood must move.',
@@ -103,7 +102,7 @@ export function assemblyOfCabinet(
   const method = methodOf(cabinet, project)
   const { display, shop } = project
   const isFree = !isHung(cabinet) && standsFree(method)
-  return assemblyOf({ cabinet, isFree, parts, late: shop.late, isBandInSize: method.banding.isInFinishedSize, display })
+  return assemblyOf({ cabinet, isFree, parts, late: shop.late, work: method, display })
 }
 
 /** A box so much too wide does not run. Source: a drawer maker's page, 'even a small error of 1/16 of an inch'. */

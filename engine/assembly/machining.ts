@@ -1,13 +1,24 @@
 import { listed } from '../basics/listed'
 import { type HolePurpose, isEdgeSlot, isOpening, type Recess } from '../cabinets/operation'
 import type { Part } from '../parts/part'
+import type { BuildMethod } from '../project/method'
+import { settle } from '../units/length'
 import type { AssemblyStep } from './step'
 import { stepOf } from './step'
 
-/** What is done to boards after the saw and before anything is put together: band, then dado, then bore. An edge that is bevelled is banded after that. */
-export function machiningOf(parts: readonly Part[], isBandInSize: boolean): AssemblyStep[] {
+/** What of a method settles in which order boards are worked. */
+export type WorkOrder = Pick<BuildMethod, 'banding' | 'dadoFront'>
+
+/**
+ * What is done to boards after the saw and before anything is put together: band, then dado, then bore. An edge that is
+ * bevelled is banded after that, and one whose band goes over the ends of dados after those are cut.
+ */
+export function machiningOf(parts: readonly Part[], { banding, dadoFront }: WorkOrder): AssemblyStep[] {
   const banded = parts.filter(isBanded)
-  const recessed = parts.filter((part) => recessesOf(part).length > 0)
+  const isCovered = (recess: Recess, part: Part) => dadoFront?.kind === 'covered' && runsToFrontBand(recess, part)
+  const covered = parts.filter((part) => recessesOf(part).some((recess) => isCovered(recess, part)))
+  const recessed = parts.filter((part) => recessesOf(part).some((recess) => !isCovered(recess, part)))
+  const stopped = parts.filter(({ operations }) => operations.some(isBeforeStop))
   const bevelled = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
   const before = bevelled.filter(isBandedOnBevel)
   const notched = parts.filter((part) => isCutInto(part))
@@ -16,8 +27,10 @@ export function machiningOf(parts: readonly Part[], isBandInSize: boolean): Asse
   const bored = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'holeRow'))
   return [
     stepOf('machining', `${BEVEL} These are banded after it, on the slanting edge.`, before),
-    stepOf('machining', bandWords(isBandInSize, recessed.length > 0), banded),
-    stepOf('machining', recessWords(recessed), recessed),
+    stepOf('machining', COVERED, covered),
+    stepOf('machining', bandWords(banding.isInFinishedSize, recessed.length > 0), banded),
+    stepOf('machining', recessWords(recessed, isCovered, stopped.length > 0), recessed),
+    stepOf('machining', STOPPED, stopped),
     stepOf('machining', 'Cut out notches and corners, and try each against the board that passes through it.', notched),
     stepOf(
       'machining',
@@ -34,6 +47,16 @@ export function machiningOf(parts: readonly Part[], isBandInSize: boolean): Asse
   ].filter(({ marks }) => marks.length > 0)
 }
 
+const COVERED =
+  'Cut the dados and rabbets that run out at the front before these boards are banded: the band goes over their ends. What goes into them is banded between its shoulders only, and comes flush with that band.'
+const STOPPED =
+  'Notch the front corners of what goes into stopped dados, as they are drawn, so that the front edges come flush.'
+
+/** Cut off where a dado that it goes into stops. */
+function isBeforeStop(one: Part['operations'][number]): boolean {
+  return one.kind === 'notch' && one.for === 'stop'
+}
+
 const BEVEL = 'Bevel the edges that are drawn so, with the blade tilted as it is said beside the cuts.'
 
 /** A bevel that is sawn later would take the band off. */
@@ -46,7 +69,11 @@ function isBanded({ banding, insideBanding }: Part): boolean {
 }
 
 function isCutInto(part: Part): boolean {
-  return part.operations.some((one) => one.kind === 'clip' || (one.kind === 'notch' && !isOpening(one, part)))
+  return part.operations.some(
+    (one) =>
+      one.kind === 'clip' ||
+      (one.kind === 'notch' && one.for !== 'stop' && one.for !== 'band' && !isOpening(one, part)),
+  )
 }
 
 function recessesOf({ operations }: Part): Recess[] {
@@ -62,16 +89,30 @@ function bandWords(isInSize: boolean, hasRecesses: boolean): string {
     : `Band the edges${order}: the banding comes on top of the sawn size.`
 }
 
-function recessWords(parts: readonly Part[]): string {
-  const kinds = new Set(parts.flatMap((part) => recessesOf(part).map(({ kind }) => kind)))
+function recessWords(
+  parts: readonly Part[],
+  isCovered: (recess: Recess, part: Part) => boolean,
+  areStopped: boolean,
+): string {
+  const cutOf = (part: Part) => recessesOf(part).filter((recess) => !isCovered(recess, part))
+  const kinds = new Set(parts.flatMap((part) => cutOf(part).map(({ kind }) => kind)))
   const words = (['dado', 'groove', 'rabbet'] as const).filter((kind) => kinds.has(kind)).map((kind) => `${kind}s`)
   const banded = parts.filter(isBanded)
-  const through = banded.filter((part) => recessesOf(part).some((recess) => runsThroughBand(recess, part)))
+  const square = areStopped ? SQUARE : ''
+  const through = banded.filter((part) => cutOf(part).some((recess) => runsThroughBand(recess, part)))
   const cut = `Cut ${listed(words)}`
-  if (banded.length === 0) return `${cut}; none of these boards is banded.`
-  if (through.length === 0) return `${cut} after banding: all of them stop before a banded edge.`
+  if (banded.length === 0) return `${cut}; none of these boards is banded.${square}`
+  if (through.length === 0) return `${cut} after banding: all of them stop before a banded edge.${square}`
   const marks = listed(through.map(({ mark }) => mark))
-  return `${cut} after banding. In ${marks} they run out through the banding, and what sits in them closes the end; where that must not show, stop them short and notch the tongue.`
+  return `${cut} after banding. In ${marks} they run out through the banding, and what sits in them closes the end; where that must not show, band after, or stop them short and notch the tongue: a build method has either.${square}`
+}
+
+const SQUARE = ' Square the front ends of those that stop there with a chisel.'
+
+/** Whether a recess reaches a band along an edge, or to it from behind. */
+function runsToFrontBand({ y, width }: Recess, part: Part): boolean {
+  const { low, high } = part.banding
+  return (low > 0 && y <= low) || (high > 0 && settle(y + width) >= settle(part.width - high))
 }
 
 /** Whether a recess reaches an edge that wears a band. Source: AWS 2009 4.4.4.5, dados shall not run through the edgeband. */

@@ -83,7 +83,10 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const { pipes } = cabinet.interior
   if (pipes && interior.niches.length === 0) tellCrossed(pipes, interior.pieces, carcass, report)
   const pipesThrough = (back: Board) => (pipes ? pipesIn(back, pipes, carcass, report) : [])
-  const boards = joined(pieces.filter((piece) => canBeCut(piece, report))).map((one) => {
+  const boards = joined(
+    pieces.filter((piece) => canBeCut(piece, report)),
+    carcass.method,
+  ).map((one) => {
     return worked(one, cabinet, interior, pipesThrough, carcass)
   })
   const visible = faces.filter(({ rect }) => rect.width > 0 && rect.height > 0)

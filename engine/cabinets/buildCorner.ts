@@ -79,7 +79,7 @@ function builtCorner(
     .filter((piece) => canBeCut(piece, report))
     .map((piece) => (isHiddenByFrame(piece, legs) ? { ...piece, banded: UNBANDED } : piece))
     .map((piece) => withSeenEnds(piece, cabinet, legs.own))
-  const lying = joined(isRight ? pieces.map((piece) => mirrored(piece, width)) : pieces)
+  const lying = joined(isRight ? pieces.map((piece) => mirrored(piece, width)) : pieces, rules.method)
   const boards = lying.map((board) => workedOn(board, cabinet, shelving.pins, legs, corner))
   const slanted = (board: Board) => (isRight ? mirroredSlant(board, width) : board)
   const before = [

@@ -1,8 +1,9 @@
 import type { Box } from '../geometry/box'
 import { settle } from '../units/length'
 import type { Board, BoardRole } from './board'
+import { type DadoEnds, endedAtFront, offFor } from './dadoFront'
 import { inBoard, notchOf } from './frame'
-import type { EdgeSlot, Operation, Recess } from './operation'
+import type { EdgeSlot, Notch, Operation, Recess } from './operation'
 import { boardOf, type Piece } from './piece'
 import { sharedRoom } from './rooms'
 
@@ -31,29 +32,52 @@ const PASSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
 
 /**
  * The boards with what is worked on them for each other: where the room of one board reaches into another, the other
- * is cut away by exactly that.
+ * is cut away by exactly that; but for what is before the end of a dado that stops behind the front edge, which goes of
+ * the one. Without a word of a method dados run out.
  */
-export function joined(pieces: readonly Piece[]): Board[] {
+export function joined(pieces: readonly Piece[], ends: DadoEnds = RUNNING_OUT): Board[] {
   return pieces.map((piece) => {
     const board = boardOf(piece)
     const own = piece.cuts?.map((cut) => cutOf(board, inBoard(board, cut), piece)) ?? []
-    const operations = [...own, ...pieces.flatMap((mate) => jointFor(board, piece, mate))]
+    const operations = [
+      ...own,
+      ...pieces.flatMap((mate) => jointFor(board, piece, mate, ends)),
+      ...pieces.flatMap((house) => cornersFor(board, piece, house, ends)),
+    ]
     return operations.length === 0 ? board : { ...board, operations: [...board.operations, ...operations] }
   })
 }
 
-function jointFor(board: Board, piece: Piece, mate: Piece): Operation[] {
-  const houses = HOUSES[piece.role]?.includes(mate.role) ?? false
+const RUNNING_OUT: DadoEnds = { banding: { carcass: 0, fronts: 0, isInFinishedSize: false } }
+
+function jointFor(board: Board, piece: Piece, mate: Piece, ends: DadoEnds): Operation[] {
   const passes = PASSES[piece.role]?.includes(mate.role) ?? false
-  if (!houses && !passes) return []
-  return roomsOf(mate).flatMap((room): Operation[] => {
-    const shared = sharedRoom(piece.box, room)
-    if (!shared) return []
-    const own = inBoard(board, shared)
-    if (passes && isCutThrough(boardOf(mate), shared)) return [notchOf(own)]
+  if (!passes && !isHouseOf(piece, mate)) return []
+  return sharedRooms(piece, mate).flatMap((shared): Operation[] => {
+    if (passes && isCutThrough(boardOf(mate), shared)) return [notchOf(inBoard(board, shared))]
     // Of two boards that reach into each other the one that is not cut through receives the other.
-    return isCutThrough(board, shared) ? [] : [recessOf(board, own, mate)]
+    if (isCutThrough(board, shared)) return []
+    const { housed } = endedAtFront(shared, piece, mate, ends)
+    return housed ? [recessOf(board, inBoard(board, housed), mate)] : []
   })
+}
+
+/** What goes of a board before the end of a dado that it is in. */
+function cornersFor(board: Board, piece: Piece, house: Piece, ends: DadoEnds): Notch[] {
+  if (!isHouseOf(house, piece)) return []
+  return sharedRooms(house, piece).flatMap((shared) => {
+    if (isCutThrough(boardOf(house), shared)) return []
+    const { off } = endedAtFront(shared, house, piece, ends)
+    return off ? [{ ...notchOf(inBoard(board, off)), for: offFor(piece, ends) }] : []
+  })
+}
+
+function isHouseOf(piece: Piece, mate: Piece): boolean {
+  return HOUSES[piece.role]?.includes(mate.role) ?? false
+}
+
+function sharedRooms(piece: Piece, mate: Piece): Box[] {
+  return roomsOf(mate).flatMap((room) => sharedRoom(piece.box, room) ?? [])
 }
 
 /** What a board takes of others: of an L its two legs, so that nothing is cut for the corner that it has not. */

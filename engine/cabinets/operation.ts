@@ -29,8 +29,11 @@ export interface Notch {
   readonly y: Mm
   readonly length: Mm
   readonly width: Mm
-  /** What an opening in a back is for. Nothing where it is left out. */
-  readonly for?: 'pipes' | 'air'
+  /**
+   * What an opening in a back is for; or whether it is a corner that goes into no dado, since that is stopped, or that has no
+   * band, since there it would lie before one. Nothing where it is left out.
+   */
+  readonly for?: 'pipes' | 'air' | 'stop' | 'band'
 }
 
 /** Whether there is wood all round what is cut out of a board. */

@@ -28,6 +28,13 @@ export function tellTightness(carcass: Carcass, report: Report): void {
       { is: floor.setback, limit: sideWidth(carcass), source: METHOD },
     )
   }
+  const { dadoFront } = carcass.method
+  if (dadoFront?.kind === 'stopped' && 2 * dadoFront.behind > sideWidth(carcass)) {
+    report.stop(
+      `its dados stop ${report.say(dadoFront.behind)} behind the front edges; half of the ${report.say(sideWidth(carcass))} of its sides is the most.`,
+      { is: dadoFront.behind, limit: sideWidth(carcass) / 2, source: PRACTICE },
+    )
+  }
   if (backFront(carcass) >= insideFront(carcass)) {
     const front = report.say(insideFront(carcass))
     report.stop(

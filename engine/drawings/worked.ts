@@ -17,7 +17,7 @@ export function legend(part: Board, display: LengthDisplay): string[] {
 function workWords(one: Operation, part: Board, display: LengthDisplay): string {
   const say = (length: Mm) => formatFine(length, display)
   if (one.kind === 'holeRow') return holeWords(one, part.thickness, display)
-  if (one.kind === 'notch') return `${cutWord(one, part)}, right through`
+  if (one.kind === 'notch') return one.for === 'band' ? LEFT_OFF : `${cutWord(one, part)}, right through`
   if (one.kind === 'clip') return `corner cut off, ${say(one.length)} along and ${say(one.width)} across`
   if (one.kind === 'bevel') {
     const tilt = tiltOf(one, part.thickness).toFixed(1)
@@ -25,6 +25,9 @@ function workWords(one: Operation, part: Board, display: LengthDisplay): string 
   }
   return isEdgeSlot(one) ? slotWords(one, say) : `${one.kind} ${say(one.depth)} deep`
 }
+
+/** There a board goes into a dado whose end is banded over. */
+const LEFT_OFF = 'end without its band, which stops at the shoulder'
 
 /** A notch is cut in from an edge or a corner; what has wood all round it is an opening. */
 function cutWord(cut: Notch, part: Board): string {

@@ -1,5 +1,6 @@
 import type { MaterialId, MethodId } from '../basics/id'
 import type { Mm } from '../units/length'
+import type { DadoFront } from './dadoFront'
 import type { DoorPull, DrawerPull, Fixing, FrameFixing, FrontScrews, LegRules, PocketRules } from './fixing'
 
 /**
@@ -115,6 +116,8 @@ export type PanelWood =
 /** The choices that a cabinet may make differently from its method, one by one. */
 export interface MethodChoices {
   readonly cornerJoint: CornerJoint
+  /** They run out through the band where it is left out. */
+  readonly dadoFront?: DadoFront
   /** Between the sides, or under them and carrying them. */
   readonly bottom: 'between' | 'under'
   /** Of uppers and talls: between the sides, or over them. A full base top follows the same rule. */

@@ -46,6 +46,13 @@ const choices = {
     z.strictObject({ kind: z.literal('rabbet'), depth: jointDepth }),
     z.strictObject({ kind: z.literal('dado'), depth: jointDepth }),
   ]),
+  dadoFront: z
+    .discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('through') }),
+      z.strictObject({ kind: z.literal('covered') }),
+      z.strictObject({ kind: z.literal('stopped'), behind: measure }),
+    ])
+    .optional(),
   bottom: oneOf('between', 'under'),
   top: oneOf('between', 'over'),
   baseTop: z.discriminatedUnion('kind', [

@@ -58,3 +58,27 @@ test('a drawer front is screwed from inside its box, and an insert parts the dra
   await expect(properties(shop).getByLabel('· Row 1 insert height')).toHaveValue('60')
   await expect(cabinet(shop, 'B1')).toHaveCount(1)
 })
+
+test('dados of one cabinet stop behind the front edge, or are banded over, and its boards are drawn so', async ({
+  shop,
+}) => {
+  await startProject(shop, 'Millimetres')
+  await putReady(shop, 'end shelf')
+  const card = properties(shop)
+  await button(shop, /Built differently/).click()
+  await expect(card.getByLabel('Dados at the front')).toHaveValue('through')
+  await openTab(shop, 'Cut list')
+  await shop.locator('tr[data-row]').filter({ hasText: 'bottom' }).getByRole('button').first().click()
+  const drawing = shop.getByRole('img', { name: /^Drawing of B1-BT/ })
+  await expect(drawing).toBeVisible()
+  const drawn = async () => decodeURIComponent((await drawing.getAttribute('src'))!)
+  expect(await drawn()).not.toContain('notch')
+  await card.getByLabel('Dados at the front').selectOption('stopped behind the edge')
+  await expect(card.getByLabel('· Stop short by')).toHaveValue('10')
+  await type(card.getByLabel('· Stop short by'), '12')
+  await expect.poll(() => drawn()).toContain('2 × notch, right through')
+  await card.getByLabel('Dados at the front').selectOption('banded over')
+  await expect.poll(() => drawn()).toContain('2 × end without its band, which stops at the shoulder')
+  await card.getByRole('button', { name: 'Dados at the front: as the build method has it' }).click()
+  await expect(card.getByLabel('Dados at the front')).toHaveValue('through')
+})

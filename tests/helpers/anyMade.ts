@@ -135,7 +135,7 @@ export function said({ what, cabinet, rules }: Made): string {
 }
 
 /** What a method does that does not say it. */
-const LEFT_OUT = { frameFixing: { kind: 'glue' }, frontScrews: { kind: 'none' } }
+const LEFT_OUT = { frameFixing: { kind: 'glue' }, frontScrews: { kind: 'none' }, dadoFront: { kind: 'through' } }
 
 function apart(name: string, usual: object, is: object): string[] {
   const plain = new Map(Object.entries(usual).map(([field, value]) => [field, JSON.stringify(value)]))

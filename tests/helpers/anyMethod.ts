@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import type { Rules } from '../../engine/cabinets/build'
+import { USUAL_DADO_FRONTS } from '../../engine/project/dadoFront'
 import {
   biscuits,
   USUAL_DOOR_PULLS,
@@ -101,6 +102,12 @@ const choices: fc.Arbitrary<Choices> = fc.record<Choices>({
     bottom: fc.boolean(),
     width: oneOf(80, 60, 110),
   }),
+  dadoFront: oneOf<Choices['dadoFront']>(
+    USUAL_DADO_FRONTS.through,
+    USUAL_DADO_FRONTS.covered,
+    USUAL_DADO_FRONTS.stopped,
+    { kind: 'stopped', behind: 21.5 },
+  ),
   fixedShelf: oneOf('dado', 'pinned'),
   frontMount: oneOf('fullOverlay', 'halfOverlay', 'inset'),
   faceFrame: anyOf<FaceFrame | null>([2, fc.constant(null)], [1, faceFrame]),

@@ -60,6 +60,7 @@ describe('cabinets of every kind, built by every choice of a method', () => {
     )
     expect(chosenIn(all)).toEqual({
       cornerJoint: 'butt dado rabbet',
+      dadoFront: 'covered stopped through',
       bottom: 'between under',
       top: 'between over',
       baseTop: 'frontRail full lid stretchersFlat stretchersOnEdge',

@@ -9,7 +9,7 @@ import {
   UNDERMOUNT_LONGER_BY,
 } from '../../engine/index'
 import type { ChoiceOf } from './choiceOf'
-import { doorPull, drawerPull, fixing, frameFixing, frontScrews } from './fixingChoices'
+import { dadoFront, doorPull, drawerPull, fixing, frameFixing, frontScrews } from './fixingChoices'
 import { faceFrame, frontBuild, panelWood } from './frameChoices'
 import { ruleLabel } from './rules'
 
@@ -247,6 +247,7 @@ const slide: ChoiceOf<SlideFit> = {
 /** In the order in which a carcass is thought about. */
 export const CHOICES = {
   cornerJoint,
+  dadoFront,
   fixing,
   bottom,
   top,

@@ -1,12 +1,14 @@
 import {
   type BiscuitSize,
   biscuits,
+  type DadoFront,
   type DoorPull,
   type DrawerPull,
   type Fixing,
   type FrameFixing,
   type FrontScrews,
   type Mm,
+  USUAL_DADO_FRONTS,
   USUAL_DOOR_PULLS,
   USUAL_DRAWER_PULLS,
   USUAL_FIXINGS,
@@ -80,6 +82,18 @@ export const fixing: ChoiceOf<Fixing> = {
       ['fromEdge', 'First from the edge'],
       ['spacing', 'Apart at most'],
     ]),
+}
+
+export const dadoFront: ChoiceOf<DadoFront | undefined> = {
+  label: 'Dados at the front',
+  ways: [
+    ['through', 'out through the band'],
+    ['covered', 'banded over'],
+    ['stopped', 'stopped behind the edge'],
+  ],
+  wayOf: (value) => value?.kind ?? 'through',
+  make: (way) => USUAL_DADO_FRONTS[way as DadoFront['kind']],
+  measures: (value) => measuresOf(value ?? USUAL_DADO_FRONTS.through, [['behind', 'Stop short by']]),
 }
 
 export const frameFixing: ChoiceOf<FrameFixing | undefined> = {

@@ -147,12 +147,20 @@ export const panelWood: ChoiceOf<PanelWood> = {
   },
 }
 
-/** Whether a choice says nothing as things are: how fronts sit on a carcass that has a frame, of what panels are where there are none. */
+/**
+ * Whether a choice says nothing as things are: how fronts sit on a carcass that has a frame, of what panels are where there are
+ * none, how dados end where none are seen.
+ */
 export function isIdle(name: string, choices: readonly MethodChoices[]): boolean {
   const all = (holds: (choice: MethodChoices) => boolean) => choices.every(holds)
   switch (name) {
     case 'frontMount':
       return all((choice) => choice.faceFrame !== null)
+    case 'dadoFront':
+      return all(
+        ({ faceFrame, cornerJoint, fixedShelf }) =>
+          faceFrame !== null || (cornerJoint.kind === 'butt' && fixedShelf === 'pinned'),
+      )
     case 'frameMaterial':
     case 'frameFixing':
       return all((choice) => choice.faceFrame === null)

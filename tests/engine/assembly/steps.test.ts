@@ -12,8 +12,14 @@ function stepsOf(changes: MethodChanges, cabinet: Partial<Cabinet> = {}, late = 
   const rules = rulesWith(changes)
   const made = aCabinet('base', cabinet)
   const parts = partsOf(buildCabinet(made, rules), rules)
-  const isBandInSize = rules.method.banding.isInFinishedSize
-  return assemblyOf({ cabinet: made, isFree: false, parts, late, isBandInSize, display: { unit: 'mm', step: 0.1 } })
+  return assemblyOf({
+    cabinet: made,
+    isFree: false,
+    parts,
+    late,
+    work: rules.method,
+    display: { unit: 'mm', step: 0.1 },
+  })
 }
 
 const DADO: MethodChanges = {
@@ -29,6 +35,24 @@ describe('a cabinet after the saw', () => {
     expect([at('Band '), at('Cut '), at('Bore ')]).toEqual([0, 1, 2])
     expect(steps.findIndex(({ stage }) => stage === 'carcass')).toBe(3)
     expect(steps[1]!.text).toContain('B1-LS and B1-RS they run out through the banding')
+  })
+
+  it('has the dados that are banded over cut before the band goes on, and its back grooves after it', () => {
+    const steps = stepsOf({ ...DADO, dadoFront: { kind: 'covered' } })
+    const words = steps.filter(({ stage }) => stage === 'machining').map(({ text }) => text)
+    expect(words.map((text) => text.split(' ').slice(0, 2).join(' '))).toEqual(['Cut the', 'Band the', 'Cut grooves'])
+    expect(words[0]).toContain('the band goes over their ends')
+    expect(steps[0]!.marks).toEqual(['B1-LS', 'B1-RS'])
+    expect(words[2]).toBe('Cut grooves after banding: all of them stop before a banded edge.')
+  })
+
+  it('has what goes into stopped dados notched once these are cut and squared', () => {
+    const steps = stepsOf({ ...DADO, dadoFront: { kind: 'stopped', behind: 10 } })
+    const words = steps.filter(({ stage }) => stage === 'machining').map(({ text }) => text)
+    expect(words.map((text) => text.split(' ').slice(0, 2).join(' '))).toEqual(['Band the', 'Cut grooves', 'Notch the'])
+    expect(words[1]).toContain('Square the front ends of those that stop there with a chisel.')
+    expect(words[1]).not.toContain('run out')
+    expect(steps[2]!.marks).toEqual(['B1-BT', 'B1-TP'])
   })
 
   it('has the sides beside an inset diagonal door bevelled before their edges are banded, stiles of a frame after', () => {

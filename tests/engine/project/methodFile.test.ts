@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import type { MaterialId, MethodId } from '../../../engine/basics/id'
 import { applyEdit } from '../../../engine/project/apply'
 import { broughtIn } from '../../../engine/project/bringIn'
+import { USUAL_DADO_FRONTS } from '../../../engine/project/dadoFront'
 import { newProject } from '../../../engine/project/defaults'
 import type { Project } from '../../../engine/project/document'
 import { USUAL_LEGS } from '../../../engine/project/fixing'
@@ -12,7 +13,7 @@ import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
 import { type MethodFile, readMethod, writeMethod } from '../../../engine/project/methodFile'
 import { METHOD_VERSION } from '../../../engine/project/saved'
 import { readProject, writeProject } from '../../../engine/project/schema'
-import { aWall, cabinet } from '../../helpers/wall'
+import { aWall, cabinet, idOf } from '../../helpers/wall'
 
 const project = aWall(cabinet('B1'))
 const [m1, m2, m4] = ['m1', 'm2', 'm4'] as [MethodId, MethodId, MethodId]
@@ -54,6 +55,16 @@ describe('a build method in a file', () => {
     const change = { faceFrame: USUAL_FRAME, frontBuild: USUAL_FIVE_PART, panelWood: USUAL_SOLID }
     const framed = applyEdit(project, { kind: 'editMethod', id: m1, change })
     expect(read(writeMethod(framed, m1)!).method).toMatchObject(change)
+  })
+
+  it('comes back with how its dados end at the front, which a cabinet may settle otherwise', () => {
+    for (const dadoFront of Object.values(USUAL_DADO_FRONTS)) {
+      const ended = applyEdit(project, { kind: 'editMethod', id: m1, change: { dadoFront } })
+      expect(read(writeMethod(ended, m1)!).method.dadoFront).toEqual(dadoFront)
+      const own = applyEdit(project, { kind: 'override', ids: [idOf('B1')], choices: { dadoFront } })
+      expect(readProject(writeProject(own))).toEqual({ ok: true, value: own })
+    }
+    expect(why(spoilt('method.dadoFront', { kind: 'stopped' }))).toMatch(/behind/)
   })
 
   it('is not written when it is not there', () => {
