@@ -11,13 +11,18 @@ export type WorkOrder = Pick<BuildMethod, 'banding' | 'dadoFront'>
 
 /**
  * What is done to boards after the saw and before anything is put together: band, then dado, then bore. An edge that is
- * bevelled is banded after that, and one whose band goes over the ends of dados after those are cut.
+ * bevelled is banded after that, and a board on which the band goes over the ends of dados after those are cut.
  */
 export function machiningOf(parts: readonly Part[], { banding, dadoFront }: WorkOrder): AssemblyStep[] {
   const banded = parts.filter(isBanded)
-  const isCovered = (recess: Recess, part: Part) => dadoFront?.kind === 'covered' && runsToFrontBand(recess, part)
-  const covered = parts.filter((part) => recessesOf(part).some((recess) => isCovered(recess, part)))
-  const recessed = parts.filter((part) => recessesOf(part).some((recess) => !isCovered(recess, part)))
+  const covered = dadoFront?.kind === 'covered' ? parts.filter(isCovered) : []
+  const recesses = parts.map((part) => {
+    return {
+      part,
+      cut: covered.includes(part) ? recessesOf(part).filter((one) => runsToEndBand(one, part)) : recessesOf(part),
+    }
+  })
+  const recessed = recesses.filter(({ cut }) => cut.length > 0)
   const stopped = parts.filter(({ operations }) => operations.some(isBeforeStop))
   const bevelled = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
   const before = bevelled.filter(isBandedOnBevel)
@@ -29,7 +34,11 @@ export function machiningOf(parts: readonly Part[], { banding, dadoFront }: Work
     stepOf('machining', `${BEVEL} These are banded after it, on the slanting edge.`, before),
     stepOf('machining', COVERED, covered),
     stepOf('machining', bandWords(banding.isInFinishedSize, recessed.length > 0), banded),
-    stepOf('machining', recessWords(recessed, isCovered, stopped.length > 0), recessed),
+    stepOf(
+      'machining',
+      recessWords(recessed, stopped.length > 0),
+      recessed.map(({ part }) => part),
+    ),
     stepOf('machining', STOPPED, stopped),
     stepOf('machining', 'Cut out notches and corners, and try each against the board that passes through it.', notched),
     stepOf(
@@ -48,7 +57,7 @@ export function machiningOf(parts: readonly Part[], { banding, dadoFront }: Work
 }
 
 const COVERED =
-  'Cut the dados and rabbets that run out at the front before these boards are banded: the band goes over their ends. What goes into them is banded between its shoulders only, and comes flush with that band.'
+  'Cut the dados, grooves and rabbets of these boards before they are banded: the band of the front edge goes over the ends. What goes into them there is banded between its shoulders only, and comes flush with that band.'
 const STOPPED =
   'Notch the front corners of what goes into stopped dados, as they are drawn, so that the front edges come flush.'
 
@@ -89,41 +98,40 @@ function bandWords(isInSize: boolean, hasRecesses: boolean): string {
     : `Band the edges${order}: the banding comes on top of the sawn size.`
 }
 
-function recessWords(
-  parts: readonly Part[],
-  isCovered: (recess: Recess, part: Part) => boolean,
-  areStopped: boolean,
-): string {
-  const cutOf = (part: Part) => recessesOf(part).filter((recess) => !isCovered(recess, part))
-  const kinds = new Set(parts.flatMap((part) => cutOf(part).map(({ kind }) => kind)))
+/** The boards that are sunk into, each with what is cut in it then. */
+type Recessed = readonly { readonly part: Part; readonly cut: readonly Recess[] }[]
+
+function recessWords(recessed: Recessed, areStopped: boolean): string {
+  const kinds = new Set(recessed.flatMap(({ cut }) => cut.map(({ kind }) => kind)))
   const words = (['dado', 'groove', 'rabbet'] as const).filter((kind) => kinds.has(kind)).map((kind) => `${kind}s`)
-  const banded = parts.filter(isBanded)
+  const banded = recessed.filter(({ part }) => isBanded(part))
   const square = areStopped ? SQUARE : ''
-  const through = banded.filter((part) => cutOf(part).some((recess) => runsThroughBand(recess, part)))
+  const through = banded.filter(({ part, cut }) => cut.some((recess) => runsThroughBand(recess, part)))
   const cut = `Cut ${listed(words)}`
   if (banded.length === 0) return `${cut}; none of these boards is banded.${square}`
   if (through.length === 0) return `${cut} after banding: all of them stop before a banded edge.${square}`
-  const marks = listed(through.map(({ mark }) => mark))
+  const marks = listed(through.map(({ part }) => part.mark))
   return `${cut} after banding. In ${marks} they run out through the banding, and what sits in them closes the end; where that must not show, band after, or stop them short and notch the tongue: a build method has either.${square}`
 }
 
 const SQUARE = ' Square the front ends of those that stop there with a chisel.'
 
-/** Whether a recess reaches a band along an edge, or to it from behind. */
-function runsToFrontBand({ y, width }: Recess, part: Part): boolean {
-  const { low, high } = part.banding
-  return (low > 0 && y <= low) || (high > 0 && settle(y + width) >= settle(part.width - high))
+/** Whether something that is sunk into a board runs out at a band along an edge of it. */
+function isCovered(part: Part): boolean {
+  return recessesOf(part).some((recess) => runsToLongBand(recess, part))
+}
+
+function runsToLongBand({ y, width }: Recess, { banding: { low, high }, width: across }: Part): boolean {
+  return (low > 0 && y <= low) || (high > 0 && settle(y + width) >= settle(across - high))
+}
+
+function runsToEndBand({ x, length }: Recess, { banding: { start, end }, length: long }: Part): boolean {
+  return (start > 0 && x <= start) || (end > 0 && settle(x + length) >= settle(long - end))
 }
 
 /** Whether a recess reaches an edge that wears a band. Source: AWS 2009 4.4.4.5, dados shall not run through the edgeband. */
-export function runsThroughBand({ x, y, length, width }: Recess, part: Part): boolean {
-  const { low, high, start, end } = part.banding
-  return (
-    (low > 0 && y <= low) ||
-    (high > 0 && y + width >= part.width - high) ||
-    (start > 0 && x <= start) ||
-    (end > 0 && x + length >= part.length - end)
-  )
+function runsThroughBand(recess: Recess, part: Part): boolean {
+  return runsToLongBand(recess, part) || runsToEndBand(recess, part)
 }
 
 const BORED: Readonly<Record<HolePurpose, string>> = {

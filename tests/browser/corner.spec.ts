@@ -69,3 +69,26 @@ test('a diagonal with a face frame, five-part door, dowels and a pull is built b
   await expect(shop.getByRole('row').filter({ hasText: 'pull with holes 128 mm apart' })).toContainText('1')
   await expect(shop.getByRole('row').filter({ hasText: 'dowel of 8 mm' })).toHaveCount(1)
 })
+
+test('a fresh L corner base has a fixed shelf and nothing to mind about it, and the shelf is typed to its height', async ({
+  shop,
+}) => {
+  await startProject(shop, 'Millimetres')
+  await shop.getByRole('button', { name: 'Ready kinds' }).click()
+  await shop.getByRole('menuitem', { name: 'L corner base', exact: true }).click()
+  await shop.locator('[data-slot]').first().click({ force: true })
+  const card = shop.getByRole('region', { name: 'Properties' })
+  await expect(card.getByLabel('Fixed shelves')).toHaveValue('1')
+  await expect(card.getByLabel('Loose shelves')).toHaveValue('0')
+  // 868 less a plinth of 100 and two boards of 18 are 732; a shelf of 18 leaves 714, half of them under it.
+  const height = card.getByLabel('· Shelf 1 over bottom')
+  await expect(height).toHaveValue('357')
+  await type(height, '300')
+  await expect(card.getByLabel('· Its place')).toHaveValue('typed')
+  await type(height, '715')
+  await expect(card.getByRole('alert')).toContainText('714')
+  await height.press('Escape')
+  await expect(height).toHaveValue('300')
+  await openTab(shop, 'Findings')
+  await expect(shop.getByText(/cannot be put in/)).toHaveCount(0)
+})

@@ -37,13 +37,14 @@ describe('a cabinet after the saw', () => {
     expect(steps[1]!.text).toContain('B1-LS and B1-RS they run out through the banding')
   })
 
-  it('has the dados that are banded over cut before the band goes on, and its back grooves after it', () => {
-    const steps = stepsOf({ ...DADO, dadoFront: { kind: 'covered' } })
-    const words = steps.filter(({ stage }) => stage === 'machining').map(({ text }) => text)
+  it('has sides whose band goes over the ends of dados grooved and dadoed before that, and the others after it', () => {
+    const steps = stepsOf({ ...DADO, dadoFront: { kind: 'covered' } }).filter(({ stage }) => stage === 'machining')
+    const words = steps.map(({ text }) => text)
     expect(words.map((text) => text.split(' ').slice(0, 2).join(' '))).toEqual(['Cut the', 'Band the', 'Cut grooves'])
-    expect(words[0]).toContain('the band goes over their ends')
+    expect(words[0]).toContain('the band of the front edge goes over the ends')
     expect(steps[0]!.marks).toEqual(['B1-LS', 'B1-RS'])
     expect(words[2]).toBe('Cut grooves after banding: all of them stop before a banded edge.')
+    expect(steps[2]!.marks).toEqual(['B1-BT', 'B1-TP'])
   })
 
   it('has what goes into stopped dados notched once these are cut and squared', () => {
