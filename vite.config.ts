@@ -32,10 +32,26 @@ export default defineConfig({
   preview: { port: 4173 },
   test: {
     root: '.',
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    exclude: ['tests/browser/**'],
     testTimeout: 120_000,
     // Left to itself it keeps a core free, and takes twice as long on two.
     maxWorkers: '100%',
+    pool: 'threads',
+    projects: [
+      {
+        // The engine keeps nothing that another test could see, so its modules are loaded once and not for each file.
+        extends: true,
+        test: {
+          name: 'engine',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', 'tests/web/**'],
+          isolate: false,
+        },
+      },
+      {
+        // The page has one store, which each file of tests needs for itself.
+        extends: true,
+        test: { name: 'web', include: ['tests/web/**/*.test.ts', 'tests/web/**/*.test.tsx'] },
+      },
+    ],
   },
 })
