@@ -22,7 +22,7 @@ export default defineConfig({
         icons: [{ src: 'favicon.svg', sizes: 'any', type: 'image/svg+xml' }],
       },
       workbox: {
-        globPatterns: ['**/*.{html,js,css,woff2,wasm,svg}'],
+        globPatterns: ['**/*.{html,js,css,woff2,svg}'],
         maximumFileSizeToCacheInBytes: 8_000_000,
       },
     }),

@@ -4,7 +4,6 @@ import type { Result } from '../basics/result'
 import type { JobPart, SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
-import type { LinearSolver } from '../sheets/solver'
 import { sheetCount } from '../sheets/tally'
 import { type BatchOptions, batchOptions } from './options'
 import { readText, whyNoFile } from './text'
@@ -13,7 +12,7 @@ import { readText, whyNoFile } from './text'
  * Answers one job a line in one process, each in at most so many seconds, and prints a line that sums them up. A bad
  * line is answered with its error, and the next is taken. Returns what was wrong, a line each.
  */
-export function runBatch(args: readonly string[], solve: LinearSolver): readonly string[] {
+export function runBatch(args: readonly string[]): readonly string[] {
   const options = batchOptions(args)
   if (!options.ok) return [options.message]
   const text = readText(options.value.jobs)
@@ -21,7 +20,7 @@ export function runBatch(args: readonly string[], solve: LinearSolver): readonly
   const out = opened(options.value.out)
   if (typeof out === 'string') return [out]
   try {
-    return answerAll(text.value, out, options.value, solve)
+    return answerAll(text.value, out, options.value)
   } catch (error) {
     return [`--out ${options.value.out} cannot be written to: ${whyNoFile(error)}`]
   } finally {
@@ -37,7 +36,7 @@ function opened(file: string): number | string {
   }
 }
 
-function answerAll(text: string, out: number, options: BatchOptions, solve: LinearSolver): string[] {
+function answerAll(text: string, out: number, options: BatchOptions): string[] {
   const start = performance.now()
   const wrong: string[] = []
   const sums = { jobs: 0, sheets: 0, proved: 0, refused: 0 }
@@ -51,7 +50,7 @@ function answerAll(text: string, out: number, options: BatchOptions, solve: Line
       write({ name, error: job.message })
       continue
     }
-    const answer = answerTimed(job.value, options.seconds, solve)
+    const answer = answerTimed(job.value, options.seconds)
     write({ name, ...answer })
     sums.jobs++
     sums.sheets += answer.sheets.reduce((sum, { copies }) => sum + copies, 0)
@@ -94,11 +93,11 @@ function turned(part: unknown): unknown {
   return typeof part === 'object' && part !== null ? { ...(part as JobPart), rotate: true } : part
 }
 
-function answerTimed(job: SheetJob, seconds: number, solve: LinearSolver) {
+function answerTimed(job: SheetJob, seconds: number) {
   const start = performance.now()
   let first: { readonly firstMs: number; readonly firstSheets: number } | null = null
   let best: SheetAnswer | null = null
-  for (const search = packing(job, () => solve); ; ) {
+  for (const search = packing(job); ; ) {
     const { done, value } = search.next()
     const elapsed = performance.now() - start
     if (value) {

@@ -22,7 +22,6 @@ import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { packSheets } from '../sheets/pack'
 import { printedCabinet, printedRun } from './printed'
-import { loadSolver } from './solver'
 import { readText, whyNoFile } from './text'
 
 /** `plan PROJECT.json [--out DIR]`: everything that follows from a project file, as one JSON object. */
@@ -38,8 +37,7 @@ export async function planCommand(args: readonly string[]): Promise<number> {
   const project = readProject(text.value)
   if (!project.ok) return refuse(project.message)
   const derived = derive(project.value)
-  const solve = await loadSolver()
-  const answer = packSheets(derived.sheetJob, undefined, () => solve)
+  const answer = packSheets(derived.sheetJob)
   const plan = JSON.stringify(planOf(derived, answer))
   const wrong = folder ? whyNotWritten(folder, () => writeAll(folder, derived, answer, plan)) : null
   if (wrong) return refuse(wrong)

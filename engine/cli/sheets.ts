@@ -2,9 +2,7 @@ import { readJson } from '../basics/json'
 import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
-import type { LinearSolver } from '../sheets/solver'
 import { runBatch } from './batch'
-import { loadSolver } from './solver'
 import { readText } from './text'
 
 const USAGE =
@@ -18,13 +16,13 @@ export async function sheetsCommand(args: readonly string[]): Promise<number> {
   const [file] = args
   if (!file) return refuse(USAGE)
   if (args.includes('--batch')) {
-    const wrong = runBatch(args, await loadSolver())
+    const wrong = runBatch(args)
     return wrong.reduce((_, line) => refuse(line), 0)
   }
   if (args.length > 1 || file.startsWith('--')) return refuse(USAGE)
   const job = readJob(file)
   if (typeof job === 'string') return refuse(job)
-  console.log(JSON.stringify(answerInTime(job, await loadSolver())))
+  console.log(JSON.stringify(answerInTime(job)))
   return 0
 }
 
@@ -37,10 +35,10 @@ function readJob(file: string): SheetJob | string {
   return job.ok ? job.value : job.message
 }
 
-function answerInTime(job: SheetJob, solve: LinearSolver) {
+function answerInTime(job: SheetJob) {
   const start = performance.now()
   let best: SheetAnswer | null = null
-  for (const search = packing(job, () => solve); ; ) {
+  for (const search = packing(job); ; ) {
     const { done, value } = search.next()
     if (value) best = value
     const elapsed = performance.now() - start

@@ -1,10 +1,14 @@
 import { listParts } from './cutTree'
 import type { Plan } from './plan'
-import type { LinearSolver } from './solver'
-import type { PatternSheet, Patterns } from './staged'
+import { type Covered, Simplex } from './simplex'
+import type { PatternSheet, Patterns, Priced } from './staged'
 
 /** What adding up may have lost. */
 export const DUST = 1e-6
+
+/** One step of a pricing takes so much of the time that looking at a rest takes, and one of solving so much. */
+const STEP_WORK = 1 / 8
+const SOLVING_WORK = 1 / 30
 
 /** A way to fill a sheet, and how many such sheets the programme takes of it: a fraction. */
 export interface WeighedSheet {
@@ -12,70 +16,108 @@ export interface WeighedSheet {
   readonly weight: number
 }
 
-/** The kinds of all parts on a sheet, one for each part. */
+/** The kinds of all parts on a sheet in order, one for each part. */
 export function kindsOf({ strips }: PatternSheet): number[] {
-  return strips.flatMap(({ sections }) => sections.flatMap(({ kinds }) => kinds.map(({ kind }) => kind)))
+  const list: number[] = []
+  for (const { sections } of strips) {
+    for (const { kinds } of sections) for (const { kind } of kinds) list.push(kind)
+  }
+  return list.sort((a, b) => a - b)
 }
 
 /** The sheets that the programme may choose from. */
 export class Columns {
-  numbers = 0
-  private readonly sheets: (PatternSheet | null)[] = []
-  private readonly known = new Set<string>()
-  /** The terms of the constraint of each kind. */
-  private readonly terms: string[][]
-  constructor(private readonly demand: readonly number[]) {
-    this.terms = demand.map(() => [])
+  /** Steps of all pricings. */
+  private priced = 0
+  private constructor(
+    private readonly simplex: Simplex,
+    /** By the numbers of their columns; none for those that are not to be told. */
+    private readonly sheets: (PatternSheet | null)[],
+    private readonly known: Set<string>,
+  ) {}
+
+  static of(demand: readonly number[]): Columns {
+    return new Columns(
+      new Simplex(demand),
+      demand.map(() => null),
+      new Set(),
+    )
   }
 
-  /** The sheets of a plan, so that there are some for every part. They are never told as taken. */
+  /** Others that stand where these do. */
+  copy(): Columns {
+    return new Columns(this.simplex.copy(), [...this.sheets], new Set(this.known))
+  }
+
+  /** What solving and pricing took so far, in rests looked at. */
+  get work(): number {
+    return this.simplex.steps * SOLVING_WORK + this.priced * STEP_WORK
+  }
+
+  price(patterns: Patterns, prices: Float64Array, most: number): Priced {
+    const priced = patterns.price(prices, most)
+    this.priced += priced.steps
+    return priced
+  }
+
+  /** The sheets of a plan. They are never told as taken. */
   addPlan({ boards }: Plan): void {
     for (const { root } of boards) {
       const kinds: number[] = []
       listParts(root, kinds)
-      this.add(kinds, null)
+      this.add(
+        kinds.sort((a, b) => a - b),
+        null,
+      )
     }
   }
 
-  /** Whether it is a new one. */
+  /** Whether it is a new one; its kinds in order. */
   add(kinds: readonly number[], sheet: PatternSheet | null): boolean {
-    const counts = new Map<number, number>()
-    for (const kind of [...kinds].sort((a, b) => a - b)) counts.set(kind, (counts.get(kind) ?? 0) + 1)
-    const key = [...counts].join(';')
+    const key = kinds.join()
     if (this.known.has(key)) return false
     this.known.add(key)
-    for (const [kind, count] of counts) this.terms[kind]!.push(`${count} x${this.sheets.length}`)
-    this.numbers += counts.size
+    const rows: number[] = []
+    const counts: number[] = []
+    for (const kind of kinds) {
+      if (rows[rows.length - 1] === kind) counts[counts.length - 1]!++
+      else {
+        rows.push(kind)
+        counts.push(1)
+      }
+    }
+    this.simplex.add(rows, counts)
     this.sheets.push(sheet)
     return true
   }
 
-  /** The sheets that a programme of these and of the best at its prices takes; none where it cannot be solved. */
-  solvedWith(patterns: Patterns, most: number, solve: LinearSolver): WeighedSheet[] {
-    const before = solve(this.text())
+  /** So many parts of a kind are left. */
+  demandOf(kind: number, demand: number): void {
+    this.simplex.demandOf(kind, demand)
+  }
+
+  solve(): Covered | null {
+    return this.simplex.solve()
+  }
+
+  /** The sheets that the last solution takes, with the best at its prices added to choose from; none where it has none. */
+  solvedWith(patterns: Patterns, most: number): WeighedSheet[] {
+    const before = this.solve()
     if (!before) return []
-    const prices = Float64Array.from(this.demand, (quantity, kind) =>
-      quantity > 0 ? Math.max(0, before.duals[kind] ?? 0) : 0,
-    )
     let added = 0
-    for (const sheet of patterns.price(prices, most).sheets) {
+    const prices = before.duals.map((price) => Math.max(0, price))
+    for (const sheet of this.price(patterns, prices, most).sheets) {
       if (sheet.worth > 1 + DUST && this.add(kindsOf(sheet), sheet)) added++
     }
-    const solved = added > 0 ? solve(this.text()) : before
-    return solved ? this.taken(solved.values) : []
+    return added === 0 || this.solve() ? this.taken() : []
   }
 
-  text(): string {
-    const all = this.sheets.map((_, at) => `x${at}`).join(' + ')
-    const rows = this.terms.map((terms, kind) => ` d${kind}: ${terms.join(' + ')} >= ${this.demand[kind]}`)
-    return `Minimize\n obj: ${all}\nSubject To\n${rows.join('\n')}\nEnd\n`
-  }
-
-  taken(values: readonly number[]): WeighedSheet[] {
-    return this.sheets
-      .flatMap((sheet, at): WeighedSheet[] => {
-        const weight = values[at] ?? 0
-        return sheet && weight > DUST ? [{ sheet, weight }] : []
+  /** The sheets that the last solution takes, the most taken first. */
+  taken(): WeighedSheet[] {
+    return [...this.simplex.columnsTaken()]
+      .flatMap(({ column, times }): WeighedSheet[] => {
+        const sheet = this.sheets[column]
+        return sheet ? [{ sheet, weight: times }] : []
       })
       .sort((a, b) => b.weight - a.weight)
   }

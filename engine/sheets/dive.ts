@@ -1,11 +1,11 @@
 import type { Random } from '../basics/random'
-import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
+import { DUST, kindsOf, type WeighedSheet } from './columns'
 import type { Goal } from './goal'
 import type { Lot } from './lot'
 import type { Plan } from './plan'
 import type { Programme } from './programme'
+import type { Saw } from './saw'
 import { goalOf } from './settledSheets'
-import type { LinearSolver } from './solver'
 import type { PatternSheet, Patterns } from './staged'
 
 /** A fraction of so much is taken for a whole sheet. */
@@ -24,26 +24,28 @@ const LAST = 0.1
 export function* diveFrom(
   lot: Lot,
   patterns: Patterns,
-  { taken }: Programme,
+  programme: Programme,
   plan: Plan,
-  random: Random,
-  solve: LinearSolver,
+  { look, random }: Saw,
 ): Generator<null, Goal> {
   const left = lot.kinds.map(({ quantity }) => quantity)
-  const columns = new Columns(left)
+  const columns = programme.columns.copy()
   columns.addPlan(plan)
-  for (const { sheet } of taken) columns.add(kindsOf(sheet), sheet)
+  let workBefore = columns.work
   const settled: PatternSheet[] = []
   const count = plan.boards.length - 1
   const most = Math.ceil(count * (1 - LAST))
   while (settled.length < most && left.some((quantity) => quantity > 0)) {
-    const weighed = columns.solvedWith(patterns, NEW_SHEETS, solve)
+    const weighed = columns.solvedWith(patterns, NEW_SHEETS)
     if (weighed.length === 0) break
     for (const sheet of wholeOf(weighed, random)) {
       if (settled.length === most) break
       settled.push(sheet)
       for (const kind of kindsOf(sheet)) left[kind] = Math.max(0, left[kind]! - 1)
+      for (const kind of new Set(kindsOf(sheet))) columns.demandOf(kind, left[kind]!)
     }
+    look.work += columns.work - workBefore
+    workBefore = columns.work
     yield null
   }
   return goalOf(lot, settled, count)

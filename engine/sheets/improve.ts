@@ -9,7 +9,6 @@ import type { Known, Plan } from './plan'
 import { type Programme, programmeOf, type Underway } from './programme'
 import { type Saw, sawFor } from './saw'
 import { Search } from './search'
-import type { LinearSolver, SolverAtHand } from './solver'
 import { patternsOf } from './staged'
 
 /** Each goal after the sheets gets so much of the work that the sheets may get, and no more than that. */
@@ -21,13 +20,16 @@ const EARLY_WORK = 3_000_000
 const DIVE_SHARE = 0.4
 const EARLY_DIVE_SHARE = 0.25
 const DIVES = 4
+/** With fewer parts of a kind a programme takes most of them more often than they are there: its sheets show less of the way. */
+const OF_A_KIND = 1.5
+/** Rounding it waits then until so much of the budget is searched. */
+const LATE_SHARE = 0.7
 /** Where the programme takes nearly as much as the sheets that are hoped for, rounding it leads nowhere. */
 const LEAST_SLACK = 0.05
 
 /**
  * Better and better plans: first fewer or cheaper sheets, as long as the bound leaves hope and the budget (rests looked
- * at) lasts; then, on as many sheets, the goals of the job in their order. With a solver, a linear programme of so much
- * work at most lifts the bound and shows the way to fewer sheets where the search has not met it. Yields null between
+ * at) lasts; then, on as many sheets, the goals of the job in their order. A linear programme of so much work at most lifts the bound and shows the way to fewer sheets where the search has not met it. Yields null between
  * chunks of work.
  */
 export function* improve(
@@ -36,7 +38,6 @@ export function* improve(
   seed: number,
   budget: number,
   programmeWork: number,
-  solver: SolverAtHand,
 ): Generator<Known | null> {
   const saw = sawFor(lot, seed, budget)
   let best = first
@@ -48,10 +49,16 @@ export function* improve(
       yield plan && best
     }
   }
-  const search = saveSheets(saw, best.plan, best.bound, budget)
-  yield* keep(search, Math.min(EARLY_WORK, EARLY_SHARE * budget))
-  const before = best.plan
-  const running = programmeFor(lot, best, programmeWork, solver)
+  let searched = best.plan
+  let search = saveSheets(saw, searched, () => best.bound, budget)
+  const searchOn = function* (until: number): Generator<Known | null> {
+    if (best.plan !== searched) search = saveSheets(saw, best.plan, () => best.bound, budget)
+    yield* keep(search, until)
+    searched = best.plan
+  }
+  yield* searchOn(Math.min(EARLY_WORK, EARLY_SHARE * budget))
+  const isRepeated = partsIn(lot) >= OF_A_KIND * lot.kinds.length
+  const running = programmeFor(lot, best, programmeWork)
   let step = running.next()
   const lift = function* ({ bound }: Programme): Generator<Known> {
     if (bound <= best.bound) return
@@ -60,16 +67,15 @@ export function* improve(
   }
   for (; !step.done && !isBest(best.plan, lot, best.bound); step = running.next()) {
     if (step.value) yield* lift(step.value)
-    if (step.value?.isEasy)
-      yield* keep(divedFrom(saw, best, step.value, { dives: 1, work: EARLY_DIVE_SHARE * budget }, solver()!))
+    if (step.value?.isEasy && isRepeated)
+      yield* keep(divedFrom(saw, best, step.value, { dives: 1, work: EARLY_DIVE_SHARE * budget }))
     yield null
   }
   const programme = step.done ? step.value : null
   if (programme) yield* lift(programme)
-  if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: DIVE_SHARE * budget }, solver()!))
-  if (!isBest(best.plan, lot, best.bound)) {
-    yield* keep(best.plan === before ? search : saveSheets(saw, best.plan, best.bound, budget))
-  }
+  if (programme && !isRepeated) yield* searchOn(LATE_SHARE * budget)
+  if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: DIVE_SHARE * budget }))
+  yield* searchOn(budget)
   const work = Math.min(GOAL_WORK, budget * GOAL_SHARE)
   for (const goal of lot.goals) {
     if (best.plan.left.length > 0) return
@@ -77,19 +83,15 @@ export function* improve(
   }
 }
 
+function partsIn({ kinds }: Lot): number {
+  return kinds.reduce((sum, { quantity }) => sum + quantity, 0)
+}
+
 /** The linear programme of a lot, where it can help. */
-function* programmeFor(
-  lot: Lot,
-  known: Known,
-  work: number,
-  solver: SolverAtHand,
-): Generator<Underway | null, Programme | null> {
-  if (known.plan.left.length > 0 || isBest(known.plan, lot, known.bound)) return null
+function* programmeFor(lot: Lot, known: Known, work: number): Generator<Underway | null, Programme | null> {
+  if (work === 0 || known.plan.left.length > 0 || isBest(known.plan, lot, known.bound)) return null
   const patterns = patternsOf(lot)
-  if (!patterns) return null
-  while (solver() === undefined) yield null
-  const solve = solver()
-  return solve ? yield* programmeOf(lot, patterns, known, work, solve) : null
+  return patterns ? yield* programmeOf(lot, patterns, known, work) : null
 }
 
 /**
@@ -101,15 +103,14 @@ function* divedFrom(
   known: Known,
   programme: Programme,
   { dives, work }: { readonly dives: number; readonly work: number },
-  solve: LinearSolver,
 ): Generator<Plan | null> {
-  const { lot, look, random } = saw
+  const { lot, look } = saw
   if (lot.stocks.length > 1 || known.plan.boards.length - 1 - programme.value < LEAST_SLACK) return
   const patterns = patternsOf(lot)!
   const until = look.work + work
   let best = known.plan
   for (let turn = 0; turn < dives && !isBest(best, lot, known.bound); turn++) {
-    const goal = yield* diveFrom(lot, patterns, programme, best, random, solve)
+    const goal = yield* diveFrom(lot, patterns, programme, best, saw)
     const slice = look.work + (until - look.work) / (dives - turn)
     const found = yield* reach(saw, goal, slice, best)
     if (!found) continue
@@ -129,16 +130,16 @@ function goalSearch(goal: JobGoal, work: number) {
 /** What a search finds in little time: for a first answer that is worth showing. */
 export function improvedBriefly(lot: Lot, first: Plan, bound: number, seed: number, budget: number): Plan {
   let best = first
-  for (const plan of saveSheets(sawFor(lot, seed, budget), first, bound, budget)) if (plan) best = plan
+  for (const plan of saveSheets(sawFor(lot, seed, budget), first, () => bound, budget)) if (plan) best = plan
   return best
 }
 
-function* saveSheets(saw: Saw, first: Plan, bound: number, budget: number): Generator<Plan | null> {
+function* saveSheets(saw: Saw, first: Plan, bound: () => number, budget: number): Generator<Plan | null> {
   const { lot, look } = saw
   let best = first
   let slices = 1
-  while (!isBest(best, lot, bound) && look.work < budget) {
-    const goals = goalsFor(best, lot, bound)
+  while (!isBest(best, lot, bound()) && look.work < budget) {
+    const goals = goalsFor(best, lot, bound())
     if (goals.length === 0) return
     // One goal is worth all of the work; several take turns, each time for longer.
     const slice = goals.length === 1 ? budget : (budget * slices) / (8 * goals.length)

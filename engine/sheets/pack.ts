@@ -11,12 +11,9 @@ import { asIfFree, lockedOf, withoutLocked } from './locked'
 import { type Lot, lotsOf, type StockKind } from './lot'
 import { stayNear } from './near'
 import { firstPlan, type Known, type Plan } from './plan'
-import type { SolverAtHand } from './solver'
 import { sheetCount } from './tally'
 import { unfitting, unplacedOf } from './unplaced'
 
-export type { LinearSolver } from './solver'
-export { solverOn } from './solver'
 export { checkJob }
 
 /**
@@ -33,8 +30,6 @@ const WORK_A_SECOND = 60_000_000
 /** What a linear programme may take, at most and as a share of what the search for fewer sheets may: few take so much. */
 const PROGRAMME_WORK = 12_000_000
 const PROGRAMME_SHARE = 1.5
-/** Without a solver the bounds are those of areas and dual-feasible functions. */
-const NO_SOLVER: SolverAtHand = () => null
 
 /** One material on its way: its best plan so far, and that as layouts. */
 interface Bay {
@@ -59,17 +54,14 @@ interface Locks {
  * better answer as it comes; the last and best is returned. Each material is packed by itself, and they take turns. The
  * answer depends on the job and its seed only.
  */
-export function* packing(
-  job: SheetJob,
-  solver: SolverAtHand = NO_SOLVER,
-): Generator<SheetAnswer | null, SheetAnswer, void> {
+export function* packing(job: SheetJob): Generator<SheetAnswer | null, SheetAnswer, void> {
   const lifted = new Map<string, number>()
-  const search = packingLocked(job, solver, lifted)
+  const search = packingLocked(job, lifted)
   if (!mayBeHeld(job)) return yield* search
   // A search begins with an answer.
   const first = search.next().value!
   yield first
-  const free = yield* silently(packingLocked(unlocked(job), solver))
+  const free = yield* silently(packingLocked(unlocked(job)))
   const held = heldBy(job, free)
   if (held && sheetCount(held) <= sheetCount(first)) return standing(job)(held)
   if (!isExcludedLocked(job)) for (const [material, bound] of Object.entries(free.bounds)) lifted.set(material, bound)
@@ -101,14 +93,10 @@ function* silently(search: Generator<SheetAnswer | null, SheetAnswer, void>): Ge
   }
 }
 
-function* packingLocked(
-  job: SheetJob,
-  solver: SolverAtHand,
-  lifted: Lifted = NOT_LIFTED,
-): Generator<SheetAnswer | null, SheetAnswer, void> {
+function* packingLocked(job: SheetJob, lifted: Lifted = NOT_LIFTED): Generator<SheetAnswer | null, SheetAnswer, void> {
   const near = stayNear(job)
   const placed = standing(job)
-  const search = packingFree(job, withoutLocked(job), job.effort === 'glance' ? NO_SOLVER : solver, lifted)
+  const search = packingFree(job, withoutLocked(job), lifted)
   for (;;) {
     const { done, value } = search.next()
     const answer = value && placed(near(value))
@@ -120,7 +108,6 @@ function* packingLocked(
 function* packingFree(
   whole: SheetJob,
   job: SheetJob,
-  solver: SolverAtHand,
   lifted: Lifted,
 ): Generator<SheetAnswer | null, SheetAnswer, void> {
   const lots = lotsOf(job)
@@ -133,10 +120,11 @@ function* packingFree(
   yield answer
   const open = bays.filter(({ lot }) => lot.kinds.length > 0 && lot.stocks.length > 0)
   const budget = workOf(job) / Math.max(1, open.length)
-  const programmeWork = Math.min(PROGRAMME_WORK, PROGRAMME_SHARE * budget)
+  // A glance has no time for it: its bounds are those of areas and dual-feasible functions.
+  const programmeWork = job.effort === 'glance' ? 0 : Math.min(PROGRAMME_WORK, PROGRAMME_SHARE * budget)
   const running = open.map((bay, at) => ({
     bay,
-    search: improve(bay.lot, bay, seedOf(job) + at, budget, programmeWork, solver),
+    search: improve(bay.lot, bay, seedOf(job) + at, budget, programmeWork),
   }))
   for (let turn = 0; running.length > 0; turn++) {
     const at = turn % running.length
@@ -154,12 +142,8 @@ function* packingFree(
 }
 
 /** The settled answer, or the best there is when the caller has waited long enough. */
-export function packSheets(
-  job: SheetJob,
-  until: () => boolean = () => false,
-  solver: SolverAtHand = NO_SOLVER,
-): SheetAnswer {
-  const search = packing(job, solver)
+export function packSheets(job: SheetJob, until: () => boolean = () => false): SheetAnswer {
+  const search = packing(job)
   let best: SheetAnswer | null = null
   for (;;) {
     const { done, value } = search.next()

@@ -1,7 +1,7 @@
-import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
+import { Columns, DUST, kindsOf } from './columns'
 import type { Lot } from './lot'
 import type { Known } from './plan'
-import type { LinearSolver, Solved } from './solver'
+import type { Covered } from './simplex'
 import type { Patterns } from './staged'
 
 export interface Programme {
@@ -9,8 +9,8 @@ export interface Programme {
   readonly bound: number
   /** So many sheets it takes in fractions. */
   readonly value: number
-  /** The sheets that the programme takes last, the most taken first. */
-  readonly taken: readonly WeighedSheet[]
+  /** The sheets that it chooses from. */
+  readonly columns: Columns
 }
 
 /** What a programme knows on its way. */
@@ -26,10 +26,6 @@ const NEW_SHEETS = 20
  * new sheet are drawn nearer to the programme's.
  */
 const CALM = [0.6, 0.3, 0]
-/** One step of a pricing takes so much of the time that looking at a rest takes. */
-const STEP_WORK = 1 / 8
-/** What solving costs, for every number in the programme. */
-const NUMBER_WORK = 50
 /** So many sheets fewer in fractions than are hoped for make it likely that whole ones can be found. */
 const EASY_SLACK = 0.7
 
@@ -46,32 +42,29 @@ export function* programmeOf(
   patterns: Patterns,
   { plan, bound: least }: Known,
   work: number,
-  solve: LinearSolver,
 ): Generator<Underway | null, Programme> {
   const { boards } = plan
   const demand = lot.kinds.map(({ quantity }) => quantity)
-  const columns = new Columns(demand)
+  const columns = Columns.of(demand)
   columns.addPlan(plan)
   let best = 0
   // Until the programme knows better a part is worth its area.
   let calm = Float64Array.from(lot.kinds, ({ area }) => area / lot.sheetArea)
-  let solved: Solved | null = null
+  let solved: Covered | null = null
   let isToBeRounded = true
   let told = least
   const known = (): Programme => ({
     bound: Math.ceil(best - DUST),
     value: solved?.value ?? Infinity,
-    taken: solved ? columns.taken(solved.values) : [],
+    columns,
   })
-  let spent = 0
   const isMet = (value: number) => Math.ceil(best - DUST) >= Math.min(boards.length, Math.ceil(value - DUST))
   /** How many sheets are new that are worth more than they cost at the programme's own prices. */
   const addSheets = (own: Float64Array, value: number): number => {
     let added = 0
     for (const share of CALM) {
       const prices = own.map((price, kind) => (1 - share) * price + share * calm[kind]!)
-      const priced = patterns.price(prices, NEW_SHEETS)
-      spent += priced.steps * STEP_WORK
+      const priced = columns.price(patterns, prices, NEW_SHEETS)
       const bound = total(demand, prices) / priced.best
       if (bound > best) {
         best = bound
@@ -85,11 +78,10 @@ export function* programmeOf(
     }
     return added
   }
-  while (spent < work) {
-    solved = solve(columns.text())
+  while (columns.work < work) {
+    solved = columns.solve()
     if (!solved) break
     const own = Float64Array.from(demand, (_, kind) => Math.max(0, solved!.duals[kind] ?? 0))
-    spent += columns.numbers * NUMBER_WORK
     const added = addSheets(own, solved.value)
     if (added === 0 || isMet(solved.value)) break
     const isEasy = isToBeRounded && solved.value < boards.length - 1 - EASY_SLACK

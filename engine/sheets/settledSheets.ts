@@ -27,9 +27,8 @@ function giveBack(board: Board, left: number[]): void {
   for (const kind of parts) left[kind]!++
 }
 
-function boardOf({ strips }: PatternSheet, lot: Lot, left: number[]): Board {
+function boardOf({ way, strips }: PatternSheet, lot: Lot, left: number[]): Board {
   const stock = lot.stocks[0]!
-  const way = firstWay(lot)
   const root = new Twig(stock.length, stock.width, way, -1, false)
   root.pieces = strips.map((strip) => stripTwig(strip, stock, way, left))
   const board = new Board(stock, root)

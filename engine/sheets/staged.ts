@@ -1,6 +1,7 @@
+import { CROSSCUT, RIP, type Way } from './cutTree'
 import { Filling } from './filling'
 import { distinct, heightsOf, type Item, MOST_HEIGHTS, Row, rasterPoints, Stack } from './knapsack'
-import type { Lot } from './lot'
+import type { Lot, StockKind } from './lot'
 
 /**
  * The best sheet there is when every part has a price: strips side by side, in each strip sections one after another, in
@@ -41,6 +42,8 @@ export interface PatternStrip {
 }
 
 export interface PatternSheet {
+  /** Which way it is cut first. */
+  readonly way: Way
   readonly strips: readonly PatternStrip[]
   readonly worth: number
 }
@@ -50,17 +53,32 @@ const MOST_LENGTHS = 300
 /**
  * For the largest sheet, as if there were enough of it: what can be cut from fewer, or from smaller ones beside it, can be
  * cut from these. Null where no sheet is as long and as wide as all others, and where there is no limit of directions,
- * boards that must stay together, or too many different sizes.
+ * boards that must stay together, or too many different sizes. Where the shop does not mind, sheets that are ripped first and
+ * sheets that are crosscut first stand side by side.
  */
 export function patternsOf(lot: Lot): Patterns | null {
   const stock = lot.stocks.find(({ length, width }) =>
     lot.stocks.every((other) => other.length <= length && other.width <= width),
   )
-  if (!stock || lot.first === 'any') return null
+  if (!stock) return null
   if ((lot.depth !== 2 && lot.depth !== 3) || lot.kinds.some(({ block }) => block)) return null
-  const isRipFirst = lot.first === 'rip'
-  const [along, across] = isRipFirst ? [stock.length, stock.width] : [stock.width, stock.length]
-  return patternsIn(itemsOf(lot, isRipFirst, along, across), along, across, lot.depth === 2)
+  const ways = lot.first === 'any' ? [RIP, CROSSCUT] : [lot.first === 'rip' ? RIP : CROSSCUT]
+  const each = ways.map((way) => patternsBegun(way as Way, lot, stock))
+  return each.every((patterns) => patterns !== null) ? { price: (prices, most) => pricedBy(each, prices, most) } : null
+}
+
+function patternsBegun(way: Way, lot: Lot, stock: StockKind): Patterns | null {
+  const [along, across] = way === RIP ? [stock.length, stock.width] : [stock.width, stock.length]
+  return patternsIn(itemsOf(lot, way === RIP, along, across), along, across, lot.depth === 2, way)
+}
+
+function pricedBy(each: readonly Patterns[], prices: Float64Array, most: number): Priced {
+  const all = each.map((patterns) => patterns.price(prices, most))
+  return {
+    best: Math.max(...all.map(({ best }) => best)),
+    sheets: all.flatMap(({ sheets }) => sheets),
+    steps: all.reduce((sum, { steps }) => sum + steps, 0),
+  }
 }
 
 function itemsOf({ kinds }: Lot, isRipFirst: boolean, along: number, across: number): Item[] {
@@ -72,7 +90,13 @@ function itemsOf({ kinds }: Lot, isRipFirst: boolean, along: number, across: num
   })
 }
 
-function patternsIn(items: readonly Item[], along: number, across: number, isExact: boolean): Patterns | null {
+function patternsIn(
+  items: readonly Item[],
+  along: number,
+  across: number,
+  isExact: boolean,
+  way: Way,
+): Patterns | null {
   const lengths = distinct(items.map((item) => item.along))
   const places = rasterPoints(distinct(items.map((item) => item.across)), across)
   if (lengths.length > MOST_LENGTHS || !places) return null
@@ -85,7 +109,7 @@ function patternsIn(items: readonly Item[], along: number, across: number, isExa
   }
   const widths = distinct(stacks.flatMap(({ sums }) => [...sums])).filter((width) => width > 0)
   if (widths.length > MOST_HEIGHTS) return null
-  return new StagedPatterns(stacks, widths, lengths, along, new Row(widths, places), isExact)
+  return new StagedPatterns(stacks, widths, lengths, along, new Row(widths, places), isExact, way)
 }
 
 class StagedPatterns implements Patterns {
@@ -103,6 +127,7 @@ class StagedPatterns implements Patterns {
     private readonly along: number,
     private readonly sheet: Row,
     private readonly isExact: boolean,
+    private readonly way: Way,
   ) {
     this.heights = heightsIn(stacks, widths, isExact)
     this.sections = new Float64Array(stacks.length)
@@ -132,7 +157,7 @@ class StagedPatterns implements Patterns {
         built.set(strip, known)
         return known
       })
-      sheets.push({ strips, worth: each.worth })
+      sheets.push({ way: this.way, strips, worth: each.worth })
     }
     return { best, sheets, steps: this.stepsSoFar() - before + this.heights.length }
   }

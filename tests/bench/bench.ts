@@ -1,11 +1,10 @@
 import { cpus } from 'node:os'
-import { loadSolver } from '../../engine/cli/solver'
 import { benchBrowser } from './browser'
 import { benchEngine } from './engine'
 import { benchPacking } from './packing'
 
 const engine = benchEngine()
 const browser = await benchBrowser()
-const packing = benchPacking(await loadSolver())
+const packing = benchPacking()
 const machine = { cpu: cpus()[0]?.model ?? 'unknown', cores: cpus().length, node: process.version }
 console.log(JSON.stringify({ machine, engine, browser, packing }, null, 2))

@@ -5,7 +5,6 @@ import type { SheetAnswer } from '../../engine/sheets/layout'
 import { lotsOf } from '../../engine/sheets/lot'
 import { packing } from '../../engine/sheets/pack'
 import { settingsOf } from '../../engine/sheets/settings'
-import type { LinearSolver } from '../../engine/sheets/solver'
 import { sheetCount } from '../../engine/sheets/tally'
 import { verify } from '../../engine/sheets/verify'
 import { median } from './engine'
@@ -23,16 +22,16 @@ const SEEDS = [1, 2, 3]
 const CLASS_PARTS = [20, 60, 100]
 const CLASS_SECONDS = 1
 
-export function benchPacking(solve: LinearSolver) {
+export function benchPacking() {
   return {
-    kitchens: KITCHENS.map(([parts, seconds]) => kitchensOf(parts, seconds, solve)),
-    classesAnyDirections: classesOf({ stages: null, firstCut: 'any' }, solve),
-    classesThreeDirections: classesOf({ stages: 3, firstCut: 'rip' }, solve),
+    kitchens: KITCHENS.map(([parts, seconds]) => kitchensOf(parts, seconds)),
+    classesAnyDirections: classesOf({ stages: null, firstCut: 'any' }),
+    classesThreeDirections: classesOf({ stages: 3, firstCut: 'rip' }),
   }
 }
 
-function kitchensOf(parts: number, seconds: number, solve: LinearSolver) {
-  const runs = SEEDS.map((seed) => run({ ...kitchenJob(parts, seed), seconds }, solve))
+function kitchensOf(parts: number, seconds: number) {
+  const runs = SEEDS.map((seed) => run({ ...kitchenJob(parts, seed), seconds }))
   return {
     parts,
     seconds,
@@ -42,11 +41,9 @@ function kitchensOf(parts: number, seconds: number, solve: LinearSolver) {
   }
 }
 
-function classesOf(how: Pick<SheetJob, 'stages' | 'firstCut'>, solve: LinearSolver) {
+function classesOf(how: Pick<SheetJob, 'stages' | 'firstCut'>) {
   const runs = Array.from({ length: 10 }, (_, at) => at + 1).flatMap((which) =>
-    CLASS_PARTS.map((parts, seed) =>
-      run({ ...classJob(which, parts, seed + 1), ...how, seconds: CLASS_SECONDS }, solve),
-    ),
+    CLASS_PARTS.map((parts, seed) => run({ ...classJob(which, parts, seed + 1), ...how, seconds: CLASS_SECONDS })),
   )
   return { jobs: runs.length, seconds: CLASS_SECONDS, ...summedUp(runs) }
 }
@@ -75,13 +72,13 @@ interface Run {
   readonly wrong: number
 }
 
-function run(job: SheetJob, solve: LinearSolver): Run {
+function run(job: SheetJob): Run {
   const before = performance.now()
   boundOf(lotsOf(job)[0]!)
   const start = performance.now()
   let answer: SheetAnswer | null = null
   let first: Pick<Run, 'firstMs' | 'firstSheets'> | null = null
-  for (const better of packing(job, () => solve)) {
+  for (const better of packing(job)) {
     const now = performance.now() - start
     answer = better ?? answer
     if (better) first ??= { firstMs: now, firstSheets: sheetCount(better) }

@@ -1,4 +1,3 @@
-import { loadSolver } from '../../engine/cli/solver'
 import { demonstrationKitchen, derive, type SheetJob } from '../../engine/index'
 import { packSheets } from '../../engine/sheets/pack'
 import { kitchenJob } from '../bench/jobs'
@@ -11,8 +10,7 @@ const JOBS: readonly (readonly [string, SheetJob])[] = [
 
 for (const [name, job] of JOBS) {
   test(`a worker of the page lays out ${name} as the commands do, to the byte`, async ({ shop }) => {
-    const solve = await loadSolver()
-    const here = packSheets(job, undefined, () => solve)
+    const here = packSheets(job)
     // The page may still be about to fetch its worker.
     const found = await shop.waitForFunction(() => {
       const resources = performance.getEntriesByType('resource').map((entry) => entry.name)

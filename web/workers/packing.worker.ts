@@ -1,4 +1,4 @@
-import { type LinearSolver, packing } from '../../engine/sheets/pack'
+import { packing } from '../../engine/sheets/pack'
 import { createBench } from './bench'
 import { type JobLetter, written } from './letters'
 
@@ -7,18 +7,8 @@ const bell = new MessageChannel()
 const waiting: (() => void)[] = []
 bell.port1.onmessage = () => waiting.shift()?.()
 
-/** Loaded with the first job, beside its first answer; null when it cannot be: the packer then proves less. */
-let solver: LinearSolver | null | undefined
-let isLoading = false
-
-async function load() {
-  if (isLoading) return
-  isLoading = true
-  solver = await import('./solver').then(({ loadSolver }) => loadSolver()).catch(() => null)
-}
-
 const work = createBench({
-  search: (job) => packing(job, () => solver),
+  search: packing,
   post: (letter) => postMessage(written(letter)),
   now: () => performance.now(),
   breathe: () =>
@@ -30,7 +20,6 @@ const work = createBench({
 
 /** What goes wrong in the search must reach the page as a failed worker, not as a promise that nobody heard. */
 addEventListener('message', ({ data }: MessageEvent<JobLetter>) => {
-  void load()
   work(data).catch((reason: unknown) => {
     setTimeout(() => {
       throw reason

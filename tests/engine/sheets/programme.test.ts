@@ -1,6 +1,5 @@
-import { beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
-import { loadSolver } from '../../../engine/cli/solver'
 import { boundOf } from '../../../engine/sheets/bound'
 import { diveFrom } from '../../../engine/sheets/dive'
 import { drawerFor } from '../../../engine/sheets/draw'
@@ -11,16 +10,10 @@ import { type Lot, lotsOf } from '../../../engine/sheets/lot'
 import { packing, packSheets } from '../../../engine/sheets/pack'
 import { firstPlan } from '../../../engine/sheets/plan'
 import { type Programme, programmeOf } from '../../../engine/sheets/programme'
-import type { LinearSolver } from '../../../engine/sheets/solver'
+import { sawFor } from '../../../engine/sheets/saw'
 import { patternsOf } from '../../../engine/sheets/staged'
 import { verify } from '../../../engine/sheets/verify'
 import { kitchenJob } from '../../bench/jobs'
-
-let solve: LinearSolver
-
-beforeAll(async () => {
-  solve = await loadSolver()
-})
 
 /** A small job of whole millimetres without kerf or trim, so that it can be looked at on a grid. */
 function smallJob(seed: number): SheetJob {
@@ -38,7 +31,7 @@ function smallJob(seed: number): SheetJob {
 
 function programmeFor(lot: Lot): Programme {
   const plan = improvedBriefly(lot, firstPlan(lot), boundOf(lot), 1, 200_000)
-  return endOf(programmeOf(lot, patternsOf(lot)!, { plan, bound: 0 }, 1e9, solve))
+  return endOf(programmeOf(lot, patternsOf(lot)!, { plan, bound: 0 }, 1e9))
 }
 
 /** What a search comes to when it is left to its end. */
@@ -92,14 +85,14 @@ function fullRow(worths: readonly number[]): number {
 }
 
 function provedAnswer(job: SheetJob): SheetAnswer | null {
-  for (const answer of packing(job, () => solve)) if (answer?.proved) return answer
+  for (const answer of packing(job)) if (answer?.proved) return answer
   return null
 }
 
 /** The bounds that a job is told on its way, until one is lifted. */
 function boundsOf(job: SheetJob): SheetAnswer['bounds'][] {
   const told: SheetAnswer['bounds'][] = []
-  for (const answer of packing(job, () => solve)) {
+  for (const answer of packing(job)) {
     if (answer) told.push(answer.bounds)
     if (told.length > 1 && JSON.stringify(told.at(-1)) !== JSON.stringify(told[1])) return told.slice(1)
   }
@@ -148,7 +141,7 @@ describe('the linear programme', () => {
 
   it('bounds a job with a kept sheet as well as the job without, whatever the kept sheet is', () => {
     const job = kitchenJob(150, 1)
-    const free = packSheets(job, undefined, () => solve)
+    const free = packSheets(job)
     const quick = Object.fromEntries(lotsOf(job).map((lot) => [lot.material, boundOf(lot)]))
     // One board alone on a sheet is never how it would be laid out.
     const [first] = free.sheets.flatMap(({ stock, placements }) =>
@@ -159,7 +152,7 @@ describe('the linear programme', () => {
       ...job,
       parts: job.parts.filter(({ id }) => id === first!.placement.part).map((part) => ({ ...part, quantity: 1 })),
     })
-    const answer = packSheets({ ...job, locked: alone.sheets }, undefined, () => solve)
+    const answer = packSheets({ ...job, locked: alone.sheets })
     expect(verify({ ...job, locked: alone.sheets }, answer)).toEqual([])
     expect(answer.bounds).toEqual(free.bounds)
     expect(free.bounds[sheet.material]).toBeGreaterThan(quick[sheet.material]!)
@@ -200,8 +193,8 @@ describe('the linear programme', () => {
     expect(answer && verify(job, answer)).toEqual([])
   })
 
-  it('leaves the answer to the other bounds where there is no solver', () => {
-    const answer = packSheets({ ...kitchenJob(150, 1), effort: 'quick' }, undefined, () => null)
+  it('leaves the answer to the other bounds at a glance', () => {
+    const answer = packSheets({ ...kitchenJob(150, 1), effort: 'glance' })
     expect(answer.bounds).toEqual({ board: 17 })
     expect(answer.proved).toBe(false)
   })
@@ -216,7 +209,7 @@ describe('settling what a programme takes', () => {
       const plan = firstPlan(lot)
       const programme = programmeFor(lot)
       expect(programme.value).toBeLessThan(plan.boards.length - 1)
-      const goal = endOf(diveFrom(lot, patternsOf(lot)!, programme, plan, randomFrom(seed), solve))
+      const goal = endOf(diveFrom(lot, patternsOf(lot)!, programme, plan, sawFor(lot, seed, 1e6)))
       expect(goal.boards).toHaveLength(plan.boards.length - 1)
       const sheets = drawerFor(lot, job)(goal.boards.filter(({ used }) => used > 0))
       const homeless = new Map<string, number>()
