@@ -5,7 +5,7 @@ import { preview } from 'vite'
 import { writeProject } from '../../engine/project/schema'
 import { fortyCabinets } from '../../engine/samples/workshop'
 import { QUIET } from '../browser/chromium'
-import { countDraws, mostDraws } from '../browser/draws'
+import { countDraws, framesDrawn, mostDraws } from '../browser/draws'
 import { median, quantile } from './engine'
 import { traced, workPerMove } from './trace'
 
@@ -28,12 +28,14 @@ export async function benchBrowser() {
     // Draws are counted in a page of their own, since counting them takes time.
     const counting = await samplePage(browser, address, countDraws)
     const drawCalls = await drawCallsOf(counting)
+    const orbitFramesPerSecond = await orbitFramesOf(counting)
     await counting.close()
     const page = await samplePage(browser, address)
     const withCutList = await workOf(browser, page, /^Cut list/)
     const withSheets = await workOf(browser, page, /^Sheets/)
     const waits = await waitsForSheets(page)
-    return { drawCalls, withCutList, withSheets, sheetsCurrentAfterLastMoveMs: median(waits) }
+    const orbit = { framesPerSecond: orbitFramesPerSecond, ...(await workOfOrbit(browser, page)) }
+    return { drawCalls, orbit, withCutList, withSheets, sheetsCurrentAfterLastMoveMs: median(waits) }
   } finally {
     await browser.close()
     await server.close()
@@ -82,6 +84,36 @@ async function drawCallsOf(page: Page) {
   const near = await mostDraws(page)
   await page.getByRole('button', { name: 'Fit all' }).click()
   return { far, near }
+}
+
+/** Turns the whole run in 3D by a hand that moves sixty times a second: how many frames of it are drawn in a second. */
+async function orbitFramesOf(page: Page): Promise<number> {
+  const from = await pressPicture(page)
+  await framesDrawn(page)
+  const began = performance.now()
+  await moveLikeAHand(page, from)
+  const frames = await framesDrawn(page)
+  const seconds = (performance.now() - began) / 1000
+  await page.mouse.up()
+  return frames / seconds
+}
+
+/** The same, and what each move costs the main thread. */
+async function workOfOrbit(browser: Browser, page: Page) {
+  const from = await pressPicture(page)
+  const work = workPerMove(await traced(browser, () => moveLikeAHand(page, from)))
+  await page.mouse.up()
+  return { moves: work.length, medianMs: median(work), p95Ms: quantile(work, 0.95) }
+}
+
+async function pressPicture(page: Page): Promise<{ x: number; y: number }> {
+  await page.getByRole('button', { name: 'Fit all' }).click()
+  await setTimeout(1000)
+  const box = (await page.getByRole('group', { name: /^3D view/ }).boundingBox())!
+  const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+  await page.mouse.move(from.x, from.y)
+  await page.mouse.down()
+  return from
 }
 
 /** Some drags while a list is open: what a move costs in the one in the middle, of each figure by itself. */

@@ -35,3 +35,8 @@ export async function mostDraws(page: Page): Promise<number> {
     return Math.max(0, ...counted.draws.splice(0))
   })
 }
+
+/** How many frames were drawn since this or the most draws were asked last. */
+export async function framesDrawn(page: Page): Promise<number> {
+  return page.evaluate(() => (globalThis as unknown as Counted).draws.splice(0).length)
+}
