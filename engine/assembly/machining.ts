@@ -118,7 +118,10 @@ const SQUARE = ' Square the front ends of those that stop there with a chisel.'
 
 /** Whether something that is sunk into a board runs out at a band along an edge of it. */
 function isCovered(part: Part): boolean {
-  return recessesOf(part).some((recess) => runsToLongBand(recess, part))
+  const recesses = recessesOf(part)
+  // Round an inside corner what houses the sides ends at the band too.
+  const isRound = part.insideBanding !== undefined && recesses.some(({ kind }) => kind !== 'groove')
+  return isRound || recesses.some((recess) => runsToLongBand(recess, part))
 }
 
 function runsToLongBand({ y, width }: Recess, { banding: { low, high }, width: across }: Part): boolean {

@@ -31,7 +31,7 @@ export interface EndedJoint {
  */
 export function endedAtFront(shared: Box, house: Piece, mate: Piece, ends: DadoEnds): EndedJoint {
   const behind = behindFront(house, ends)
-  const front = behind > 0 ? frontOf(house, shared) : null
+  const front = behind > 0 ? frontFor(house, mate, shared, ends) : null
   if (!front) return { housed: shared, off: null }
   const { dimension, sign } = front
   const limit = settle(front.at - sign * behind)
@@ -69,9 +69,17 @@ interface Front {
   readonly at: Mm
 }
 
-/** The front edge of a board where a joint is; null where that is not seen, or slants. */
-function frontOf({ banded: { edges }, lie, box, away }: Piece, shared: Box): Front | null {
-  if (edges === 'inside') return away?.outline === 'L' ? frontOfLeg(away.box, box, shared) : null
+/**
+ * The front edge of the board that receives; null where that is not seen. Under a diagonal it slants: what stops there stops
+ * behind the front edge of the side that goes in, and a band is met at no more than the corner of that.
+ */
+function frontFor(house: Piece, mate: Piece, shared: Box, { dadoFront }: DadoEnds): Front | null {
+  if (house.banded.edges !== 'inside') return frontOf(house)
+  if (house.away?.outline === 'L') return frontOfLeg(house.away.box, house.box, shared)
+  return dadoFront?.kind === 'stopped' ? frontOf(mate) : null
+}
+
+function frontOf({ banded: { edges }, lie, box }: Piece): Front | null {
   const width = dimensionOf(LIES[lie].width)
   const named: readonly string[] = typeof edges === 'string' ? [edges] : edges
   const isHigh = named.includes('high') || (named.includes('front') && LIES[lie].width === '+z')

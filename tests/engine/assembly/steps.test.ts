@@ -47,6 +47,13 @@ describe('a cabinet after the saw', () => {
     expect(steps[2]!.marks).toEqual(['B1-BT', 'B1-TP'])
   })
 
+  it('has the bottom under an L rabbeted for its sides before the band of its inside corner covers the ends', () => {
+    const corner = { kind: 'L', hand: 'left', other: 860, otherDepth: 580 } as const
+    const steps = stepsOf({ ...DADO, bottom: 'under', dadoFront: { kind: 'covered' } }, { width: 920, corner })
+    expect(steps[0]!.text).toContain('the band of the front edge goes over the ends')
+    expect(steps[0]!.marks).toEqual(['B1-LS', 'B1-RS', 'B1-BT'])
+  })
+
   it('has what goes into stopped dados notched once these are cut and squared', () => {
     const steps = stepsOf({ ...DADO, dadoFront: { kind: 'stopped', behind: 10 } })
     const words = steps.filter(({ stage }) => stage === 'machining').map(({ text }) => text)

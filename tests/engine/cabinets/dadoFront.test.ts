@@ -158,6 +158,20 @@ describe('stopped dados', () => {
     expect(unseatedJoints(boards, 0)).toEqual([])
   })
 
+  it('stop behind the front edges of the sides that stand in the slanting bottom of a diagonal', () => {
+    const corner = { kind: 'diagonal', hand: 'left', other: 860, otherDepth: 560 } as const
+    const boards = built(stopped, { bottom: 'under' }, { width: 920, corner })
+    const rabbets = boardIn(boards, 'bottom').operations.flatMap((one) =>
+      one.kind === 'rabbet' ? [`${one.length}x${one.width}`] : [],
+    )
+    expect(rabbets.sort()).toEqual([`18x${580 - 10}`, `${560 - 10}x18`])
+    for (const side of ['leftSide', 'rightSide'] as const) {
+      expect(notches(boardIn(boards, side)).map((notch) => notch.split(' ')[1])).toEqual([`${SINK}x10`])
+    }
+    expect(interferences(boards)).toEqual([])
+    expect(unseatedJoints(boards, 0)).toEqual([])
+  })
+
   it('are told where they leave less than half of a side', () => {
     const rules = rulesWith({
       cornerJoint: { kind: 'dado', depth: { rule: 'depth', depth: SINK } },
