@@ -35,8 +35,8 @@ export function seatFindings(checked: Checked): Finding[] {
   const say = sayIn(checked.display)
   const [sag, limit] = say.apart(givesBy(seat), seat.span / PART)
   const isHoused = seat.ends === 'housed'
-  const how =
-    seat.board === 'lid' ? ', with the stretcher under its front' : isHoused ? `, housed, so judged ${HOUSED_RULE}` : ''
+  const alone = `, borne by it alone${isHoused ? ` and housed, so judged ${HOUSED_RULE}` : ''}`
+  const how = seat.board === 'lid' ? ', with the stretcher under its front' : alone
   const message =
     `its ${seat.board} of ${say.length(seat.span)} between what bears it would give ${sag} under ${say.weight(SEATED / NEWTON_PER_KG)} ` +
     `of somebody who sits in its middle${how}; ${limit} (1/${PART} of the span) is the limit. ` +
