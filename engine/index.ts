@@ -3,6 +3,7 @@ export { FIVE_PARTS, SLAB_FRONTS } from './cabinets/role'
 /** The front door: every public name of the engine, one by one. */
 
 export { ASSEMBLY_CAUTIONS, assemblyOfCabinet } from './assembly/assemblyOf'
+export { assemblyOfRun } from './assembly/assemblyOfRun'
 export type { AssemblyStep } from './assembly/step'
 export { counted } from './basics/counted'
 export type {
@@ -49,7 +50,7 @@ export { type BayPlace, bayPlaces, cornerShelfPlaces, LEAST_BAY, type ShelfPlace
 export { type Banding, type BoardRole, type Explode, explodedBy, type FrontFace, type Leg } from './cabinets/board'
 export type { FrontOpening } from './cabinets/frontOpening'
 export { type FrontPlace, frontPlaces, linedUpWith } from './cabinets/frontPlaces'
-export type { Operation } from './cabinets/operation'
+export { isMitre, type Operation } from './cabinets/operation'
 export { pullsIn } from './cabinets/pull'
 export type { Pull } from './cabinets/pullBolt'
 export type { Finding, Remedy } from './checks/finding'

@@ -1,5 +1,5 @@
 import { listed } from '../basics/listed'
-import { type HolePurpose, isEdgeSlot, isOpening, type Recess } from '../cabinets/operation'
+import { type HolePurpose, isEdgeSlot, isMitre, isOpening, type Recess } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import type { BuildMethod } from '../project/method'
 import { settle } from '../units/length'
@@ -11,7 +11,7 @@ export type WorkOrder = Pick<BuildMethod, 'banding' | 'dadoFront'>
 
 /**
  * What is done to boards after the saw and before anything is put together: band, then dado, then bore. An edge that is
- * bevelled is banded after that, and a board on which the band goes over the ends of dados after those are cut.
+ * bevelled is banded after that, one that is mitred before, and a board on which the band goes over the ends of dados after those are cut.
  */
 export function machiningOf(parts: readonly Part[], { banding, dadoFront }: WorkOrder): AssemblyStep[] {
   const banded = parts.filter(isBanded)
@@ -24,7 +24,10 @@ export function machiningOf(parts: readonly Part[], { banding, dadoFront }: Work
   })
   const recessed = recesses.filter(({ cut }) => cut.length > 0)
   const stopped = parts.filter(({ operations }) => operations.some(isBeforeStop))
-  const bevelled = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
+  const sawnAslant = (part: Part, asMitre: boolean) =>
+    part.operations.some((one) => one.kind === 'bevel' && isMitre(one) === asMitre)
+  const bevelled = parts.filter((part) => sawnAslant(part, false))
+  const mitred = parts.filter((part) => sawnAslant(part, true))
   const before = bevelled.filter(isBandedOnBevel)
   const notched = parts.filter((part) => isCutInto(part))
   const opened = parts.filter((part) => part.operations.some((one) => one.kind === 'notch' && isOpening(one, part)))
@@ -45,6 +48,11 @@ export function machiningOf(parts: readonly Part[], { banding, dadoFront }: Work
       'machining',
       BEVEL,
       bevelled.filter((part) => !isBandedOnBevel(part)),
+    ),
+    stepOf(
+      'machining',
+      'Mitre the ends that are drawn so, with the blade tilted as it is said beside the cuts: until then they are as long as their long points.',
+      mitred,
     ),
     stepOf(
       'machining',

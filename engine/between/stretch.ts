@@ -6,29 +6,34 @@ import { rightEdge, sharedBy, topEdge } from '../runs/lane'
 import { meetingsOf } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
 import { cabinetsAt, runsAlong } from './runsAlong'
-import { isOneTrim, type TrimRun, type TrimStep, trimFace, trimStepOf } from './trim'
-import { cornerEndsAt, endsInCorner, isEndOf, returnAt } from './trimEnds'
+import { isOneTrim, mitreBehind, NEITHER, type TrimRun, type TrimStep, trimFace, trimStepOf } from './trim'
+import { cornerEndsAt, endsInCorner, isEndOf, type PutUp, returnAt } from './trimEnds'
 
 /** Where a stretch of trim is, and the run of it that its boards are made from. */
 export interface Stretch {
   readonly cabinets: readonly CabinetId[]
   readonly left: Mm
   readonly bottom: Mm
-  readonly run: Pick<TrimRun, 'edges' | 'front' | 'returns'>
+  readonly run: Pick<TrimRun, 'edges' | 'front' | 'returns' | 'mitres'>
 }
 
 /** The stretches of light rail or crown along a wall. */
-export function trimmedRuns(project: Project, wall: Wall, kind: 'lightRail' | 'crown', trim: Trim): Stretch[] {
+export function trimmedRuns({ project, kind, trim }: PutUp, wall: Wall, thickness: Mm): Stretch[] {
   const runs = runsAlong(project, wall, (cabinet) => trimStepOf(cabinet, kind, project), isOneTrim)
   return runs.flatMap((steps): Stretch[] => {
     const { from, front, level } = steps[0]!
     const along: Along = { project, wall, kind, trim, steps }
     const ends = { left: endOf(along, 'left'), right: endOf(along, 'right') }
-    const cut = { left: ends.left.cut, right: ends.right.cut }
-    const left = settle(from + cut.left)
-    const length = settle(steps.at(-1)!.to - cut.right - left)
-    if (!(length > 0)) return []
-    const inner = steps.slice(0, -1).map(({ to }) => settle(to - left))
+    const face = { from: settle(from + ends.left.cut), to: settle(steps.at(-1)!.to - ends.right.cut) }
+    if (!(face.to > face.from)) return []
+    const mitres = {
+      left: mitreBehind(thickness, ends.left.tangent),
+      right: mitreBehind(thickness, ends.right.tangent),
+    }
+    const left = settle(face.from - (mitres.left?.by ?? 0))
+    const length = settle(face.to + (mitres.right?.by ?? 0) - left)
+    const isBehindFace = (at: Mm) => at > face.from && at < face.to
+    const inner = steps.flatMap(({ to }) => (isBehindFace(to) ? [settle(to - left)] : []))
     return [
       {
         cabinets: steps.map(({ cabinet }) => cabinet),
@@ -36,8 +41,9 @@ export function trimmedRuns(project: Project, wall: Wall, kind: 'lightRail' | 'c
         bottom: kind === 'crown' ? level : settle(level - trim.height),
         run: {
           front,
-          edges: [0, ...inner.filter((at) => at > 0 && at < length), length],
+          edges: [0, ...inner, length],
           returns: { left: ends.left.rear, right: ends.right.rear },
+          mitres,
         },
       },
     ]
@@ -45,26 +51,31 @@ export function trimmedRuns(project: Project, wall: Wall, kind: 'lightRail' | 'c
 }
 
 /** The run that a trim goes along, and the trim. */
-interface Along {
-  readonly project: Project
+interface Along extends PutUp {
   readonly wall: Wall
-  readonly kind: 'lightRail' | 'crown'
-  readonly trim: Trim
   readonly steps: readonly TrimStep[]
 }
 
-/** How much of a run is left out at an end, less than 0 where it goes on past it, and how far back the return there goes. */
-function endOf(along: Along, side: Side): { readonly cut: Mm; readonly rear: Mm | null } {
+/** How a run ends: how much of its face is left out, less than 0 where it goes on past the last cabinet. */
+interface End {
+  readonly cut: Mm
+  /** How far back the return there goes. */
+  readonly rear: Mm | null
+  /** Of the angle that it is mitred at; 0 for square. */
+  readonly tangent: number
+}
+
+function endOf(along: Along, side: Side): End {
   const { project, wall, steps } = along
   const step = side === 'left' ? steps[0]! : steps.at(-1)!
   const at = side === 'left' ? step.from : step.to
-  if (endsInCorner(project.cabinets[step.cabinet]!, at, side)) return { cut: 0, rear: null }
+  if (endsInCorner(project.cabinets[step.cabinet]!, at, side)) return { cut: 0, rear: null, tangent: 0 }
   const corner = cornerEndsAt(along, wall).find((one) => one.side === side && isEndOf(one, { ...step, at }))
-  if (corner) return { cut: corner.shift, rear: null }
+  if (corner) return { cut: corner.shift, rear: null, tangent: corner.tangent }
   const cut = cutAt(along, side)
-  if (cut > 0) return { cut, rear: null }
+  if (cut > 0) return { cut, rear: null, tangent: 0 }
   const own = new Set(steps.map(({ cabinet }) => cabinet))
-  return { cut, rear: returnAt({ ...along, own }, { at, side, level: step.level }) }
+  return { cut, rear: returnAt({ ...along, own }, { at, side, level: step.level }), tangent: 0 }
 }
 
 /** How much of a run is left out at an end, where the trim of the wall that it meets runs into the corner before it. */
@@ -102,7 +113,7 @@ export function valancesAt(project: Project, wall: Wall, trim: Trim): Stretch[] 
         cabinets: [left.id, right.id],
         left: from,
         bottom: settle(top - trim.height),
-        run: { edges: [0, width], front: Math.min(left.depth, right.depth), returns: { left: null, right: null } },
+        run: { edges: [0, width], front: Math.min(left.depth, right.depth), returns: NEITHER, mitres: NEITHER },
       },
     ]
   })

@@ -1,9 +1,10 @@
 import type { CabinetId } from '../basics/id'
 import { forward, WAYS } from '../cabinets/apart'
 import type { Banding } from '../cabinets/board'
+import type { Bevel } from '../cabinets/operation'
 import { bandedOn, type Piece, room, UNBANDED } from '../cabinets/piece'
 import type { Interval } from '../geometry/interval'
-import type { Cabinet, Project, Trim, TrimKind } from '../project/document'
+import type { Cabinet, Project, Side, Trim, TrimKind } from '../project/document'
 import { find } from '../project/references'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
@@ -72,6 +73,19 @@ export interface TrimRun {
   readonly longest: Mm
   /** How far back the return at each end goes, from the wall: to the wall itself, to a neighbour, or null for none. */
   readonly returns: { readonly left: Mm | null; readonly right: Mm | null }
+  /** Of ends that are mitred: which face ends at the short point, and by how much it is shorter. Its edges are to the long one. */
+  readonly mitres: { readonly left: Mitre | null; readonly right: Mitre | null }
+}
+
+export type Mitre = Pick<Bevel, 'face' | 'by'>
+
+/** A trim without returns, or without mitres. */
+export const NEITHER = { left: null, right: null } as const
+
+/** Where trims meet in an inside corner of their faces, they are longer behind: null where they are butted. */
+export function mitreBehind(thickness: Mm, tangent: number): Mitre | null {
+  const by = settle(thickness * tangent)
+  return by > 0 ? { face: 'outside', by } : null
 }
 
 export const RETURNS = { lightRail: 'lightRailReturn', crown: 'crownReturn' } as const
@@ -95,16 +109,7 @@ export function trimPieces(run: TrimRun): Piece[] {
   const board = { material: trim.material, explode: forward(WAYS.kick) }
   const y = [0, trim.height] as const
   const length = edges.at(-1)!
-  const boards = spliced(edges, run.longest).map(
-    ({ from, to }, at): Piece => ({
-      ...board,
-      banded: bandedOn(seenEdges(run, from === 0, to === length), run.band, trim.height),
-      role: kind,
-      number: at + 1,
-      box: room([from, to], y, [behind, face]),
-      lie: 'onEdgeLookingIn',
-    }),
-  )
+  const boards = longPieces(run, 0, [behind, face])
   if (kind === 'valance') return boards
   const ends = [
     { rear: run.returns.left, x: [0, thickness], lie: 'onEdgeLookingRight' },
@@ -118,15 +123,39 @@ export function trimPieces(run: TrimRun): Piece[] {
   return [...boards, ...returns.map((one, at): Piece => ({ ...one, role: RETURNS[kind], number: at + 1 }))]
 }
 
+/** The long board of a trim, in lengths: from so far along, between its rear and its face, in a frame of its own. */
+export function longPieces(run: TrimRun, left: Mm, z: readonly [Mm, Mm]): Piece[] {
+  const { kind, edges, trim } = run
+  const length = edges.at(-1)!
+  return spliced(edges, run.longest).map(({ from, to }, at): Piece => {
+    const [isFirst, isLast] = [from === 0, to === length]
+    const bevels = mitredEnds(run, isFirst, isLast)
+    return {
+      ...{ material: trim.material, explode: forward(WAYS.kick), role: kind, number: at + 1, lie: 'onEdgeLookingIn' },
+      banded: bandedOn(seenEdges(run, isFirst, isLast), run.band, trim.height),
+      box: room([left + from, left + to], [0, trim.height], z),
+      ...(bevels.length > 0 ? { bevels } : {}),
+    }
+  })
+}
+
+/** The length of a long board runs from right to left. */
+function mitredEnds({ mitres: { left, right } }: TrimRun, isFirst: boolean, isLast: boolean): Bevel[] {
+  return [
+    ...(isLast && right ? [{ kind: 'bevel', edge: 'start', ...right } as const] : []),
+    ...(isFirst && left ? [{ kind: 'bevel', edge: 'end', ...left } as const] : []),
+  ]
+}
+
 /**
  * What of a long board is seen from the room: its lower edge, of a crown where it stands out before the carcass, and its ends
- * that stand free. Its length runs from right to left. Common practice, no source.
+ * that stand free and square. Its length runs from right to left. Common practice, no source.
  */
 export function seenEdges(run: TrimRun, isFirst: boolean, isLast: boolean): readonly (keyof Banding)[] {
-  const { kind, trim, returns } = run
-  const isFree = (rear: Mm | null) => rear !== null && rear < trimFace(run)
+  const { kind, trim, returns, mitres } = run
+  const isFree = (side: Side) => returns[side] !== null && returns[side] < trimFace(run) && !mitres[side]
   const edges: (keyof Banding)[] = kind !== 'crown' || trim.forward > 0 ? ['low'] : []
-  if (isLast && isFree(returns.right)) edges.push('start')
-  if (isFirst && isFree(returns.left)) edges.push('end')
+  if (isLast && isFree('right')) edges.push('start')
+  if (isFirst && isFree('left')) edges.push('end')
   return edges
 }

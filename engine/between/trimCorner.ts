@@ -1,20 +1,26 @@
-import type { Problem } from '../basics/problem'
-import { GEOMETRY } from '../basics/source'
 import { forward, WAYS } from '../cabinets/apart'
 import type { Board } from '../cabinets/board'
 import { mirrored } from '../cabinets/cornerLegs'
 import { type FacePlane, stoodIn } from '../cabinets/facePlane'
 import { bandedOn, boardOf, type Piece, room, UNBANDED } from '../cabinets/piece'
-import { ROLE_NAMES } from '../cabinets/role'
 import type { Corner } from '../project/corner'
-import type { Cabinet, Project, Wall } from '../project/document'
+import type { Cabinet, Wall } from '../project/document'
 import { meetingsOf } from '../runs/reach'
-import { formatWithUnit } from '../units/format'
 import { type Mm, settle } from '../units/length'
-import type { RunName } from './run'
 import { cabinetsAt } from './runsAlong'
-import { levelOf, RETURNS, seenEdges, type TrimmedKind, type TrimRun, trimFace, trimPieces } from './trim'
-import { cornerEndsAt, goesOnFrom, isTrimmed, ownEnd, type PutUp, returnAt, slantOf } from './trimEnds'
+import {
+  levelOf,
+  longPieces,
+  type Mitre,
+  mitreBehind,
+  NEITHER,
+  RETURNS,
+  type TrimmedKind,
+  type TrimRun,
+  trimFace,
+  trimPieces,
+} from './trim'
+import { cornerEndsAt, goesOnFrom, halfTangent, isTrimmed, ownEnd, type PutUp, returnAt, slantOf } from './trimEnds'
 
 /** How trim before the face of a corner cabinet ends: met by the trim along the wall, or with a return so far back, or none. */
 type CornerTrimEnd = { readonly isMet: true } | { readonly isMet: false; readonly rear: Mm | null }
@@ -89,58 +95,79 @@ function legBoards({ size, corner, ends }: CornerTrim, rules: TrimRules): Board[
   const plane: FacePlane = isLeft
     ? { x: 0, z: other, turn: { cos: 0, sin: 1 } }
     : { x: size.width, z: inner, turn: { cos: 0, sin: -1 } }
-  const run: TrimRun = { ...rules, edges: [0, length], front: otherDepth, returns }
+  const run: TrimRun = { ...rules, edges: [0, length], front: otherDepth, returns, mitres: NEITHER }
   return trimPieces(run).map((piece) => stoodIn(boardOf(piece), plane))
 }
 
 /**
- * Across a diagonal, as far before its face as the trim beside it is before the front edges. It is as long at its face as it is
- * from where its face meets those of its neighbours, or from end to end of the cabinet where there are none. Its ends are
- * square, so that at a neighbour's a wedge is open behind the faces:
+ * Across a diagonal, as far before its face as the trim beside it is before the front edges. Its ends are mitred, half of
+ * the angle each: behind its face it is longer where it meets a neighbour in an inside corner, and shorter where a return
+ * goes back from it.
  *
  *      \  \
  *       \  \ _________
- *        \/|  neighbour
- *           |_________
+ *        \ /  neighbour
+ *         /___________
  */
 function slantBoards(made: CornerTrim, rules: TrimRules): Board[] {
   const { size, corner, ends } = made
-  const { kind, trim, thickness, band } = rules
+  const { kind, trim, thickness } = rules
   const { along, out, long } = slantOf(size, corner)
   if (!(along > 0 && out > 0)) return []
   const { own, other } = slantEnds(made, trim.forward)
-  const length = settle(Math.hypot(own.x - other.x, other.z - own.z))
   const isLeft = corner.hand === 'left'
+  const mitreAt = (end: CornerTrimEnd, at: Mm, beside: Mm, across: Mm): Mitre | null => {
+    if (end.isMet) return mitreBehind(thickness, halfTangent(long, beside, across))
+    const by = settle(thickness * halfTangent(long, across, beside))
+    return end.rear !== null && end.rear < settle(at - by) ? { face: 'inside', by } : null
+  }
+  const atOwn = mitreAt(ends.own, own.z, along, out)
+  const atOther = mitreAt(ends.other, other.x, out, along)
+  const [left, right] = isLeft ? [atOther, atOwn] : [atOwn, atOther]
+  const behind = (mitre: Mitre | null) => (mitre?.face === 'outside' ? mitre.by : 0)
+  const inFront = (mitre: Mitre | null) => (mitre?.face === 'inside' ? mitre.by : 0)
+  const face = settle(Math.hypot(own.x - other.x, other.z - own.z))
+  if (own.x <= other.x || face <= inFront(left) + inFront(right)) return []
+  const rear = (end: CornerTrimEnd) => (end.isMet ? null : end.rear)
+  const [leftEnd, rightEnd] = isLeft ? [ends.other, ends.own] : [ends.own, ends.other]
+  const run: TrimRun = {
+    ...rules,
+    edges: [0, settle(face + behind(left) + behind(right))],
+    front: size.depth,
+    returns: { left: rear(leftEnd), right: rear(rightEnd) },
+    mitres: { left, right },
+  }
   const start = isLeft ? other : { x: settle(size.width - own.x), z: own.z }
   const plane: FacePlane = { ...start, turn: { cos: along / long, sin: ((isLeft ? 1 : -1) * out) / long } }
-  const rear = (end: CornerTrimEnd) => (end.isMet ? null : end.rear)
-  const returns = isLeft
-    ? { left: rear(ends.other), right: rear(ends.own) }
-    : { left: rear(ends.own), right: rear(ends.other) }
+  const boards = longPieces(run, settle(-behind(left)), [-thickness, 0]).map((piece) => stoodIn(boardOf(piece), plane))
+  const returns = slantReturns(made, rules, { own: { ...own, mitre: atOwn }, other: { ...other, mitre: atOther } })
+  return [...boards, ...returns.map((one, at) => boardOf({ ...one, role: RETURNS[kind], number: at + 1 }))]
+}
+
+type SlantEnd = { readonly x: Mm; readonly z: Mm; readonly mitre: Mitre | null }
+
+/** From the free ends of a slanting trim back to the wall, or to a neighbour, mitred as its ends are. */
+function slantReturns(
+  { size, corner, ends }: CornerTrim,
+  { kind, trim, thickness, band }: TrimRules,
+  { own, other }: { readonly own: SlantEnd; readonly other: SlantEnd },
+): Omit<Piece, 'role' | 'number'>[] {
   const y = [0, trim.height] as const
-  const board = { material: trim.material, explode: forward(WAYS.kick) }
-  const seen = seenEdges({ ...rules, edges: [0, length], front: size.depth, returns }, true, true)
-  const face: Piece = {
-    ...{ ...board, role: kind, number: 1, lie: 'onEdgeLookingIn' },
-    banded: bandedOn(seen, band, trim.height),
-    box: room([0, length], y, [-thickness, 0]),
-  }
   const banded = kind === 'lightRail' ? bandedOn(['low'], band, trim.height) : UNBANDED
-  const tail = { ...board, banded, role: RETURNS[kind] }
-  const pieces: Piece[] = []
-  const [rearOwn, rearOther] = [rear(ends.own), rear(ends.other)]
-  // Each goes as far as the rear corner of the slanting board's end.
-  const [ownTo, otherTo] = [settle(own.z - (thickness * along) / long), settle(other.x - (thickness * out) / long)]
-  if (rearOther !== null && rearOther < otherTo) {
-    const box = room([rearOther, otherTo], y, [corner.other - thickness, corner.other])
-    pieces.push({ ...tail, number: 1, lie: 'onEdgeLookingIn', box })
+  const tail = { material: trim.material, explode: forward(WAYS.kick), banded } as const
+  const pieces: Omit<Piece, 'role' | 'number'>[] = []
+  if (!ends.other.isMet && ends.other.rear !== null && other.mitre) {
+    const box = room([ends.other.rear, other.x], y, [corner.other - thickness, corner.other])
+    const bevels = [{ kind: 'bevel', edge: 'start', ...other.mitre }] as const
+    pieces.push({ ...tail, lie: 'onEdgeLookingIn', box, bevels })
   }
-  if (rearOwn !== null && rearOwn < ownTo) {
-    const box = room([size.width - thickness, size.width], y, [rearOwn, ownTo])
-    pieces.push({ ...tail, number: pieces.length + 1, lie: 'onEdgeLookingLeft', box })
+  if (!ends.own.isMet && ends.own.rear !== null && own.mitre) {
+    const box = room([size.width - thickness, size.width], y, [ends.own.rear, own.z])
+    const bevels = [{ kind: 'bevel', edge: 'end', ...own.mitre }] as const
+    pieces.push({ ...tail, lie: 'onEdgeLookingLeft', box, bevels })
   }
-  const turned = pieces.map((piece) => (isLeft ? piece : mirrored(piece, size.width)))
-  return [stoodIn(boardOf(face), plane), ...turned.map((piece) => boardOf(piece))]
+  if (corner.hand === 'left') return pieces
+  return pieces.map((piece) => mirrored({ ...piece, role: RETURNS[kind], number: 1 }, size.width))
 }
 
 /** Where the face of a slanting trim ends, the corner at the left. */
@@ -154,26 +181,4 @@ function slantEnds({ size, corner, ends }: CornerTrim, before: Mm) {
       ? { x: settle(corner.otherDepth + before), z: settle(corner.other + (before * (long - out)) / along) }
       : { x: settle(corner.otherDepth + (before * long) / out), z: corner.other },
   }
-}
-
-/** That the wedges behind the joints of a slanting trim want mitres, which no length here has wood for. */
-export function mitreProblems(
-  { cabinet, made: { size, corner, ends } }: CornerTrimmed,
-  { kind, thickness }: TrimRules,
-  { mark }: RunName,
-  project: Project,
-): Problem[] {
-  const { along, out } = slantOf(size, corner)
-  if (corner.kind === 'L' || !(along > 0 && out > 0)) return []
-  const angles = [
-    ...(ends.own.isMet ? [Math.atan2(out, along) / 2] : []),
-    ...(ends.other.isMet ? [Math.atan2(along, out) / 2] : []),
-  ]
-  return [...new Set(angles.map((angle) => ((angle * 180) / Math.PI).toFixed(1)))].map((degrees): Problem => {
-    const more = formatWithUnit(settle(thickness * Math.tan((Number(degrees) * Math.PI) / 180)), project.display)
-    return {
-      ...{ weight: 'mind', about: { kind: 'cabinet', cabinet: cabinet.id }, measure: more, source: GEOMETRY },
-      message: `The ${ROLE_NAMES[kind]} ${mark}: where it meets the one beside it both ends are drawn square, and the joint is open behind its face. To close it, mitre both at ${degrees}° and leave each board ${more} longer at its rear.`,
-    }
-  })
 }

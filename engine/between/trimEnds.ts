@@ -29,6 +29,8 @@ export interface CornerEnd {
   readonly level: Mm
   /** How far past it the faces of the two trims meet: less than 0 where that is before it. */
   readonly shift: Mm
+  /** The tangent of the angle that both are mitred at there, half of that between them; 0 where one is butted. */
+  readonly tangent: number
 }
 
 /** A diagonal from above as `Legs` draws it, the corner at its left: how far its face goes along its own wall and out. */
@@ -48,10 +50,13 @@ export function cornerEndsAt({ project, kind, trim }: PutUp, wall: Wall): Corner
       const { corner } = cabinet
       if (corner?.hand !== hand || !isInCorner(cabinet, meeting.wall) || !isTrimmed(cabinet, kind)) return []
       const { along, out, long } = slantOf(cabinet, corner)
-      const shift = corner.kind === 'L' ? 0 : shiftBy(trim, long, out, along)
+      const tangent = corner.kind === 'L' ? 0 : halfTangent(long, out, along)
       const at = meeting.side === 'left' ? corner.other : settle(wall.length - corner.other)
       const front = corner.otherDepth
-      return [{ cabinet: cabinet.id, of: 'other', side: meeting.side, at, front, level: levelOf(cabinet, kind), shift }]
+      const meets = { shift: settle(trim.forward * tangent), tangent }
+      return [
+        { cabinet: cabinet.id, of: 'other', side: meeting.side, at, front, level: levelOf(cabinet, kind), ...meets },
+      ]
     })
   })
   return [...own, ...others]
@@ -62,17 +67,20 @@ export function ownEnd(cabinet: Cabinet, kind: TrimmedKind, trim: Trim): CornerE
   const { corner, depth } = cabinet
   if (corner?.kind !== 'diagonal' || !isTrimmed(cabinet, kind)) return null
   const { along, out, long } = slantOf(cabinet, corner)
-  const shift = shiftBy(trim, long, along, out)
+  const tangent = halfTangent(long, along, out)
   const at = corner.hand === 'left' ? rightEdge(cabinet) : cabinet.left
   return {
     ...{ cabinet: cabinet.id, of: 'own', side: corner.hand, at, front: depth },
-    ...{ level: levelOf(cabinet, kind), shift },
+    ...{ level: levelOf(cabinet, kind), shift: settle(trim.forward * tangent), tangent },
   }
 }
 
-/** A diagonal whose face does not go out from both walls has none that trim could meet. */
-function shiftBy({ forward }: Trim, long: Mm, beside: Mm, across: Mm): Mm {
-  return beside > 0 && across > 0 ? settle((forward * (long - beside)) / across) : 0
+/**
+ * The tangent of half the angle between a slanting face and what lies along the wall that it goes so far beside, and so far
+ * away from: tan(a / 2) = (1 - cos a) / sin a. A face that does not go out from both walls has none.
+ */
+export function halfTangent(long: Mm, beside: Mm, across: Mm): number {
+  return beside > 0 && across > 0 ? (long - beside) / across : 0
 }
 
 export function isTrimmed({ kind: of }: Pick<Cabinet, 'kind'>, kind: TrimmedKind): boolean {

@@ -4,8 +4,8 @@ import { type BuiltRun, bandingRules, boardsFrom, partsOfRun, runNamed } from '.
 import { remembered } from './runsAlong'
 import { longestBoard } from './splice'
 import { type Stretch, trimmedRuns, valancesAt } from './stretch'
-import { type TrimRun, trimFace, trimPieces } from './trim'
-import { type CornerTrimmed, cornerTrimBoards, cornerTrims, mitreProblems, type TrimRules } from './trimCorner'
+import { NEITHER, type TrimRun, trimFace, trimPieces } from './trim'
+import { type CornerTrimmed, cornerTrimBoards, cornerTrims, type TrimRules } from './trimCorner'
 import { trimProblems } from './trimProblems'
 
 const ID_NAMES: Readonly<Record<TrimKind, string>> = { lightRail: 'Rail', crown: 'Crown', valance: 'Valance' }
@@ -22,7 +22,8 @@ export function trimsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
     const longest = longestBoard(project, trim.material)
     const band = bandingRules(project).fronts
     return walls.flatMap((wall) => {
-      const stretches = kind === 'valance' ? valancesAt(project, wall, trim) : trimmedRuns(project, wall, kind, trim)
+      const stretches =
+        kind === 'valance' ? valancesAt(project, wall, trim) : trimmedRuns({ project, kind, trim }, wall, thickness)
       const rules = { trim, thickness, band, longest }
       const straight = stretches.map((one) => builtTrim(project, wall, kind, { ...one.run, kind, ...rules }, one))
       if (kind === 'valance') return straight
@@ -66,10 +67,9 @@ function builtInCorner(project: Project, wall: Wall, rules: TrimRules, one: Corn
       ...rules,
       edges: [0, parts[0]?.length ?? 0],
       front: depth,
-      returns: { left: null, right: null },
+      ...{ returns: NEITHER, mitres: NEITHER },
     }
-    const problems = trimProblems(run, { cabinets: [cabinet.id], bottom }, name, wall, project)
-    return { parts, problems: parts.length > 0 ? [...problems, ...mitreProblems(one, rules, name, project)] : problems }
+    return { parts, problems: trimProblems(run, { cabinets: [cabinet.id], bottom }, name, wall, project) }
   })
   const size = { width, height: trim.height, depth: Math.max(trimFace({ front: depth, trim }), thickness) }
   return { ...name, kind, place: { wall: wall.id, left, bottom, ...size }, cabinets: [cabinet.id], ...made }

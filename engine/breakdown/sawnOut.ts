@@ -1,6 +1,6 @@
 import type { MaterialId } from '../basics/id'
 import { NO_BANDING } from '../cabinets/board'
-import { aroundClip, type Bevel, type Clip, type Notch, tiltOf } from '../cabinets/operation'
+import { aroundClip, type Bevel, type Clip, isMitre, type Notch, tiltOf } from '../cabinets/operation'
 import type { Rect } from '../geometry/rect'
 import type { Part } from '../parts/part'
 import type { Shop } from '../project/document'
@@ -13,8 +13,8 @@ export interface SawnOut {
   readonly material: MaterialId
   /** `B1-BT`: the boards that it is sawn out of, all alike. */
   readonly boards: readonly string[]
-  readonly what: 'corner' | 'slanted corner' | 'edge' | 'cut-out' | 'bevel'
-  /** Of a bevel, in degrees from square. */
+  readonly what: 'corner' | 'slanted corner' | 'edge' | 'cut-out' | 'bevel' | 'mitre'
+  /** Of a bevel or a mitre, in degrees from square. */
   readonly tilt?: number
   /** Along the grain, and across it, of what goes. */
   readonly length: Mm
@@ -30,7 +30,7 @@ export function sawnOutOf(parts: readonly Part[], shop: Shop, display: LengthDis
   const groups = new Map<string, { readonly cut: Cut; readonly boards: string[] }>()
   for (const part of parts) {
     for (const cut of cutsIn(part, shop)) {
-      const key = `${part.material} ${cut.what} ${cut.length} ${cut.width} ${cut.keeps?.length} ${cut.keeps?.width}`
+      const key = `${part.material} ${cut.what} ${cut.tilt} ${cut.length} ${cut.width} ${cut.keeps?.length} ${cut.keeps?.width}`
       const before = groups.get(key)
       if (before) before.boards.push(part.mark)
       else groups.set(key, { cut, boards: [part.mark] })
@@ -75,9 +75,12 @@ function cutsIn(part: Part, shop: Shop): Cut[] {
   })
 }
 
-/** A wedge along the whole edge, which nobody keeps. */
-function bevelCut(bevel: Bevel, { material, length, thickness }: Part): Cut {
-  return { material, what: 'bevel', tilt: tiltOf(bevel, thickness), length, width: bevel.by, keeps: null }
+/** A wedge along a whole edge or end, which nobody keeps. */
+function bevelCut(bevel: Bevel, { material, length, width, thickness }: Part): Cut {
+  const wedge = isMitre(bevel)
+    ? ({ what: 'mitre', length: bevel.by, width } as const)
+    : ({ what: 'bevel', length, width: bevel.by } as const)
+  return { material, tilt: tiltOf(bevel, thickness), ...wedge, keeps: null }
 }
 
 /**
@@ -118,17 +121,27 @@ function kept(left: { readonly length: Mm; readonly width: Mm }, shop: Shop): Cu
 /** What most saws tilt to. Common practice, no source. */
 const MOST_TILT = 45
 
+/** Cut across, on the ends that are drawn. A board with a mitre at both ends is named once. */
+function mitreWords(tilt: number, by: Mm, boards: readonly string[], display: LengthDisplay): string {
+  const angle = `${tilt.toFixed(1)}°`
+  return `Mitre the ends of ${[...new Set(boards)].join(', ')} that are drawn so, with the blade tilted ${angle}: one face stays as long as the board was cut, to its long point, and the other gets ${formatWithUnit(by, display)} shorter, to its short point; the drawing of the part shows which.${steepWords(tilt, 'cut with the board on end against a tall fence')} Try the two that meet on scraps.`
+}
+
+/** What most saws do not tilt to. */
+function steepWords(tilt: number, how: string): string {
+  return tilt > MOST_TILT + 0.05
+    ? ` Most saws tilt to ${MOST_TILT}°: tilt it ${(90 - tilt).toFixed(1)}° and ${how}, or plane the rest off.`
+    : ''
+}
+
 /** Ripped last, on the one edge that is drawn, with the face that stays whole where the maker of the saw wants it. */
 function bevelWords(tilt: number, by: Mm, boards: readonly string[], display: LengthDisplay): string {
   const angle = `${tilt.toFixed(1)}°`
-  const steep =
-    tilt > MOST_TILT + 0.05
-      ? ` Most saws tilt to ${MOST_TILT}°: tilt it ${(90 - tilt).toFixed(1)}° and rip with the board on edge against a tall fence, or plane the rest off.`
-      : ''
+  const steep = steepWords(tilt, 'rip with the board on edge against a tall fence')
   return `Rip one edge of ${boards.join(', ')} with the blade tilted ${angle}: one face stays as wide as it is, the other gets ${formatWithUnit(by, display)} narrower; the drawing of the part shows which. Try it on a scrap, and keep the offcut from being caught under the blade.${steep}`
 }
 
-const HOW: Readonly<Record<Exclude<SawnOut['what'], 'bevel'>, string>> = {
+const HOW: Readonly<Record<Exclude<SawnOut['what'], 'bevel' | 'mitre'>, string>> = {
   corner: 'Along the rail to just before the inside corner, the rest with the jigsaw',
   'slanted corner': 'Along the rail, from edge to edge',
   edge: 'Into the board with the jigsaw, along the rail between its corners',
@@ -141,6 +154,7 @@ function wordsOf(
   display: LengthDisplay,
 ): string {
   if (what === 'bevel') return bevelWords(tilt, width, boards, display)
+  if (what === 'mitre') return mitreWords(tilt, length, boards, display)
   const size = (a: Mm, b: Mm) => `${formatWithUnit(a, display)} by ${formatWithUnit(b, display)}`
   const out =
     what === 'slanted corner' ? 'Cut the corner off' : what === 'corner' ? 'Cut the corner out of' : 'Cut out of'

@@ -73,7 +73,11 @@ function downAndForward(): Explode {
 
 /**
  * The one board before the floor of a diagonal, between its sides or the ends of its plinth, before legs from end to end.
- * Its ends are square, so that it touches them with the edge of its face.
+ * Its ends are mitred to lie against them, or to be in line with the ends of the cabinet: behind its face it is longer.
+ *
+ *      |\   \
+ *      | \   \        side | \ face
+ *      |  \___\
  */
 export function slantKick(legs: Legs, isKickLong: boolean): Board[] {
   const { own, other, kind } = legs
@@ -85,6 +89,9 @@ export function slantKick(legs: Legs, isKickLong: boolean): Board[] {
   const [right, far] = [settle(own.width - inside), settle(other.width - inside)]
   const from = { x: line.x(far), z: far }
   const length = settle(Math.hypot(right - from.x, from.z - line.z(right)))
+  const [byOwn, byOther] = [(own.thickness * line.out) / line.along, (own.thickness * line.along) / line.out].map(
+    settle,
+  )
   return [
     slantBoard(
       {
@@ -92,7 +99,12 @@ export function slantKick(legs: Legs, isKickLong: boolean): Board[] {
         material: own.method.carcassMaterial,
         banded: UNBANDED,
         lie: 'onEdgeLookingIn',
-        box: room([0, length], [0, own.floorHeight], [-own.thickness, 0]),
+        box: room([-byOther!, length + byOwn!], [0, own.floorHeight], [-own.thickness, 0]),
+        // Its length runs from the own end to the other.
+        bevels: [
+          { kind: 'bevel', edge: 'start', face: 'outside', by: byOwn! },
+          { kind: 'bevel', edge: 'end', face: 'outside', by: byOther! },
+        ],
       },
       from,
       { cos: line.along / line.long, sin: line.out / line.long },

@@ -4,6 +4,7 @@ import type { Corner } from '../project/corner'
 import { type Mm, settle } from '../units/length'
 import type { BoardRole, Explode } from './board'
 import type { Carcass } from './carcass'
+import { mirroredBevel, mirroredEdge } from './mirroredEdge'
 import { pastRight } from './past'
 import { LIES, type Lie, type Piece } from './piece'
 
@@ -130,7 +131,7 @@ const MIRRORED_ROLES: Partial<Readonly<Record<BoardRole, BoardRole>>> = {
 
 /** A board on the other side of the middle of the cabinet, its inside still inside. */
 export function mirrored(piece: Piece, width: Mm): Piece {
-  const { away, seat, banded, explode } = piece
+  const { away, seat, banded, bevels, explode } = piece
   return {
     ...piece,
     role: MIRRORED_ROLES[piece.role] ?? piece.role,
@@ -138,7 +139,8 @@ export function mirrored(piece: Piece, width: Mm): Piece {
     ...(seat ? { seat: mirroredBox(seat, width) } : {}),
     ...(away ? { away: { ...away, box: mirroredBox(away.box, width) } } : {}),
     lie: MIRRORED_LIES[piece.lie] ?? piece.lie,
-    banded: { ...banded, edges: mirroredEdge(piece) },
+    banded: { ...banded, edges: mirroredEdges(piece) },
+    ...(bevels ? { bevels: bevels.map((one) => mirroredBevel(one, LIES[piece.lie])) } : {}),
     explode: mirroredWay(explode),
   }
 }
@@ -151,13 +153,7 @@ export function mirroredWay(explode: Explode): Explode {
   return { ...explode, by: { ...explode.by, x: 0 - explode.by.x } }
 }
 
-/** Across a board that stands upright everything is the other way round then. */
-function mirroredEdge({ banded: { edges }, lie }: Piece): Piece['banded']['edges'] {
-  if (!lie.startsWith('upright')) return edges
-  if (typeof edges !== 'string') return edges.map(otherEdge)
-  return edges === 'low' || edges === 'high' ? otherEdge(edges) : edges
-}
-
-function otherEdge<Edge extends string>(edge: Edge): Edge | 'low' | 'high' {
-  return edge === 'low' ? 'high' : edge === 'high' ? 'low' : edge
+function mirroredEdges({ banded: { edges }, lie }: Piece): Piece['banded']['edges'] {
+  const named = edges === 'low' || edges === 'high' ? [edges] : edges
+  return typeof named === 'string' ? named : named.map((edge) => mirroredEdge(edge, LIES[lie]))
 }

@@ -60,19 +60,29 @@ export function aroundClip(clip: Clip, board: { readonly length: Mm; readonly wi
   return { kind: 'notch', x, y, length: clip.length, width: clip.width }
 }
 
-/** An edge ripped with the blade tilted, from end to end: one face keeps its width, the other is narrower by `by`. */
+/**
+ * An edge ripped with the blade tilted, from end to end, or an end mitred so: one face keeps its width or its length to the
+ * long point, the other is `by` less, to the short point.
+ */
 export interface Bevel {
   readonly kind: 'bevel'
-  /** The edge at y = 0, or at y = width. */
-  readonly edge: 'low' | 'high'
-  /** The face that gets narrower. */
+  readonly edge: EdgeFace
+  /** The face that gets narrower, or shorter. */
   readonly face: Face
   readonly by: Mm
 }
 
+/** Whether an end is cut with the blade tilted, and not an edge. */
+export function isMitre({ edge }: Pick<Bevel, 'edge'>): boolean {
+  return edge === 'start' || edge === 'end'
+}
+
 /** The rectangle of a face over what a bevel takes, in the board's own frame. */
 function aroundBevel({ edge, by }: Bevel, board: { readonly length: Mm; readonly width: Mm }): Notch {
-  return { kind: 'notch', x: 0, y: edge === 'low' ? 0 : settle(board.width - by), length: board.length, width: by }
+  const { length, width } = board
+  return isMitre({ edge })
+    ? { kind: 'notch', x: edge === 'start' ? 0 : settle(length - by), y: 0, length: by, width }
+    : { kind: 'notch', x: 0, y: edge === 'low' ? 0 : settle(width - by), length, width: by }
 }
 
 /** By how many degrees the blade is tilted for a bevel. */
@@ -157,6 +167,17 @@ export interface Slant {
   readonly towards: EdgeFace
   /** In degrees. */
   readonly angle: number
+  /** In degrees: along its face it is turned so far aside, towards the edge at the full width or the end at the full length. */
+  readonly aside?: number
+  /** From the middle of its mouth to the line within the board that it is bored towards, where that is not its end or edge. */
+  readonly away?: Mm
+}
+
+/** Which way it goes along its face, in the board's own frame, 1 long. */
+export function wayOf({ towards, aside = 0 }: Slant): Centre {
+  const [straight, turned] = [Math.cos(radians(aside)), Math.sin(radians(aside))]
+  const way = towards === 'end' || towards === 'high' ? straight : -straight
+  return towards === 'start' || towards === 'end' ? { x: way, y: turned } : { x: turned, y: way }
 }
 
 /** How long the mouth of a hole is along its line, or along the way that it is bored aslant. */

@@ -14,7 +14,7 @@ import {
   type Outline,
 } from './board'
 import { dimensionOf, inFrame, notchOf } from './frame'
-import type { Clip, Notch } from './operation'
+import type { Bevel, Clip, Notch } from './operation'
 
 /** A board before anything is worked on it: the room it takes in the cabinet's frame, tongues included, and how it lies. */
 export interface Piece {
@@ -37,6 +37,8 @@ export interface Piece {
   }
   /** A corner of its box that is cut away, right through: the room that goes. */
   readonly away?: { readonly outline: Outline; readonly box: Box }
+  /** Its edges and ends that are sawn with the blade tilted, called as its board has them. */
+  readonly bevels?: readonly Bevel[]
   readonly run?: GrainRun
   /** Left on its width to be fitted on site. */
   readonly scribe?: Mm
@@ -108,7 +110,7 @@ export const boardOf: (piece: Piece) => Board = remember((piece: Piece) => {
     thickness: extent(piece.box, thickness),
     banding: bandingOf(piece, width),
     placement: at,
-    operations: away ? [cutAwayIn(at, away)] : [],
+    operations: [...(away ? [cutAwayIn(at, away)] : []), ...(piece.bevels ?? [])],
     ...(away ? { outline: away.outline } : {}),
     ...insideBandingOf(piece),
     ...(piece.run ? { run: piece.run } : {}),

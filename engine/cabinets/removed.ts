@@ -1,4 +1,5 @@
 import { type Box, boxAround, boxesOverlap } from '../geometry/box'
+import type { Interval } from '../geometry/interval'
 import { toCabinet } from '../geometry/placement'
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
@@ -15,6 +16,7 @@ import {
   type Recess,
   radians,
   type Slant,
+  wayOf,
 } from './operation'
 
 /** The room that a recess, a notch or a slot takes out of a board; null where it misses the board. */
@@ -71,21 +73,22 @@ export function boredBy(row: HoleRow, board: Board): Box[] {
  * The boxes around holes that are bored aslant, with the way of their screws to the end or the edge: as deep as the lower
  * side of the bore is there.
  */
-function slantedIn(row: HoleRow, { towards, angle }: Slant, board: Board): Box[] {
-  const [sin, cos] = [Math.sin(radians(angle)), Math.cos(radians(angle))]
+function slantedIn(row: HoleRow, slant: Slant, board: Board): Box[] {
+  const [sin, cos] = [Math.sin(radians(slant.angle)), Math.cos(radians(slant.angle))]
   const [half, radius] = [mouthLength(row) / 2, row.diameter / 2]
+  const way = wayOf(slant)
   const axis = isLongAlong(row) ? 'x' : 'y'
-  const across = axis === 'x' ? 'y' : 'x'
   const size = axis === 'x' ? board.length : board.width
-  const isHigh = towards === 'end' || towards === 'high'
   return centresOf(row).map((centre) => {
-    const away = isHigh ? size - centre[axis] : centre[axis]
+    const away = slant.away ?? (way[axis] > 0 ? size - centre[axis] : centre[axis])
     const deep = (away * sin) / cos + radius * cos
-    const [from, to] = isHigh ? [centre[axis] - half, size] : [0, centre[axis] + half]
-    const z = row.face === 'inside' ? [board.thickness - deep, board.thickness] : [0, deep]
-    const min = { [axis]: from, [across]: centre[across] - radius, z: z[0] } as unknown as Box['min']
-    const max = { [axis]: to, [across]: centre[across] + radius, z: z[1] } as unknown as Box['max']
-    return { min, max }
+    const [x, y] = (['x', 'y'] as const).map((side) => {
+      const [from, to] = [centre[side] - half * way[side], centre[side] + away * way[side]]
+      const aside = radius * Math.abs(way[side === 'x' ? 'y' : 'x'])
+      return { from: Math.min(from, to) - aside, to: Math.max(from, to) + aside }
+    }) as [Interval, Interval]
+    const [low, high] = row.face === 'inside' ? [board.thickness - deep, board.thickness] : [0, deep]
+    return { min: { x: x.from, y: y.from, z: low }, max: { x: x.to, y: y.to, z: high } }
   })
 }
 

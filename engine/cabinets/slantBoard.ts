@@ -2,6 +2,7 @@ import { type Turn, turned } from '../geometry/placement'
 import { plus, type Vec3 } from '../geometry/vector'
 import { type Mm, settle } from '../units/length'
 import type { Board, Explode } from './board'
+import { mirroredBevel } from './mirroredEdge'
 import { boardOf, type Piece } from './piece'
 
 /**
@@ -31,6 +32,7 @@ export function mirroredSlant(board: Board, width: Mm): Board {
   const far = plus(placement.origin, way)
   return {
     ...board,
+    operations: board.operations.map((one) => (one.kind === 'bevel' ? mirroredBevel(one, placement) : one)),
     placement: {
       ...placement,
       origin: settledPoint({ ...far, x: width - far.x }),

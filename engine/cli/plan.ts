@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import { ASSEMBLY_CAUTIONS, assemblyOfCabinet } from '../assembly/assemblyOf'
+import { assemblyOfRun } from '../assembly/assemblyOfRun'
 import { readJson } from '../basics/json'
 import { assignParts } from '../breakdown/assign'
 import { cutNumbersOf } from '../breakdown/cutNumbers'
@@ -64,7 +65,10 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     sheets: answer,
     steps: breakdown.steps,
     sawnOut: sawnOutOf([...partOf.values()], shop, display),
-    assembly: derived.cabinets.map((one) => ({ cabinet: one.mark, steps: assemblyOfCabinet(one, project) })),
+    assembly: [
+      ...derived.cabinets.map((one) => ({ cabinet: one.mark, steps: assemblyOfCabinet(one, project) })),
+      ...derived.runs.map((run) => ({ cabinet: run.mark, steps: assemblyOfRun(run, project) })),
+    ],
     hardware: [...derived.cabinets, ...boughtFor(derived.runs, project)].flatMap(({ mark, hardware }) =>
       hardware.map((row) => ({ cabinet: mark, ...row })),
     ),
@@ -112,8 +116,8 @@ function makeFolder(folder: string): void {
 }
 
 /** The drawing of every part that is not like another, by the mark of the first of them. */
-function writeParts(folder: string, { cabinets, project }: Derived): void {
-  for (const [part, ...others] of alikeParts(cabinets.flatMap(({ parts }) => parts))) {
+function writeParts(folder: string, { cabinets, runs, project }: Derived): void {
+  for (const [part, ...others] of alikeParts([...cabinets, ...runs].flatMap(({ parts }) => parts))) {
     const title = `${[part, ...others].map(({ mark }) => mark).join(' ')}, ${part.name}`
     const drawing = partDrawing({ part, display: project.display })
     writeFileSync(join(folder, `part-${part.mark}.svg`), svgOf(drawing, title))

@@ -115,6 +115,7 @@ function marked(sorted: readonly Merging[]): CutRow[] {
       from: group.from,
       bandedEdges: group.bandedEdges,
       outline: group.outline,
+      ...(group.isMitred ? { isMitred: true } : {}),
       insideBand: group.insideBand,
       isLate: group.isLate,
       parts,

@@ -1,6 +1,7 @@
 import type { MaterialId, PartId, RowKey } from '../basics/id'
 import { remember } from '../basics/remember'
 import type { BoardRole } from '../cabinets/board'
+import { isMitre } from '../cabinets/operation'
 import { ROLE_NAMES } from '../cabinets/role'
 import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
@@ -21,6 +22,7 @@ export interface Group {
   readonly from: CutRow['from']
   readonly bandedEdges: CutRow['bandedEdges']
   readonly outline: CutRow['outline']
+  readonly isMitred?: CutRow['isMitred']
   readonly insideBand: Mm
   readonly parts: readonly PartId[]
   /** Whether they are cut when the carcasses stand. */
@@ -76,7 +78,13 @@ export function rowKey(part: Part, { long, ends, thickness }: CutRow['bandedEdge
   const bank = part.bank ? ` ${part.bank.id} ${part.bank.place}` : ''
   const from = part.from ? ` from ${part.from}` : ''
   const outline = part.outline ? ` ${outlineKey(part)}` : ''
-  return `${part.material} ${size} ${long}+${ends}x${thickness}${grain}${bank}${from}${outline}` as RowKey
+  const mitred = isMitred(part) ? ' mitred' : ''
+  return `${part.material} ${size} ${long}+${ends}x${thickness}${grain}${bank}${from}${outline}${mitred}` as RowKey
+}
+
+/** Whether an end is cut with the blade tilted, once the board is as long as its long points. */
+function isMitred({ operations }: Part): boolean {
+  return operations.some((one) => one.kind === 'bevel' && isMitre(one))
 }
 
 /** What is sawn out of boards of one size must be alike too: `L 308x308`, at whichever corner, with its band. */
@@ -107,6 +115,7 @@ function groupOf(part: Part, key: RowKey, bandedEdges: CutRow['bandedEdges']): G
     from: part.from,
     bandedEdges,
     outline: part.outline ?? null,
+    ...(isMitred(part) ? { isMitred: true } : {}),
     insideBand: part.insideBanding?.thickness ?? 0,
     isLate: false,
     parts: [part.id],

@@ -25,6 +25,8 @@ export interface CutRow {
   readonly bandedEdges: { readonly long: number; readonly ends: number; readonly thickness: Mm }
   /** What is sawn out of the rectangle afterwards: an L, or a corner cut off; null for a plain rectangle. */
   readonly outline: Outline | null
+  /** Whether ends of its boards are mitred afterwards: its length is to their long points. */
+  readonly isMitred?: true
   /** The thickness of the band on what is sawn out; 0 for none. */
   readonly insideBand: Mm
   /** Whether they are cut when the carcasses stand and are measured. */
@@ -55,7 +57,8 @@ export interface CutList {
 
 const OUTLINES = { L: 'L-shaped', clipped: 'corner cut off' } as const satisfies Record<Outline, string>
 
-/** What a row is called, with what is sawn out of its boards: `bottom, top, L-shaped`. */
-export function rowName({ name, outline }: Pick<CutRow, 'name' | 'outline'>): string {
-  return outline ? `${name}, ${OUTLINES[outline]}` : name
+/** What a row is called, with what is sawn out of its boards: `bottom, top, L-shaped`; `crown, mitred, to its long points`. */
+export function rowName({ name, outline, isMitred }: Pick<CutRow, 'name' | 'outline' | 'isMitred'>): string {
+  const shaped = outline ? `${name}, ${OUTLINES[outline]}` : name
+  return isMitred ? `${shaped}, mitred, to its long points` : shaped
 }

@@ -26,6 +26,6 @@ const OTHER_ENDS: Readonly<Record<string, string>> = {
 }
 
 /** The end that is not the datum. */
-export function otherEnd({ end }: Datum): string {
+export function otherEnd({ end }: Pick<Datum, 'end'>): string {
   return OTHER_ENDS[end]!
 }

@@ -12,6 +12,17 @@ export function holeMark(at: Point, row: HoleRow, runsAcross: boolean): DrawingM
   return { kind: 'rect', layer: 'hole', rect: { left: at.x - width / 2, bottom: at.y - height / 2, width, height } }
 }
 
+/** The mouth of a hole that is bored aslant and aside, long the way that it goes on the paper. */
+export function asideMarks(at: Point, row: HoleRow, way: Point): DrawingMark[] {
+  const [long, wide] = [mouthLength(row) / 2, row.diameter / 2]
+  const corner = (along: number, across: number): Point => ({
+    x: at.x + along * long * way.x - across * wide * way.y,
+    y: at.y + along * long * way.y + across * wide * way.x,
+  })
+  const corners = [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)]
+  return corners.map((from, one) => ({ kind: 'line', layer: 'hole', from, to: corners[(one + 1) % 4]! }))
+}
+
 const PURPOSES: Readonly<Record<HolePurpose, string>> = {
   shelfPin: 'shelf pins',
   hingeCup: 'hinge cups',
@@ -36,7 +47,7 @@ const PURPOSES: Readonly<Record<HolePurpose, string>> = {
 export function holeWords(row: HoleRow, thickness: Mm, display: LengthDisplay): string {
   const { purpose, diameter, oval, countersink, depth, step, count, slant } = row
   if (slant) {
-    return `hole of ${plainMm(diameter)} mm for ${PURPOSES[purpose]}, ${plainMm(slant.angle)}° to the face, ${formatFine(depth, display)} deep`
+    return `hole of ${plainMm(diameter)} mm for ${PURPOSES[purpose]}, ${plainMm(slant.angle)}° to the face, ${formatFine(depth, display)} deep${slant.aside === undefined ? '' : ', square to the line of the corner that is cut off'}`
   }
   const what =
     oval === undefined

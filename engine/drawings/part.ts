@@ -1,6 +1,5 @@
 import type { Board } from '../cabinets/board'
 import {
-  aroundClip,
   aroundSlant,
   type Bevel,
   type Clip,
@@ -9,8 +8,10 @@ import {
   type HoleRow,
   isEdgeSlot,
   isLongAlong,
+  isMitre,
   isSlantedCut,
   type Operation,
+  wayOf,
 } from '../cabinets/operation'
 import type { Interval } from '../geometry/interval'
 import type { Rect } from '../geometry/rect'
@@ -19,7 +20,7 @@ import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { datumOf } from './datum'
 import type { Drawing, DrawingMark, LineMark, TextMark } from './drawing'
 import { edgeMarks, edgesBored } from './edges'
-import { holeMark } from './hole'
+import { asideMarks, holeMark } from './hole'
 import { apart, line, measuresUnder, sortedOnce } from './running'
 import { legend } from './worked'
 
@@ -111,8 +112,12 @@ function datumHeight(input: FaceInput): Mm {
 
 function operationMarks(one: Operation, input: FaceInput): DrawingMark[] {
   if (one.kind === 'holeRow') {
-    return centresOf(one).map(({ x, y }) => {
-      return holeMark({ x, y: heightOf(y, input) }, one, isLongAlong(one))
+    const { slant } = one
+    return centresOf(one).flatMap(({ x, y }) => {
+      const at = { x, y: heightOf(y, input) }
+      if (slant?.aside === undefined) return [holeMark(at, one, isLongAlong(one))]
+      const way = wayOf(slant)
+      return asideMarks(at, one, input.face === 'inside' ? way : { ...way, y: -way.y })
     })
   }
   if (one.kind === 'clip') return clipMarks(one, input)
@@ -144,9 +149,15 @@ function clipMarks(clip: Clip, input: FaceInput): DrawingMark[] {
   return [...slant('part', 1), ...[0.2, 0.4, 0.6, 0.8].flatMap((share) => slant('hatch', share))]
 }
 
-/** The line where a bevel begins on the face that it makes narrower, and lines beside it over what goes. */
+/** The line where a bevel begins on the face that it makes narrower or shorter, and lines beside it over what goes. */
 function bevelMarks(bevel: Bevel, input: FaceInput): DrawingMark[] {
-  const { part } = input
+  const { part, low } = input
+  if (isMitre(bevel)) {
+    const alongAt = (by: Mm) => settle(bevel.edge === 'start' ? by : part.length - by)
+    const across = (layer: LineMark['layer'], share: number) =>
+      line(layer, [alongAt(bevel.by * share), low], [alongAt(bevel.by * share), settle(low + part.width)])
+    return [...across('part', 1), ...[0.25, 0.5, 0.75].flatMap((share) => across('hatch', share))]
+  }
   const acrossAt = (by: Mm) => heightOf(settle(bevel.edge === 'low' ? by : part.width - by), input)
   const along = (layer: LineMark['layer'], share: number) =>
     line(layer, [0, acrossAt(bevel.by * share)], [part.length, acrossAt(bevel.by * share)])
@@ -157,8 +168,8 @@ function bevelMarks(bevel: Bevel, input: FaceInput): DrawingMark[] {
 function placesAlong(own: readonly Operation[], part: Board): Mm[] {
   const { length } = part
   const places = own.flatMap((any) => {
-    if (any.kind === 'bevel') return []
-    const one = any.kind === 'clip' ? aroundClip(any, part) : any
+    if (any.kind === 'bevel' && !isMitre(any)) return []
+    const one = isSlantedCut(any) ? aroundSlant(any, part) : any
     if (one.kind !== 'holeRow') return [one.x, settle(one.x + one.length)]
     const centres = centresOf(one)
     return [centres[0]!.x, centres.at(-1)!.x]
@@ -171,6 +182,7 @@ function placesAcross(own: readonly Operation[], part: Board): Mm[] {
   const { width } = part
   const { isEdgeAtZero } = datumOf(part)
   const places = own.flatMap((one) => {
+    if (one.kind === 'bevel' && isMitre(one)) return []
     if (one.kind !== 'holeRow') {
       const { from, to } = acrossOf(one, part)
       return [from, to]

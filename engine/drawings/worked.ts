@@ -1,7 +1,16 @@
 import type { Board } from '../cabinets/board'
-import { type EdgeSlot, isEdgeSlot, isOpening, type Notch, type Operation, tiltOf } from '../cabinets/operation'
+import {
+  type EdgeSlot,
+  isEdgeSlot,
+  isMitre,
+  isOpening,
+  type Notch,
+  type Operation,
+  tiltOf,
+} from '../cabinets/operation'
 import { formatFine } from '../units/format'
 import type { LengthDisplay, Mm } from '../units/length'
+import { datumOf, otherEnd } from './datum'
 import { holeWords } from './hole'
 
 /** What is worked on a board, a line each, in the unit of the project. */
@@ -21,7 +30,10 @@ function workWords(one: Operation, part: Board, display: LengthDisplay): string 
   if (one.kind === 'clip') return `corner cut off, ${say(one.length)} along and ${say(one.width)} across`
   if (one.kind === 'bevel') {
     const tilt = tiltOf(one, part.thickness).toFixed(1)
-    return `edge bevelled ${tilt}°, the ${one.face} face ${say(one.by)} narrower`
+    if (!isMitre(one)) return `edge bevelled ${tilt}°, the ${one.face} face ${say(one.by)} narrower`
+    const { end } = datumOf(part)
+    const which = one.edge === 'start' ? end : otherEnd({ end })
+    return `${which} mitred ${tilt}°, its short point on the ${one.face} face, ${say(one.by)} before its long point`
   }
   return isEdgeSlot(one) ? slotWords(one, say) : `${one.kind} ${say(one.depth)} deep`
 }

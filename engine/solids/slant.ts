@@ -1,17 +1,17 @@
 import { remember } from '../basics/remember'
 import type { Board } from '../cabinets/board'
-import { type Bevel, type Clip, isSlantedCut } from '../cabinets/operation'
+import { type Bevel, type Clip, isMitre, isSlantedCut } from '../cabinets/operation'
 import { toCabinet } from '../geometry/placement'
 import { plus, type Vec3 } from '../geometry/vector'
 import { type Convex, convexOfBox, cutBy, type Plane } from './convex'
 import { solidOf } from './solid'
 
-/** Whether a board has an edge that is square to none of its cabinet's: a corner cut off, an edge bevelled, or the board turned. */
+/** Whether a board has an edge that is square to none of its cabinet's: a corner cut off, an edge bevelled, an end mitred, or the board turned. */
 export function isSlanted({ operations, placement }: Board): boolean {
   return placement.turn !== undefined || operations.some(isSlantedCut)
 }
 
-/** The planes, in the board's frame, beyond which its corners are cut off and its edges bevelled. */
+/** The planes, in the board's frame, beyond which its corners are cut off, its edges bevelled and its ends mitred. */
 export function clipPlanes(board: Board): Plane[] {
   return board.operations.flatMap((one) => {
     if (one.kind === 'bevel') return [bevelPlane(one, board)]
@@ -19,13 +19,18 @@ export function clipPlanes(board: Board): Plane[] {
   })
 }
 
-/** From the edge of the face that stays whole to that of the narrower one. */
-function bevelPlane({ edge, face, by }: Bevel, { width, thickness }: Board): Plane {
+/** From the edge or the end of the face that stays whole to that of the other one. */
+function bevelPlane({ edge, face, by }: Bevel, { length, width, thickness }: Board): Plane {
   const long = Math.hypot(by, thickness)
-  const y = ((edge === 'low' ? -1 : 1) * thickness) / long
+  const isNear = edge === 'low' || edge === 'start'
+  const out = ((isNear ? -1 : 1) * thickness) / long
   const z = ((face === 'outside' ? -1 : 1) * by) / long
+  const far = isMitre({ edge }) ? length : width
   // It goes through the edge of the whole face.
-  return { normal: { x: 0, y, z }, at: y * (edge === 'low' ? 0 : width) + z * (face === 'outside' ? thickness : 0) }
+  return {
+    normal: isMitre({ edge }) ? { x: out, y: 0, z } : { x: 0, y: out, z },
+    at: out * (isNear ? 0 : far) + z * (face === 'outside' ? thickness : 0),
+  }
 }
 
 /** Square to the line from one end of the cut to the other, towards the corner. */

@@ -74,15 +74,19 @@ function blockFor(
   return keep(block.translate([operation.x, operation.y, low]))
 }
 
-/** The wedge along an edge between the whole face and the narrower one. */
+/** The wedge along an edge or an end between the whole face and the other one. */
 function bevelFor({ edge, face, by }: Bevel, { length, width, thickness }: Board, keep: Keep): Manifold {
-  const [at, inner] = edge === 'low' ? [0, by] : [width, width - by]
+  const isEnd = edge === 'start' || edge === 'end'
+  const [far, long] = isEnd ? [length, width] : [width, length]
+  const [at, inner] = edge === 'low' || edge === 'start' ? [0, by] : [far, far - by]
   const [narrow, whole] = face === 'outside' ? [0, thickness] : [thickness, 0]
-  const corners = [0, length].flatMap((x): [number, number, number][] => [
-    [x, at, narrow],
-    [x, inner, narrow],
-    [x, at, whole],
-  ])
+  const corners = [0, long].flatMap((along) =>
+    [
+      [at, narrow],
+      [inner, narrow],
+      [at, whole],
+    ].map(([across, z]): [number, number, number] => (isEnd ? [across!, along, z!] : [along, across!, z!])),
+  )
   return keep(solids.Manifold.hull(corners))
 }
 
@@ -121,14 +125,15 @@ function aimed(bit: Manifold, { face }: HoleRow, keep: Keep): Manifold {
 
 /** A drill that goes in aslant, long enough to stand out of the face; its point is at the depth of the hole along it. */
 function aslant({ face, depth, diameter, slant }: HoleRow, keep: Keep): Manifold {
-  const { towards, angle } = slant!
+  const { towards, angle, aside = 0 } = slant!
   const stands = 10 * diameter
   const drill = keep(solids.Manifold.cylinder(depth + stands, diameter / 2, diameter / 2, SEGMENTS))
   const set = keep(drill.translate([0, 0, -stands]))
   const into = (face === 'inside' ? -1 : 1) * Math.sin((angle * Math.PI) / 180)
   const along = (towards === 'start' || towards === 'low' ? -1 : 1) * Math.cos((angle * Math.PI) / 180)
   const degrees = (Math.atan2(along, into) * 180) / Math.PI
-  return keep(set.rotate(towards === 'start' || towards === 'end' ? [0, degrees, 0] : [-degrees, 0, 0]))
+  const tilted = keep(set.rotate(towards === 'start' || towards === 'end' ? [0, degrees, 0] : [-degrees, 0, 0]))
+  return keep(tilted.rotate([0, 0, towards === 'end' || towards === 'low' ? aside : -aside]))
 }
 
 function drillsFor(row: HoleRow, { thickness }: Board, keep: Keep) {

@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import { type BuiltRun, boxOf, type Part } from '../../engine/index'
+import { type BuiltRun, boxOf, isMitre, type Part, toCabinet } from '../../engine/index'
 import styles from './Elevation.module.css'
 
 interface RunDrawingProps {
@@ -26,10 +26,25 @@ export const RunDrawing = memo(function RunDrawing({ run, mmPerPx }: RunDrawingP
   )
 })
 
+/** From where to where the face of a board with mitred ends is seen; behind it, the one beside it hides what is longer. */
+function faceOf({ placement, length, operations }: Part): readonly [number, number] | null {
+  const mitres = operations.filter((one) => one.kind === 'bevel' && isMitre(one))
+  if (mitres.length === 0 || placement.length !== '-x') return null
+  const shorter = (edge: 'start' | 'end') => {
+    return mitres.reduce(
+      (by, one) => (one.kind === 'bevel' && one.edge === edge && one.face === 'outside' ? one.by : by),
+      0,
+    )
+  }
+  const ends = [shorter('start'), length - shorter('end')].map((x) => toCabinet(placement, x, 0, 0).x)
+  return [Math.min(...ends), Math.max(...ends)]
+}
+
 function Board({ part, isKick }: { readonly part: Part; readonly isKick: boolean }) {
   const { min, max } = boxOf(part)
-  const [x, y] = [min.x, max.y]
-  const size = { width: max.x - min.x, height: max.y - min.y }
+  const [from, to] = faceOf(part) ?? [min.x, max.x]
+  const [x, y] = [from, max.y]
+  const size = { width: to - from, height: max.y - min.y }
   const cutouts = part.operations.flatMap((one) => (one.kind === 'notch' ? [one] : []))
   return (
     <>

@@ -3,7 +3,7 @@ import type { BoardRole, DerivedCabinet } from '../../engine/index'
 import { ASSEMBLY_CAUTIONS, formatLength, installCautions } from '../../engine/index'
 import { useStore } from '../store/store'
 import { markStretches } from '../tables/changes'
-import { AfterTheSaw } from './AfterTheSaw'
+import { AfterTheSaw, AfterTheSawOfRun } from './AfterTheSaw'
 import styles from './Stages.module.css'
 
 /** Cabinet by cabinet, the boards that go into it. */
@@ -27,7 +27,9 @@ export function BuildStage() {
           </BoardList>
         ))}
         {runs.map((run) => (
-          <BoardList key={run.id} built={run} />
+          <BoardList key={run.id} built={run}>
+            <AfterTheSawOfRun run={run} />
+          </BoardList>
         ))}
       </div>
     </div>

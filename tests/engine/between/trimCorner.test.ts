@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import type { MaterialId } from '../../../engine/basics/id'
-import { boxOf } from '../../../engine/cabinets/boardBox'
 import { type FacePlane, stoodIn, undone } from '../../../engine/cabinets/facePlane'
+import { toCabinet } from '../../../engine/geometry/placement'
 import type { Part } from '../../../engine/parts/part'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
-import type { Between, Cabinet, Project } from '../../../engine/project/document'
+import type { Between, Cabinet, Project, Stock } from '../../../engine/project/document'
 import { interferences } from '../../../engine/solids/interference'
 import { aCorner, aWall, cabinet, OTHER_WALL } from '../../helpers/wall'
 
@@ -30,7 +30,6 @@ function lengths(project: Project): Readonly<Record<string, number>> {
   const parts = derive(project).runs.flatMap((run) => run.parts)
   return Object.fromEntries(parts.map(({ mark, length }) => [mark, length]))
 }
-const told = (project: Project) => derive(project).runs.flatMap((run) => run.problems.map(({ message }) => message))
 
 /** Where the second wall is in the frame of the first, which it meets at 3600. */
 const SECOND: FacePlane = { x: 3600, z: 0, turn: { cos: 0, sin: -1 } }
@@ -55,7 +54,10 @@ describe('the trim of a diagonal corner upper', () => {
   const u3 = upper('U3', 600, { wall: OTHER_WALL })
   // The face goes 600 - 320 along and as far out; the joint of two trims halves its 45 degrees.
   const FACE = (600 - 320) * Math.SQRT2
-  const MEET = 20 * Math.tan(Math.PI / 8)
+  const HALF = Math.tan(Math.PI / 8)
+  const MEET = 20 * HALF
+  /** How much longer a board is behind its face where it is mitred. */
+  const BEHIND = T * HALF
 
   it('ends the run where the face begins, goes across the face and has a return at its free end', () => {
     const boards = lengths(trimmed(aWall(u1, u2), BOTH))
@@ -63,48 +65,79 @@ describe('the trim of a diagonal corner upper', () => {
       ...['UL1-LR1', 'UL1-LT1', 'ULC2-LR1', 'ULC2-LT1'],
       ...['UC1-CR1', 'UC1-CE1', 'UCC2-CR1', 'UCC2-CE1'],
     ])
-    expect(boards['UL1-LR1']).toBe(600)
-    expect(boards['ULC2-LR1']).toBeCloseTo(FACE, 2)
-    // To the rear corner of the square end of the slanting board.
-    expect(boards['ULC2-LT1']).toBeCloseTo(320 - T / Math.SQRT2, 2)
-    expect(boards['UC1-CR1']).toBeCloseTo(600 - MEET, 2)
+    expect(boards['UL1-LR1']).toBeCloseTo(600 + BEHIND, 2)
+    expect(boards['ULC2-LR1']).toBeCloseTo(FACE + BEHIND, 2)
+    // To the long point of its mitre, which is the end of the face of the slanting board.
+    expect(boards['ULC2-LT1']).toBeCloseTo(320, 2)
+    expect(boards['UC1-CR1']).toBeCloseTo(600 - MEET + BEHIND, 2)
     // 20 before the face it ends in line with the free end: at that end no shorter by MEET, but by 20.
-    expect(boards['UCC2-CR1']).toBeCloseTo(FACE - MEET - 20, 2)
-    expect(boards['UCC2-CE1']).toBeCloseTo(320 + 20 * Math.SQRT2 - T / Math.SQRT2, 2)
+    expect(boards['UCC2-CR1']).toBeCloseTo(FACE - MEET - 20 + BEHIND, 2)
+    expect(boards['UCC2-CE1']).toBeCloseTo(320 + 20 * Math.SQRT2, 2)
   })
 
-  it('goes on along the other wall, with the faces of all three meeting', () => {
+  it('goes on along the other wall, with the faces and the rears of all three meeting', () => {
     const project = trimmed(aCorner(u1, u2, u3), BOTH)
     const boards = lengths(project)
-    expect(boards['ULC2-LR1']).toBeCloseTo(FACE, 2)
-    expect(boards['UCC2-CR1']).toBeCloseTo(FACE - 2 * MEET, 2)
-    expect(boards['UC3-CR1']).toBeCloseTo(600 - MEET, 2)
+    expect(boards['ULC2-LR1']).toBeCloseTo(FACE + 2 * BEHIND, 2)
+    expect(boards['UCC2-CR1']).toBeCloseTo(FACE - 2 * MEET + 2 * BEHIND, 2)
+    expect(boards['UC3-CR1']).toBeCloseTo(600 - MEET + BEHIND, 2)
     expect(boards['UCC2-CE1']).toBeUndefined()
     expect(boards['UC3-CE2']).toBeUndefined()
     const crowns = inTheRoom(project).filter(({ role }) => role === 'crown')
-    const [first, slant, second] = ['UC1', 'UCC2', 'UC3'].map((mark) =>
-      boxOf(crowns.find((part) => part.mark.startsWith(mark))!),
+    const [first, slant, second] = ['UC1-CR', 'UCC2-CR', 'UC3-CR'].map(
+      (mark) => crowns.find((part) => part.mark.startsWith(mark))!,
     )
     // In the room the slanting face goes from the right end of the first to the near end of the second.
-    expect(first!.max).toMatchObject({ x: expect.closeTo(3000 - MEET, 2), z: 340 })
-    expect(slant!.min.x).toBeCloseTo(3000 - MEET, 2)
-    expect(slant!.max.z).toBeCloseTo(600 + MEET, 2)
-    expect(second!.min).toMatchObject({ x: 3600 - 340, z: expect.closeTo(600 + MEET, 2) })
+    const ends = (part: Part, end: 'start' | 'end') => {
+      const by = part.operations.find((one) => one.kind === 'bevel' && one.edge === end)
+      const short = by?.kind === 'bevel' ? by.by : Number.NaN
+      const [face, rear] = end === 'start' ? [short, 0] : [part.length - short, part.length]
+      return [toCabinet(part.placement, face, 0, 0), toCabinet(part.placement, rear, 0, T)]
+    }
+    const [toFirst, toSecond] = [ends(slant!, 'end'), ends(slant!, 'start')]
+    expect(toFirst[0]).toMatchObject({ x: expect.closeTo(3000 - MEET, 2), z: expect.closeTo(340, 2) })
+    expect(toSecond[0]).toMatchObject({ x: expect.closeTo(3600 - 340, 2), z: expect.closeTo(600 + MEET, 2) })
+    const near = (points: typeof toFirst) =>
+      points.map(({ x, z }) => expect.objectContaining({ x: expect.closeTo(x, 2), z: expect.closeTo(z, 2) }))
+    expect(ends(first!, 'start')).toEqual(near(toFirst))
+    expect(ends(second!, 'end')).toEqual(near(toSecond))
   })
 
-  it('is told to be mitred where it meets another', () => {
-    const more = Math.round(T * Math.tan(Math.PI / 8) * 10) / 10
-    expect(told(trimmed(aWall(u1, u2), { crown: CROWN }))).toEqual([
-      `The crown UCC2: where it meets the one beside it both ends are drawn square, and the joint is open behind its face. To close it, mitre both at 22.5° and leave each board ${more} mm longer at its rear.`,
-    ])
-    expect(told(trimmed(aWall(u2), { crown: CROWN }))).toEqual([])
+  it('is mitred with half the angle at either end: longer behind where it meets another, at the face before a return', () => {
+    const { runs } = derive(trimmed(aWall(u1, u2), { crown: CROWN }))
+    const parts = runs.flatMap((run) => run.parts)
+    const by = expect.closeTo(BEHIND, 2)
+    const mitre = (edge: string, face: string) => ({ kind: 'bevel', edge, face, by })
+    expect(Object.fromEntries(parts.map(({ mark, operations }) => [mark, operations]))).toEqual({
+      'UC1-CR1': [mitre('start', 'outside')],
+      'UC1-CE1': [],
+      'UCC2-CR1': [mitre('start', 'inside'), mitre('end', 'outside')],
+      'UCC2-CE1': [mitre('end', 'inside')],
+    })
+    expect(runs.flatMap(({ problems }) => problems)).toEqual([])
+  })
+
+  it('is spliced where it is longer than its sheets, mitred at its ends alone', () => {
+    const wide = upper('U2', 1600, { ...inCorner('diagonal', 'right', 2000), width: 2000 })
+    const long = trimmed(aWall(wide), { lightRail: RAIL })
+    const sheets = Object.values<Stock>(long.stock).map((one) => [one.id, { ...one, length: 1020 }])
+    const short: Project = { ...long, stock: Object.fromEntries(sheets) }
+    const { trim } = short.shop
+    const longest = 1020 - 2 * trim
+    const parts = derive(short).runs.flatMap((run) => run.parts)
+    const rails = parts.filter(({ role }) => role === 'lightRail')
+    const face = (2000 - 320) * Math.SQRT2
+    expect(rails.map(({ mark }) => mark)).toEqual(['ULC2-LR1', 'ULC2-LR2', 'ULC2-LR3'])
+    expect(rails.map(({ length }) => length)).toEqual([longest, longest, expect.closeTo(face - 2 * longest, 2)])
+    expect(rails.map(({ operations }) => operations.length)).toEqual([1, 0, 1])
+    expect(interferences(parts)).toEqual([])
   })
 
   it('goes along a filler at its free side, and back to it from a deeper neighbour', () => {
     const filler = { left: { kind: 'filler', width: 40, scribe: 0 }, right: { kind: 'none' } } as const
     const filled = lengths(trimmed(aWall({ ...u2, beside: filler }), { lightRail: RAIL }))
-    expect(filled['UL2-LR1']).toBe(40)
-    expect(filled['ULC2-LR1']).toBeCloseTo(FACE, 2)
+    expect(filled['UL2-LR1']).toBeCloseTo(40 + BEHIND, 2)
+    expect(filled['ULC2-LR1']).toBeCloseTo(FACE + BEHIND, 2)
     const deeper = lengths(trimmed(aWall({ ...u1, depth: 400 }, u2), { lightRail: RAIL }))
     expect(deeper).toMatchObject({ 'UL1-LR1': 600, 'UL1-LT2': 400 - T - 320 })
     expect(deeper['ULC2-LT2']).toBeUndefined()

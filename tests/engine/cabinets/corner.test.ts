@@ -173,6 +173,34 @@ describe('a diagonal corner upper', () => {
     expect(shelf.operations[0]).toMatchObject({ length: along - 2 * (18 + 1.5), width: along - 2 * (18 + 1.5) })
   })
 
+  it('has a kick mitred at both ends to lie against the insides of its sides', () => {
+    for (const hand of ['left', 'right'] as const) {
+      const rules = rulesWith({ floor: { kind: 'notched', height: 100, setback: 75 } })
+      const corner = { kind: 'diagonal', hand, other: 900, otherDepth: 580 } as const
+      const one = aCabinet('base', { width: 920, depth: 600, front: { kind: 'open' }, corner })
+      const standing = boardsOf(one, rules)
+      const kick = boardIn(standing, 'kickBoard')
+      const [along, out] = [920 - 580, 900 - one.depth]
+      // The end at the own wall is the right one with the corner at the left, and its length runs from right to left.
+      const [byOwn, byOther] = [(18 * out) / along, (18 * along) / out]
+      const [byStart, byEnd] = hand === 'left' ? [byOwn, byOther] : [byOther, byOwn]
+      expect(kick.operations).toHaveLength(2)
+      expect(kick.operations).toEqual(
+        expect.arrayContaining([
+          { kind: 'bevel', edge: 'start', face: 'outside', by: expect.closeTo(byStart, 3) },
+          { kind: 'bevel', edge: 'end', face: 'outside', by: expect.closeTo(byEnd, 3) },
+        ]),
+      )
+      // Both its long point and its short one are at the inside of the side, 18 from the end of the cabinet.
+      const points = [toCabinet(kick.placement, byStart, 0, 0), toCabinet(kick.placement, 0, 0, 18)]
+      for (const { x, z } of points) {
+        if (hand === 'left') expect(x).toBeCloseTo(920 - 18, 2)
+        else expect(z).toBeCloseTo(900 - 18, 2)
+      }
+      expect(interferences(standing)).toEqual([])
+    }
+  })
+
   it('has one door whose outer corners are the reveal inside the ends of both legs', () => {
     const door = boardIn(boards, 'door')
     expect(door.length).toBe(700 - 3)

@@ -1,0 +1,41 @@
+import { type BuiltRun, bandingRules } from '../between/run'
+import { isMitre } from '../cabinets/operation'
+import type { Part } from '../parts/part'
+import type { Project } from '../project/document'
+import { machiningOf } from './machining'
+import { type AssemblyStep, stepOf } from './step'
+
+/** What is done to the boards over several cabinets, from the saw until they are put up before, under or on them. */
+export function assemblyOfRun({ kind, parts }: Pick<BuiltRun, 'kind' | 'parts'>, project: Project): AssemblyStep[] {
+  const { isInFinishedSize } = bandingRules(project)
+  const steps = [...machiningOf(parts, isInFinishedSize), stepOf('fitting', fittingWords(kind, parts), parts)]
+  return steps.filter(({ marks }) => marks.length > 0)
+}
+
+function fittingWords(kind: BuiltRun['kind'], parts: readonly Part[]): string {
+  switch (kind) {
+    case 'kick':
+      return `When the cabinets stand, hold the kick boards before them so that they come off again${splicedWords(parts, 'longKick')}.`
+    case 'countertop':
+      return 'When the bases stand level, lay the boards on them, draw their seams together, and fit the splash to the wall.'
+    case 'lightRail':
+      return `When the cabinets hang, screw the light rail on from above, through their bottoms${trimWords(kind, parts)}.`
+    case 'crown':
+      return `When the cabinets are fixed, screw the crown to their tops, or to cleats behind it on them${trimWords(kind, parts)}.`
+    case 'valance':
+      return 'When the cabinets hang, screw the valance between them, from inside their sides.'
+  }
+}
+
+function trimWords(kind: 'lightRail' | 'crown', parts: readonly Part[]): string {
+  const isMitred = parts.some(({ operations }) => operations.some((one) => one.kind === 'bevel' && isMitre(one)))
+  const hasReturns = parts.some(({ role }) => role !== kind)
+  const returns = hasReturns
+    ? `, its returns glued to it ${isMitred ? 'at their mitres' : 'behind its ends'} first`
+    : ''
+  return `${returns}${isMitred ? ', mitres glued and closed at the face' : ''}${splicedWords(parts, kind)}`
+}
+
+function splicedWords(parts: readonly Part[], role: Part['role']): string {
+  return parts.filter((part) => part.role === role).length > 1 ? ', with a block glued behind each splice' : ''
+}
