@@ -146,7 +146,9 @@ function isPocket(one: Operation): boolean {
 
 /** The front edges of sides and bottoms are bored towards it where it is screwed on. */
 function isTowardsFrame(one: Operation): boolean {
-  return one.kind === 'holeRow' && (one.slant?.towards === 'low' || one.slant?.towards === 'high')
+  if (one.kind !== 'holeRow' || !one.slant) return false
+  const { towards, away } = one.slant
+  return towards === 'low' || towards === 'high' || away !== undefined
 }
 
 function frameSteps(frame: readonly Part[], carcass: readonly Part[]): AssemblyStep[] {
@@ -162,7 +164,7 @@ function frameWords(frame: readonly Part[], carcass: readonly Part[]): string {
   const rails = frame.filter(({ role }) => role === 'topRail')
   if (rails.length > 1) {
     const [first, second] = rails.map(({ mark }) => mark)
-    return `Glue up both face frames ${how}, each of a stile and two rails, square, with a batten across the free ends of the rails. Glue them to the front of the carcass: the one with ${first} first, which runs into the inside corner, then the one with ${second}, butted against it and glued and screwed to it from behind.${isScrewedOn ? ' Drive the screws of both sides into their stiles.' : ''}`
+    return `Glue up both face frames ${how}, each of a stile and two rails, square, with a batten across the free ends of the rails. Glue them to the front of the carcass: the one with ${first} first, which runs into the inside corner, then the one with ${second}, butted against it and glued and screwed to it from behind.${isScrewedOn ? ' Drive the screws of the sides, the bottom and the top into their members.' : ''}`
   }
   const isBevelled = frame.some(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
   const words = `Glue up the face frame ${how}, with equal diagonals, then glue it to the front of the carcass${isScrewedOn ? ' and drive the screws of the carcass into it' : ''}`

@@ -1,7 +1,7 @@
 import { listed } from '../basics/listed'
 import { boxOf } from '../cabinets/boardBox'
 import { type Meeting, meetingsOf } from '../cabinets/meeting'
-import type { HolePurpose } from '../cabinets/operation'
+import type { HolePurpose, HoleRow } from '../cabinets/operation'
 import { toCabinet } from '../geometry/placement'
 import type { Part } from '../parts/part'
 
@@ -40,9 +40,13 @@ function isAmong(one: Meeting['mate'], boards: readonly Part[]): boolean {
 
 function heldBy({ mate, end }: Meeting): Held | null {
   for (const one of mate.operations) {
-    if (one.kind === 'holeRow' && (one.face === end || one.slant?.towards === end)) return HELD[one.purpose] ?? null
+    if (one.kind === 'holeRow' && (one.face === end || isBoredTo(end, one))) return HELD[one.purpose] ?? null
   }
   return null
+}
+
+function isBoredTo(end: Meeting['end'], { slant }: HoleRow): boolean {
+  return slant !== undefined && slant.towards === end && slant.away === undefined
 }
 
 /** The sentence for boards that are butted, in the order in which it is done. */

@@ -46,7 +46,8 @@ export function buildCorner(cabinet: Cabinet, corner: Corner, rules: Rules): Cab
   if (!isRoomy(legs, report)) return nothing
   const { boards, fronts } = builtCorner(plain, legs, corner, asked, { report, isKickLong: rules.kick === 'inLengths' })
   const standing = withPlates(boards, legs.own, () => feetOf(legs, plain, corner))
-  const done = cornerFrameHeld(held(standing, legs.own, report), legs, corner, report)
+  const doors = { hand: corner.hand, width: settle(plain.width) }
+  const done = cornerFrameHeld(held(standing, legs.own, report), legs, doors, report)
   return { cabinet, mark, boards: done, fronts, openings: [], problems: report.problems }
 }
 

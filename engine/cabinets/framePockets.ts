@@ -62,7 +62,7 @@ export function isMet({ board, towards, into }: PocketJoint): boolean {
 const DUST: Mm = 1e-3
 
 /** The front edges that the frame stands on. */
-function carcassJoints(boards: readonly Board[], depth: number, spacing: PocketJoint['spacing']): PocketJoint[] {
+export function carcassJoints(boards: readonly Board[], depth: number, spacing: PocketJoint['spacing']): PocketJoint[] {
   const into = boards.filter(isMember)
   return boards.flatMap((board): PocketJoint[] => {
     const { width } = board.placement

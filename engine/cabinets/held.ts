@@ -8,6 +8,7 @@ import { withCornerPockets } from './cornerPockets'
 import { fixed } from './fixing'
 import { withFramePockets } from './framePockets'
 import type { Report } from './report'
+import { withSlantPockets } from './slantPockets'
 import type { FixedBoards } from './spacing'
 
 /** The boards with what holds their corners, last of all that is bored, since it can best make way. */
@@ -31,10 +32,11 @@ export function frameHeld(boards: readonly Board[], carcass: Carcass, report: Re
 export function cornerFrameHeld(
   boards: readonly Board[],
   legs: Legs,
-  doors: Pick<Doors, 'hand'>,
+  doors: Pick<Doors, 'hand' | 'width'>,
   report: Report,
 ): readonly Board[] {
-  return toldFrame(withCornerPockets(boards, legs, doors), report)
+  const bored = legs.kind === 'L' ? withCornerPockets(boards, legs, doors) : withSlantPockets(boards, legs, doors)
+  return toldFrame(bored, report)
 }
 
 function toldFrame({ boards, missing }: FixedBoards, report: Report): readonly Board[] {

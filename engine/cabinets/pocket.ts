@@ -18,7 +18,9 @@ export interface PocketJoint {
   readonly board: Board
   readonly face: Face
   readonly towards: EdgeFace
-  /** Of that end or edge, in the board's frame. */
+  /** Where a line within its outline is that looks that way, where that is butted and not its end or edge. */
+  readonly inner?: Mm
+  /** Of that end, edge or line, in the board's frame. */
   readonly stretch: Interval
   readonly spacing: Spacing
   /** What the screws may go into. */
@@ -68,14 +70,24 @@ export function pocketed(boards: readonly Board[], joints: readonly PocketJoint[
   return { boards: now, missing }
 }
 
-function rowsAt(places: readonly Mm[], { board, face, towards }: PocketJoint, rules: PocketRules): HoleRow[] {
+function rowsAt(places: readonly Mm[], joint: PocketJoint, rules: PocketRules): HoleRow[] {
+  const { board, face, towards, inner } = joint
   const { fromEnd, depth } = pocketIn(board.thickness, rules)
-  const slant = { towards, angle: rules.angle }
+  const slant = { towards, angle: rules.angle, ...(inner === undefined ? {} : { away: fromEnd }) }
   const isEnd = isLongAlong({ slant })
-  const isHigh = towards === 'end' || towards === 'high'
-  const own = settle(isHigh ? (isEnd ? board.length : board.width) - fromEnd : fromEnd)
+  const own = settle(isHigh(joint) ? lineOf(joint) - fromEnd : lineOf(joint) + fromEnd)
   const points = places.map((place) => (isEnd ? { x: own, y: place } : { x: place, y: own }))
   return rowsOfPoints(points, isEnd, { purpose: 'pocketScrew', face, diameter: rules.diameter, depth, slant })
+}
+
+function isHigh({ towards }: PocketJoint): boolean {
+  return towards === 'end' || towards === 'high'
+}
+
+/** Where what is butted lies, along the way that it looks. */
+function lineOf(joint: PocketJoint): Mm {
+  const { board, towards, inner } = joint
+  return inner ?? (isHigh(joint) ? (towards === 'end' ? board.length : board.width) : 0)
 }
 
 /** How far a screw goes beyond the end, square to it, and how far across the thickness meanwhile. */
@@ -85,12 +97,13 @@ function biteOf({ angle, screwLength, underHead }: PocketRules): { readonly out:
 }
 
 /** The box around what of a screw is beyond the end, in the cabinet's frame. */
-function screwAt(place: Mm, { board, face, towards }: PocketJoint, rules: PocketRules): Box {
+function screwAt(place: Mm, joint: PocketJoint, rules: PocketRules): Box {
+  const { board, face, towards } = joint
   const { out, down } = biteOf(rules)
   const radius = rules.screwDiameter / 2
   const isEnd = towards === 'start' || towards === 'end'
-  const size = isEnd ? board.length : board.width
-  const through = towards === 'end' || towards === 'high' ? [size, size + out] : [-out, 0]
+  const line = lineOf(joint)
+  const through = isHigh(joint) ? [line, line + out] : [line - out, line]
   const from = board.thickness / 2 - radius
   const to = board.thickness / 2 + down + radius
   const z = face === 'outside' ? [from, to] : [board.thickness - to, board.thickness - from]

@@ -20,7 +20,7 @@ export function seenScrewFindings(project: Project, cabinets: readonly Cabinet[]
   })
 }
 
-/** What is screwed through the sides of a cabinet from outside; a frame across a diagonal is glued on. */
+/** What is screwed through the sides of a cabinet from outside; a frame across a diagonal is glued on them. */
 function inSides(cabinet: Cabinet, { fixing, faceFrame, frameFixing }: BuildMethod): string | null {
   if (fixing.kind === 'screws') return 'screws through'
   const isFrameScrewed =
@@ -45,7 +45,7 @@ function sideFinding(cabinet: Cabinet, method: BuildMethod, project: Project): F
 function underFinding(cabinet: Cabinet, { fixing, faceFrame, frameFixing, cornerJoint }: BuildMethod): Finding[] {
   const isCornerScrewed = fixing.kind === 'pocketScrews' && cornerJoint.kind === 'butt'
   const isFrameScrewed = faceFrame !== null && frameFixing?.kind === 'pocketScrews'
-  if (cabinet.kind !== 'upper' || cabinet.corner || !(isCornerScrewed || isFrameScrewed)) return []
+  if (cabinet.kind !== 'upper' || !(isCornerScrewed || isFrameScrewed)) return []
   const message = 'pocket holes in the underside of its bottom are seen from below. Plug them, or cover the bottom.'
   return [
     about(

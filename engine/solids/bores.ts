@@ -1,7 +1,7 @@
 import { remember } from '../basics/remember'
 import type { Board } from '../cabinets/board'
-import { centresOf, type HoleRow, isLongAlong, mouthLength } from '../cabinets/operation'
-import type { Axis } from '../geometry/vector'
+import { centresOf, type HoleRow, isLongAlong, mouthLength, wayOf } from '../cabinets/operation'
+import { type Axis, unit, type Vec3 } from '../geometry/vector'
 import type { Mm } from '../units/length'
 
 /** The mouth of a hole, in the board's frame. */
@@ -12,8 +12,8 @@ export interface Hole {
   readonly z: Mm
   /** Out of the wood. */
   readonly opens: Axis
-  /** Which way a mortise is long. */
-  readonly along: Axis
+  /** Which way a mortise, or the mouth of a pocket, is long: 1 in that direction. */
+  readonly along: Vec3
   readonly diameter: Mm
   /** As long as it is wide, but for a mortise. */
   readonly length: Mm
@@ -35,7 +35,7 @@ const OPENS: Readonly<Record<HoleRow['face'], Axis>> = {
 
 function mouthsOf(row: HoleRow, { thickness }: Board): Hole[] {
   const opens = OPENS[row.face]
-  const along: Axis = isLongAlong(row) ? '+x' : '+y'
+  const along = row.slant ? { ...wayOf(row.slant), z: 0 } : unit(isLongAlong(row) ? '+x' : '+y')
   const z = row.up ?? (row.face === 'inside' ? thickness : 0)
   const near = {
     opens,

@@ -26,8 +26,8 @@ export function discsOf(parts: readonly Part[], areFrontsHidden: boolean): Discs
   const second = ({ part }: (typeof all)[number]) => stagesOf(part).second
   return {
     centres: laid(({ part, hole }) => toCabinet(part.placement, hole.x, hole.y, hole.z), flat),
-    opens: laid(({ part, hole }) => unit(inCabinet(hole.opens, part)), flat),
-    along: laid(({ part, hole }) => unit(inCabinet(hole.along, part)), flat),
+    opens: laid(({ part, hole }) => inCabinet(unit(hole.opens), part), flat),
+    along: laid(({ part, hole }) => inCabinet(hole.along, part), flat),
     sizes: new Float32Array(all.flatMap(({ hole }) => [hole.diameter / 2, (hole.length - hole.diameter) / 2])),
     away: laid((one) => first(one).away, flat),
     stages: laid(first, ({ from, to }) => [from, to]),
@@ -37,15 +37,15 @@ export function discsOf(parts: readonly Part[], areFrontsHidden: boolean): Discs
   }
 }
 
-const flat = ({ x, y, z }: { readonly x: number; readonly y: number; readonly z: number }) => [x, y, z]
+type Way = ReturnType<typeof unit>
 
-type Axis = Part['placement']['length']
+const flat = ({ x, y, z }: Way) => [x, y, z]
+
+const NOWHERE: Way = { x: 0, y: 0, z: 0 }
 
 /** A direction of the board's frame in the cabinet's. */
-function inCabinet(axis: Axis, { placement }: Part): Axis {
-  const own = { x: placement.length, y: placement.width, z: placement.thickness }[axis[1] as 'x' | 'y' | 'z']
-  const isTurned = axis.startsWith('-') !== own.startsWith('-')
-  return `${isTurned ? '-' : '+'}${own[1]}` as Axis
+function inCabinet({ x, y, z }: Way, { placement }: Part): Way {
+  return toCabinet({ ...placement, origin: NOWHERE }, x, y, z)
 }
 
 /** How many of the widest are wider than `least`. */

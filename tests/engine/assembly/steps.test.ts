@@ -78,7 +78,7 @@ describe('a cabinet after the saw', () => {
     const corner = { kind: 'L', hand: 'left', other: 860, otherDepth: 580 } as const
     const drives = (frameFixing: MethodChanges['frameFixing']) =>
       stepsOf({ faceFrame: USUAL_FRAME, frameFixing }, { width: 920, corner }).filter(({ text }) =>
-        text.includes('Drive the screws of both sides into their stiles.'),
+        text.includes('Drive the screws of the sides, the bottom and the top into their members.'),
       ).length
     expect([drives(USUAL_FRAME_FIXINGS.pocketScrews), drives(USUAL_FRAME_FIXINGS.glue)]).toEqual([1, 0])
   })

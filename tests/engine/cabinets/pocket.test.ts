@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import type { Board } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import type { HoleRow } from '../../../engine/cabinets/operation'
+import { centresOf, type HoleRow } from '../../../engine/cabinets/operation'
 import { pocketIn } from '../../../engine/cabinets/pocket'
 import { partDrawing } from '../../../engine/drawings/part'
 import { hardwareOf } from '../../../engine/hardware/hardwareOf'
 import { partsOf } from '../../../engine/parts/partsOf'
-import { USUAL_FIXINGS, USUAL_POCKETS } from '../../../engine/project/fixing'
+import { USUAL_FIXINGS, USUAL_FRAME_FIXINGS, USUAL_POCKETS } from '../../../engine/project/fixing'
 import { holesOf } from '../../../engine/solids/bores'
 import { aCabinet, boardIn, boardsOf, type MethodChanges, rulesWith } from '../../helpers/cabinets'
 import { FRAME } from '../../helpers/frames'
@@ -41,7 +41,12 @@ describe('a pocket hole', () => {
     const rail = boardIn(boardsOf(aCabinet('base'), rulesWith({ faceFrame: FRAME })), 'topRail')
     const [mouth] = holesOf(rail)
     // 9.5 / sin 15 = 36.71.
-    expect([mouth!.diameter, mouth!.length.toFixed(2), mouth!.opens, mouth!.along]).toEqual([9.5, '36.71', '+z', '+x'])
+    expect([mouth!.diameter, mouth!.length.toFixed(2), mouth!.opens, mouth!.along]).toEqual([
+      9.5,
+      '36.71',
+      '+z',
+      { x: -1, y: 0, z: 0 },
+    ])
     expect(holesOf(rail).filter(({ opens }) => opens === '-z')).toEqual([])
   })
 })
@@ -144,6 +149,35 @@ describe('the face frames of an L with pocket screws', () => {
     expect(bought({ faceFrame: { ...FRAME, joint: { kind: 'tenon', length: 15 } } }, base)).toBe(0)
   })
 
+  it('are screwed on from the underside of the bottom and the top of the top, along both lines of their inside corner', () => {
+    for (const hand of ['left', 'right'] as const) {
+      const boards = boardsOf({ ...base, corner: { ...corner, hand } }, rulesWith(FIXED))
+      for (const role of ['bottom', 'top'] as const) {
+        const board = boardIn(boards, role)
+        const [away, ...rows] = board.operations
+        // Behind its frame of 20 the other leg is 560 deep and the own one 580; the frame stands 8 past the right side, 6 past the left.
+        const [past, pastOther] = hand === 'left' ? [8, 6] : [6, 8]
+        const [along, across] = [920 - past - 18 - 560, 860 - pastOther - 18 - 580]
+        expect(away).toMatchObject({ kind: 'notch', length: along, width: across })
+        const pockets = (rows as HoleRow[]).flatMap((row) => centresOf(row).map((centre) => ({ ...centre, row })))
+        const [own, other] = [true, false].map((isOwn) =>
+          pockets.filter(({ row }) => ['low', 'high'].includes(row.slant!.towards) === isOwn),
+        ) as [typeof pockets, typeof pockets]
+        // From the corner that is cut out: 9 / tan 15 = 33.59 behind either line.
+        const fromEnd = ({ x }: { readonly x: number }) => (hand === 'left' ? board.length - x : x)
+        const fromEdge = ({ y }: { readonly y: number }) => (role === 'bottom' ? y : board.width - y)
+        expect(own.map((one) => fromEdge(one).toFixed(2))).toEqual(own.map(() => (across + 33.59).toFixed(2)))
+        expect(other.map((one) => fromEnd(one).toFixed(2))).toEqual(other.map(() => (along + 33.59).toFixed(2)))
+        expect(pockets.every(({ row }) => row.face === 'outside' && row.slant!.angle === 15)).toBe(true)
+        // 334 or 336 less twice 50 are two steps of less than 200, 256 or 254 less twice 50 one.
+        expect([own.length, other.length]).toEqual([3, 2])
+        // The first makes way for a pocket in its rail.
+        const places = own.map(fromEnd).sort((a, b) => a - b)
+        expect(places.slice(1)).toEqual([along / 2, along - 50])
+      }
+    }
+  })
+
   it('are screwed on from the outsides of both sides, towards the front edges', () => {
     for (const hand of ['left', 'right'] as const) {
       const one = { ...base, corner: { ...corner, hand } }
@@ -155,9 +189,68 @@ describe('the face frames of an L with pocket screws', () => {
       ])
       expect(told(boardIn(boards, 'rightSide')), hand).toEqual([`5 in outside to low from 50.00,33.59, 155.00 along`])
       expect([boardIn(boards, 'leftSide').width, boardIn(boards, 'rightSide').width]).toEqual([left, right])
-      expect(bought(FIXED, one)).toBe(2 * (2 + 2 + 2) + 2 * 5)
+      expect(bought(FIXED, one)).toBe(2 * (2 + 2 + 2) + 2 * 5 + 2 * (3 + 2))
       expect(buildCabinet(one, rulesWith(FIXED)).problems).toEqual([])
     }
+  })
+})
+
+describe('the face frame across a diagonal with pocket screws', () => {
+  const FIXED: MethodChanges = { faceFrame: FRAME, frameFixing: USUAL_FIXINGS.pocketScrews }
+  const inCorner = (hand: 'left' | 'right') =>
+    aCabinet('base', {
+      ...{ width: 920, depth: 600, front: { kind: 'door', hinge: 'left' } },
+      corner: { kind: 'diagonal', hand, other: 900, otherDepth: 580 },
+    })
+
+  it('is screwed on from the underside of the bottom and the top of the top, square to the line that they are cut along', () => {
+    for (const hand of ['left', 'right'] as const) {
+      const boards = boardsOf(inCorner(hand), rulesWith(FIXED))
+      for (const role of ['bottom', 'top'] as const) {
+        const [clip, ...rows] = boardIn(boards, role).operations
+        if (clip?.kind !== 'clip') throw new Error('its corner is cut off first')
+        const { length: along, width: across } = clip
+        const line = Math.hypot(along, across)
+        // 424 less twice 50 in two steps of no more than 200.
+        expect(Math.ceil((line - 2 * 50) / 200) + 1).toBe(3)
+        expect(rows).toHaveLength(3)
+        const board = boardIn(boards, role)
+        const places = (rows as HoleRow[]).map(({ x, y, face, slant, depth }) => {
+          expect([face, slant!.towards, depth.toFixed(2)]).toEqual([
+            'outside',
+            clip.end,
+            (9 / Math.sin(Math.PI / 12) - 16).toFixed(2),
+          ])
+          // From the corner that is cut off: along / across of the way to the line.
+          const [a, b] = [clip.end === 'end' ? board.length - x : x, clip.edge === 'high' ? board.width - y : y]
+          expect((a * across + b * along - along * across) / line).toBeCloseTo(9 / Math.tan(Math.PI / 12), 2)
+          expect(Math.tan((Math.abs(slant!.aside!) * Math.PI) / 180)).toBeCloseTo(along / across, 6)
+          expect(Math.sign(slant!.aside!)).toBe(clip.edge === 'high' ? 1 : -1)
+          return (a * along - b * across) / line
+        })
+        // One in the middle of the line, the others within it: they make way for the pockets at the ends of the rails.
+        const middle = (along ** 2 - across ** 2) / 2 / line
+        const [first, second, third] = places.sort((one, other) => one - other)
+        expect(second).toBeCloseTo(middle, 2)
+        expect(first! > middle - line / 2 + 9.5 && third! < middle + line / 2 - 9.5).toBe(true)
+      }
+      // Two at each end of both rails.
+      expect(bought(FIXED, inCorner(hand))).toBe(2 * (2 + 2) + 2 * 3)
+      expect(bought({ ...FIXED, frameFixing: USUAL_FRAME_FIXINGS.glue }, inCorner(hand))).toBe(2 * (2 + 2))
+      expect(buildCabinet(inCorner(hand), rulesWith(FIXED)).problems).toEqual([])
+    }
+  })
+
+  it('has them drawn as they are bored, and said to be square to that line', () => {
+    const part = boardIn(boardsOf(inCorner('left'), rulesWith(FIXED)), 'bottom')
+    const { marks } = partDrawing({ part, display: { unit: 'mm', step: 0.1 } })
+    expect(marks.flatMap((one) => (one.kind === 'text' ? [one.text] : []))).toContain(
+      '3 × hole of 9.5 mm for pocket screws, 15° to the face, 18.8 mm deep, square to the line of the corner that is cut off',
+    )
+    const sides = marks.flatMap((one) => (one.kind === 'line' && one.layer === 'hole' ? [one] : []))
+    const lengths = sides.map(({ from, to }) => Math.hypot(to.x - from.x, to.y - from.y).toFixed(2))
+    // 9.5 / sin 15 long and 9.5 wide.
+    expect(lengths).toEqual([1, 2, 3].flatMap(() => ['36.71', '9.50', '36.71', '9.50']))
   })
 })
 

@@ -49,15 +49,20 @@ describe('screws through sides', () => {
     expect([sides(), sides(before), sides(after), sides(before, after)]).toEqual(['both', 'right', 'left', undefined])
   })
 
-  it('are seen as pockets beside an L whose frames are screwed on, not beside a diagonal, whose frame is glued', () => {
-    const framed = (kind: 'L' | 'diagonal') => {
+  it('are seen as pockets beside an L whose frames are screwed on, not beside a diagonal, whose frame is glued to its sides', () => {
+    const framed = (kind: 'L' | 'diagonal', mark = 'B1') => {
       const corner = { kind, hand: 'right', other: 900, otherDepth: 580 } as const
-      const project = held(dowels, [cabinet('B1', { left: 3600 - 920, width: 920, corner })], false, aCorner)
+      const project = held(dowels, [cabinet(mark, { left: 3600 - 920, width: 920, corner })], false, aCorner)
       const method = { ...project.methods[m1]!, faceFrame: USUAL_FRAME, frameFixing: USUAL_FRAME_FIXINGS.pocketScrews }
       return { ...project, methods: { ...project.methods, [m1]: method } }
     }
     expect(told(framed('L'), /are seen/)[0]?.message).toMatch(/^B1: pocket holes in both its sides are seen/)
     expect(told(framed('diagonal'), /are seen/)).toEqual([])
+    // What hangs is looked at from below, where both are bored.
+    for (const kind of ['L', 'diagonal'] as const) {
+      const under = told(framed(kind, 'U1'), /seen from below/).map(({ message }) => message)
+      expect(under, kind).toEqual([expect.stringMatching(/^U1: pocket holes in the underside of its bottom/)])
+    }
   })
 
   it('hold in the end with what the side leaves of them', () => {
