@@ -28,12 +28,17 @@ function fittingWords(kind: BuiltRun['kind'], parts: readonly Part[]): string {
 }
 
 function trimWords(kind: 'lightRail' | 'crown', parts: readonly Part[]): string {
-  const isMitred = parts.some(({ operations }) => operations.some((one) => one.kind === 'bevel' && isMitre(one)))
-  const hasReturns = parts.some(({ role }) => role !== kind)
-  const returns = hasReturns
-    ? `, its returns glued to it ${isMitred ? 'at their mitres' : 'behind its ends'} first`
+  const returned = parts.filter(({ role }) => role !== kind)
+  const how = returned.some(isMitred) ? 'at their mitres' : 'behind its ends'
+  const returns = returned.length > 0 ? `, its returns glued to it ${how} first` : ''
+  const meets = parts.some((part) => part.role === kind && isMitred(part))
+    ? ', mitres glued and closed at the face'
     : ''
-  return `${returns}${isMitred ? ', mitres glued and closed at the face' : ''}${splicedWords(parts, kind)}`
+  return `${returns}${meets}${splicedWords(parts, kind)}`
+}
+
+function isMitred({ operations }: Part): boolean {
+  return operations.some((one) => one.kind === 'bevel' && isMitre(one))
 }
 
 function splicedWords(parts: readonly Part[], role: Part['role']): string {

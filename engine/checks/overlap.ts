@@ -2,10 +2,11 @@ import { type CabinetId, valuesOf } from '../basics/id'
 import type { About } from '../basics/problem'
 import { betweenOf } from '../between/betweenOf'
 import type { BuiltRun } from '../between/run'
-import type { BoardRole } from '../cabinets/board'
+import type { Board, BoardRole } from '../cabinets/board'
 import { boxOf } from '../cabinets/boardBox'
 import { ROLE_NAMES } from '../cabinets/role'
 import { type Box, boxesOverlap } from '../geometry/box'
+import { plus } from '../geometry/vector'
 import { applyEdit } from '../project/apply'
 import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
@@ -13,6 +14,8 @@ import { find } from '../project/references'
 import { fitOf } from '../runs/fit'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
+import { interferences } from '../solids/interference'
+import { isSlanted } from '../solids/slant'
 import { type Mm, settle } from '../units/length'
 import { type Finding, GEOMETRY, type Remedy, withRemedy } from './finding'
 import { type Say, sayIn } from './say'
@@ -27,6 +30,8 @@ interface Solid {
   /** The cabinet itself, or those that the run goes over. */
   readonly cabinets: readonly CabinetId[]
   readonly box: Box
+  /** The board where it stands at the wall, where it is one. */
+  readonly board?: Board
 }
 
 /**
@@ -94,17 +99,9 @@ function lowerSplash(by: Mm, project: Project): Remedy | null {
 /** The boards of a run where they stand at their wall. */
 function boardsOf({ mark, place, parts, cabinets }: BuiltRun): Solid[] {
   return parts.map((part) => {
-    const { min, max } = boxOf(part)
-    const [x, y] = [place.left, place.bottom]
-    return {
-      words: `the ${ROLE_NAMES[part.role]} ${mark}`,
-      role: part.role,
-      cabinets,
-      box: {
-        min: { x: settle(min.x + x), y: settle(min.y + y), z: min.z },
-        max: { x: settle(max.x + x), y: settle(max.y + y), z: max.z },
-      },
-    }
+    const origin = plus(part.placement.origin, { x: place.left, y: place.bottom, z: 0 })
+    const board = { ...part, placement: { ...part.placement, origin } }
+    return { words: `the ${ROLE_NAMES[part.role]} ${mark}`, role: part.role, cabinets, box: boxOf(board), board }
   })
 }
 
@@ -126,11 +123,16 @@ type Pair = readonly [Solid, Solid]
 
 /** The pair that shares most of the height, of all that stand in one another. */
 function worst(own: readonly Solid[], others: readonly Solid[]): Pair | null {
-  const pairs = own.flatMap((one) =>
-    others.filter((other) => boxesOverlap(one.box, other.box, TOUCH)).map((other): Pair => [one, other]),
-  )
+  const pairs = own.flatMap((one) => others.filter((other) => doOverlap(one, other)).map((other): Pair => [one, other]))
   const shared = ([a, b]: Pair) => Math.min(a.box.max.y, b.box.max.y) - Math.max(a.box.min.y, b.box.min.y)
   return pairs.reduce<Pair | null>((a, b) => (a && shared(a) >= shared(b) ? a : b), null)
+}
+
+/** The boxes around two boards that are mitred against one another overlap though they do not. */
+function doOverlap(one: Solid, other: Solid): boolean {
+  if (!boxesOverlap(one.box, other.box, TOUCH)) return false
+  const isSquare = !one.board || !other.board || !(isSlanted(one.board) || isSlanted(other.board))
+  return isSquare || interferences([one.board, other.board]).length > 0
 }
 
 function inOrder(pair: Pair): Pair {

@@ -79,7 +79,7 @@ describe('a trim with mitred ends', () => {
     )
   })
 
-  it('is mitred after it is banded, and put up with its returns', () => {
+  it('is mitred after it is banded, and put up with its returns, of which those of a straight run are square', () => {
     const run = derived.runs.find(({ mark }) => mark === 'ULC2')!
     const steps = assemblyOfRun(run, derived.project).map(({ text, marks }) => `${text} ${marks.join(' ')}`)
     expect(steps.at(-2)).toBe(
@@ -88,5 +88,7 @@ describe('a trim with mitred ends', () => {
     expect(steps.at(-1)).toBe(
       'When the cabinets hang, screw the light rail on from above, through their bottoms, its returns glued to it at their mitres first, mitres glued and closed at the face. ULC2-LR1 ULC2-LT1',
     )
+    const straight = assemblyOfRun(derived.runs.find(({ mark }) => mark === 'UL1')!, derived.project)
+    expect(straight.at(-1)!.text).toContain('its returns glued to it behind its ends first, mitres glued')
   })
 })

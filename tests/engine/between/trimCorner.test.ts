@@ -117,6 +117,17 @@ describe('the trim of a diagonal corner upper', () => {
     expect(runs.flatMap(({ problems }) => problems)).toEqual([])
   })
 
+  it('is not told to stand in the trim that it is mitred against, but in what it does stand in', () => {
+    const told = (...cabinets: readonly Cabinet[]) =>
+      derive(trimmed(aCorner(...cabinets), BOTH)).problems.flatMap(({ message }) =>
+        message.includes('would stand in one another') ? [message] : [],
+      )
+    expect(told(u1, u2, u3)).toEqual([])
+    // Its crown reaches up into what hangs over it.
+    const over = upper('U4', 2900, { bottom: 1400 + 700 + 60, height: 200 })
+    expect(told(u2, over)).toContainEqual(expect.stringMatching(/UCC2 reaches up to 2170 mm .* U4 begins at 2160 mm/))
+  })
+
   it('is spliced where it is longer than its sheets, mitred at its ends alone', () => {
     const wide = upper('U2', 1600, { ...inCorner('diagonal', 'right', 2000), width: 2000 })
     const long = trimmed(aWall(wide), { lightRail: RAIL })

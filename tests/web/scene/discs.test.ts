@@ -50,6 +50,19 @@ describe('the discs of holes', () => {
     )
   })
 
+  it('open the way that a slanting door looks', () => {
+    const corner = { kind: 'diagonal', hand: 'left', other: 620, otherDepth: 320 } as const
+    const said = { width: 620, depth: 320, front: { kind: 'door', hinge: 'left' }, corner } as const
+    const rules = rulesWith({})
+    const parts = partsOf(buildCabinet(aCabinet('upper', said), rules), rules)
+    const discs = discsOf(
+      parts.filter(({ role }) => role === 'door'),
+      false,
+    )
+    // 300 along and 300 out: its cups open square to that, away from the room.
+    expect([...discs.opens.slice(0, 3)].map((one) => one.toFixed(4))).toEqual(['-0.7071', '0.0000', '-0.7071'])
+  })
+
   it('of a hole that is bored through are one on each face', () => {
     const screws = told(discsOf(partsWith('screws'), true)).filter((one) => one.startsWith('left-side 0,'))
     const inside = told(discsOf(partsWith('screws'), true)).filter((one) => /^left-side 18,9,/.test(one))
