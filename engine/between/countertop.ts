@@ -82,8 +82,8 @@ export interface TopRun {
   /** How far the top stands out past the run's ends, as much as there is room for; less than 0 where the top of another wall lies over an end. */
   readonly left: Mm
   readonly right: Mm
-  /** Whether it ends at a wall, where it is not banded. */
-  readonly atWall: { readonly left: boolean; readonly right: boolean }
+  /** Whether it ends at a wall, another top or what stands higher, where it is not banded; an appliance that it stops at closes nothing. */
+  readonly closed: { readonly left: boolean; readonly right: boolean }
   /** How far the splash goes on past the top's ends, over the top of another wall. */
   readonly splashPast: { readonly left: Mm; readonly right: Mm }
   /** Whether it stops at the front edge of another top at an end. */
@@ -185,8 +185,8 @@ function splashBoards(run: TopRun, lengths: readonly Interval[]): Board[] {
 }
 
 /** Whether an end of a top stands free. */
-function isSeen({ left, right, atWall }: TopRun, side: 'left' | 'right'): boolean {
-  return side === 'left' ? left > 0 && !atWall.left : right > 0 && !atWall.right
+function isSeen(run: TopRun, side: 'left' | 'right'): boolean {
+  return run[side] >= 0 && !run.closed[side]
 }
 
 /** Wood must stay all round a cut-out, and the splash stands on wood. */

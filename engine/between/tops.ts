@@ -1,15 +1,11 @@
-import type { CabinetId } from '../basics/id'
-import type { Rect } from '../geometry/rect'
 import type { Countertop } from '../project/between'
-import type { Cabinet, Project, Wall } from '../project/document'
+import type { Project, Wall } from '../project/document'
 import { find } from '../project/references'
-import { footprintOf } from '../runs/footprint'
-import { rightEdge, sharedBy, topEdge } from '../runs/lane'
-import { inTheWay, proudOf, reachingIn } from '../runs/reach'
+import { rightEdge, topEdge } from '../runs/lane'
+import { proudOf, reachingIn } from '../runs/reach'
 import { cornersOf } from '../site/wall'
 import { type Mm, settle } from '../units/length'
 import {
-  carriesTop,
   isOneTop,
   splashStretches,
   type TopRun,
@@ -23,13 +19,8 @@ import { type BuiltRun, bandingRules, partsOfRun, type RunName, runNamed } from 
 import { cabinetsAt, parted, remembered } from './runsAlong'
 import { bolted, boltsAcross } from './seam'
 import { longestBoard } from './splice'
+import { type Along, endsOf, type GoesOn } from './topEnds'
 import { topProblems } from './topProblems'
-
-/** Where a top runs along its wall, before it is known what the other wall of a corner has. */
-interface Along {
-  readonly wall: Wall
-  readonly steps: readonly TopStep[]
-}
 
 /** What the top of the other wall leaves to one: how far it may go, and how far its splash goes on over that top. */
 interface Stop {
@@ -39,9 +30,6 @@ interface Stop {
 }
 
 type Stops = { readonly [side in 'left' | 'right']?: Stop }
-
-/** How far a top goes on past its run to the wall of a corner, where the top of the other wall is butted against it. */
-type GoesOn = { readonly [side in 'left' | 'right']?: Mm }
 
 /** What a top has in its corners: where it stops, how far it goes on, and where others are joined to it. */
 interface Corners {
@@ -148,7 +136,7 @@ function stopsOf(
     // The other wall has its corner at its other end.
     const there = side === 'left' ? 'right' : 'left'
     const ends = endsOf(project, other, { ...countertop, goesOn: { [there]: otherAway } }, thickness)
-    const isToTheCorner = ends[there === 'left' ? 0 : 1] === otherAway
+    const isToTheCorner = ends[there].by === otherAway
     const splash = isToTheCorner ? settle(edge - thickness) : 0
     stops = { ...stops, [side]: { at: side === 'right' ? settle(wall.length - edge) : edge, splash, over: other } }
   }
@@ -199,15 +187,21 @@ function topOf(
   const { wall, steps } = along
   const name = nameOf(along, project)
   const ends = endsOf(project, along, { ...countertop, goesOn }, thickness)
-  const left = stops.left ? Math.min(ends[0], settle(steps[0]!.from - stops.left.at)) : ends[0]
-  const right = stops.right ? Math.min(ends[1], settle(stops.right.at - steps.at(-1)!.to)) : ends[1]
+  const stopAt = {
+    left: stops.left ? settle(steps[0]!.from - stops.left.at) : Infinity,
+    right: stops.right ? settle(stops.right.at - steps.at(-1)!.to) : Infinity,
+  }
+  const [left, right] = [Math.min(ends.left.by, stopAt.left), Math.min(ends.right.by, stopAt.right)]
   const longest = longestBoard(project, countertop.material)
   const splashPast = { left: stops.left?.splash ?? 0, right: stops.right?.splash ?? 0 }
-  const atWall = { left: steps[0]!.from <= left, right: wall.length - steps.at(-1)!.to <= right }
+  const closed = {
+    left: ends.left.isClosed || steps[0]!.from <= left || left === stopAt.left,
+    right: ends.right.isClosed || wall.length - steps.at(-1)!.to <= right || right === stopAt.right,
+  }
   const stopped = { left: stops.left !== undefined, right: stops.right !== undefined }
   const start = settle(steps[0]!.from - left)
   const joined = joints.map((place) => settle(place - start)).sort((a, b) => a - b)
-  const run: TopRun = { steps, left, right, atWall, splashPast, stopped, joined, countertop, thickness, longest }
+  const run: TopRun = { steps, left, right, closed, splashPast, stopped, joined, countertop, thickness, longest }
   if (!(topLength(run) > 0)) return []
   const first = steps[0]!
   const hasGrain = project.materials[countertop.material]?.hasGrain
@@ -235,54 +229,4 @@ function topOf(
 /** A step measured from the left end of its run. */
 function shifted(step: TopStep, by: Mm): TopStep {
   return { ...step, middle: settle(step.middle - by), from: settle(step.from - by), to: settle(step.to - by) }
-}
-
-/**
- * How far a top stands out past its ends: by what is wanted, but not into the end of the wall or what stands beside it.
- * Two tops of one level share the gap between them.
- */
-function endsOf(
-  project: Project,
-  { wall, steps }: Along,
-  { ends: wanted, overhang, goesOn }: Countertop & { readonly goesOn: GoesOn },
-  thickness: Mm,
-): readonly [Mm, Mm] {
-  const { from, level } = steps[0]!
-  const { to } = steps.at(-1)!
-  const inRun = new Set<CabinetId>(steps.map(({ cabinet }) => cabinet))
-  const band = { left: from, width: settle(to - from), bottom: level, height: thickness }
-  const topDepthAt = topDepth({ steps, countertop: { overhang } })
-  let left = Math.min(goesOn.left ?? wanted, from)
-  let right = Math.min(goesOn.right ?? wanted, settle(wall.length - to))
-  for (const { cabinet: other, there } of besidesAt(project, wall, topDepthAt, level, thickness)) {
-    if (inRun.has(other.id)) continue
-    const hasTop = carriesTop(other)
-    // What interrupts the top stands in it, however low it is said to be.
-    const upTo = other.space && !hasTop ? Math.max(there.height, level - there.bottom) : there.height
-    const covered = hasTop || other.space ? { ...there, height: settle(upTo + thickness) } : there
-    if (sharedBy(band, covered).y <= 0) continue
-    const share = hasTop ? 2 : 1
-    if (there.left + there.width / 2 < from + band.width / 2) left = Math.min(left, (from - rightEdge(there)) / share)
-    else right = Math.min(right, (there.left - to) / share)
-  }
-  return [settle(Math.max(0, left)), settle(Math.max(0, right))]
-}
-
-/**
- * What stands at a wall, and what reaches in from the one that it meets: legs with their tops, and what is no base. The
- * tops of bases there at the same level are stopped at one another elsewhere.
- */
-function besidesAt(
-  project: Project,
-  wall: Wall,
-  depth: Mm,
-  level: Mm,
-  thickness: Mm,
-): { readonly cabinet: Cabinet; readonly there: Rect }[] {
-  const own = cabinetsAt(project, wall).map((cabinet) => ({ cabinet, there: footprintOf(cabinet, project) }))
-  const round = inTheWay(project, wall, depth).filter((body) => {
-    const isLevel = Math.abs(settle(topEdge(body) - level)) < thickness
-    return body.isLeg || body.cabinet.kind !== 'base' || !isLevel
-  })
-  return [...own, ...round.map((body) => ({ cabinet: body.cabinet, there: body }))]
 }

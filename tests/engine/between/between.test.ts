@@ -123,6 +123,8 @@ describe('a countertop', () => {
     const { isInFinishedSize } = method(banded).banding
     const band = isInFinishedSize ? 2 : 0
     expect([top!.cutLength, top!.cutWidth]).toEqual([15 + 2000 + 15 - 2 * band, 580 + 20 - band])
+    const flush = withBetween(project, { countertop: { ...TOP, ends: 0, banding: 2 } })
+    expect(runsOf(flush, 'countertop')[0]!.parts[0]!.banding).toEqual({ low: 0, high: 2, start: 2, end: 2 })
     const wall = withBetween(aWall(cabinet('B1', { left: 0, width: 600 })), { countertop: { ...TOP, banding: 2 } })
     expect(runsOf(wall, 'countertop')[0]!.parts[0]!.banding).toEqual({ low: 0, high: 2, start: 0, end: 2 })
   })

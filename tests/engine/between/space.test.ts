@@ -3,7 +3,7 @@ import type { MaterialId } from '../../../engine/basics/id'
 import { boxOf } from '../../../engine/cabinets/boardBox'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
-import { type Beside, type Between, NOTHING_BESIDE, type Project } from '../../../engine/project/document'
+import { type Beside, type Between, type Cabinet, NOTHING_BESIDE, type Project } from '../../../engine/project/document'
 import { readProject, writeProject } from '../../../engine/project/schema'
 import type { Appliance, ApplianceSpace } from '../../../engine/project/space'
 import { aCorner, aWall, cabinet, OTHER_WALL, type Said, space } from '../../helpers/wall'
@@ -55,6 +55,24 @@ describe('a space for an appliance between two bases', () => {
     // However low it is said to be.
     const low = over(between('range', { height: 800 }))
     expect(lengths(low, 'countertop')).toEqual([`BT1 ${15 + 500}`, `BT2 ${700 + 15}`])
+  })
+  it('leaves the ends of the countertop and its splash beside a range seen, which are banded as free ones are', () => {
+    const banded = { ...TOP, splash: 80, banding: 2 }
+    const bands = (project: Project) =>
+      derive(over(project, { countertop: banded }))
+        .runs.filter(({ kind }) => kind === 'countertop')
+        .map(({ parts }) => parts.map(({ banding: { start, end } }) => `${start} ${end}`).join(', '))
+    // The first ends free at its left and beside the range at its right, the second the other way round.
+    expect(bands(between('range'))).toEqual(['2 2, 2 2', '2 2, 2 2'])
+    // Beside what is as high as a tall it is closed, as by a panel beside a high fridge; by the fridge itself it is not.
+    const beside = (cabinetThere: Cabinet) => bands(aWall(cabinet('B1', { left: 200, width: 500 }), cabinetThere))
+    expect(beside(cabinet('T1', { left: 700 }))).toEqual(['2 0, 2 0'])
+    const fridge = (left: Beside) => ({
+      ...space('S1', 'range', { left: 700, width: 700, height: 1800, beside: { left, right: NOTHING_BESIDE.right } }),
+      ...{ kind: 'tall' as const, left: left.kind === 'none' ? 700 : 718 },
+    })
+    expect(beside(fridge(NOTHING_BESIDE.left))).toEqual(['2 2, 2 2'])
+    expect(beside(fridge(PANEL))).toEqual(['2 0, 2 0'])
   })
   it('is chosen otherwise one by one', () => {
     const swapped = over(between('dishwasher', {}, { isTopOver: false, isKickBefore: true }))

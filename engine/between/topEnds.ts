@@ -1,0 +1,89 @@
+import type { CabinetId } from '../basics/id'
+import type { Rect } from '../geometry/rect'
+import type { Countertop } from '../project/between'
+import type { Cabinet, Project, Side, Wall } from '../project/document'
+import { footprintOf } from '../runs/footprint'
+import { rightEdge, sharedBy, topEdge } from '../runs/lane'
+import { inTheWay } from '../runs/reach'
+import { type Mm, settle } from '../units/length'
+import { carriesTop, type TopStep, topDepth } from './countertop'
+import { cabinetsAt } from './runsAlong'
+
+/** Where a top runs along its wall, before it is known what the other wall of a corner has. */
+export interface Along {
+  readonly wall: Wall
+  readonly steps: readonly TopStep[]
+}
+
+/** How far a top goes on past its run to the wall of a corner, where the top of the other wall is butted against it. */
+export type GoesOn = { readonly [side in 'left' | 'right']?: Mm }
+
+/** How far a top stands out past an end, and whether something that touches it there closes it. */
+interface TopEnd {
+  readonly by: Mm
+  readonly isClosed: boolean
+}
+
+/**
+ * How far a top stands out past its ends: by what is wanted, but not into the end of the wall or what stands beside it.
+ * Two tops of one level share the gap between them. An end is closed where what stands there touches it, and is no appliance.
+ */
+export function endsOf(
+  project: Project,
+  { wall, steps }: Along,
+  { ends: wanted, overhang, goesOn }: Countertop & { readonly goesOn: GoesOn },
+  thickness: Mm,
+): { readonly left: TopEnd; readonly right: TopEnd } {
+  const { from, level } = steps[0]!
+  const { to } = steps.at(-1)!
+  const inRun = new Set<CabinetId>(steps.map(({ cabinet }) => cabinet))
+  const band = { left: from, width: settle(to - from), bottom: level, height: thickness }
+  const topDepthAt = topDepth({ steps, countertop: { overhang } })
+  let left: TopEnd = { by: Math.min(goesOn.left ?? wanted, from), isClosed: false }
+  let right: TopEnd = { by: Math.min(goesOn.right ?? wanted, settle(wall.length - to)), isClosed: false }
+  for (const { cabinet: other, there } of besidesAt(project, wall, topDepthAt, level, thickness)) {
+    if (inRun.has(other.id)) continue
+    const hasTop = carriesTop(other)
+    // What interrupts the top stands in it, however low it is said to be.
+    const upTo = other.space && !hasTop ? Math.max(there.height, level - there.bottom) : there.height
+    const covered = hasTop || other.space ? { ...there, height: settle(upTo + thickness) } : there
+    if (sharedBy(band, covered).y <= 0) continue
+    const share = hasTop ? 2 : 1
+    const isLeft = there.left + there.width / 2 < from + band.width / 2
+    const gap = settle(Math.max(0, isLeft ? from - rightEdge(there) : there.left - to))
+    const stops = { by: settle(gap / share), isClosed: gap === 0 && doesClose(other, isLeft ? 'right' : 'left') }
+    if (isLeft) left = nearer(left, stops)
+    else right = nearer(right, stops)
+  }
+  return { left, right }
+}
+
+/** An appliance that interrupts a top is not joined to it; beside a high one a panel may be. */
+function doesClose(other: Cabinet, side: Side): boolean {
+  if (!other.space || carriesTop(other)) return true
+  return other.kind === 'tall' && other.beside[side].kind !== 'none'
+}
+
+function nearer(a: TopEnd, b: TopEnd): TopEnd {
+  if (a.by !== b.by) return a.by < b.by ? a : b
+  return { by: a.by, isClosed: a.isClosed || b.isClosed }
+}
+
+/**
+ * What stands at a wall, and what reaches in from the one that it meets: legs with their tops, and what is no base. The
+ * tops of bases there at the same level are stopped at one another elsewhere.
+ */
+function besidesAt(
+  project: Project,
+  wall: Wall,
+  depth: Mm,
+  level: Mm,
+  thickness: Mm,
+): { readonly cabinet: Cabinet; readonly there: Rect }[] {
+  const own = cabinetsAt(project, wall).map((cabinet) => ({ cabinet, there: footprintOf(cabinet, project) }))
+  const round = inTheWay(project, wall, depth).filter((body) => {
+    const isLevel = Math.abs(settle(topEdge(body) - level)) < thickness
+    return body.isLeg || body.cabinet.kind !== 'base' || !isLevel
+  })
+  return [...own, ...round.map((body) => ({ cabinet: body.cabinet, there: body }))]
+}
