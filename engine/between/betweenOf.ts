@@ -3,6 +3,7 @@ import type { Project, Wall } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { isOneKick, type KickStep, kickPieces, kickStepOf } from './kick'
 import { kicksMet } from './kickCorner'
+import { type SlantKick, slantKickBoards, slantKicks } from './kickSlant'
 import { type BuiltRun, boardsFrom, partsOfRun, runNamed } from './run'
 import { remembered, runsAlong } from './runsAlong'
 import { sameRun } from './sameRun'
@@ -24,20 +25,46 @@ function kicksOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
   if (project.between.kick === 'perCabinet') return []
   const along = (wall: Wall) => runsAlong(project, wall, (cabinet) => kickStepOf(cabinet, project), isOneKick)
   const met = kicksMet(project, new Map(walls.map((wall) => [wall.id, along(wall)])))
-  const runs = walls.flatMap((wall) => met.get(wall.id)!.map((steps) => ({ wall, steps })))
-  return runs.map(({ wall, steps }): BuiltRun => {
+  const { met: mitred, slants } = slantKicks(project, met, walls)
+  const runs = walls.flatMap((wall) => mitred.get(wall.id)!.map((kick) => ({ wall, ...kick })))
+  const straight = runs.map(({ wall, steps, mitres }): BuiltRun => {
     const first = steps[0]!
     const name = runNamed('Kick', 'K', first.cabinet, project)
     const longest = longestBoard(project, first.material)
     const hasGrain = project.materials[first.material]?.hasGrain
-    const made = remembered(project, [name, steps.map((step) => shifted(step, first.from)), longest, hasGrain], () => ({
-      parts: partsOfRun(name, boardsFrom(kickPieces(steps, longest)), project),
-      problems: [],
-    }))
+    const made = remembered(
+      project,
+      [name, steps.map((step) => shifted(step, first.from)), mitres, longest, hasGrain],
+      () => ({
+        parts: partsOfRun(name, boardsFrom(kickPieces(steps, longest, mitres)), project),
+        problems: [],
+      }),
+    )
     const width = settle(steps.at(-1)!.to - first.from)
     const place = { wall: wall.id, left: first.from, bottom: 0, width, height: first.height, depth: first.face }
     return { ...name, kind: 'kick', place, cabinets: steps.map(({ cabinet }) => cabinet), ...made }
   })
+  return [...straight, ...slants.map((one) => builtSlant(project, one))]
+}
+
+/** `BKC2`: the kick before the slanting front of B2. */
+function builtSlant(project: Project, slant: SlantKick): BuiltRun {
+  const { cabinet, kick, setback, ends } = slant
+  const { id, wall, left, width, depth, corner } = cabinet
+  const name = runNamed('KickCorner', 'KC', id, project)
+  const longest = longestBoard(project, kick.material)
+  const key = [name, kick, setback, ends, corner, width, depth, longest, project.materials[kick.material]?.hasGrain]
+  const made = remembered(project, key, () => ({
+    parts: partsOfRun(name, slantKickBoards(slant, longest), project),
+    problems: [],
+  }))
+  return {
+    ...name,
+    kind: 'kick',
+    place: { wall, left, bottom: 0, width, height: kick.height, depth },
+    cabinets: [id],
+    ...made,
+  }
 }
 
 /** A step measured from the left end of its run. */

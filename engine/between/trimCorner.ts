@@ -32,6 +32,11 @@ export interface CornerTrim {
   readonly ends: { readonly own: CornerTrimEnd; readonly other: CornerTrimEnd }
 }
 
+/** What goes across a diagonal, and whether it is met by the like of it along either wall. */
+export type SlantFace = Pick<CornerTrim, 'size' | 'corner'> & {
+  readonly ends: { readonly own: { readonly isMet: boolean }; readonly other: { readonly isMet: boolean } }
+}
+
 /** A corner cabinet with the trim before its slanting face, or before the other leg of an L. */
 export interface CornerTrimmed {
   readonly cabinet: Cabinet
@@ -170,8 +175,8 @@ function slantReturns(
   return pieces.map((piece) => mirrored({ ...piece, role: RETURNS[kind], number: 1 }, size.width))
 }
 
-/** Where the face of a slanting trim ends, the corner at the left. */
-function slantEnds({ size, corner, ends }: CornerTrim, before: Mm) {
+/** Where the face of a slanting trim ends that stands so far before the fronts, the corner at the left. */
+export function slantEnds({ size, corner, ends }: SlantFace, before: Mm) {
   const { along, out, long } = slantOf(size, corner)
   return {
     own: ends.own.isMet

@@ -83,10 +83,7 @@ function builtCorner(
   const lying = joined(isRight ? pieces.map((piece) => mirrored(piece, width)) : pieces, rules.method)
   const boards = lying.map((board) => workedOn(board, cabinet, shelving.pins, legs, corner))
   const slanted = (board: Board) => (isRight ? mirroredSlant(board, width) : board)
-  const before = [
-    ...slantKick(legs, isKickLong).map(slanted),
-    ...cornerFrame(legs, { hand: corner.hand, width, report }),
-  ]
+  const before = [...slantKick(legs).map(slanted), ...cornerFrame(legs, { hand: corner.hand, width, report })]
   const { front } = cabinet
   if (front.kind === 'open') return { boards: [...boards, ...before], fronts: [] }
   const densityOf = ({ material }: Board) => rules.materials[material]?.density ?? 0

@@ -72,21 +72,19 @@ function downAndForward(): Explode {
 }
 
 /**
- * The one board before the floor of a diagonal, between its sides or the ends of its plinth, before legs from end to end.
- * Its ends are mitred to lie against them, or to be in line with the ends of the cabinet: behind its face it is longer.
+ * The one board before the floor of a diagonal, between its sides or the ends of its plinth. Its ends are mitred to lie against
+ * them: behind its face it is longer. Before legs it is a board of the kicks in lengths.
  *
  *      |\   \
  *      | \   \        side | \ face
  *      |  \___\
  */
-export function slantKick(legs: Legs, isKickLong: boolean): Board[] {
+export function slantKick(legs: Legs): Board[] {
   const { own, other, kind } = legs
   const { floor } = own.method
-  if (kind === 'L' || own.floorHeight === 0 || floor.kind === 'none') return []
-  if (floor.kind === 'legs' && !isKickLong) return []
+  if (kind === 'L' || own.floorHeight === 0 || floor.kind === 'none' || floor.kind === 'legs') return []
   const line = frontLine(legs, floor.setback)
-  const inside = floor.kind === 'legs' ? 0 : own.thickness
-  const [right, far] = [settle(own.width - inside), settle(other.width - inside)]
+  const [right, far] = [settle(own.width - own.thickness), settle(other.width - own.thickness)]
   const from = { x: line.x(far), z: far }
   const length = settle(Math.hypot(right - from.x, from.z - line.z(right)))
   const [byOwn, byOther] = [(own.thickness * line.out) / line.along, (own.thickness * line.along) / line.out].map(
