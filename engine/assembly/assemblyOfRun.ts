@@ -1,4 +1,4 @@
-import { type BuiltRun, bandingRules } from '../between/run'
+import type { BuiltRun } from '../between/run'
 import { isMitre } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import type { Project } from '../project/document'
@@ -7,8 +7,8 @@ import { type AssemblyStep, stepOf } from './step'
 
 /** What is done to the boards over several cabinets, from the saw until they are put up before, under or on them. */
 export function assemblyOfRun({ kind, parts }: Pick<BuiltRun, 'kind' | 'parts'>, project: Project): AssemblyStep[] {
-  const { isInFinishedSize } = bandingRules(project)
-  const steps = [...machiningOf(parts, isInFinishedSize), stepOf('fitting', fittingWords(kind, parts), parts)]
+  const order = project.methods[project.method]!
+  const steps = [...machiningOf(parts, order), stepOf('fitting', fittingWords(kind, parts), parts)]
   return steps.filter(({ marks }) => marks.length > 0)
 }
 

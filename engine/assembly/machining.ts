@@ -11,7 +11,8 @@ export type WorkOrder = Pick<BuildMethod, 'banding' | 'dadoFront'>
 
 /**
  * What is done to boards after the saw and before anything is put together: band, then dado, then bore. An edge that is
- * bevelled is banded after that, one that is mitred before, and a board on which the band goes over the ends of dados after those are cut.
+ * bevelled is banded after that, and a board on which the band goes over the ends of dados after those are cut. Ends are
+ * mitred when the edges are banded, and have no band.
  */
 export function machiningOf(parts: readonly Part[], { banding, dadoFront }: WorkOrder): AssemblyStep[] {
   const banded = parts.filter(isBanded)
