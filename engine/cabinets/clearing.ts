@@ -38,11 +38,14 @@ export interface Plate {
 /** The place nearest to a wish that is in none of the stretches that are taken; null where the range has none. */
 export function nearestFree(wish: Mm, taken: readonly Interval[], { from, to }: Interval): Mm | null {
   const isFree = (at: Mm) => at >= from && at <= to && !taken.some((one) => at > one.from && at < one.to)
+  if (isFree(wish)) return wish
   const edges = taken.flatMap((one) => [one.from, one.to])
-  const [nearest] = [wish, from, to, ...edges]
-    .filter(isFree)
-    .sort((a, b) => Math.abs(a - wish) - Math.abs(b - wish) || a - b)
-  return nearest ?? null
+  const isNearer = (a: Mm, b: Mm) => (Math.abs(a - wish) - Math.abs(b - wish) || a - b) < 0
+  let nearest: Mm | null = null
+  for (const edge of [from, to, ...edges]) {
+    if ((nearest === null || isNearer(edge, nearest)) && isFree(edge)) nearest = edge
+  }
+  return nearest
 }
 
 /** Where the middle of a plate cannot be for what is worked on its face: dadoes, notches and holes. */

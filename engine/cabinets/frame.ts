@@ -20,9 +20,10 @@ export function inBoard({ placement }: Board, box: Box): Box {
 /** A box of the cabinet's frame as one that lies by a placement sees it. */
 export function inFrame({ origin, length, width, thickness }: Placement, box: Box): Box {
   const along = (axis: Axis): readonly [Mm, Mm] => {
-    const { dimension, sign } = dimensionOf(axis)
-    const [from, to] = [box.min[dimension] - origin[dimension], box.max[dimension] - origin[dimension]]
-    return sign === 1 ? [settle(from), settle(to)] : [settle(0 - to), settle(0 - from)]
+    const dimension = axis[1] as Dimension
+    const from = box.min[dimension] - origin[dimension]
+    const to = box.max[dimension] - origin[dimension]
+    return axis[0] === '+' ? [settle(from), settle(to)] : [settle(0 - to), settle(0 - from)]
   }
   const [x, y, z] = [along(length), along(width), along(thickness)]
   return { min: { x: x[0], y: y[0], z: z[0] }, max: { x: x[1], y: y[1], z: z[1] } }

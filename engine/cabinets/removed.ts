@@ -62,10 +62,14 @@ export function boredBy(row: HoleRow, board: Board): Box[] {
   const across = Math.max(diameter, countersink) / 2
   const lengthwise = Math.max(across, oval / 2)
   const [x, y] = along === 'width' ? [across, lengthwise] : [lengthwise, across]
+  const { axis, from, to } = depthOf(row, board)
+  const up = row.up ?? 0
   return centresOf(row).map((centre) => {
-    const from = { x: centre.x - x, y: centre.y - y, z: (row.up ?? 0) - across }
-    const to = { x: centre.x + x, y: centre.y + y, z: (row.up ?? 0) + across }
-    return { min: { ...from, ...depthOf(row, board).min }, max: { ...to, ...depthOf(row, board).max } }
+    const min = { x: centre.x - x, y: centre.y - y, z: up - across }
+    const max = { x: centre.x + x, y: centre.y + y, z: up + across }
+    min[axis] = from
+    max[axis] = to
+    return { min, max }
   })
 }
 
@@ -95,7 +99,7 @@ function slantedIn(row: HoleRow, slant: Slant, board: Board): Box[] {
 /** How far a row reaches into its board, from its face. */
 function depthOf({ face, depth }: HoleRow, { length, width, thickness }: Board) {
   const into = (axis: 'x' | 'y' | 'z', size: Mm, isHigh: boolean) => {
-    return { min: { [axis]: isHigh ? size - depth : 0 }, max: { [axis]: isHigh ? size : depth } }
+    return isHigh ? { axis, from: size - depth, to: size } : { axis, from: 0, to: depth }
   }
   if (face === 'start' || face === 'end') return into('x', length, face === 'end')
   if (face === 'low' || face === 'high') return into('y', width, face === 'high')

@@ -1,6 +1,6 @@
 import { assert } from '../basics/assert'
 import type { Mm } from '../units/length'
-import { type Axis, cross, isSame, plus, times, unit, type Vec3 } from './vector'
+import { type Axis, cross, isSame, plus, unit, type Vec3 } from './vector'
 
 /**
  * How a board lies in its cabinet. The board's own frame has x along its length (the grain), y across it, z through
@@ -29,7 +29,13 @@ export function placement(origin: Vec3, length: Axis, width: Axis): Placement {
 
 /** The point (x, y, z) of the board's own frame, in the frame of the cabinet. */
 export function toCabinet(at: Placement, x: Mm, y: Mm, z: Mm): Vec3 {
-  const straight = plus(times(unit(at.length), x), plus(times(unit(at.width), y), times(unit(at.thickness), z)))
+  const [a, b, c] = [unit(at.length), unit(at.width), unit(at.thickness)]
+  // Written out, since every corner of every board and hole comes through here.
+  const straight = {
+    x: a.x * x + (b.x * y + c.x * z),
+    y: a.y * x + (b.y * y + c.y * z),
+    z: a.z * x + (b.z * y + c.z * z),
+  }
   return plus(at.origin, at.turn ? turned(straight, at.turn) : straight)
 }
 

@@ -29,15 +29,31 @@ export function convexOfBox({ min, max }: Box): Convex {
 
 /** The part of a body on the near side of a plane; no faces where nothing is left. */
 export function cutBy(body: Convex, plane: Plane): Convex {
-  const heights = body.flatMap((face) => face.map((point) => heightOver(plane, point)))
-  if (heights.every((height) => height <= DUST)) return body
-  if (heights.every((height) => height >= -DUST)) return []
+  if (body.every((face) => face.every((point) => heightOver(plane, point) <= DUST))) return body
+  if (body.every((face) => face.every((point) => heightOver(plane, point) >= -DUST))) return []
   const faces = body.map((face) => polygonUnder(face, plane)).filter((face) => face.length > 2)
   const cap = capOf(
     faces.flat().filter((point) => Math.abs(heightOver(plane, point)) <= DUST),
     plane.normal,
   )
   return cap.length > 2 ? [...faces, cap] : faces
+}
+
+/** The least box around a body, which has a corner. */
+export function boxAroundConvex(body: Convex): Box {
+  const first = body[0]![0]!
+  const [min, max] = [{ ...first }, { ...first }]
+  for (const face of body) {
+    for (const { x, y, z } of face) {
+      if (x < min.x) min.x = x
+      else if (x > max.x) max.x = x
+      if (y < min.y) min.y = y
+      else if (y > max.y) max.y = y
+      if (z < min.z) min.z = z
+      else if (z > max.z) max.z = z
+    }
+  }
+  return { min, max }
 }
 
 /** What two bodies share. */

@@ -1,7 +1,8 @@
+import { once } from '../basics/remember'
 import { type Board, explodedBy } from '../cabinets/board'
 import { type Box, boxesOverlap, boxVolume } from '../geometry/box'
 import type { Mm } from '../units/length'
-import { type Convex, convexVolume, sharedBy } from './convex'
+import { boxAroundConvex, type Convex, convexVolume, sharedBy } from './convex'
 import { bodiesInCabinet, isSlanted } from './slant'
 import { blankInCabinet, boxesInCabinet, movedBox } from './solid'
 
@@ -19,13 +20,14 @@ const DUST: Mm = 1e-6
 export function interferences<Of extends Board>(boards: readonly Of[], apart = 0): Interference<Of>[] {
   const places = boards.map((board) => {
     const by = explodedBy(board.explode, apart)
-    return { board, by, blank: movedBox(blankInCabinet(board), by) }
+    const blank = movedBox(blankInCabinet(board), by)
+    return { board, by, blank, bodies: once(() => bodiesInCabinet(board, by).map(boxed)) }
   })
   return places.flatMap((one, at) =>
     places.slice(at + 1).flatMap((other): Interference<Of>[] => {
       if (!boxesOverlap(one.blank, other.blank, DUST)) return []
       if (isSlanted(one.board) || isSlanted(other.board)) {
-        const volume = slantVolume(bodiesInCabinet(one.board, one.by), bodiesInCabinet(other.board, other.by))
+        const volume = slantVolume(one.bodies(), other.bodies())
         return volume > SLANT_DUST ? [{ a: one.board, b: other.board, volume }] : []
       }
       const theirs = boxesInCabinet(other.board).map((box) => movedBox(box, other.by))
@@ -45,11 +47,24 @@ export function interferences<Of extends Board>(boards: readonly Of[], apart = 0
  */
 const SLANT_DUST = 19
 
-function slantVolume(bodies: readonly Convex[], others: readonly Convex[]): number {
-  return bodies.reduce(
-    (sum, body) => sum + others.reduce((part, other) => part + convexVolume(sharedBy(body, other)), 0),
-    0,
-  )
+/** A body with the least box around it: what does not meet by boxes need not be cut to see what it shares. */
+interface Boxed {
+  readonly body: Convex
+  readonly box: Box
+}
+
+function boxed(body: Convex): Boxed {
+  return { body, box: boxAroundConvex(body) }
+}
+
+function slantVolume(bodies: readonly Boxed[], others: readonly Boxed[]): number {
+  let sum = 0
+  for (const one of bodies) {
+    for (const other of others) {
+      if (boxesOverlap(one.box, other.box)) sum += convexVolume(sharedBy(one.body, other.body))
+    }
+  }
+  return sum
 }
 
 function sharedVolume(box: Box, others: readonly Box[]): number {

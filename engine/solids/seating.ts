@@ -48,13 +48,19 @@ function turnedBack(board: Board): Board {
 function unseatedAmong(boards: readonly Board[], groovePlay: Mm, dust: Mm): UnseatedJoint[] {
   const fillings = boards.map((board) => [...boxesInCabinet(board), ...groovesIn(board)])
   return boards.flatMap((board, at) => {
-    const others = fillings.filter((_, other) => other !== at).flat()
     return board.operations.flatMap((operation): UnseatedJoint[] => {
       if (operation.kind === 'holeRow' || operation.kind === 'notch' || isSlantedCut(operation)) return []
       const room = roomOf(operation, board)
       if (!room) return [{ board, recess: operation, empty: Number.POSITIVE_INFINITY }]
       const play = dust + (isMadeWithPlay(operation) ? groovePlay : 0)
-      const left = others.reduce((rooms, box) => rooms.flatMap((one) => lessBox(one, grown(box, play))), [room])
+      const near = grown(room, play)
+      let left = [room]
+      for (const [other, boxes] of fillings.entries()) {
+        if (other === at) continue
+        for (const box of boxes) {
+          if (boxesOverlap(box, near)) left = left.flatMap((one) => lessBox(one, grown(box, play)))
+        }
+      }
       const empty = left.reduce((sum, box) => sum + boxVolume(box), 0)
       return left.length > 0 ? [{ board, recess: operation, empty }] : []
     })

@@ -3,7 +3,7 @@ import type { Rules } from '../../engine/cabinets/build'
 import type { Box } from '../../engine/geometry/box'
 import type { Vec3 } from '../../engine/geometry/vector'
 import type { Cabinet } from '../../engine/project/document'
-import { type Convex, convexOfBox, convexVolume, cutBy, type Plane } from '../../engine/solids/convex'
+import { boxAroundConvex, type Convex, convexOfBox, convexVolume, cutBy, type Plane } from '../../engine/solids/convex'
 import { bodiesInCabinet, isSlanted } from '../../engine/solids/slant'
 import { blankInCabinet } from '../../engine/solids/solid'
 
@@ -104,10 +104,9 @@ export function outside(board: Board, cabinet: Cabinet, rules: Rules): string[] 
 }
 
 function pastRoom(body: Convex, { box, not }: Room): string[] {
-  const points = body.flat()
+  const { min, max } = boxAroundConvex(body)
   const past = (['x', 'y', 'z'] as const).flatMap((axis) => {
-    const all = points.map((point) => point[axis])
-    const [low, high] = [Math.min(...all), Math.max(...all)]
+    const [low, high] = [min[axis], max[axis]]
     return low < box.min[axis] - DUST || high > box.max[axis] + DUST ? [`${axis} ${low} to ${high}`] : []
   })
   const beyond = not.length > 0 ? volumeBeyond(body, not) : 0
