@@ -6,7 +6,7 @@ import { buildCabinet } from '../../engine/cabinets/buildCabinet'
 import { type Bevel, type Clip, type HoleRow, isEdgeSlot, type Operation } from '../../engine/cabinets/operation'
 import { turned } from '../../engine/geometry/placement'
 import { type Axis, unit, type Vec3 } from '../../engine/geometry/vector'
-import { meshOf } from '../../engine/solids/mesh'
+import { meshOf, shapeKey } from '../../engine/solids/mesh'
 import { volumeOf } from '../../engine/solids/volume'
 import { ANY_KIND, type Made, SEED } from '../helpers/anyMade'
 
@@ -19,7 +19,8 @@ import { ANY_KIND, type Made, SEED } from '../helpers/anyMade'
 const LAID = 10
 /** Drilling is slow there, so that so few of each are bored. */
 const DRILLED = 20
-const SEGMENTS = 48
+/** Few sides drill quickly, and what they leave is known to the last bit whatever their number. */
+const SEGMENTS = 16
 /** What a drill with flat sides leaves of a round hole. */
 const ROUND = ((SEGMENTS / 2) * Math.sin((2 * Math.PI) / SEGMENTS)) / Math.PI
 
@@ -184,8 +185,9 @@ function roundIn(board: Board): number {
   }, 0)
 }
 
-function boxesTouch(a: Manifold, b: Manifold): boolean {
-  const [one, other] = [a.boundingBox(), b.boundingBox()]
+type Bounds = ReturnType<Manifold['boundingBox']>
+
+function boxesTouch(one: Bounds, other: Bounds): boolean {
   return [0, 1, 2].every((axis) => one.min[axis]! < other.max[axis]! && other.min[axis]! < one.max[axis]!)
 }
 
@@ -193,10 +195,15 @@ describe('the boards of cabinets of every kind, built by every choice of a metho
   it.each(ANY_KIND)(
     '%s have the volume that the blocks of another library leave of them: 2500 of the 5000 cabinets',
     (_, any, numRuns) => {
+      const right = new Set<string>()
       everyBoard(any, numRuns / 2, (board) => {
-        const theirs = withCare((keep) => worked(board, keep, false).volume())
         const unbored = { ...board, operations: board.operations.filter(({ kind }) => kind !== 'holeRow') }
+        // A board of a shape that was found right before is as right wherever it lies.
+        const shape = shapeKey(unbored)
+        if (right.has(shape)) return
+        const theirs = withCare((keep) => worked(unbored, keep).volume())
         expect(Math.abs(volumeOf(unbored) - theirs) / theirs, board.role).toBeLessThan(1e-5)
+        right.add(shape)
       })
     },
     300_000,
@@ -219,12 +226,15 @@ describe('the boards of cabinets of every kind, built by every choice of a metho
   it.each(ANY_KIND)('%s share no room with one another when they are laid together', (_, any, numRuns) => {
     everyCabinet(any, numRuns / LAID, (boards) => {
       withCare((keep) => {
-        const places = boards.map((board) => laid(board, worked(board, keep, false), keep))
+        const places = boards.map((board) => {
+          const solid = laid(board, worked(board, keep, false), keep)
+          return { solid, bounds: solid.boundingBox() }
+        })
         for (const [at, one] of places.entries()) {
           for (const [other, two] of places.entries()) {
-            if (other <= at || !boxesTouch(one, two)) continue
+            if (other <= at || !boxesTouch(one.bounds, two.bounds)) continue
             // They reckon in floats of 32 bits: a skin of a few thousandths of a mm over a panel.
-            const volume = keep(one.intersect(two)).volume()
+            const volume = keep(one.solid.intersect(two.solid)).volume()
             expect(volume, `${boards[at]!.role} in ${boards[other]!.role}`).toBeLessThan(50)
           }
         }
