@@ -1,17 +1,22 @@
+import { invert } from './inverse'
+
 /** Smaller than this is taken for nothing: of prices, of pivots, and of what is missing of a demand. */
 const NO_GAIN = 1e-9
 const NO_PIVOT = 1e-7
 const NOT_MISSING = 1e-7
 /** A column that is taken less often may owe that to how demands are told apart. */
 const TAKEN = 1e-3
-/** The demands are told apart by so much, so that no two columns leave at once and the pivots do not go in circles. */
+/**
+ * Demands and costs are told apart by so much, so that no two columns come or leave as well as each other and the pivots
+ * do not go in circles.
+ */
 const APART = 1e-6
 /** So many pivots in one solution say that it goes nowhere; after so many the inverse is made anew. */
-const MOST_PIVOTS = 20_000
+const MOST_PIVOTS = 2000
 const PIVOTS_TRUSTED = 150
 
 export interface Covered {
-  /** So many columns it takes, in fractions. */
+  /** So many columns it takes, in fractions; short of that by a millionth at most. */
   readonly value: number
   /** What one more of each demand would cost. */
   readonly duals: Float64Array
@@ -50,7 +55,7 @@ export class Simplex {
     this.basis = Int32Array.from(demand, (_, row) => row)
     this.inverse = new Float64Array(size * size)
     this.taken = Float64Array.from(this.demand)
-    this.duals = new Float64Array(size).fill(1)
+    this.duals = Float64Array.from(demand, (_, row) => costOf(row))
     this.way = new Float64Array(size)
     this.isSurplusIn = new Uint8Array(size)
     this.there = new Int32Array(size)
@@ -92,8 +97,8 @@ export class Simplex {
   solve(): Covered | null {
     const until = this.pivots + MOST_PIVOTS
     while (this.meet() || this.gain()) if (this.pivots > until) return null
-    const value = this.demand.reduce((sum, demand, row) => sum + this.duals[row]! * (demand - apart(row)), 0)
-    return { value, duals: this.duals }
+    const sum = this.demand.reduce((sum, demand, row) => sum + this.duals[row]! * (demand - apart(row)), 0)
+    return { value: sum / (1 + 1.5 * APART), duals: this.duals }
   }
 
   /** How often each column is taken that is taken at all. */
@@ -124,7 +129,7 @@ export class Simplex {
       if (isIn[column]) continue
       const along = this.weigh(inverse, row, column)
       if (along >= -NO_PIVOT) continue
-      const ratio = Math.max(0, 1 - this.weigh(duals, 0, column)) / -along
+      const ratio = Math.max(0, costOf(column) - this.weigh(duals, 0, column)) / -along
       if (ratio < best) {
         best = ratio
         entering = column
@@ -152,7 +157,7 @@ export class Simplex {
     let best = NO_GAIN
     for (let column = 0; column < isIn.length; column++) {
       if (isIn[column]) continue
-      const gained = this.weigh(duals, 0, column) - 1
+      const gained = this.weigh(duals, 0, column) - costOf(column)
       if (gained > best) {
         best = gained
         entering = column
@@ -203,7 +208,7 @@ export class Simplex {
   private enter(entering: number, place: number): void {
     const { inverse, way, basis, taken, duals, isIn, isSurplusIn, there } = this
     const size = basis.length
-    const gained = entering < 0 ? -duals[-1 - entering]! : this.weigh(duals, 0, entering) - 1
+    const gained = entering < 0 ? -duals[-1 - entering]! : this.weigh(duals, 0, entering) - costOf(entering)
     const pivot = way[place]!
     const row = place * size
     const times = taken[place]! / pivot
@@ -246,55 +251,24 @@ export class Simplex {
         for (let at = starts[column]!; at < starts[column + 1]!; at++) matrix[rows[at]! * size + place] = counts[at]!
       }
     }
-    inverted(matrix, inverse, size)
+    invert(matrix, inverse, size)
     this.steps += size * size * size
     duals.fill(0)
     for (let place = 0; place < size; place++) {
       let sum = 0
       for (let at = 0; at < size; at++) {
         sum += inverse[place * size + at]! * demand[at]!
-        if (basis[place]! >= 0) duals[at]! += inverse[place * size + at]!
+        if (basis[place]! >= 0) duals[at]! += costOf(basis[place]!) * inverse[place * size + at]!
       }
       taken[place] = sum
     }
   }
 }
 
-function apart(row: number): number {
-  return APART * (0.5 + ((row * 0.6180339887) % 1))
+function costOf(column: number): number {
+  return 1 + apart(column)
 }
 
-/** Gauss and Jordan, the largest pivot of each column first. */
-function inverted(matrix: Float64Array, inverse: Float64Array, size: number): void {
-  inverse.fill(0)
-  for (let at = 0; at < size; at++) inverse[at * size + at] = 1
-  for (let column = 0; column < size; column++) {
-    let largest = column
-    for (let row = column + 1; row < size; row++) {
-      if (Math.abs(matrix[row * size + column]!) > Math.abs(matrix[largest * size + column]!)) largest = row
-    }
-    for (const numbers of [matrix, inverse]) exchange(numbers, column * size, largest * size, size)
-    const pivot = matrix[column * size + column]!
-    for (let at = 0; at < size; at++) {
-      matrix[column * size + at]! /= pivot
-      inverse[column * size + at]! /= pivot
-    }
-    for (let row = 0; row < size; row++) {
-      const share = matrix[row * size + column]!
-      if (row === column || share === 0) continue
-      for (let at = 0; at < size; at++) {
-        matrix[row * size + at]! -= share * matrix[column * size + at]!
-        inverse[row * size + at]! -= share * inverse[column * size + at]!
-      }
-    }
-  }
-}
-
-function exchange(numbers: Float64Array, a: number, b: number, size: number): void {
-  if (a === b) return
-  for (let at = 0; at < size; at++) {
-    const held = numbers[a + at]!
-    numbers[a + at] = numbers[b + at]!
-    numbers[b + at] = held
-  }
+function apart(number: number): number {
+  return APART * (0.5 + ((number * 0.6180339887) % 1))
 }

@@ -12,6 +12,7 @@ import { firstPlan } from '../../../engine/sheets/plan'
 import { type Programme, programmeOf } from '../../../engine/sheets/programme'
 import { sawFor } from '../../../engine/sheets/saw'
 import { patternsOf } from '../../../engine/sheets/staged'
+import { sheetCount } from '../../../engine/sheets/tally'
 import { verify } from '../../../engine/sheets/verify'
 import { kitchenJob } from '../../bench/jobs'
 
@@ -114,6 +115,27 @@ describe('the best sheet at given prices', () => {
       const priced = patterns.price(ofKinds, 5)
       expect(priced.best, `seed ${seed}`).toBeCloseTo(bestOnGrid(job, prices), 9)
       expect(priced.sheets[0]!.worth).toBeCloseTo(priced.best, 9)
+    }
+  })
+})
+
+describe('sheets that may be cut either way first', () => {
+  it('are worth what the better way is worth, and bound a job as no layout does that is cut either way', () => {
+    for (let seed = 1; seed <= 60; seed++) {
+      const job: SheetJob = { ...smallJob(seed), effort: 'glance' }
+      const [either, rip, crosscut] = (['any', 'rip', 'crosscut'] as const).map((firstCut) => ({ ...job, firstCut }))
+      const worth = [either!, rip!, crosscut!].map((asked) => {
+        const lot = lotsOf(asked)[0]!
+        return patternsOf(lot)!.price(
+          Float64Array.from(lot.kinds, ({ area }) => area ** 0.9 / lot.sheetArea),
+          5,
+        ).best
+      })
+      expect(worth[0], `seed ${seed}`).toBe(Math.max(worth[1]!, worth[2]!))
+      const { bound } = programmeFor(lotsOf(either!)[0]!)
+      for (const asked of [either!, rip!, crosscut!]) {
+        expect(bound).toBeLessThanOrEqual(sheetCount(packSheets(asked)))
+      }
     }
   })
 })
