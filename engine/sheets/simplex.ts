@@ -16,9 +16,9 @@ const MOST_PIVOTS = 2000
 const PIVOTS_TRUSTED = 150
 
 export interface Covered {
-  /** So many columns it takes, in fractions; short of that by a millionth at most. */
+  /** So many columns it takes, in fractions. */
   readonly value: number
-  /** What one more of each demand would cost. */
+  /** What one more of each demand would cost, to a millionth. */
   readonly duals: Float64Array
 }
 
@@ -97,8 +97,19 @@ export class Simplex {
   solve(): Covered | null {
     const until = this.pivots + MOST_PIVOTS
     while (this.meet() || this.gain()) if (this.pivots > until) return null
-    const sum = this.demand.reduce((sum, demand, row) => sum + this.duals[row]! * (demand - apart(row)), 0)
-    return { value: sum / (1 + 1.5 * APART), duals: this.duals }
+    return { value: this.value(), duals: this.duals }
+  }
+
+  /** What the columns of the basis come to where demands and costs are not told apart. */
+  private value(): number {
+    const { basis, inverse, demand } = this
+    const size = basis.length
+    let value = 0
+    for (let place = 0; place < size; place++) {
+      if (basis[place]! < 0) continue
+      for (let row = 0; row < size; row++) value += inverse[place * size + row]! * (demand[row]! - apart(row))
+    }
+    return value
   }
 
   /** How often each column is taken that is taken at all. */
