@@ -49,6 +49,8 @@ export interface PatternSheet {
 }
 
 const MOST_LENGTHS = 300
+/** A programme of more kinds of parts takes too much memory and time for each of its steps. */
+const MOST_KINDS = 700
 
 /**
  * For the largest sheet, as if there were enough of it: what can be cut from fewer, or from smaller ones beside it, can be
@@ -60,7 +62,7 @@ export function patternsOf(lot: Lot): Patterns | null {
   const stock = lot.stocks.find(({ length, width }) =>
     lot.stocks.every((other) => other.length <= length && other.width <= width),
   )
-  if (!stock) return null
+  if (!stock || lot.kinds.length > MOST_KINDS) return null
   if ((lot.depth !== 2 && lot.depth !== 3) || lot.kinds.some(({ block }) => block)) return null
   const ways = lot.first === 'any' ? [RIP, CROSSCUT] : [lot.first === 'rip' ? RIP : CROSSCUT]
   const each = ways.map((way) => patternsBegun(way as Way, lot, stock))

@@ -150,6 +150,15 @@ describe('the linear programme', () => {
     expect(patternsOf(lotsOf({ ...job, parts: parts.slice(0, 3) })[0]!)).not.toBe(null)
   })
 
+  it('is not asked where there are so many kinds of parts that it would take more memory than there is', () => {
+    const parts = Array.from({ length: 10_000 }, (_, at) => ({
+      ...{ id: `p${at}`, material: 'm', length: 300 + (at % 100), width: 200 + Math.floor(at / 100), quantity: 1 },
+    }))
+    const job = { kerf: 3, stock: [{ id: 's', material: 'm', length: 2440, width: 1220 }], parts }
+    expect(patternsOf(lotsOf(job)[0]!)).toBe(null)
+    expect(patternsOf(lotsOf({ ...job, parts: parts.slice(0, 600) })[0]!)).not.toBe(null)
+  })
+
   it('never asks for more sheets than a layout has', () => {
     for (let seed = 1; seed <= 150; seed++) {
       const job = smallJob(seed)
