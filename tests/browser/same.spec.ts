@@ -1,5 +1,6 @@
 import { demonstrationKitchen, derive, type SheetJob } from '../../engine/index'
 import { packSheets } from '../../engine/sheets/pack'
+import { written } from '../../web/workers/letters'
 import { kitchenJob } from '../bench/jobs'
 import { expect, test } from './shop'
 
@@ -23,14 +24,13 @@ for (const [name, job] of JOBS) {
         return new Promise<string>((resolve, reject) => {
           worker.onerror = ({ message }) => reject(new Error(`the worker failed: ${message}`))
           worker.onmessage = ({ data }: MessageEvent<string>) => {
-            if (JSON.parse(data).isSettled) resolve(data)
+            if (JSON.parse(data.split('\n')[0]!).isSettled) resolve(data)
           }
           worker.postMessage({ number: 1, job: asked })
         })
       },
       [address, job] as const,
     )
-    const plain = JSON.stringify(here, (key, value) => (key === 'placements' ? undefined : value))
-    expect(JSON.stringify(JSON.parse(there).answer)).toBe(plain)
+    expect(there).toBe(written({ kind: 'answer', number: 1, answer: here, isSettled: true }))
   })
 }
