@@ -120,6 +120,9 @@ const OFFSETS: readonly Place[] = (() => {
   return steps.flatMap((x) => steps.map((y) => ({ x, y }))).sort((a, b) => far(a) - far(b) || b.y - a.y || a.x - b.x)
 })()
 
+/** Lengths are on a grid of 1/3200 mm: the middle of two is up to half of that beside it. */
+const HAIR: Mm = 0.001
+
 type Bored = readonly { readonly board: Board; readonly row: HoleRow }[]
 
 function nearestPlace(
@@ -133,8 +136,11 @@ function nearestPlace(
   const roomsOf = (board: Board) => roomsIn(withHoles(board, rowsOf.get(board) ?? []))
   const inBox = { box: boxOf(boxFront), rooms: roomsOf(boxFront) }
   const inMembers = members.map((board) => ({ board, box: boxOf(board), rooms: roomsOf(board) }))
+  // Of two places as far away, the one that is farther from the middle, so that both halves are alike.
+  const { min, max } = inBox.box
+  const outwards = wish.x > (min.x + max.x) / 2 + HAIR ? -1 : 1
   for (const by of OFFSETS) {
-    const at = { x: settle(wish.x + by.x), y: settle(wish.y + by.y) }
+    const at = { x: settle(wish.x + outwards * by.x), y: settle(wish.y + by.y) }
     if (!isFree(at, screws.head / 2, { from: inBox.box.min.z, to: z }, inBox)) continue
     const deep = { from: settle(z + gap), to: settle(z + gap + depth) }
     const member = inMembers.find((one) => isFree(at, screws.pilot / 2, deep, one))

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { Board, BoardRole } from '../../engine/cabinets/board'
 import { boxOf } from '../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
-import { isSlantedCut, type Operation } from '../../engine/cabinets/operation'
+import { type HoleRow, isSlantedCut, type Operation } from '../../engine/cabinets/operation'
 import { boredBy, removedBy } from '../../engine/cabinets/removed'
 import { type Box, boxAround } from '../../engine/geometry/box'
 import { toCabinet } from '../../engine/geometry/placement'
@@ -46,19 +46,24 @@ function areAlike(a: Box, b: Box, by: number): boolean {
   return axes.every((axis) => Math.abs(a.min[axis] - b.min[axis]) < by && Math.abs(a.max[axis] - b.max[axis]) < by)
 }
 
+/** How far a screw of a drawer front makes way, and one of its steps more. */
+const MAKES_WAY = 40 + 4
+
 /**
- * What is bored along the width of something that has no hand: the pockets of a bottom, the screws of a drawer front, the
- * hinges of a flap. Where a wished place is taken and another is as near either way, it is the one at the left.
+ * What is bored where there is no hand: the hinges of a flap, and a screw in the middle of a drawer front. Where its place is
+ * taken and another is as near either way, it is the one at the left.
  */
-function hasNoHand(purpose: string, hasFlap: boolean): boolean {
-  return ['pocketScrew', 'frontScrew', 'frontPilot'].includes(purpose) || (hasFlap && purpose.startsWith('hinge'))
+function hasNoHand({ purpose, x, y }: HoleRow, { length, placement, width }: Board, hasFlap: boolean): boolean {
+  const [at, across] = placement.length.endsWith('x') ? [x, length] : [y, width]
+  const isInMiddle = Math.abs(at - across / 2) <= MAKES_WAY
+  return (['frontScrew', 'frontPilot'].includes(purpose) && isInMiddle) || (hasFlap && purpose.startsWith('hinge'))
 }
 
 /** The rooms of all that is worked on a board, by what it is, in the frame of its cabinet. */
 function workOn(board: Board, hasFlap: boolean): { readonly what: string; readonly room: Box }[] {
   const rooms = (one: Operation): Box[] => {
     if (isSlantedCut(one)) return []
-    if (one.kind === 'holeRow') return hasNoHand(one.purpose, hasFlap) ? [] : boredBy(one, board)
+    if (one.kind === 'holeRow') return hasNoHand(one, board, hasFlap) ? [] : boredBy(one, board)
     const room = removedBy(one, board)
     return room ? [room] : []
   }
