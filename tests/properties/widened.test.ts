@@ -36,7 +36,7 @@ interface Pair {
 
 const nameOf = ({ role, number }: Board) => `${role} ${number}`
 
-/** A cabinet and the same one wider, board by board; null where either has a finding, for that may add or drop boards. */
+/** A cabinet and the same one wider, board by board; null where a finding of either tells of boards that the other does not have. */
 function widened(
   { cabinet, rules }: Made,
   more: number,
@@ -46,8 +46,9 @@ function widened(
   )
   const ofBoards = (build: typeof one) =>
     build!.problems.filter(({ message }) => !/fixing|legs|pull|screw|hole|pin /.test(message)).length
-  if (ofBoards(one) + ofBoards(other) > 0) return null
-  expect(other!.boards.map(nameOf)).toEqual(one!.boards.map(nameOf))
+  const names = (build: typeof one) => build!.boards.map(nameOf)
+  if (ofBoards(one) + ofBoards(other) > 0 && names(one).join() !== names(other).join()) return null
+  expect(names(other)).toEqual(names(one))
   const boards = one!.boards.map((board, at): [Board, Board] => [board, other!.boards[at]!])
   const pairs = boards.map(([a, b]) => ({ name: nameOf(a), role: a.role, before: boxOf(a), after: boxOf(b) }))
   return { pairs, boards }
@@ -99,7 +100,7 @@ describe('a cabinet that is made wider', () => {
         }
       })
       fc.assert(property, { numRuns, seed: SEED })
-      expect(compared).toBeGreaterThan(numRuns / 5)
+      expect(compared).toBeGreaterThan(numRuns * 0.8)
     },
     120_000,
   )
