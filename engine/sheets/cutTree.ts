@@ -24,7 +24,6 @@ export class Twig {
   roomLength = 0
   roomWidth = 0
   worth = 0
-  gone = false
   constructor(
     public length: number,
     public width: number,
@@ -111,6 +110,7 @@ export function copyOf(board: Board): Board {
   return copy
 }
 
+/** Parts are never changed once they lie somewhere, so copies of a board have the same ones. */
 function copyTwig(twig: Twig, rests: Twig[]): Twig {
   const copy = new Twig(twig.length, twig.width, twig.way, twig.kind, twig.turned)
   copy.rest = twig.rest
@@ -121,11 +121,14 @@ function copyTwig(twig: Twig, rests: Twig[]): Twig {
   copy.worth = twig.worth
   if (twig.restAt >= 0) rests[twig.restAt] = copy
   const { pieces } = twig
-  for (let at = 0; at < pieces.length; at++) copy.pieces.push(copyTwig(pieces[at]!, rests))
+  for (let at = 0; at < pieces.length; at++) {
+    const piece = pieces[at]!
+    copy.pieces.push(piece.kind >= 0 ? piece : copyTwig(piece, rests))
+  }
   return copy
 }
 
-/** Drops what is gone, gives slack back to the piece around it, and lists the rests anew. */
+/** Drops pieces with nothing left on them, gives slack back to the piece around it, and lists the rests anew. */
 export function tidy(board: Board, yard: Yard): void {
   settleTwig(board.root)
   listRests(board, yard)
@@ -135,17 +138,20 @@ function settleTwig(twig: Twig): void {
   const kept: Twig[] = []
   let room = twig.way === RIP ? twig.width : twig.length
   for (const piece of twig.pieces) {
-    if (piece.gone) continue
     if (piece.kind < 0) {
       settleTwig(piece)
       if (piece.pieces.length === 0) continue
       shrink(piece, twig.way)
     }
     const only = piece.rest === 0 && piece.pieces.length === 1 ? piece.pieces[0]! : piece
-    const stand = only !== piece && only.kind < 0 ? only.pieces : [only]
-    for (const one of stand) {
-      kept.push(one)
-      room -= twig.way === RIP ? one.width : one.length
+    if (only === piece || only.kind >= 0) {
+      kept.push(only)
+      room -= twig.way === RIP ? only.width : only.length
+    } else {
+      for (const one of only.pieces) {
+        kept.push(one)
+        room -= twig.way === RIP ? one.width : one.length
+      }
     }
   }
   twig.pieces = kept

@@ -197,14 +197,20 @@ export class Search {
     }
   }
 
-  /** Marks pieces as gone; a whole strip goes about as easily as a single part. */
+  /** Takes pieces off; a whole strip goes about as easily as a single part. */
   private takeOff(twig: Twig, share: number): void {
-    for (const piece of twig.pieces) {
+    const { pieces } = twig
+    let left = 0
+    for (let at = 0; at < pieces.length; at++) {
+      const piece = pieces[at]!
       if (this.random() < share * (piece.kind >= 0 ? 0.6 : 0.5)) {
         listParts(piece, this.pool)
-        piece.gone = true
-      } else if (piece.kind < 0) this.takeOff(piece, share)
+        continue
+      }
+      if (piece.kind < 0) this.takeOff(piece, share)
+      pieces[left++] = piece
     }
+    pieces.length = left
   }
 
   private recreate(): void {

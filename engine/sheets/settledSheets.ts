@@ -47,14 +47,11 @@ function stripTwig(strip: PatternStrip, sheet: { length: number; width: number }
 
 function sectionTwig({ along, kinds }: PatternSection, across: number, way: Way, left: number[]): Twig {
   const twig = way === RIP ? new Twig(along, across, RIP, -1, false) : new Twig(across, along, CROSSCUT, -1, false)
-  twig.pieces = kinds.map((part) => {
-    const piece =
-      way === RIP
-        ? new Twig(along, part.across, RIP, part.kind, part.turned)
-        : new Twig(part.across, along, CROSSCUT, part.kind, part.turned)
-    if (left[part.kind]! > 0) left[part.kind]!--
-    else piece.gone = true
-    return piece
+  twig.pieces = kinds.flatMap((part): Twig[] => {
+    if (left[part.kind]! <= 0) return []
+    left[part.kind]!--
+    const [length, width] = way === RIP ? [along, part.across] : [part.across, along]
+    return [new Twig(length, width, way, part.kind, part.turned)]
   })
   return twig
 }
