@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
+import { once } from '../../engine/basics/remember'
 import type { Board } from '../../engine/cabinets/board'
 import { centresOf, type HoleRow, isEdgeSlot, isSlantedCut, radians } from '../../engine/cabinets/operation'
 import { anyCabinet, anyCorner, boardsOf } from '../helpers/cabinets'
@@ -16,13 +17,23 @@ function holesIn({ operations }: Board): Hole[] {
   return operations.flatMap((row) => (row.kind === 'holeRow' ? centresOf(row).map(({ x, y }) => ({ row, x, y })) : []))
 }
 
-/** Every board with holes of some hundred cabinets by any build method, straight ones and in corners. */
+const built = (anyOf: typeof anyCabinet) =>
+  once(() =>
+    Array.from({ length: CABINETS }, (_, seed) => {
+      const { cabinet, rules } = anyOf(randomFrom(seed))
+      return { rules, boards: boardsOf(cabinet, rules) }
+    }),
+  )
+/** Some hundred cabinets by any build method, which every law looks at. */
+const STRAIGHT = built(anyCabinet)
+const IN_CORNERS = built(anyCorner)
+
+/** Every board of theirs with its holes. */
 function eachBored(look: (board: Board, holes: readonly Hole[], seed: string) => void): number {
   let count = 0
-  for (const [of, anyOf] of Object.entries({ straight: anyCabinet, corner: anyCorner })) {
-    for (let seed = 0; seed < CABINETS; seed++) {
-      const { cabinet, rules } = anyOf(randomFrom(seed))
-      for (const board of boardsOf(cabinet, rules)) {
+  for (const [of, cabinets] of Object.entries({ straight: STRAIGHT(), corner: IN_CORNERS() })) {
+    for (const [seed, { boards }] of cabinets.entries()) {
+      for (const board of boards) {
         const holes = holesIn(board)
         count += holes.length
         look(board, holes, `${of}, seed ${seed}, ${board.role} ${board.number}`)
@@ -79,12 +90,9 @@ describe('every hole', () => {
 
 describe('every cup', () => {
   it('has the two holes of its plate at its height, on the board that its door hangs on', () => {
-    for (let seed = 0; seed < CABINETS; seed++) {
-      const { cabinet, rules } = anyCabinet(randomFrom(seed))
-      const count = (purpose: HoleRow['purpose']) =>
-        boardsOf(cabinet, rules)
-          .flatMap(holesIn)
-          .filter(({ row }) => row.purpose === purpose).length
+    for (const [seed, { boards, rules }] of STRAIGHT().entries()) {
+      const holes = boards.flatMap(holesIn)
+      const count = (purpose: HoleRow['purpose']) => holes.filter(({ row }) => row.purpose === purpose).length
       // On a face frame plates are screwed to the frame, and nothing is bored for them.
       expect(count('hingePlate'), `seed ${seed}`).toBe(rules.method.faceFrame ? 0 : 2 * count('hingeCup'))
       expect(count('hingeScrew'), `seed ${seed}`).toBe(2 * count('hingeCup'))

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../engine/basics/random'
+import { once } from '../../engine/basics/remember'
 import type { Board } from '../../engine/cabinets/board'
 import { boxOf } from '../../engine/cabinets/boardBox'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
@@ -64,10 +65,12 @@ describe.each([
   ['cabinet', anyCabinet, 5000, 500],
   ['corner cabinet', anyCorner, 4000, 350],
 ] as const)('the fixings of any %s', (_, anyOf, least, leastPulls) => {
+  const all = once(() => Array.from({ length: CABINETS }, (_, seed) => built(seed, {}, anyOf).boards))
+
   it('are bored in the face of one board and the end of another, on one axis', () => {
     let count = 0
-    for (let seed = 0; seed < CABINETS; seed++) {
-      const holes = fixingsIn(built(seed, {}, anyOf).boards)
+    for (const [seed, boards] of all().entries()) {
+      const holes = fixingsIn(boards)
       const faces = holes.filter(({ row }) => !isInEdge(row))
       const ends = holes.filter(({ row }) => isInEdge(row))
       expect(faces.length, `seed ${seed}`).toBe(ends.length)
@@ -80,8 +83,8 @@ describe.each([
   })
 
   it('keep their wood: inside their boards, and clear of all else that is worked on them', () => {
-    for (let seed = 0; seed < CABINETS; seed++) {
-      for (const board of built(seed, {}, anyOf).boards) {
+    for (const [seed, boards] of all().entries()) {
+      for (const board of boards) {
         const blank: Box = { min: { x: 0, y: 0, z: 0 }, max: { x: board.length, y: board.width, z: board.thickness } }
         const rows = board.operations.filter(
           (one): one is HoleRow => one.kind === 'holeRow' && PURPOSES.includes(one.purpose),
@@ -100,8 +103,8 @@ describe.each([
 
   it('are bored from outside only where they are screws, and all others not through', () => {
     let inserted = 0
-    for (let seed = 0; seed < CABINETS; seed++) {
-      const holes = fixingsIn(built(seed, {}, anyOf).boards)
+    for (const [seed, boards] of all().entries()) {
+      const holes = fixingsIn(boards)
       for (const { board, row } of holes.filter((one) => !isInEdge(one.row))) {
         const isScrew = row.purpose === 'screw'
         if (!isScrew) inserted++
