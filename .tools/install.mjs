@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
 import { existsSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 
@@ -10,6 +10,17 @@ export function run(command, args, options = {}) {
   const { status, error } = spawnSync(command, args, { cwd: HOUSE, stdio: 'inherit', ...options })
   if (error) console.error(`${command}: ${error.message}`)
   return status ?? 1
+}
+
+/** Runs a command in the house beside others: its exit code, and all that it said. */
+export function runAside(command, args) {
+  return new Promise((resolve) => {
+    const child = spawn(command, args, { cwd: HOUSE, stdio: ['ignore', 'pipe', 'pipe'] })
+    let said = ''
+    for (const pipe of [child.stdout, child.stderr]) pipe.setEncoding('utf8').on('data', (text) => (said += text))
+    child.on('error', ({ message }) => resolve({ status: 1, said: `${said}${command}: ${message}\n` }))
+    child.on('close', (status) => resolve({ status: status ?? 1, said }))
+  })
 }
 
 /** Installs what package-lock.json names and node_modules lacks. What npm says goes to standard error. */

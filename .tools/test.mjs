@@ -6,16 +6,18 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { chromiumPath } from './chromium.mjs'
-import { installPackages, run } from './install.mjs'
+import { installPackages, run, runAside } from './install.mjs'
 
 installPackages()
 const CASEWRIGHT_CHROMIUM = chromiumPath()
 const reports = mkdtempSync(join(tmpdir(), 'casewright-'))
 const count = { passed: 0, failed: 0 }
 
-check('types of the engine, without a browser', ['tsc', '-p', 'engine', '--noEmit'])
-check('types of everything', ['tsc', '-p', '.', '--noEmit'])
-check('lint and format', ['biome', 'check', '--error-on-warnings'])
+await Promise.all([
+  check('types of everything', ['tsc', '-p', '.', '--noEmit']),
+  check('types of the engine, without a browser', ['tsc', '-p', 'engine', '--noEmit']),
+  check('lint and format', ['biome', 'check', '--error-on-warnings']),
+])
 
 const unit = join(reports, 'unit.json')
 const unitStatus = run('npx', ['vitest', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${unit}`])
@@ -33,8 +35,11 @@ rmSync(reports, { recursive: true })
 console.log(`${count.passed} passed, ${count.failed} failed`)
 process.exit(count.failed === 0 ? 0 : 1)
 
-function check(name, command) {
-  const isSound = run('npx', command) === 0
+/** Checks run side by side, so what one says comes out whole when it is done. */
+async function check(name, command) {
+  const { status, said } = await runAside('npx', command)
+  const isSound = status === 0
+  process.stdout.write(said)
   console.log(`${isSound ? 'ok' : 'FAILED'}: ${name}`)
   if (isSound) count.passed++
   else count.failed++
