@@ -10,6 +10,7 @@ import type { Countertop } from '../project/between'
 import { standsFree } from '../project/builtBy'
 import { middleOfCutout } from '../project/cutout'
 import type { Cabinet, Cutout, Project } from '../project/document'
+import { isUnderTop } from '../project/underTop'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
 import { faceFrom } from '../runs/reach'
@@ -36,13 +37,8 @@ export interface TopStep {
   readonly hasSplash: boolean | null
 }
 
-/** Bases lie under the countertop, and so do appliances that it goes on over. */
-export function carriesTop({ kind, space }: Pick<Cabinet, 'kind' | 'space'>): boolean {
-  return kind === 'base' && space?.isTopOver !== false
-}
-
 export function topStepOf(cabinet: Cabinet, project: Project): TopStep | null {
-  if (!carriesTop(cabinet)) return null
+  if (!isUnderTop(cabinet, project)) return null
   const footprint = footprintOf(cabinet, project)
   return {
     cabinet: cabinet.id,

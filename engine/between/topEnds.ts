@@ -2,11 +2,12 @@ import type { CabinetId } from '../basics/id'
 import type { Rect } from '../geometry/rect'
 import type { Countertop } from '../project/between'
 import type { Cabinet, Project, Side, Wall } from '../project/document'
+import { isUnderTop } from '../project/underTop'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, sharedBy, topEdge } from '../runs/lane'
 import { inTheWay } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
-import { carriesTop, type TopStep, topDepth } from './countertop'
+import { type TopStep, topDepth } from './countertop'
 import { cabinetsAt } from './runsAlong'
 
 /** Where a top runs along its wall, before it is known what the other wall of a corner has. */
@@ -43,15 +44,20 @@ export function endsOf(
   let right: TopEnd = { by: Math.min(goesOn.right ?? wanted, settle(wall.length - to)), isClosed: false }
   for (const { cabinet: other, there } of besidesAt(project, wall, topDepthAt, level, thickness)) {
     if (inRun.has(other.id)) continue
-    const hasTop = carriesTop(other)
+    const hasTop = isUnderTop(other, project)
     // What interrupts the top stands in it, however low it is said to be.
     const upTo = other.space && !hasTop ? Math.max(there.height, level - there.bottom) : there.height
-    const covered = hasTop || other.space ? { ...there, height: settle(upTo + thickness) } : there
+    // Another's top lies over what was said to have none.
+    const isOthers = other.kind === 'base' && other.top?.isOver === false
+    const covered = hasTop || other.space || isOthers ? { ...there, height: settle(upTo + thickness) } : there
     if (sharedBy(band, covered).y <= 0) continue
     const share = hasTop ? 2 : 1
     const isLeft = there.left + there.width / 2 < from + band.width / 2
     const gap = settle(Math.max(0, isLeft ? from - rightEdge(there) : there.left - to))
-    const stops = { by: settle(gap / share), isClosed: gap === 0 && doesClose(other, isLeft ? 'right' : 'left') }
+    const stops = {
+      by: settle(gap / share),
+      isClosed: gap === 0 && doesClose(other, hasTop, isLeft ? 'right' : 'left'),
+    }
     if (isLeft) left = nearer(left, stops)
     else right = nearer(right, stops)
   }
@@ -59,8 +65,8 @@ export function endsOf(
 }
 
 /** An appliance that interrupts a top is not joined to it; beside a high one a panel may be. */
-function doesClose(other: Cabinet, side: Side): boolean {
-  if (!other.space || carriesTop(other)) return true
+function doesClose(other: Cabinet, hasTop: boolean, side: Side): boolean {
+  if (!other.space || hasTop) return true
   return other.kind === 'tall' && other.beside[side].kind !== 'none'
 }
 

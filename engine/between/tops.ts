@@ -1,6 +1,7 @@
 import type { Countertop } from '../project/between'
 import type { Project, Wall } from '../project/document'
 import { find } from '../project/references'
+import { isUnderTop } from '../project/underTop'
 import { rightEdge, topEdge } from '../runs/lane'
 import { proudOf, reachingIn } from '../runs/reach'
 import { cornersOf } from '../site/wall'
@@ -58,7 +59,7 @@ function stepsAt(project: Project, wall: Wall): TopStep[] {
   const own = cabinetsAt(project, wall).flatMap((cabinet) => topStepOf(cabinet, project) ?? [])
   const legs = reachingIn(project, wall).flatMap((body): TopStep[] => {
     const { cabinet, left, width, front } = body
-    if (!body.isLeg || cabinet.kind !== 'base') return []
+    if (!body.isLeg || !isUnderTop(cabinet, project)) return []
     const face = settle(front + proudOf(cabinet, project))
     const [from, to] = [left, rightEdge(body)]
     return [

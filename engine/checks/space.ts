@@ -4,6 +4,7 @@ import type { BuiltRun } from '../between/run'
 import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { type Appliance, type ApplianceSpace, applianceName } from '../project/space'
+import { isUnderTop } from '../project/underTop'
 import { fitOf } from '../runs/fit'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
@@ -74,8 +75,8 @@ function levelFinding(one: Space, project: Project): Finding[] {
     (base) =>
       touching.includes(markOf(base)) &&
       base.wall === one.wall &&
-      base.kind === 'base' &&
       !base.space &&
+      isUnderTop(base, project) &&
       topEdge(base) !== topEdge(one),
   )
   if (!other) return []
@@ -107,8 +108,8 @@ const BESIDE: Mm = 10
 function landingFinding(one: Space, project: Project, runs: readonly BuiltRun[]): Finding[] {
   const { space } = one
   const landing = LANDINGS[space.of]
-  const isUnderTop = space.isTopOver && one.kind === 'base'
-  if (!landing || isUnderTop || !project.between.countertop) return []
+  const doesGoOn = isUnderTop(one, project)
+  if (!landing || doesGoOn || !project.between.countertop) return []
   const { wide, narrow, source } = landing
   const beside = topsBeside(one, project, runs)
   const [less, more] = [...beside].sort((a, b) => a - b) as [Mm, Mm]

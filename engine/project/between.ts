@@ -18,6 +18,8 @@ export interface TopHere {
   readonly rear?: Mm
   /** Whether its splash goes on there. As the others where it is left out, and none where all of a top stands away from the walls. */
   readonly hasSplash?: boolean
+  /** Whether it goes over it at all. Left out, it does over what is as high as a worktop. Of no effect on a lid. */
+  readonly isOver?: boolean
 }
 
 /** What goes over several cabinets at once. */

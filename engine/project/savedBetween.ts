@@ -20,6 +20,7 @@ export const savedCutout = z.strictObject({
 export const savedTopHere = z.strictObject({
   rear: measure.optional(),
   hasSplash: z.boolean({ error: 'it must be true or false' }).optional(),
+  isOver: z.boolean({ error: 'it must be true or false' }).optional(),
 })
 
 const trim = z.strictObject({ material: id, height: field('height'), forward: field('forward') }).nullable()

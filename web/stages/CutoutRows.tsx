@@ -2,6 +2,7 @@ import {
   type Cabinet,
   type Cutout,
   fromLeftOf,
+  isUnderTop,
   type Mm,
   movedFromLeft,
   type Project,
@@ -44,10 +45,15 @@ const FIELDS = [
   ['fromFront', '· From front'],
 ] as const
 
+/** What is under a countertop takes one; one that lost its countertop shows it, to be taken out. */
+function takesCutout(cabinet: Cabinet, project: Project): boolean {
+  return !cabinet.space && (isUnderTop(cabinet, project) || cabinet.cutout !== null)
+}
+
 /** The cut-out in the countertop over bases; only where a countertop is made. */
 export function CutoutRows({ project, cabinets }: CutoutRowsProps) {
   const actions = useStore((state) => state.actions)
-  if (project.between.countertop === null || cabinets.some(({ kind, space }) => kind !== 'base' || space)) return null
+  if (project.between.countertop === null || cabinets.some((one) => !takesCutout(one, project))) return null
   const ids = cabinets.map(({ id }) => id)
   const put = (cutout: Cutout | null) => {
     actions.commit({ kind: 'setCutout', ids, cutout })

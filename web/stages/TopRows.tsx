@@ -1,7 +1,18 @@
-import { type Cabinet, type Mm, methodOf, type Project, standsFree, type TopHere } from '../../engine/index'
+import {
+  type Cabinet,
+  hasLid,
+  isUnderTop,
+  isWorktopHigh,
+  type Mm,
+  methodOf,
+  type Project,
+  standsFree,
+  type TopHere,
+} from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
+import styles from './Properties.module.css'
 import { common } from './shaping'
 
 interface TopRowsProps {
@@ -13,6 +24,7 @@ interface TopRowsProps {
 interface Chosen {
   readonly rear?: Mm
   readonly hasSplash?: boolean | undefined
+  readonly isOver?: boolean | undefined
 }
 
 const SPLASHES = [
@@ -21,14 +33,19 @@ const SPLASHES = [
   ['no', 'none here'],
 ] as const
 
+const OVERS = [
+  ['usual', 'as its height says'],
+  ['yes', 'goes over it'],
+  ['no', 'none here'],
+] as const
+
 const REAR = { spoken: 'Past the back, the countertop', least: 0, most: 1000 } as const
 
-/** How the countertop is over bases, where that is not as over all: its splash, and what stands out behind an island. */
+/** How the countertop is over bases, where that is not as over all: whether it is, its splash, and what stands out behind an island. */
 export function TopRows({ project, cabinets }: TopRowsProps) {
   const actions = useStore((state) => state.actions)
   const { countertop } = project.between
-  if (countertop === null || cabinets.some(({ kind, space }) => kind !== 'base' || space?.isTopOver === false))
-    return null
+  if (countertop === null || cabinets.some((one) => !mayHaveTop(one, project))) return null
   const put = (change: Chosen) => {
     const edits = cabinets.map(
       ({ id, top }) => ({ kind: 'setTop', ids: [id], top: cleared({ ...top, ...change }) }) as const,
@@ -37,17 +54,30 @@ export function TopRows({ project, cabinets }: TopRowsProps) {
     return null
   }
   const areFree = cabinets.every((cabinet) => !cabinet.space && standsFree(methodOf(cabinet, project)))
+  const areUnder = cabinets.every((one) => isUnderTop(one, project))
+  const areBoxes = cabinets.every(({ space }) => !space)
   return (
     <>
-      {countertop.splash > 0 && (
+      {areBoxes && (
         <Choice
-          label="Splash"
-          value={common(cabinets, ({ top }) => wayOf(top))}
-          options={SPLASHES}
-          onChoice={(way) => put({ hasSplash: way === 'usual' ? undefined : way === 'yes' })}
+          label="Countertop"
+          value={common(cabinets, ({ top }) => wayOf(top?.isOver))}
+          options={OVERS}
+          onChoice={(way) => put({ isOver: chosenBy(way) })}
         />
       )}
-      {areFree && (
+      {areBoxes && cabinets.every((one) => one.top?.isOver === undefined && !isWorktopHigh(one)) && (
+        <p className={styles.note}>It is too low to work at, so the countertop leaves it out.</p>
+      )}
+      {areUnder && countertop.splash > 0 && (
+        <Choice
+          label="Splash"
+          value={common(cabinets, ({ top }) => wayOf(top?.hasSplash))}
+          options={SPLASHES}
+          onChoice={(way) => put({ hasSplash: chosenBy(way) })}
+        />
+      )}
+      {areUnder && areFree && (
         <LengthField
           label="Past the back"
           value={common(cabinets, ({ top }) => top?.rear ?? 0)}
@@ -60,12 +90,27 @@ export function TopRows({ project, cabinets }: TopRowsProps) {
   )
 }
 
-function wayOf(top: TopHere | undefined): (typeof SPLASHES)[number][0] {
-  if (top?.hasSplash === undefined) return 'usual'
-  return top.hasSplash ? 'yes' : 'no'
+/** Bases but those with a lid, and spaces that say themselves that it goes on over them. */
+function mayHaveTop(cabinet: Cabinet, project: Project): boolean {
+  return cabinet.space ? isUnderTop(cabinet, project) : cabinet.kind === 'base' && !hasLid(cabinet, project)
+}
+
+type Way = 'usual' | 'yes' | 'no'
+
+function wayOf(said: boolean | undefined): Way {
+  if (said === undefined) return 'usual'
+  return said ? 'yes' : 'no'
+}
+
+function chosenBy(way: Way): boolean | undefined {
+  return way === 'usual' ? undefined : way === 'yes'
 }
 
 /** What is as usual is left out. */
-function cleared({ rear = 0, hasSplash }: Chosen): TopHere {
-  return { ...(rear > 0 && { rear }), ...(hasSplash !== undefined && { hasSplash }) }
+function cleared({ rear = 0, hasSplash, isOver }: Chosen): TopHere {
+  return {
+    ...(rear > 0 && { rear }),
+    ...(hasSplash !== undefined && { hasSplash }),
+    ...(isOver !== undefined && { isOver }),
+  }
 }
