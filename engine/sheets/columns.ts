@@ -29,24 +29,13 @@ export function kindsOf({ strips }: PatternSheet): number[] {
 export class Columns {
   /** Steps of all pricings. */
   private priced = 0
-  private constructor(
-    private readonly simplex: Simplex,
-    /** By the numbers of their columns; none for those that are not to be told. */
-    private readonly sheets: (PatternSheet | null)[],
-    private readonly known: Set<string>,
-  ) {}
-
-  static of(demand: readonly number[]): Columns {
-    return new Columns(
-      new Simplex(demand),
-      demand.map(() => null),
-      new Set(),
-    )
-  }
-
-  /** Others that stand where these do. */
-  copy(): Columns {
-    return new Columns(this.simplex.copy(), [...this.sheets], new Set(this.known))
+  private readonly simplex: Simplex
+  /** By the numbers of their columns; none for those that are not to be told. */
+  private readonly sheets: (PatternSheet | null)[]
+  private readonly known = new Set<string>()
+  constructor(demand: readonly number[]) {
+    this.simplex = new Simplex(demand)
+    this.sheets = demand.map(() => null)
   }
 
   /** What solving and pricing took so far, in rests looked at. */

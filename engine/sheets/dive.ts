@@ -1,5 +1,5 @@
 import type { Random } from '../basics/random'
-import { DUST, kindsOf, type WeighedSheet } from './columns'
+import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
 import type { Goal } from './goal'
 import type { Lot } from './lot'
 import type { Plan } from './plan'
@@ -26,12 +26,13 @@ export function* diveFrom(
   patterns: Patterns,
   programme: Programme,
   plan: Plan,
-  { look, random }: Saw,
+  { random }: Saw,
 ): Generator<null, Goal> {
   const left = lot.kinds.map(({ quantity }) => quantity)
-  const columns = programme.columns.copy()
+  // Of all sheets of the programme only those that it takes: the others would be weighed again and again.
+  const columns = new Columns(left)
   columns.addPlan(plan)
-  let workBefore = columns.work
+  for (const { sheet } of programme.columns.taken()) columns.add(kindsOf(sheet), sheet)
   const settled: PatternSheet[] = []
   const count = plan.boards.length - 1
   const most = Math.ceil(count * (1 - LAST))
@@ -44,8 +45,6 @@ export function* diveFrom(
       for (const kind of kindsOf(sheet)) left[kind] = Math.max(0, left[kind]! - 1)
       for (const kind of new Set(kindsOf(sheet))) columns.demandOf(kind, left[kind]!)
     }
-    look.work += columns.work - workBefore
-    workBefore = columns.work
     yield null
   }
   return goalOf(lot, settled, count)

@@ -45,7 +45,7 @@ export function* programmeOf(
 ): Generator<Underway | null, Programme> {
   const { boards } = plan
   const demand = lot.kinds.map(({ quantity }) => quantity)
-  const columns = Columns.of(demand)
+  const columns = new Columns(demand)
   columns.addPlan(plan)
   let best = 0
   // Until the programme knows better a part is worth its area.

@@ -31,6 +31,8 @@ export interface Covered {
 export class Simplex {
   /** Numbers multiplied so far, to be counted as work. */
   steps = 0
+  private readonly wanted: number[]
+  /** The same, told apart. */
   private readonly demand: Float64Array
   /** The columns one after another: which demands each meets, and how much of each. */
   private readonly starts: number[] = [0]
@@ -51,7 +53,8 @@ export class Simplex {
   /** Begins with a column for every demand alone, of one each. */
   constructor(demand: readonly number[]) {
     const size = demand.length
-    this.demand = Float64Array.from(demand, (one, row) => one + apart(row))
+    this.wanted = [...demand]
+    this.demand = Float64Array.from(demand, toldApart)
     this.basis = Int32Array.from(demand, (_, row) => row)
     this.inverse = new Float64Array(size * size)
     this.taken = Float64Array.from(this.demand)
@@ -66,17 +69,6 @@ export class Simplex {
     }
   }
 
-  /** Another that stands where this one does. */
-  copy(): Simplex {
-    const copy = new Simplex(Array.from(this.demand, (demand, row) => demand - apart(row)))
-    for (const key of ['starts', 'rows', 'counts', 'isIn'] as const) {
-      copy[key].length = 0
-      for (const each of this[key]) copy[key].push(each as never)
-    }
-    for (const key of ['demand', 'basis', 'isSurplusIn', 'inverse', 'taken', 'duals'] as const) copy[key].set(this[key])
-    return copy
-  }
-
   /** The number of the new column. */
   add(rows: readonly number[], counts: readonly number[]): number {
     this.rows.push(...rows)
@@ -88,8 +80,9 @@ export class Simplex {
   demandOf(row: number, demand: number): void {
     const { inverse, taken, basis } = this
     const size = basis.length
-    const more = demand + apart(row) - this.demand[row]!
+    const more = toldApart(demand, row) - this.demand[row]!
     this.demand[row]! += more
+    this.wanted[row] = demand
     for (let place = 0; place < size; place++) taken[place]! += inverse[place * size + row]! * more
   }
 
@@ -102,12 +95,12 @@ export class Simplex {
 
   /** What the columns of the basis come to where demands and costs are not told apart. */
   private value(): number {
-    const { basis, inverse, demand } = this
+    const { basis, inverse, wanted } = this
     const size = basis.length
     let value = 0
     for (let place = 0; place < size; place++) {
       if (basis[place]! < 0) continue
-      for (let row = 0; row < size; row++) value += inverse[place * size + row]! * (demand[row]! - apart(row))
+      for (let row = 0; row < size; row++) value += inverse[place * size + row]! * wanted[row]!
     }
     return value
   }
@@ -274,6 +267,11 @@ export class Simplex {
       taken[place] = sum
     }
   }
+}
+
+/** What is not wanted at all is wanted a little less than that, so that it costs nothing. */
+function toldApart(demand: number, row: number): number {
+  return demand > 0 ? demand + apart(row) : -apart(row)
 }
 
 function costOf(column: number): number {

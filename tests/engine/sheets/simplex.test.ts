@@ -26,8 +26,8 @@ class Desk {
   }
 
   /** What meets the demands at a sum that prices forbid to be less is as little as can be. */
-  expectLeast(simplex = this.simplex): number {
-    const { value, duals } = simplex.solve()!
+  expectLeast(): number {
+    const { value, duals } = this.simplex.solve()!
     for (const price of duals) expect(price).toBeGreaterThan(-1e-6)
     for (const column of this.columns) {
       expect(column.reduce((sum, [row, count]) => sum + count * duals[row]!, 0)).toBeLessThan(1 + 1e-5)
@@ -35,7 +35,7 @@ class Desk {
     expect(this.demand.reduce((sum, demand, row) => sum + demand * duals[row]!, 0)).toBeCloseTo(value, 3)
     const met = this.demand.map(() => 0)
     let taken = 0
-    for (const { column, times } of simplex.columnsTaken()) {
+    for (const { column, times } of this.simplex.columnsTaken()) {
       taken += times
       for (const [row, count] of this.columns[column]!) met[row]! += count * times
     }
@@ -81,16 +81,5 @@ describe('covering demands', () => {
         desk.expectLeast()
       }
     }
-  })
-
-  it('goes on from a copy without a change to what was copied', () => {
-    const random = randomFrom(7)
-    const desk = new Desk(Array.from({ length: 20 }, () => 2))
-    for (let some = 0; some < 60; some++) desk.add(anyColumn(random, 20))
-    const value = desk.expectLeast()
-    const copy = desk.simplex.copy()
-    for (let row = 0; row < 20; row++) copy.demandOf(row, row % 2)
-    expect(copy.solve()!.value).toBeLessThan(value)
-    expect(desk.expectLeast()).toBe(value)
   })
 })
