@@ -20,20 +20,28 @@ function lidWidth(carcass: Carcass): Mm {
  *
  *      wall |####|############|   # strip and lid, over the carcass and the faces of its fronts
  *
- * They leave ahead of the stretchers under them.
+ * The lid leaves the reveal of fronts at either end, so that it moves beside a wall, a higher cabinet or another lid. They
+ * leave ahead of the stretchers under them.
  */
 export function lidOf(carcass: Carcass): Piece[] {
   const { width, height, lidThickness, method } = carcass
   if (lidThickness === 0) return []
   const front = STRIP + HINGE_PLAY + lidWidth(carcass)
-  const board = (role: 'lid' | 'lidStrip', z: Interval): Piece => ({
+  const board = (role: 'lid' | 'lidStrip', z: Interval, play: Mm): Piece => ({
     role,
     number: 1,
     material: method.frontMaterial,
-    box: room([-pastLeft(carcass), width + pastRight(carcass)], [height, height + lidThickness], [z.from, z.to]),
+    box: room(
+      [settle(play - pastLeft(carcass)), settle(width + pastRight(carcass) - play)],
+      [height, height + lidThickness],
+      [z.from, z.to],
+    ),
     lie: 'levelLookingDown',
     banded: { edges: 'all', thickness: method.banding.fronts },
     explode: upward(WAYS.outermost + WAYS.lidAhead),
   })
-  return [board('lidStrip', { from: 0, to: STRIP }), board('lid', { from: STRIP + HINGE_PLAY, to: front })]
+  return [
+    board('lidStrip', { from: 0, to: STRIP }, 0),
+    board('lid', { from: STRIP + HINGE_PLAY, to: front }, method.fronts.endReveal),
+  ]
 }

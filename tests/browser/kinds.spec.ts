@@ -132,7 +132,7 @@ test('a blind corner below and above, a bench box, open shelves, a pantry and a 
   const bench = 450 - T - 100
   await expectRows(shop, 'B2', {
     side: size(bench, 450 - 1),
-    lid: banded(900, 450 + T - 70 - 2),
+    lid: banded(900 - 2 * 1.5, 450 + T - 70 - 2),
     'strip behind the lid': banded(900, 70),
     'false front': banded(900 - 3, bench - 3),
     back: back(900, bench, 'nothing'),

@@ -113,7 +113,9 @@ describe('the main parts of', () => {
     const { boards } = readyBuild('benchBox')
     const lid = boardIn(boards, 'lid')
     // A strip of 70 is screwed on at the wall, with 2 for the hinge, so that the lid can be lifted there.
-    expect(sizeOf(lid)).toBe(`900 x ${450 + 18 - 70 - 2}`)
+    // Beside a higher cabinet or another lid it has the play of doors.
+    expect(sizeOf(lid)).toBe(`${900 - 2 * 1.5} x ${450 + 18 - 70 - 2}`)
+    expect(lid.placement.origin.x).toBe(1.5)
     expect(sizeOf(boardIn(boards, 'lidStrip'))).toBe('900 x 70')
     expect(lid.placement.origin.y).toBe(450)
     expect(sizeOf(boardIn(boards, 'falseFront'))).toBe(`${900 - 2 * 1.5} x ${450 - 18 - 100 - 3}`)
