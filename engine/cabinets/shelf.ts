@@ -1,3 +1,4 @@
+import { counted } from '../basics/counted'
 import { METHOD } from '../basics/source'
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
@@ -83,8 +84,8 @@ export function shelvesOf(
   if (!(counts.fixed + counts.adjustable <= most)) {
     const room = `${report.left(stretch.to - stretch.from)} of height`
     report.stop(`${counts.fixed + counts.adjustable} shelves do not fit in ${room}; they are left out.`, {
-      is: `${counts.fixed + counts.adjustable} shelves`,
-      limit: `${Math.max(0, most)} shelves`,
+      is: counted(counts.fixed + counts.adjustable, 'shelf', 'shelves'),
+      limit: counted(Math.max(0, most), 'shelf', 'shelves'),
     })
     return NO_SHELVING
   }
@@ -141,8 +142,8 @@ function levelsOnPins(count: number, region: Interval, carcass: Carcass, report:
   if (levels.length < count) {
     const height = report.say(region.to - region.from)
     report.stop(`${levels.length} of ${count} adjustable shelves find pin holes in ${height} of height.`, {
-      is: `${levels.length} shelves`,
-      limit: `${count} shelves`,
+      is: counted(levels.length, 'shelf', 'shelves'),
+      limit: counted(count, 'shelf', 'shelves'),
       source: METHOD,
     })
   }

@@ -114,6 +114,13 @@ describe('a cabinet that cannot be built', () => {
       'B1: there are drawers from its bottom to its top, so shelves and partition are left out.',
     ])
   })
+  it('says how many loose shelves find pin holes, of one as of one', () => {
+    const interior = { fixedShelves: 0, adjustableShelves: 2, partition: null }
+    const { problems } = buildCabinet(aCabinet('upper', { height: 240, interior }), rulesWith())
+    expect(problems.map(({ message, measure, limit }) => [message, measure, limit])).toEqual([
+      [`U1: 1 of 2 adjustable shelves find pin holes in ${240 - 2 * 18} mm of height.`, '1 shelf', '2 shelves'],
+    ])
+  })
   it('says that a material is missing', () => {
     expect(messages(aCabinet('base'), { ...rulesWith(), materials: {} })).toEqual([
       'B1: the material of its carcass is not in the list of materials.',
