@@ -12,6 +12,7 @@ import type { Checked, Finding } from './finding'
 import { hobFindings } from './hob'
 import { insideCornerFindings } from './insideCorner'
 import { landingFindings } from './landing'
+import { lostCutoutFindings } from './lostCutout'
 import { overhangFindings } from './overhang'
 import { seenScrewFindings } from './seenScrews'
 import { sillFindings } from './sill'
@@ -61,6 +62,7 @@ export function topFindings(project: Project, runs: readonly BuiltRun[], cabinet
     ...bareTopFindings(project, runs),
     ...overhangFindings(project, runs),
     ...underCutoutFindings(project, runs, boardsOf),
+    ...lostCutoutFindings(project),
     ...landingFindings(project, runs),
     ...sillFindings(project, runs),
   ]

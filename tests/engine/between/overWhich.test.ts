@@ -40,6 +40,18 @@ describe('a countertop', () => {
     expect(tops(bare)).toEqual([`b1: ${15 + 600}`])
     expect(readProject(writeProject(bare))).toMatchObject({ ok: true, value: bare })
   })
+  it('that leaves a base out leaves its cut-out, which is told and can be taken out', () => {
+    const sink = { of: 'sink', width: 480, depth: 400, fromFront: 70 } as const
+    const asked = applyEdit(topped(base), { kind: 'setCutout', ids: [idOf('B1')], cutout: sink })
+    const lost = (project: Project) =>
+      derive(project).problems.filter(({ message }) => message.includes('is sawn in no countertop'))
+    expect(lost(asked)).toEqual([])
+    const bare = here(asked, 'B1', { isOver: false })
+    expect(lost(bare).map(({ message }) => message)).toEqual([
+      'B1: its cut-out for a sink is sawn in no countertop, since none goes over it.',
+    ])
+    expect(lost(applyEdit(bare, lost(bare)[0]!.remedy!.edit))).toEqual([])
+  })
   it('never lies on a lid', () => {
     expect(tops(topped(base, bench))).toEqual([`b1: ${15 + 600 + 15}`])
     expect(tops(here(topped(base, bench), 'B2', { isOver: true }))).toEqual([`b1: ${15 + 600 + 15}`])
