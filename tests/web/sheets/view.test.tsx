@@ -262,8 +262,8 @@ describe('the steps on screen', () => {
     const page = renderToStaticMarkup(<StepsView />)
     expect(page.indexOf('The instructions of the makers')).toBeLessThan(page.indexOf('<ol'))
     // straighten and rip at 200, square, crosscut at 400, on two alike sheets; the sheets one after another
-    expect(page).toContain('Set both guides to 200 mm')
-    expect(page).toContain('Set the stop to 400 mm and crosscut each of 1a and 2a, once.')
+    expect(page).toContain('Set both guides to 200\u00a0mm')
+    expect(page).toContain('Set the stop to 400\u00a0mm and crosscut each of 1a and 2a, once.')
     expect(page).toContain('B1-LS B1-RS')
   })
 
