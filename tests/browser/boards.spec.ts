@@ -15,7 +15,7 @@ async function startCutting(shop: Page, steps: number) {
 
 test('pieces and sheets that are being cut are drawn to one scale', async ({ shop }) => {
   test.setTimeout(120_000)
-  const bench = await startCutting(shop, 60)
+  const bench = await startCutting(shop, 90)
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
   await bench.locator('button[aria-pressed="false"]').filter({ hasText: /-/ }).first().click()
   await button(shop, 'What would this do?').click()

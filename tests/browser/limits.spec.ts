@@ -90,7 +90,7 @@ test('a part longer than any sheet is named with its size and that of the sheet;
   await openTab(shop, 'Findings')
   const finding = shop.getByRole('table', { name: 'Findings' }).locator('tr[data-weight=stop]').first()
   await expect(finding).toContainText(
-    /2052 mm x \d+ mm is larger than 1480 mm x 1200 mm, what the sheet of 18 mm birch ply \(1500 mm x 1220 mm\) gives less its trim\. 1480 mm x \d+ mm would fit\./,
+    /2052\smm x \d+\smm is larger than 1480\smm x 1200\smm, what the sheet of 18\smm birch ply \(1500\smm x 1220\smm\) gives less its trim\. 1480\smm x \d+\smm would fit\./,
   )
   await openTab(shop, 'Sheets')
   await expect(shop.locator('[data-sheet]').first()).toBeVisible()

@@ -15,6 +15,7 @@ test('after the first visit the app opens without a network, with the project an
   await bench.getByRole('button', { name: 'Done', exact: true }).click()
   await expect(bench).toContainText(/1 of \d+ done/)
   await shop.keyboard.press('Escape')
+  await expect(bench).toBeHidden()
   await untilSaved(shop)
 
   await context.setOffline(true)

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { useEffect, useMemo, useRef, useState } from 'react'
 import { leftOut } from '../../engine/index'
 import { leftCount, onNoSheetWords } from '../sheets/words'
 import { startCutting } from '../store/cutting'
@@ -12,6 +12,11 @@ export function StartCutting({ isReady }: { readonly isReady: boolean }) {
   const layout = useStore(currentLayout)
   const [isAsked, setAsked] = useState(false)
   const count = layout ? leftCount(layout.answer) : 0
+  const question = useRef<HTMLDivElement>(null)
+  // On a phone the sheets below may be drawn anew meanwhile, and move it out of sight.
+  useEffect(() => {
+    if (isAsked) question.current?.scrollIntoView({ block: 'nearest' })
+  }, [isAsked, layout])
   if (!isReady || count === 0) {
     return (
       <Button disabled={!isReady} onClick={startCutting}>
@@ -21,7 +26,7 @@ export function StartCutting({ isReady }: { readonly isReady: boolean }) {
   }
   if (!isAsked) return <Button onClick={() => setAsked(true)}>Start cutting</Button>
   return (
-    <div className={styles.unplaced} role="alert">
+    <div ref={question} className={styles.unplaced} role="alert">
       <Unplaced count={count} />
       <span>
         <Button onClick={startCutting}>Cut the others all the same</Button>
