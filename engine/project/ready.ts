@@ -40,15 +40,7 @@ export function startOf(project: Project, what: NewKind, put: Put = {}): Start {
   }
   const usual = { ...plain, ...readyPart(project, what, put) }
   const width = put.width ?? usual.width
-  const isPlain = usual.front === DOOR && !usual.corner
-  return { ...usual, width, front: isPlain ? doorsAcross(width, spreadAt(project, usual)) : usual.front }
-}
-
-/** How far apart the first and the last hinge of a door over the whole front would be. */
-function spreadAt(project: Project, { kind, height }: Pick<Start, 'kind' | 'height'>): Mm {
-  const { floor, fronts, hinge } = methodIn(project)
-  const kick = kind === 'upper' || floor.kind === 'none' ? 0 : floor.height
-  return settle(height - kick - fronts.gap - 2 * hinge.firstFromEnd)
+  return { ...usual, width, front: usual.front === DOOR && !usual.corner ? doorsAcross(width) : usual.front }
 }
 
 /** What sets a ready cabinet apart from a plain box of its kind. */
@@ -261,12 +253,9 @@ function nothingIn(kind: CabinetKind): { readonly interior: Interior } {
   return { interior: { ...EMPTY, adjustableShelves: kind === 'tall' ? 4 : kind === 'upper' ? 2 : 1 } }
 }
 
-/**
- * One door up to 24 in wide and a pair above. Source: 98905.com, stock widths. A pair, too, where one door would be as wide
- * as its hinges are apart, and hang badly.
- */
-function doorsAcross(width: Mm, spread = Number.POSITIVE_INFINITY): Front {
-  return width > inch(24) || spread <= width ? { kind: 'pair' } : DOOR
+/** One door up to 24 in wide and a pair above. Source: 98905.com, stock widths. */
+function doorsAcross(width: Mm): Front {
+  return width > inch(24) ? { kind: 'pair' } : DOOR
 }
 
 function rowsOf(...rows: readonly FrontRow[]): Front {

@@ -156,25 +156,6 @@ describe('what there is to mind of a vanity base in the middle of a wall', () =>
   })
 })
 
-describe('a plain new cabinet', () => {
-  it.each(UNITS)('comes without anything to mind, but that a lone tall is to be anchored, in %s', (unit) => {
-    for (const what of ['base', 'upper', 'tall'] as const) {
-      const project = newProject(unit)
-      const cabinet = newCabinetAt(project, what, 600)!
-      const { problems } = derive({ ...project, cabinets: { [cabinet.id]: cabinet } })
-      const minded = problems.filter(({ weight }) => weight !== 'know').map(({ message }) => message)
-      expect(minded).toEqual(what === 'tall' ? [expect.stringContaining('fix it to the wall at its top')] : [])
-    }
-  })
-
-  it('has a pair where one door would be as wide as its hinges are apart', () => {
-    const frontOf = (width: number) => newCabinetAt(newProject('mm'), 'upper', 0, width)!.front.kind
-    // Of 720 go 3 above the door and 76.2 at each end to its first hinge.
-    const spread = 720 - 3 - 2 * 76.2
-    expect([frontOf(Math.floor(spread)), frontOf(Math.ceil(spread))]).toEqual(['door', 'pair'])
-  })
-})
-
 describe('the names of ready kinds', () => {
   it('are the words of the menu, and plain boxes keep theirs', () => {
     expect(newKindName('endShelf')).toBe('end shelf')
