@@ -8,10 +8,17 @@ export interface Surroundings {
   readonly now: () => number
   /** Lets letters come in. */
   readonly breathe: () => Promise<void>
+  /** Lets so much time pass, in ms. */
+  readonly pause: (ms: number) => Promise<void>
 }
 
 /** So long the search goes on before letters are looked at. */
 const CHUNK_MS = 8
+/**
+ * After its first answer a job rests so long before better ones are looked for: whoever changes one thing after another
+ * has the machine for that.
+ */
+const REST_MS = 400
 /** Better answers of one job come no closer together than this. */
 const BETTER_MS = 120
 /** How far it is is told as often as that. */
@@ -23,7 +30,7 @@ const AT_WORK_MS = 250
 const LONGEST_MS = 60_000
 
 /** Works on the newest job only, in chunks: between two of them a newer job may come and take its place. */
-export function createBench({ search, post, now, breathe }: Surroundings): (letter: JobLetter) => Promise<void> {
+export function createBench({ search, post, now, breathe, pause }: Surroundings): (letter: JobLetter) => Promise<void> {
   let newest = -1
   return async ({ number, job }) => {
     if (number <= newest) return
@@ -50,9 +57,11 @@ export function createBench({ search, post, now, breathe }: Surroundings): (lett
       } while (now() < until && !(isNews && posted === Number.NEGATIVE_INFINITY))
       if (best && now() - began > longest) return post({ kind: 'answer', number, answer: best, isSettled: true })
       if (best && isNews && now() - posted >= BETTER_MS) {
+        const isFirst = posted === Number.NEGATIVE_INFINITY
         post({ kind: 'answer', number, answer: best, isSettled: false })
         posted = now()
         isNews = false
+        if (isFirst) await pause(REST_MS)
       }
       if (now() - told > AT_WORK_MS) {
         post({ kind: 'atWork', number, rounds })

@@ -16,6 +16,7 @@ const work = createBench({
       waiting.push(resolve)
       bell.port2.postMessage(null)
     }),
+  pause: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
 })
 
 /** What goes wrong in the search must reach the page as a failed worker, not as a promise that nobody heard. */

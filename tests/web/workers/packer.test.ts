@@ -94,6 +94,8 @@ describe('the packer', () => {
 })
 
 describe('the bench of the worker', () => {
+  const atOnce = () => Promise.resolve()
+
   it('drops a job for a newer one between two chunks', async () => {
     const posted: AnswerLetter[] = []
     let clock = 0
@@ -105,7 +107,8 @@ describe('the bench of the worker', () => {
       search,
       post: (letter) => posted.push(letter),
       now: () => clock++,
-      breathe: () => Promise.resolve(),
+      breathe: atOnce,
+      pause: atOnce,
     })
     await Promise.all([work({ number: 1, job: aJob(1) }), work({ number: 2, job: aJob(2) })])
     expect(posted).toEqual([{ kind: 'answer', number: 2, answer: anAnswer(22), isSettled: true }])
@@ -128,11 +131,42 @@ describe('the bench of the worker', () => {
       // The first step brought the first answer.
       if (letter.kind === 'atWork') told.push(letter.rounds - 1 - rounds)
     }
-    const work = createBench({ search, post, now: () => clock++, breathe: () => Promise.resolve() })
+    const work = createBench({ search, post, now: () => clock++, breathe: atOnce, pause: atOnce })
     await work({ number: 1, job: aJob(1) })
     expect(posted.filter(({ kind }) => kind === 'answer')).toHaveLength(2)
     expect(told.length).toBeGreaterThan(1)
     expect(new Set(told)).toEqual(new Set([0]))
+  })
+
+  it('rests after its first answer, and takes a newer job up meanwhile', async () => {
+    const said: string[] = []
+    let clock = 0
+    let wake = () => {}
+    function* search(job: SheetJob): Generator<SheetAnswer | null, SheetAnswer> {
+      yield anAnswer(job.kerf)
+      said.push(`looks for better of ${job.kerf}`)
+      return anAnswer(job.kerf)
+    }
+    const work = createBench({
+      search,
+      post: ({ number }) => said.push(`answers ${number}`),
+      now: () => clock++,
+      breathe: atOnce,
+      pause: () =>
+        new Promise((resolve) => {
+          said.push('rests')
+          wake = resolve
+        }),
+    })
+    const first = work({ number: 1, job: aJob(1) })
+    await vi.waitFor(() => expect(said).toEqual(['answers 1', 'rests']))
+    const wakeFirst = wake
+    const second = work({ number: 2, job: aJob(2) })
+    await vi.waitFor(() => expect(said).toHaveLength(4))
+    wakeFirst()
+    wake()
+    await Promise.all([first, second])
+    expect(said).toEqual(['answers 1', 'rests', 'answers 2', 'rests', 'looks for better of 2', 'answers 2'])
   })
 
   it('posts a first answer at once and a better one later', async () => {
@@ -147,7 +181,8 @@ describe('the bench of the worker', () => {
       search,
       post: (letter) => posted.push(letter),
       now: () => clock++,
-      breathe: () => Promise.resolve(),
+      breathe: atOnce,
+      pause: atOnce,
     })
     await work({ number: 1, job: aJob(1) })
     const bounds = posted.map((letter) => (letter.kind === 'answer' ? letter.answer.bounds.ply : 0))
