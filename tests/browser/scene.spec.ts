@@ -6,10 +6,16 @@ async function pictureOf(page: Page): Promise<Buffer> {
   return page.getByRole('img', { name: /in 3D/ }).screenshot()
 }
 
-/** Waits until nothing moves in the picture any more. */
+/** How the edges of what is drawn are: jagged in motion, smooth at rest. */
+async function edgesOf(page: Page): Promise<string | null> {
+  return page.getByRole('img', { name: /in 3D/ }).locator('canvas').getAttribute('data-edges')
+}
+
+/** Waits until nothing moves in the picture any more, and its edges are smooth. */
 async function stillPicture(page: Page): Promise<Buffer> {
   let last = await pictureOf(page)
   await expect(async () => {
+    expect(await edgesOf(page)).toBe('smooth')
     const now = await pictureOf(page)
     const isStill = now.equals(last)
     last = now
@@ -93,4 +99,19 @@ test('a row of the cut list is chosen in 3D and on its sheets, and 3D follows wh
   await openTab(shop, 'Schedule')
   await type(shop.getByLabel('Width of B1', { exact: true }), '300')
   await pictureAfter(shop, chosen3d)
+})
+
+test('without a graphics card edges are jagged while the picture turns, and smooth when it stands', async ({
+  shop,
+}) => {
+  await stillPicture(shop)
+  const { x, y } = await middleOf(shop.getByRole('group', { name: /^3D view/ }))
+  await shop.mouse.move(x, y)
+  await shop.mouse.down()
+  await expect(async () => {
+    for (let step = 0; step <= 20; step++) await shop.mouse.move(x + step * 3, y)
+    expect(await edgesOf(shop)).toBe('jagged')
+  }).toPass()
+  await shop.mouse.up()
+  await expect.poll(() => edgesOf(shop)).toBe('smooth')
 })

@@ -3,6 +3,7 @@ import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useLa
 import { useFollowing } from '../store/turns'
 import { type CameraHands, CameraRig } from './Camera'
 import { pictureWords } from './caption'
+import { Fineness } from './Fineness'
 import { keyDeed, rayAt, selectAlong } from './gestures'
 import { Labels } from './Labels'
 import { quietThree } from './quiet'
@@ -23,10 +24,12 @@ export interface PictureProps {
   readonly onFitKey: () => void
   /** Whether it may be printed: what is drawn is kept for the paper, which costs a copy of every frame. */
   readonly isForPaper: boolean
+  /** Without a graphics card the processor draws, and is spared where it can be. */
+  readonly hasCard: boolean
 }
 
 /** The drawn picture with its pointer and keyboard: drag turns, wheel and pinch go nearer, a click picks a board. */
-export function Picture({ hands, onSized, onLost, onRestored, onFitKey, isForPaper }: PictureProps) {
+export function Picture({ hands, onSized, onLost, onRestored, onFitKey, isForPaper, hasCard }: PictureProps) {
   const root = useRef<RootState | null>(null)
   const layer = useRef<HTMLDivElement>(null)
   const press = useRef<{ x: number; y: number } | null>(null)
@@ -73,12 +76,13 @@ export function Picture({ hands, onSized, onLost, onRestored, onFitKey, isForPap
         dpr={[1, 2]}
         flat
         camera={{ fov: 28, near: 0.05, far: 100, position: [4, 3, 7] }}
-        gl={{ alpha: true, antialias: true, powerPreference: 'low-power', preserveDrawingBuffer: isForPaper }}
+        gl={{ alpha: true, antialias: hasCard, powerPreference: 'low-power', preserveDrawingBuffer: isForPaper }}
         onCreated={(state) => {
           root.current = state
         }}
       >
         <CameraRig hands={hands} />
+        {!hasCard && <Fineness />}
         <Run />
         <Labels layer={layer} className={styles.mark!} liveClass={styles.liveMark!} />
         <Watch onSized={onSized} onLost={onLost} onRestored={onRestored} />

@@ -19,14 +19,3 @@ export class Safely extends Component<
     return this.state.hasFailed ? null : this.props.children
   }
 }
-
-/** Whether the browser will give us a picture at all. The context asked for is handed straight back. */
-export function canDraw(): boolean {
-  try {
-    const context = document.createElement('canvas').getContext('webgl2')
-    context?.getExtension('WEBGL_lose_context')?.loseContext()
-    return context !== null
-  } catch {
-    return false
-  }
-}

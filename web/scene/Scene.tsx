@@ -2,12 +2,14 @@ import { useCallback, useRef, useState } from 'react'
 import { Bar, CaptionLine } from './Bar'
 import type { CameraHands } from './Camera'
 import { useFitting } from './fitting'
+import { type Graphics, graphicsHere } from './graphics'
 import { Picture, type PictureProps } from './Picture'
-import { canDraw, Safely } from './Safely'
+import { Safely } from './Safely'
 import styles from './Scene.module.css'
 
 interface Drawing {
   readonly isOn: boolean
+  readonly graphics: Graphics
   /** Counts from 1; a new attempt is a new canvas. 0 while the browser has never given us one. */
   readonly attempt: number
 }
@@ -17,9 +19,10 @@ export function Scene({ isForPaper = false }: Partial<Pick<PictureProps, 'isForP
   const hands = useRef<CameraHands | null>(null)
   const fitting = useFitting(hands)
   const [drawing, setDrawing] = useState(firstAttempt)
-  const turn = useCallback((isOn: boolean) => setDrawing(({ attempt }) => ({ isOn, attempt })), [])
+  const turn = useCallback((isOn: boolean) => setDrawing((before) => ({ ...before, isOn })), [])
   function tryAgain() {
-    if (canDraw()) setDrawing(({ attempt }) => ({ isOn: true, attempt: attempt + 1 }))
+    const graphics = graphicsHere()
+    if (graphics !== 'none') setDrawing(({ attempt }) => ({ isOn: true, graphics, attempt: attempt + 1 }))
   }
   return (
     <section className={styles.scene} aria-label="The run in 3D">
@@ -34,6 +37,7 @@ export function Scene({ isForPaper = false }: Partial<Pick<PictureProps, 'isForP
               onRestored={() => turn(true)}
               onFitKey={fitting.all}
               isForPaper={isForPaper}
+              hasCard={drawing.graphics === 'card'}
             />
           </Safely>
         )}
@@ -45,8 +49,9 @@ export function Scene({ isForPaper = false }: Partial<Pick<PictureProps, 'isForP
 }
 
 function firstAttempt(): Drawing {
-  const isOn = canDraw()
-  return { isOn, attempt: isOn ? 1 : 0 }
+  const graphics = graphicsHere()
+  const isOn = graphics !== 'none'
+  return { isOn, graphics, attempt: isOn ? 1 : 0 }
 }
 
 function Off({ onTryAgain }: { readonly onTryAgain: () => void }) {
