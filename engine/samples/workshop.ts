@@ -1,10 +1,11 @@
 import type { OpeningId, ProjectId, WallId } from '../basics/id'
+import { USUAL_DADO_FRONTS } from '../project/dadoFront'
 import { newProject } from '../project/defaults'
 import type { Cabinet, CabinetKind, Front, Interior, Project } from '../project/document'
 import { USUAL_FIVE_PART, USUAL_FRAME, USUAL_OVERLAY, USUAL_TENON } from '../project/frames'
 import type { MethodChoices } from '../project/method'
 import { startOf } from '../project/ready'
-import type { ReadyName } from '../project/readyKinds'
+import type { ReadyName, SpaceName } from '../project/readyKinds'
 import { firstWall } from '../site/wall'
 import type { Mm } from '../units/length'
 import { numbered, place, rows, share, shelves } from './kitchen'
@@ -94,6 +95,7 @@ const CHOICES: { readonly [choice in keyof MethodChoices]?: readonly MethodChoic
     { kind: 'side', clearance: 12.7 },
     { kind: 'undermount', insideDeduction: 41.3 },
   ],
+  dadoFront: [USUAL_DADO_FRONTS.through, USUAL_DADO_FRONTS.covered, USUAL_DADO_FRONTS.stopped],
 }
 
 /** The boxes that are of a ready kind: one of each. */
@@ -109,6 +111,18 @@ const READY_PLACES: Readonly<Record<string, ReadyName>> = {
   'upper 4': 'blindUpper',
   'tall 2': 'pantry',
   'tall 4': 'applianceHousing',
+}
+
+/**
+ * What is left free at the right of a box: the dishwasher beside the sink, the range where nothing hangs over it, and all
+ * under the top between two bases that hold it.
+ */
+const SPACE_AFTER: Readonly<Record<string, SpaceName>> = {
+  'base 3': 'dishwasherSpace',
+  'base 6': 'rangeSpace',
+  'base 9': 'washerSpace',
+  'base 14': 'fridgeSpace',
+  'tall 4': 'tallFridgeSpace',
 }
 
 /** The boxes that are made otherwise than their turn would have it: by a face frame, five parts, or what is behind the door. */
@@ -151,14 +165,16 @@ const BETWEEN_UPPERS = {
 } as const
 
 /**
- * Forty cabinets on a wall of 14 m and in both corners of a short one, of every kind, front and way to build: what a long day
- * in the shop looks like.
+ * Forty cabinets on a wall of 16 m and in both corners of a short one, of every kind, front and way to build, with a space
+ * for each appliance among them: what a long day in the shop looks like.
  */
 export function fortyCabinets(): Project {
-  const plain = newProject('mm', 'Forty cabinets')
+  const bare = newProject('mm', 'Forty cabinets')
+  const plain: Project = { ...bare, between: betweenThem(bare) }
   const wall = firstWall(plain)!
   const counts: Record<CabinetKind, number> = { base: 0, upper: 0, tall: 0 }
   const cabinets: Cabinet[] = []
+  const spaces: Cabinet[] = []
   const put = (kind: CabinetKind, left: Mm, width: Mm): Mm => {
     const at = cabinets.length
     const front = frontOf(kind, counts[kind], width)
@@ -167,7 +183,9 @@ export function fortyCabinets(): Project {
     const name = `${kind} ${counts[kind]}`
     const ready = READY_PLACES[name]
     cabinets.push(ready ? standingReady(plain, made, ready, at) : madeItsWay(made, choicesAt(at), OWN_WAYS[name]))
-    return left + width
+    const space = SPACE_AFTER[name]
+    if (space) spaces.push(leftFree(plain, space, spaces.length + 1, left + width))
+    return left + width + (space ? spaces.at(-1)!.width : 0)
   }
   let left = put('tall', 0, TALL_WIDTH)
   for (const section of SECTIONS) {
@@ -178,7 +196,7 @@ export function fortyCabinets(): Project {
   }
   for (const [name, kind, hand] of CORNERS) cabinets.push(inItsCorner(plain, name, ++counts[kind], hand))
   const walls = {
-    [wall.id]: { ...wall, name: 'Long wall', length: 14_000, height: 2600 },
+    [wall.id]: { ...wall, name: 'Long wall', length: 16_000, height: 2600 },
     [SHORT_WALL]: {
       ...wall,
       ...{ id: SHORT_WALL, name: 'Short wall', order: 2, length: SHORT, height: 2600 },
@@ -189,8 +207,7 @@ export function fortyCabinets(): Project {
     ...plain,
     id: 'forty-cabinets' as ProjectId,
     walls: walls as Project['walls'],
-    cabinets: numbered(cabinets),
-    between: betweenThem(plain),
+    cabinets: numbered([...cabinets, ...spaces]),
   }
 }
 
@@ -202,6 +219,11 @@ function inItsCorner(plain: Project, name: ReadyName, number: number, hand: 'lef
   const { kind, width, front, interior, corner } = startOf(plain, name, { isAtRight: hand === 'right' })
   const made = place(plain, kind, number, hand === 'left' ? 0 : SHORT - width, width, front, interior)
   return { ...made, wall: SHORT_WALL, corner }
+}
+
+function leftFree(plain: Project, name: SpaceName, number: number, left: Mm): Cabinet {
+  const { kind, width, height, depth, front, interior, space } = startOf(plain, name)
+  return { ...place(plain, kind, number, left, width, front, interior), height, depth, space }
 }
 
 /** A countertop with its splash over every run of bases, kicks as long as their sheets, and trims along all that hangs. */

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { valuesOf } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
+import { USUAL_DADO_FRONTS } from '../../../engine/project/dadoFront'
 import type { Cabinet, Front, Project } from '../../../engine/project/document'
 import { childrenOf } from '../../../engine/project/frontTree'
 import { markOf } from '../../../engine/project/mark'
 import type { MethodChoices } from '../../../engine/project/method'
 import { readProject, writeProject } from '../../../engine/project/schema'
+import { APPLIANCES } from '../../../engine/project/space'
 import { fitOf } from '../../../engine/runs/fit'
 import { placesFor } from '../../../engine/runs/place'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
@@ -51,10 +53,19 @@ describe('the demonstration kitchen', () => {
 })
 
 describe('the forty cabinets', () => {
-  it('are four talls, nineteen bases and seventeen uppers', () => {
-    const kinds = cabinetsOf(fortyCabinets()).map(({ kind }) => kind)
+  it('are four talls, nineteen bases and seventeen uppers, and the spaces beside them are no cabinets', () => {
+    const kinds = cabinetsOf(fortyCabinets()).map(({ kind, space }) => (space ? 'space' : kind))
     const count = (kind: string) => kinds.filter((one) => one === kind).length
     expect([count('tall'), count('base'), count('upper')]).toEqual([4, 19, 17])
+    expect(count('space')).toBe(kinds.length - 40)
+  })
+
+  it('leave a space for every appliance, and end dados at the front in every way', () => {
+    const all = cabinetsOf(fortyCabinets())
+    const appliances = new Set(all.flatMap(({ space }) => space?.of ?? []))
+    expect([...appliances].sort()).toEqual(APPLIANCES.map(([of]) => of).sort())
+    const ends = new Set(all.flatMap(({ overrides }) => overrides.dadoFront?.kind ?? []))
+    expect([...ends].sort()).toEqual(Object.keys(USUAL_DADO_FRONTS).sort())
   })
 
   it('can all be built', () => {
