@@ -24,7 +24,8 @@ export function machiningOf(parts: readonly Part[], { banding, dadoFront }: Work
     }
   })
   const recessed = recesses.filter(({ cut }) => cut.length > 0)
-  const stopped = parts.filter(({ operations }) => operations.some(isBeforeStop))
+  const short = parts.filter(({ operations }) => operations.some(isBeforeStop))
+  const stopped = dadoFront?.kind === 'stopped' ? short : []
   const sawnAslant = (part: Part, asMitre: boolean) =>
     part.operations.some((one) => one.kind === 'bevel' && isMitre(one) === asMitre)
   const bevelled = parts.filter((part) => sawnAslant(part, false))
@@ -44,6 +45,7 @@ export function machiningOf(parts: readonly Part[], { banding, dadoFront }: Work
       recessed.map(({ part }) => part),
     ),
     stepOf('machining', STOPPED, stopped),
+    stepOf('machining', BEHIND_BAND, dadoFront?.kind === 'covered' ? short : []),
     stepOf('machining', 'Cut out notches and corners, and try each against the board that passes through it.', notched),
     stepOf(
       'machining',
@@ -69,6 +71,9 @@ const COVERED =
   'Cut the dados, grooves and rabbets of these boards before they are banded: the band of the front edge goes over the ends. What goes into them there is banded between its shoulders only, and comes flush with that band.'
 const STOPPED =
   'Notch the front corners of what goes into stopped dados, as they are drawn, so that the front edges come flush.'
+
+const BEHIND_BAND =
+  'Notch the front corners of what goes in behind the band of a slanting edge, or ends slantwise behind one, as they are drawn; what they go into is squared there with a chisel.'
 
 /** Cut off where a dado that it goes into stops. */
 function isBeforeStop(one: Part['operations'][number]): boolean {

@@ -28,11 +28,19 @@ export interface EndedJoint {
  * A band that is glued on after the dado is cut covers its end. The band of the board that goes in is then left off over
  * its tongue, and lies flush with it: the wood of both ends in one plane (common practice, no source). Where sizes are
  * without their banding there is nothing to leave off, for the band lies before both boards.
+ *
+ * The front edge of a board under or over a diagonal slants. What a side stands in ends where that edge, or the wood behind
+ * its band, leaves the end of the board, so that nothing opens in the slant:
+ *
+ *      |::::::|\         ::  the room, as long as the end of the board
+ *      |::::::| \
+ *      +------|  \ front edge
+ *       \     |
  */
 export function endedAtFront(shared: Box, house: Piece, mate: Piece, ends: DadoEnds): EndedJoint {
-  const behind = behindFront(house, ends)
-  const front = behind > 0 ? frontFor(house, mate, shared, ends) : null
-  if (!front) return { housed: shared, off: null }
+  const front = frontFor(house, shared)
+  const behind = front ? behindFront(house, ends) * (ends.dadoFront?.kind === 'covered' ? front.slant : 1) : 0
+  if (!front || behind <= 0) return { housed: shared, off: null }
   const { dimension, sign } = front
   const limit = settle(front.at - sign * behind)
   const reach = sign > 0 ? shared.max[dimension] : shared.min[dimension]
@@ -48,9 +56,9 @@ export function endedAtFront(shared: Box, house: Piece, mate: Piece, ends: DadoE
   }
 }
 
-/** What a corner is cut off for: a band that is left off there, or a dado that is stopped. */
-export function offFor(mate: Piece, { dadoFront }: DadoEnds): NonNullable<Notch['for']> {
-  return dadoFront?.kind === 'covered' && !isClipped(mate) ? 'band' : 'stop'
+/** What a corner is cut off for: a band that is left off there, or a dado that is stopped, or ends at a slanting band. */
+export function offFor(house: Piece, mate: Piece, { dadoFront }: DadoEnds): NonNullable<Notch['for']> {
+  return dadoFront?.kind === 'covered' && !isClipped(mate) && !isClipped(house) ? 'band' : 'stop'
 }
 
 function isClipped({ away }: Piece): boolean {
@@ -67,16 +75,14 @@ interface Front {
   readonly dimension: 'x' | 'y' | 'z'
   readonly sign: 1 | -1
   readonly at: Mm
+  /** How far that way it is through what lies square to the front edge, for each of its thickness: 1 where it does not slant. */
+  readonly slant: number
 }
 
-/**
- * The front edge of the board that receives; null where that is not seen. Under a diagonal it slants: what stops there stops
- * behind the front edge of the side that goes in, and a band is met at no more than the corner of that.
- */
-function frontFor(house: Piece, mate: Piece, shared: Box, { dadoFront }: DadoEnds): Front | null {
+/** The front edge of the board that receives; null where that is not seen. */
+function frontFor(house: Piece, shared: Box): Front | null {
   if (house.banded.edges !== 'inside') return frontOf(house)
-  if (house.away?.outline === 'L') return frontOfLeg(house.away.box, house.box, shared)
-  return dadoFront?.kind === 'stopped' ? frontOf(mate) : null
+  return house.away ? frontOfLeg(house.away, house.box, shared) : null
 }
 
 function frontOf({ banded: { edges }, lie, box }: Piece): Front | null {
@@ -85,12 +91,19 @@ function frontOf({ banded: { edges }, lie, box }: Piece): Front | null {
   const isHigh = named.includes('high') || (named.includes('front') && LIES[lie].width === '+z')
   if (!isHigh && !named.includes('low') && !named.includes('front')) return null
   const sign = isHigh === width.sign > 0 ? 1 : -1
-  return { dimension: width.dimension, sign, at: box[sign > 0 ? 'max' : 'min'][width.dimension] }
+  return { dimension: width.dimension, sign, at: box[sign > 0 ? 'max' : 'min'][width.dimension], slant: 1 }
 }
 
-/** Of an L, the front edge of the leg that the joint is at the end of; null for one along both, as of a back. */
-function frontOfLeg(away: Box, { min }: Box, shared: Box): Front | null {
-  if (shared.min.x >= away.min.x && shared.max.x <= away.max.x) return { dimension: 'z', sign: 1, at: away.min.z }
+/**
+ * Of a board through a corner, where the front edge leaves the end of the leg that the joint is at; null for a joint along
+ * both legs, as of a back.
+ */
+function frontOfLeg({ box: away, outline }: NonNullable<Piece['away']>, { min }: Box, shared: Box): Front | null {
+  const [x, z] = [away.max.x - away.min.x, away.max.z - away.min.z]
+  const slanting = (along: Mm) => (outline === 'clipped' ? Math.hypot(x, z) / along : 1)
+  if (shared.min.x >= away.min.x && shared.max.x <= away.max.x)
+    return { dimension: 'z', sign: 1, at: away.min.z, slant: slanting(x) }
   if (shared.min.z < away.min.z) return null
-  return away.min.x > min.x ? { dimension: 'x', sign: 1, at: away.min.x } : { dimension: 'x', sign: -1, at: away.max.x }
+  const isAtLeft = away.min.x > min.x
+  return { dimension: 'x', sign: isAtLeft ? 1 : -1, at: isAtLeft ? away.min.x : away.max.x, slant: slanting(z) }
 }

@@ -68,7 +68,7 @@ function cornersFor(board: Board, piece: Piece, house: Piece, ends: DadoEnds): N
   return sharedRooms(house, piece).flatMap((shared) => {
     if (isCutThrough(boardOf(house), shared)) return []
     const { off } = endedAtFront(shared, house, piece, ends)
-    return off ? [{ ...notchOf(inBoard(board, off)), for: offFor(piece, ends) }] : []
+    return off ? [{ ...notchOf(inBoard(board, off)), for: offFor(house, piece, ends) }] : []
   })
 }
 

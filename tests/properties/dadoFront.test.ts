@@ -79,3 +79,47 @@ describe('the sides of straight cabinets without a face frame', () => {
     expect(seen).toBeGreaterThan(100)
   })
 })
+
+/** How far behind the slanting edge of a board each corner of what is sunk into it across its ends is, the nearest one. */
+function behindSlant(board: Board): number {
+  const clip = board.operations.find((one) => one.kind === 'clip')
+  if (clip?.kind !== 'clip') return Number.POSITIVE_INFINITY
+  const { length, width } = clip
+  const sunk = board.operations.filter((one): one is Recess => one.kind === 'dado' || one.kind === 'rabbet')
+  const corners = sunk.flatMap((one) =>
+    [one.x, one.x + one.length].flatMap((x) => [one.y, one.y + one.width].map((y) => ({ x, y }))),
+  )
+  return Math.min(
+    ...corners.map(({ x, y }) => {
+      const along = clip.end === 'start' ? x : board.length - x
+      const out = clip.edge === 'low' ? y : board.width - y
+      return ((along / length + out / width - 1) * length * width) / Math.hypot(length, width)
+    }),
+  )
+}
+
+describe('the slanting boards of diagonal corners', () => {
+  it('are open in their front edge nowhere, nor in its band, where dados are covered or stopped', () => {
+    let seen = 0
+    const { covered, stopped } = USUAL_DADO_FRONTS
+    const [, anyCornerMade] = ANY_KIND.find(([name]) => name.includes('corner'))!
+    fc.assert(
+      fc.property(anyCornerMade, (made) => {
+        const { banding, faceFrame } = made.rules.method
+        if (made.cabinet.corner?.kind !== 'diagonal' || faceFrame) return
+        // Where no band is in the sizes, there is none to be behind.
+        const band = banding.isInFinishedSize ? banding.carcass : 0
+        for (const dadoFront of band > 0 ? [covered, stopped] : [stopped]) {
+          for (const board of builtWith(made, dadoFront).filter(({ role }) => role === 'bottom' || role === 'top')) {
+            const away = behindSlant(board)
+            if (away === Number.POSITIVE_INFINITY) continue
+            seen++
+            expect(away).toBeGreaterThanOrEqual((dadoFront === covered ? band : 0) - 0.001)
+          }
+        }
+      }),
+      { ...RUNS, numRuns: 400 },
+    )
+    expect(seen).toBeGreaterThan(50)
+  })
+})

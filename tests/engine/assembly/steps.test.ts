@@ -54,6 +54,15 @@ describe('a cabinet after the saw', () => {
     expect(steps[0]!.marks).toEqual(['B1-LS', 'B1-RS', 'B1-BT'])
   })
 
+  it('has the sides over a slanting bottom notched to go in behind its band, and nothing called a stopped dado', () => {
+    const corner = { kind: 'diagonal', hand: 'left', other: 860, otherDepth: 580 } as const
+    const steps = stepsOf({ ...DADO, bottom: 'under', dadoFront: { kind: 'covered' } }, { width: 920, corner })
+    const notched = steps.find(({ text }) => text.startsWith('Notch the front corners'))!
+    expect(notched.text).toContain('behind the band of a slanting edge')
+    expect(notched.marks).toEqual(['B1-LS', 'B1-RS', 'B1-TP'])
+    expect(steps.filter(({ text }) => text.includes('stopped dados'))).toEqual([])
+  })
+
   it('has what goes into stopped dados notched once these are cut and squared', () => {
     const steps = stepsOf({ ...DADO, dadoFront: { kind: 'stopped', behind: 10 } })
     const words = steps.filter(({ stage }) => stage === 'machining').map(({ text }) => text)

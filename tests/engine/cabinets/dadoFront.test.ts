@@ -9,6 +9,7 @@ import { USUAL_FRAME } from '../../../engine/project/frames'
 import { interferences } from '../../../engine/solids/interference'
 import { unseatedJoints } from '../../../engine/solids/seating'
 import { volumeOf } from '../../../engine/solids/volume'
+import { settle } from '../../../engine/units/length'
 import { aCabinet, boardIn, boardsOf, type MethodChanges, rulesWith, sizeOf } from '../../helpers/cabinets'
 
 const SINK = 6
@@ -37,6 +38,8 @@ const notches = (board: Board) =>
   board.operations.flatMap((one) =>
     one.kind === 'notch' ? [`${one.x},${one.y} ${one.length}x${one.width} ${one.for ?? ''}`.trim()] : [],
   )
+const rabbetsIn = (board: Board) =>
+  board.operations.flatMap((one) => (one.kind === 'rabbet' ? [`${one.length}x${one.width}`] : [])).sort()
 const shelfOf = (boards: readonly Board[]) => boardIn(boards, 'fixedShelf')
 
 describe('dados that run out', () => {
@@ -75,6 +78,42 @@ describe('dados that are banded over', () => {
     const boards = built(covered, { banding: { carcass: 0, fronts: 0, isInFinishedSize: true } })
     expect(dado(boardIn(boards, 'leftSide'))).toEqual([0, 580])
     expect(notches(shelfOf(boards))).toEqual([])
+  })
+})
+
+describe('rabbets under the slanting band of a diagonal', () => {
+  const corner = { kind: 'diagonal', hand: 'left', other: 860, otherDepth: 560 } as const
+  // The slant goes 920 - 560 = 360 along and 860 - 580 = 280 out, 456.07 long: a band of 1 takes 456.07 / 360 of the end of
+  // the own leg, and 456.07 / 280 of that of the other.
+  const [own, other] = [Math.hypot(360, 280) / 360, Math.hypot(360, 280) / 280].map((by) => settle(by * BAND)) as [
+    number,
+    number,
+  ]
+
+  it('end where the wood behind it leaves the end of the bottom, and the sides are notched by as much', () => {
+    const boards = built(covered, { bottom: 'under' }, { width: 920, corner })
+    expect(rabbetsIn(boardIn(boards, 'bottom'))).toEqual([`18x${settle(580 - own)}`, `${settle(560 - other)}x18`])
+    expect(notches(boardIn(boards, 'rightSide'))).toEqual([`0,0 ${SINK}x${own} stop`])
+    expect(notches(boardIn(boards, 'leftSide'))).toEqual([`0,${settle(560 - other)} ${SINK}x${other} stop`])
+    expect(legend(boardIn(boards, 'rightSide'), { unit: 'mm', step: 1 })).toContain('1 × notch, right through')
+    expect(interferences(boards)).toEqual([])
+    expect(unseatedJoints(boards, 0)).toEqual([])
+  })
+
+  it('end there before an inset door too, where the insides of the sides go on to it', () => {
+    const front = { kind: 'door', hinge: 'left' } as const
+    const boards = built(covered, { bottom: 'under', frontMount: 'inset' }, { width: 920, corner, front })
+    expect(rabbetsIn(boardIn(boards, 'bottom'))).toEqual([`18x${settle(580 - own)}`, `${settle(560 - other)}x18`])
+    expect(notches(boardIn(boards, 'rightSide'))).toEqual([`0,0 ${SINK}x${settle(14 + own)} stop`])
+    expect(interferences(boards)).toEqual([])
+    expect(unseatedJoints(boards, 0)).toEqual([])
+  })
+
+  it('run to the edge as sawn where the band comes on top of it', () => {
+    const banding = { carcass: BAND, fronts: 0, isInFinishedSize: false }
+    const boards = built(covered, { bottom: 'under', banding }, { width: 920, corner })
+    expect(rabbetsIn(boardIn(boards, 'bottom'))).toEqual(['18x580', '560x18'])
+    expect(notches(boardIn(boards, 'rightSide'))).toEqual([])
   })
 })
 
@@ -161,13 +200,21 @@ describe('stopped dados', () => {
   it('stop behind the front edges of the sides that stand in the slanting bottom of a diagonal', () => {
     const corner = { kind: 'diagonal', hand: 'left', other: 860, otherDepth: 560 } as const
     const boards = built(stopped, { bottom: 'under' }, { width: 920, corner })
-    const rabbets = boardIn(boards, 'bottom').operations.flatMap((one) =>
-      one.kind === 'rabbet' ? [`${one.length}x${one.width}`] : [],
-    )
-    expect(rabbets.sort()).toEqual([`18x${580 - 10}`, `${560 - 10}x18`])
+    expect(rabbetsIn(boardIn(boards, 'bottom'))).toEqual([`18x${580 - 10}`, `${560 - 10}x18`])
     for (const side of ['leftSide', 'rightSide'] as const) {
       expect(notches(boardIn(boards, side)).map((notch) => notch.split(' ')[1])).toEqual([`${SINK}x10`])
     }
+    expect(interferences(boards)).toEqual([])
+    expect(unseatedJoints(boards, 0)).toEqual([])
+  })
+
+  it('stop as far behind the outer corner of the slanting edge where sides go on to an inset door', () => {
+    const corner = { kind: 'diagonal', hand: 'left', other: 860, otherDepth: 560 } as const
+    const front = { kind: 'door', hinge: 'left' } as const
+    const boards = built(stopped, { bottom: 'under', frontMount: 'inset' }, { width: 920, corner, front })
+    expect(rabbetsIn(boardIn(boards, 'bottom'))).toEqual([`18x${580 - 10}`, `${560 - 10}x18`])
+    // The inside of a side of 18 goes on by 18 * 280 / 360 = 14 of the own leg, 18 * 360 / 280 = 23.14 of the other.
+    expect(notches(boardIn(boards, 'rightSide')).map((notch) => notch.split(' ')[1])).toEqual([`${SINK}x${14 + 10}`])
     expect(interferences(boards)).toEqual([])
     expect(unseatedJoints(boards, 0)).toEqual([])
   })
