@@ -35,12 +35,23 @@ export interface Plate {
   readonly length: Mm
 }
 
-/** The place nearest to a wish that is in none of the stretches that are taken; null where the range has none. */
-export function nearestFree(wish: Mm, taken: readonly Interval[], { from, to }: Interval): Mm | null {
+/**
+ * The place nearest to a wish that is in none of the stretches that are taken; null where the range has none. Of two that
+ * are as near, the lower one, or the higher where that is asked for.
+ */
+export function nearestFree(
+  wish: Mm,
+  taken: readonly Interval[],
+  { from, to }: Interval,
+  rather: 'low' | 'high' = 'low',
+): Mm | null {
   const isFree = (at: Mm) => at >= from && at <= to && !taken.some((one) => at > one.from && at < one.to)
   if (isFree(wish)) return wish
   const edges = taken.flatMap((one) => [one.from, one.to])
-  const isNearer = (a: Mm, b: Mm) => (Math.abs(a - wish) - Math.abs(b - wish) || a - b) < 0
+  const isNearer = (a: Mm, b: Mm) => {
+    const nearer = settle(Math.abs(a - wish) - Math.abs(b - wish))
+    return (nearer || (rather === 'low' ? a - b : b - a)) < 0
+  }
   let nearest: Mm | null = null
   for (const edge of [from, to, ...edges]) {
     if ((nearest === null || isNearer(edge, nearest)) && isFree(edge)) nearest = edge

@@ -13,6 +13,8 @@ export interface Hanging {
   readonly rect: Rect
   readonly hinge: 'left' | 'right' | 'top'
   readonly carrier: Board
+  /** What a flap before several bays hangs on besides: a board at the same height in each. None where it is left out. */
+  readonly also?: readonly Board[]
   /** Of the carrier. */
   readonly face: Face
   /** How far the leaf covers the edge of its carrier, from the inside of it; below 0 where it stands inside. */
@@ -35,14 +37,19 @@ const MOST_REVEAL: Mm = 10
 export function hangingsOf(boards: readonly Board[], fronts: readonly FrontFace[]): Hanging[] {
   if (hasFaceFrame(boards)) return []
   return leavesOf(boards, fronts).flatMap(({ hinge, rect, hung: leaf }) => {
-    const found = boards
+    const all = boards
       .filter(({ role }) => (CARRIERS[hinge] as readonly BoardRole[]).includes(role))
       .map((carrier) => ({ carrier, box: boxOf(carrier) }))
       .filter((one) => isBeside(one, hinge, rect))
-      .sort((a, b) => Math.abs(overlayAt(a.box, hinge, rect)) - Math.abs(overlayAt(b.box, hinge, rect)))[0]
+      .sort((a, b) => Math.abs(overlayAt(a.box, hinge, rect)) - Math.abs(overlayAt(b.box, hinge, rect)))
+    const [found] = all
     if (!found) return []
     const { carrier, box } = found
-    return [{ leaf, rect, hinge, carrier, face: faceTowards(carrier, hinge), overlay: overlayAt(box, hinge, rect) }]
+    const overlay = overlayAt(box, hinge, rect)
+    const level = all.filter((one) => overlayAt(one.box, hinge, rect) === overlay && one.carrier.role === carrier.role)
+    const also = hinge === 'top' ? level.slice(1).map((one) => one.carrier) : []
+    const hanging: Hanging = { leaf, rect, hinge, carrier, face: faceTowards(carrier, hinge), overlay }
+    return [also.length > 0 ? { ...hanging, also } : hanging]
   })
 }
 

@@ -9,6 +9,7 @@ import { type Carcass, insideFront } from './carcass'
 import { type Line, nearestFree, type Plate, takenByBoards, takenByWork } from './clearing'
 import { type Hanging, hangingsOf } from './hanging'
 import { cupCentre, hingeLine, hingeRoom, hingesFor, LEAST_WOOD } from './hinge'
+import { beside, spreadOver } from './hingeSpread'
 import { holesBetween, withHoles } from './holes'
 import { type Leaf, leavesOf } from './leaf'
 import type { Face, HoleRow } from './operation'
@@ -44,12 +45,9 @@ export function withCups(
     const half = hingeRoom(hinge) / 2
     const within = { from: settle(inHung.from + half), to: settle(inHung.to - half) }
     const wishes = hingeLine(range, hingesFor(range.to - range.from, weightOf(leaf)), hinge)
-    const middles: Mm[] = []
-    for (const wish of wishes) {
-      const taken = middles.map((at) => beside(at, hingeRoom(hinge)))
-      const middle = nearestFree(wish, taken, within)
-      if (middle !== null) middles.push(middle)
-    }
+    const middles = spreadOver(wishes, along(range, axis), hingeRoom(hinge), (wish, taken, rather) =>
+      nearestFree(wish, taken, within, rather),
+    )
     const holes = middles.flatMap((middle) => cupHoles({ leaf: leaf.hung, hinge: leaf.hinge }, middle, carcass))
     cups.set(leaf.hung, holes)
   }
@@ -65,17 +63,22 @@ function hungOnCarcass(
   let now = boards
   const places: Placed[] = []
   const weights = new Map(leavesOf(boards, fronts).map((leaf) => [leaf.hung, weightOf(leaf)]))
-  for (const { leaf, carrier, ...rest } of hangingsOf(boards, fronts)) {
+  for (const { leaf, carrier, also = [], ...rest } of hangingsOf(boards, fronts)) {
     // What was bored for the doors before this one is on the boards of now.
     const at = (board: Board) => now[boards.indexOf(board)]!
-    const hanging = { ...rest, leaf: at(leaf), carrier: at(carrier) }
-    const middles = middlesOf(hanging, now, places, carcass, weights.get(leaf)!)
-    places.push(...middles.map((middle) => ({ carrier, face: rest.face, middle })))
-    const { cups, plates } = holesFor(hanging, middles, carcass)
-    now = now.map((board) => {
-      if (board === hanging.carrier) return withPlates(board, plates, carcass)
-      return withHoles(board, board === hanging.leaf ? cups : [])
-    })
+    const carriers = [carrier, ...also]
+    const own: Mm[] = []
+    for (const one of carriers) {
+      const hanging = { ...rest, leaf: at(leaf), carrier: at(one), also: carriers.filter((other) => other !== one) }
+      const middles = middlesOf(hanging, now, { places, own }, carcass, weights.get(leaf)!)
+      places.push(...middles.map((middle) => ({ carrier: one, face: rest.face, middle })))
+      own.push(...middles)
+      const { cups, plates } = holesFor(hanging, middles, carcass)
+      now = now.map((board) => {
+        if (board === hanging.carrier) return withPlates(board, plates, carcass)
+        return withHoles(board, board === hanging.leaf ? cups : [])
+      })
+    }
   }
   return now
 }
@@ -90,7 +93,7 @@ export function hungOn(
   carcass: Carcass,
   kg: number,
 ): { readonly cups: readonly HoleRow[]; readonly plates: readonly HoleRow[] } {
-  return holesFor(hanging, middlesOf(hanging, boards, [], carcass, kg), carcass)
+  return holesFor(hanging, middlesOf(hanging, boards, NONE_THERE, carcass, kg), carcass)
 }
 
 function holesFor(hanging: Hanging, middles: readonly Mm[], carcass: Carcass) {
@@ -109,6 +112,14 @@ export function withPlates(board: Board, plates: readonly HoleRow[], carcass: Ca
 function plateGrid(carcass: Carcass): PanelGrid | null {
   return carcass.method.shelves.balance?.arePlatesOn ? panelGrid(carcass) : null
 }
+
+/** The hinges that are there: of other doors by what they hang on, and those of the same leaf on another board. */
+interface There {
+  readonly places: readonly Placed[]
+  readonly own: readonly Mm[]
+}
+
+const NONE_THERE: There = { places: [], own: [] }
 
 interface Placed {
   readonly carrier: Board
@@ -138,7 +149,7 @@ export function plateLine(
 function middlesOf(
   hanging: Hanging,
   boards: readonly Board[],
-  placed: readonly Placed[],
+  { places, own }: There,
   carcass: Carcass,
   kg: number,
 ): Mm[] {
@@ -155,20 +166,34 @@ function middlesOf(
     ? [...takenByWork(withoutPins(line, grid, carcass), plate), ...takenByBoards(line, plate, boards)]
     : []
   const soft = takenByBoards(line, plate, boards, ['adjustableShelf'])
-  const others = placed.filter(
+  const others = places.filter(
     (one) => one.carrier.role === carrier.role && one.carrier.number === carrier.number && one.face === face,
   )
-  const middles: Mm[] = []
-  for (const wish of hingeLine(leafRange, hingesFor(leafRange.to - leafRange.from, kg), hinge)) {
-    const plates = [...others.map(({ middle }) => middle), ...middles].map((at) => beside(at, hingeRoom(hinge)))
+  const there = [...others.map(({ middle }) => middle), ...own].map((middle) => beside(middle, hingeRoom(hinge)))
+  const wishes = hingeLine(leafRange, hingesFor(leafRange.to - leafRange.from, kg), hinge)
+  const here = wishes.filter((wish) => isNearest(hanging, wish))
+  return spreadOver(here, along(leafRange, line.axis), hingeRoom(hinge), (wish, placed, rather) => {
+    const plates = [...there, ...placed]
     const taken = [...hard, ...plates]
-    const middle =
+    return (
       (grid && nearestOnGrid(wish, [...onGrid, ...plates, ...soft], range, grid, plate.spread)) ??
-      nearestFree(wish, [...taken, ...soft], range) ??
-      nearestFree(wish, taken, range)
-    if (middle !== null) middles.push(middle)
+      nearestFree(wish, [...taken, ...soft], range, rather) ??
+      nearestFree(wish, taken, range, rather)
+    )
+  })
+}
+
+/** Whether a hinge of a flap before several bays is to be on this board of those that it hangs on. */
+function isNearest({ carrier, also = [] }: Pick<Hanging, 'carrier' | 'also'>, wish: Mm): boolean {
+  const away = (board: Board) => {
+    const { from, to } = rangeOf(board, 'x')
+    return Math.max(from - wish, wish - to, 0)
   }
-  return middles
+  return also.every((other) => away(carrier) <= away(other))
+}
+
+function along({ from, to }: Interval, axis: 'x' | 'y'): { readonly axis: 'x' | 'y'; readonly middle: Mm } {
+  return { axis, middle: settle((from + to) / 2) }
 }
 
 /** The line on a board without those rows of pins that a plate on the grid can be screwed in: on its line, and as wide as its holes. */
@@ -183,10 +208,6 @@ function withoutPins(line: Line, grid: PanelGrid, { method: { hinge, shelves } }
     ...line,
     carrier: { ...carrier, operations: carrier.operations.filter((one) => !isPinOnGrid(one, carrier, grid)) },
   }
-}
-
-function beside(at: Mm, by: Mm): Interval {
-  return { from: settle(at - by), to: settle(at + by) }
 }
 
 function alongOf(rect: Rect, axis: 'x' | 'y'): Interval {

@@ -27,6 +27,9 @@ const NEVER_WIDER: readonly BoardRole[] = [
   ...(['fillerReturn', 'stile', 'mullion', 'doorStile', 'drawerStile', 'drawerSide', 'cornerFiller'] as const),
 ]
 
+/** Fronts of one board, as wide as their column or half of it. */
+const WHOLE_FRONTS: readonly BoardRole[] = ['door', 'flap', 'drawerFront', 'falseFront']
+
 interface Pair {
   readonly name: string
   readonly role: BoardRole
@@ -106,7 +109,7 @@ describe('a cabinet that is made wider', () => {
   )
 
   it('whose columns but the last are fixed has everything up to the last partition where it was, with all that is cut there', () => {
-    let compared = 0
+    let [compared, grew] = [0, 0]
     const inColumns = anyStraight.filter(({ cabinet }) => cabinet.front.kind === 'columns')
     const property = fc.property(inColumns, anyMore, (made, more) => {
       const { cabinet } = made
@@ -115,8 +118,16 @@ describe('a cabinet that is made wider', () => {
       if (!both) return
       const posts = both.pairs.filter(({ role }) => role === 'partition').map(({ before }) => before.max.x)
       const end = Math.max(...posts)
-      for (const [at, { name, before, after }] of both.pairs.entries()) {
-        if (before.max.x > end) continue
+      const last = cabinet.front.kind === 'columns' ? cabinet.front.columns.at(-1)!.front.kind : 'rows'
+      for (const [at, { name, role, before, after }] of both.pairs.entries()) {
+        if (before.max.x > end) {
+          // The front of the last column has all that is more, or either door of a pair half of it.
+          if (!WHOLE_FRONTS.includes(role) || last === 'rows') continue
+          const grown = settle(after.max.x - after.min.x - (before.max.x - before.min.x))
+          expect(grown, name).toBeCloseTo(last === 'pair' ? more / 2 : more, 2)
+          grew++
+          continue
+        }
         compared++
         expect(after, name).toEqual(before)
         const [own, wider] = both.boards[at]!
@@ -125,6 +136,7 @@ describe('a cabinet that is made wider', () => {
     })
     fc.assert(property, { numRuns: 400, seed: SEED })
     expect(compared).toBeGreaterThan(500)
+    expect(grew).toBeGreaterThan(100)
   })
 })
 

@@ -1,18 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { randomFrom } from '../../../engine/basics/random'
 import type { Board } from '../../../engine/cabinets/board'
-import type { Rules } from '../../../engine/cabinets/build'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { carcassOf } from '../../../engine/cabinets/carcass'
-import { columnRects, columnWidths } from '../../../engine/cabinets/openings'
-import { reportOn, SILENT } from '../../../engine/cabinets/report'
+import { columnWidths } from '../../../engine/cabinets/openings'
+import { reportOn } from '../../../engine/cabinets/report'
 import { boxAround } from '../../../engine/geometry/box'
 import { toCabinet } from '../../../engine/geometry/placement'
-import { type Cabinet, type Front, type FrontColumn, NOTHING_BESIDE } from '../../../engine/project/document'
-import { mirroredInterior } from '../../../engine/project/mirror'
-import { settle } from '../../../engine/units/length'
-import { aCabinet, anyCabinet, BOARDS, boardIn, PLAIN, rulesWith } from '../../helpers/cabinets'
-import { mirroredFrame } from '../../helpers/frames'
+import type { Cabinet, Front, FrontColumn } from '../../../engine/project/document'
+import { aCabinet, BOARDS, boardIn, PLAIN, rulesWith } from '../../helpers/cabinets'
 
 const share = (front: Front, part = 1): FrontColumn => ({ size: { kind: 'share', share: part }, front, shelves: null })
 const fixed = (front: Front, width: number): FrontColumn => ({ size: { kind: 'fixed', width }, front, shelves: null })
@@ -132,23 +126,6 @@ describe('the columns of a front', () => {
     })
   })
 
-  it('stand in the same places seen from the other side when they change sides', () => {
-    for (let seed = 0; seed < 300; seed++) {
-      const { cabinet, rules } = anyCabinet(randomFrom(seed))
-      const one = buildCabinet(cabinet, rules).boards
-      const { left, right } = cabinet.beside
-      const interior = mirroredInterior(cabinet.interior)
-      const swapped = { interior, front: mirrored(cabinet.front), beside: { left: right, right: left } }
-      const other = buildCabinet({ ...cabinet, ...swapped }, { ...rules, method: mirroredFrame(rules.method) }).boards
-      const places = endsOf(one)
-      const flipped = endsOf(other).map((x) => cabinet.width - x)
-      const apart = ascending(flipped).map((x, at) => Math.abs(x - ascending(places)[at]!))
-      expect(flipped.length, `seed ${seed}`).toBe(places.length)
-      // Every width is settled by itself, so that a tick or two may lie at the other end.
-      expect(Math.max(...apart), `seed ${seed}`).toBeLessThan(0.002)
-    }
-  })
-
   it('of fixed width stay where they are when the cabinet is widened', () => {
     const front = columns(fixed(DOOR, 250), share(DRAWER))
     const [before, after] = [built(front, { width: 800 }).boards, built(front, { width: 900 }).boards]
@@ -157,44 +134,7 @@ describe('the columns of a front', () => {
     }
     expect(boardIn(after, 'drawerFront').length).toBe(boardIn(before, 'drawerFront').length + 100)
   })
-
-  it('of which the last alone takes what is left: only boards that reach over it grow with the cabinet', () => {
-    const MORE = 64
-    let compared = 0
-    for (let seed = 0; seed < 400; seed++) {
-      const { cabinet, rules: any } = anyCabinet(randomFrom(seed))
-      if (cabinet.front.kind !== 'columns') continue
-      // Panels of solid wood get more play as they get wider, and doors that are narrow before are of one board.
-      const { frontBuild } = any.method
-      const slender = frontBuild.kind === 'slab' ? frontBuild : { ...frontBuild, stile: 20, rail: 20 }
-      const rules = { ...any, method: { ...any.method, panelWood: { kind: 'sheet' } as const, frontBuild: slender } }
-      const front = withFixedButLast(cabinet, rules)
-      const interior = { fixedShelves: 1, adjustableShelves: 1, partition: null }
-      const plain = { ...cabinet, front, interior, beside: NOTHING_BESIDE }
-      const one = buildCabinet(plain, rules)
-      const other = buildCabinet({ ...plain, width: cabinet.width + MORE }, rules)
-      expect(other.boards.map(nameOf), `seed ${seed}`).toEqual(one.boards.map(nameOf))
-      const isPaired = front.kind === 'columns' && front.columns.at(-1)!.front.kind === 'pair'
-      const end = lastPartitionEnd(one.boards)
-      for (const [at, board] of one.boards.entries()) {
-        const [before, after] = [xOf(board), xOf(other.boards[at]!)]
-        const told = `seed ${seed}: ${nameOf(board)}`
-        const grown = after[1] - after[0] - (before[1] - before[0])
-        // What stands on edge from front to rear is as thick as it was, wherever it is now; so are upright members of frames.
-        const isOnEdge = Math.abs(before[1] - before[0] - board.thickness) < 0.01 || UPRIGHT.includes(board.role)
-        if (before[1] <= end) expect(after, told).toEqual(before)
-        else if (isOnEdge) expect(grown, told).toBeCloseTo(0, 2)
-        else expect(grown, told).toBeCloseTo(isPaired && OF_DOORS.includes(board.role) ? MORE / 2 : MORE, 2)
-        expect(heightOf(other.boards[at]!), told).toBe(heightOf(board))
-        compared++
-      }
-    }
-    expect(compared).toBeGreaterThan(1000)
-  })
 })
-
-const UPRIGHT: readonly string[] = ['stile', 'mullion', 'doorStile', 'drawerStile']
-const OF_DOORS: readonly string[] = ['door', 'doorRail', 'doorPanel']
 
 describe('the niche for an appliance', () => {
   const rows: Front = {
@@ -273,49 +213,3 @@ describe('the niche for an appliance', () => {
     ])
   })
 })
-
-const nameOf = ({ role, number }: Board) => `${role} ${number}`
-
-/** The height that a board takes up. */
-function heightOf({ placement, length, width, thickness }: Board): number {
-  const { min, max } = boxAround(toCabinet(placement, 0, 0, 0), toCabinet(placement, length, width, thickness))
-  return settle(max.y - min.y)
-}
-
-/** The same columns, all but the last fixed at the width that they have. */
-function withFixedButLast(cabinet: Cabinet, rules: Rules): Front {
-  if (cabinet.front.kind !== 'columns') return cabinet.front
-  const carcass = carcassOf(cabinet, rules, SILENT)!
-  const rects = columnRects(cabinet.front.columns, carcass, SILENT)
-  const last = rects.length - 1
-  return columns(
-    ...cabinet.front.columns.map(({ front }, at) => (at === last ? share(front) : fixed(front, rects[at]!.width))),
-  )
-}
-
-/** The right face of the last partition. */
-function lastPartitionEnd(boards: readonly Board[]): number {
-  return Math.max(...boards.filter(({ role }) => role === 'partition').map((board) => xOf(board)[1]))
-}
-
-function endsOf(boards: readonly Board[]): number[] {
-  return boards.flatMap(xOf)
-}
-
-function ascending(values: readonly number[]): number[] {
-  return [...values].sort((a, b) => a - b)
-}
-
-/** A front seen in a mirror. */
-function mirrored(front: Front): Front {
-  switch (front.kind) {
-    case 'door':
-      return front.hinge === 'top' ? front : { ...front, hinge: front.hinge === 'left' ? 'right' : 'left' }
-    case 'rows':
-      return { ...front, rows: front.rows.map((row) => ({ ...row, front: mirrored(row.front) })) }
-    case 'columns':
-      return { ...front, columns: front.columns.map((one) => ({ ...one, front: mirrored(one.front) })).reverse() }
-    default:
-      return front
-  }
-}

@@ -8,16 +8,13 @@ import type { HolePurpose, HoleRow } from '../../../engine/cabinets/operation'
 import { toCabinet } from '../../../engine/geometry/placement'
 import { partsOf } from '../../../engine/parts/partsOf'
 import { newProject } from '../../../engine/project/defaults'
-import type { Cabinet } from '../../../engine/project/document'
 import { USUAL_DOOR_PULLS, USUAL_FIXINGS } from '../../../engine/project/fixing'
 import { USUAL_FIVE_PART, USUAL_FRAME } from '../../../engine/project/frames'
 import { USUAL_HINGE } from '../../../engine/project/machining'
 import type { FaceFrame } from '../../../engine/project/method'
-import { mirroredFront } from '../../../engine/project/mirror'
 import { interferences } from '../../../engine/solids/interference'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, anyCorner, boardIn, boardsOf, PLAIN, rulesWith, sizeOf } from '../../helpers/cabinets'
-import { mirroredFrame } from '../../helpers/frames'
 
 /** 920 along its own wall and 580 deep there, 860 along the other and 560 deep. */
 const L_BASE = aCabinet('base', {
@@ -482,54 +479,3 @@ describe('a corner cabinet by any method', () => {
     expect(interferences(boardsOf(cabinet, rules))).toEqual([])
   })
 })
-
-describe('a corner at the right end of its wall', () => {
-  it('is the mirror image of one at the left end, board by board', () => {
-    for (let seed = 0; seed < 200; seed++) {
-      const { cabinet, rules } = anyCorner(randomFrom(seed))
-      const here = buildCabinet(cabinet, rules).boards
-      const there = buildCabinet(inMirror(cabinet), { ...rules, method: mirroredFrame(rules.method) }).boards
-      expect(there.length, `seed ${seed}`).toBe(here.length)
-      for (const board of here) {
-        const a = boxOf(board)
-        const name = `seed ${seed}, ${board.role} ${board.number}`
-        // Of two stiles the one at the left is the first in both, so that boards are found by where they are.
-        const isThere = (one: Board) =>
-          one.role === (ROLES[board.role] ?? board.role) &&
-          Math.abs(boxOf(one).min.x - (cabinet.width - a.max.x)) < 0.01 &&
-          Math.abs(boxOf(one).min.y - a.min.y) < 0.01 &&
-          Math.abs(boxOf(one).min.z - a.min.z) < 0.01
-        const other = there.find(isThere)!
-        expect(other, name).toBeDefined()
-        const b = boxOf(other)
-        expect(sizeOf(other), name).toBe(sizeOf(board))
-        expect(b.min.x, name).toBeCloseTo(cabinet.width - a.max.x, 2)
-        expect(b.max.x, name).toBeCloseTo(cabinet.width - a.min.x, 2)
-        expect([b.min.y, b.max.y], name).toEqual([a.min.y, a.max.y])
-        expect(b.min.z, name).toBeCloseTo(a.min.z, 2)
-        expect(b.max.z, name).toBeCloseTo(a.max.z, 2)
-        expect(other.operations.map(({ kind }) => kind).sort(), name).toEqual(
-          board.operations.map(({ kind }) => kind).sort(),
-        )
-        expect(other.explode.by.x, name).toBeCloseTo(-board.explode.by.x, 6)
-      }
-    }
-  })
-})
-
-const ROLES: Partial<Record<Board['role'], Board['role']>> = {
-  leftSide: 'rightSide',
-  rightSide: 'leftSide',
-  leftEnd: 'rightEnd',
-  rightEnd: 'leftEnd',
-}
-
-function inMirror(cabinet: Cabinet): Cabinet {
-  const { corner, beside, front } = cabinet
-  return {
-    ...cabinet,
-    front: mirroredFront(front),
-    beside: { left: beside.right, right: beside.left },
-    corner: { ...corner!, hand: corner!.hand === 'left' ? 'right' : 'left' },
-  }
-}

@@ -56,6 +56,20 @@ describe('the cups of a door', () => {
     expect(holes(left, 'hingeScrew')).toEqual(screws.map((x) => `${x},${22.5 + 9.5}`))
     expect(holes(right, 'hingeScrew')).toEqual(screws.map((x) => `${x},${297 - 22.5 - 9.5}`))
   })
+  it('of a flap before two bays have their plates on the shelf over either, as far from both ends', () => {
+    const size = { kind: 'share', share: 1 } as const
+    const rows = [
+      { size, front: { kind: 'open' } },
+      { size, front: { kind: 'door', hinge: 'top' } },
+    ] as const
+    const front = { kind: 'rows', rows } as const
+    const interior = { fixedShelves: 1, adjustableShelves: 0, partition: { at: 0.37 } }
+    const boards = boardsOf(aCabinet('upper', { height: 720, front, interior }), rulesWith({ hinge: HINGE }))
+    const [left, right] = boards.filter((board) => board.role === 'fixedShelf').map((one) => holes(one, 'hingePlate'))
+    expect([left!.length, right!.length]).toEqual([2, 2])
+    const cups = holes(boardIn(boards, 'flap'), 'hingeCup').map((at) => Number(at.split(',')[1]))
+    expect(cups.sort((a, b) => a - b)).toEqual([80, 597 - 80])
+  })
   it('are bored along the upper edge of a flap, whose plates are under the top', () => {
     const front = { kind: 'door', hinge: 'top' } as const
     const boards = boardsOf(aCabinet('upper', { height: 720, depth: 330, front }), rulesWith({ hinge: HINGE }))

@@ -1,14 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { randomFrom } from '../../../engine/basics/random'
 import type { Board } from '../../../engine/cabinets/board'
-import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
-import { isEdgeSlot, isSlantedCut, type Operation } from '../../../engine/cabinets/operation'
+import { isEdgeSlot, type Operation } from '../../../engine/cabinets/operation'
 import { toCabinet } from '../../../engine/geometry/placement'
-import type { Front } from '../../../engine/project/document'
-import { mirroredInterior } from '../../../engine/project/mirror'
-import { settle } from '../../../engine/units/length'
-import { aCabinet, anyCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
-import { mirroredFrame } from '../../helpers/frames'
+import { aCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
 
 const DADO_6 = { kind: 'dado', depth: { rule: 'depth', depth: 6 } } as const
 
@@ -29,19 +23,6 @@ function told(operation: Operation): string {
   const size = `${operation.length}x${operation.width}`
   if (operation.kind === 'notch') return `notch ${x},${y} ${size}`
   return `${kind} ${operation.face} ${x},${y} ${size} ${operation.depth} deep`
-}
-
-/** The same front with its doors hung at the other side, and its columns in the other order. */
-function seenInMirror(front: Front): Front {
-  if (front.kind === 'door' && front.hinge !== 'top') {
-    return { ...front, hinge: front.hinge === 'left' ? 'right' : 'left' }
-  }
-  if (front.kind === 'rows') {
-    return { ...front, rows: front.rows.map((row) => ({ ...row, front: seenInMirror(row.front) })) }
-  }
-  if (front.kind !== 'columns') return front
-  const columns = front.columns.map((column) => ({ ...column, front: seenInMirror(column.front) }))
-  return { ...front, columns: columns.reverse() }
 }
 
 const work = (board: Board) => board.operations.map(told)
@@ -143,30 +124,6 @@ describe('a partition', () => {
 })
 
 describe('left and right', () => {
-  /** What is worked on a side, seen in a mirror: the same lengths, the widths from the other edge. */
-  function mirrored(board: Board): string[] {
-    return board.operations.map((operation) => {
-      if (isSlantedCut(operation) || isEdgeSlot(operation)) {
-        return told({ ...operation, edge: operation.edge === 'low' ? 'high' : 'low' })
-      }
-      if (operation.kind === 'holeRow') return told({ ...operation, y: settle(board.width - operation.y) })
-      return told({ ...operation, y: settle(board.width - operation.y - operation.width) })
-    })
-  }
-  it('are different boards that mirror each other exactly', () => {
-    for (let seed = 0; seed < 300; seed++) {
-      const { cabinet, rules } = anyCabinet(randomFrom(seed))
-      if (cabinet.front.kind === 'columns') continue
-      const { boards } = buildCabinet(cabinet, rules)
-      const left = boardIn(boards, 'leftSide')
-      const seen = { ...rules, method: mirroredFrame(rules.method) }
-      const interior = mirroredInterior(cabinet.interior)
-      const turned = buildCabinet({ ...cabinet, interior, front: seenInMirror(cabinet.front) }, seen)
-      const right = boardIn(turned.boards, 'rightSide')
-      expect(mirrored(left), `seed ${seed}`).toEqual(work(right))
-      expect([left.length, left.width, left.banding.high]).toEqual([right.length, right.width, right.banding.low])
-    }
-  })
   it('both look into the cabinet with their inside faces', () => {
     const boards = boardsOf(aCabinet('base'), rulesWith({ nailers: { ...PLAIN.nailers, top: true } }))
     expect(boardIn(boards, 'leftSide').placement.thickness).toBe('+x')
