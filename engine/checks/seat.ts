@@ -5,6 +5,7 @@ import { inch, type Mm, settle } from '../units/length'
 import { NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
 import { builtWith, type Changed, ofThicker, withPartition } from './changed'
+import { legsOfSeat } from './cornerSeat'
 import { about, type Checked, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { HOUSED_RULE, inertiaOf, type PointEnds, pointSagOf } from './sag'
 import { sayIn } from './say'
@@ -20,9 +21,12 @@ const LIMIT_SOURCE = 'limit of shelves: Architectural Woodwork Standards (2009),
 /** What is no higher over the floor is sat on. Common practice, no source. */
 const SEAT_HIGH: Mm = inch(20)
 
-/** A board that is sat on, over what bears it, and the rail under the front edge of a lid that goes down with it. */
+/**
+ * A board that is sat on, over what bears it, and the rail under the front edge of a lid that goes down with it. Of a top
+ * through a corner it is one leg by itself.
+ */
 interface Seat {
-  readonly board: 'lid' | 'top'
+  readonly board: 'lid' | 'top' | 'leg'
   readonly span: Mm
   readonly ends: PointEnds
   readonly boards: readonly { readonly stiffness: number; readonly inertia: number }[]
@@ -36,12 +40,18 @@ export function seatFindings(checked: Checked): Finding[] {
   const [sag, limit] = say.apart(givesBy(seat), seat.span / PART)
   const isHoused = seat.ends === 'housed'
   const alone = `, borne by it alone${isHoused ? ` and housed, so judged ${HOUSED_RULE}` : ''}`
-  const how = seat.board === 'lid' ? ', with the stretcher under its front' : alone
+  const how = {
+    lid: ', with the stretcher under its front',
+    top: alone,
+    leg: ', either leg of it taken to be borne by its side and the corner post and by nothing between',
+  }[seat.board]
+  const name = seat.board === 'leg' ? 'top' : seat.board
   const message =
-    `its ${seat.board} of ${say.length(seat.span)} between what bears it would give ${sag} under ${say.weight(SEATED / NEWTON_PER_KG)} ` +
+    `its ${name} of ${say.length(seat.span)} between what bears it would give ${sag} under ${say.weight(SEATED / NEWTON_PER_KG)} ` +
     `of somebody who sits in its middle${how}; ${limit} (1/${PART} of the span) is the limit. ` +
     `${say.length(greatestSeat(seat))} is the greatest span that holds.`
-  const judged = seat.board === 'lid' ? 'that lid and stretcher bear together' : isHoused ? 'housed ends' : null
+  const ofLeg = seat.board === 'leg' ? 'what bears a leg' : null
+  const judged = seat.board === 'lid' ? 'that lid and stretcher bear together' : isHoused ? 'housed ends' : ofLeg
   const source = `${LIMIT_SOURCE}; ${SEATED_SOURCE}${judged ? `; ${judged}: ${PRACTICE}` : ''}`
   return [
     withRemedy(about(checked, { weight: 'mind', message, measure: sag, limit, source }), () =>
@@ -65,6 +75,7 @@ function greatestSeat(seat: Seat): Mm {
 
 /** The widest span of the lid, or of the fixed top; null without either, or where the stiffness of its board is not known. */
 function seatOf(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules'>): Seat | null {
+  if (checked.cabinet.corner) return cornerSeat(checked)
   const { parts, rules } = checked
   const [lid] = withRole(parts, 'lid')
   const board = lid ?? fixedSeat(checked)
@@ -88,10 +99,22 @@ function seatOf(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules'>): Seat | n
   return { board: 'lid', span, ends: 'resting', boards: [own, ...rails] }
 }
 
-/** The full top of a base that is low enough to be sat on, without what lies on it; none in a corner, where it goes both ways. */
+/** The leg of a top through a corner that gives the most for its span. */
+function cornerSeat(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules'>): Seat | null {
+  const top = fixedSeat(checked)
+  const stiffness = top && checked.rules.materials[top.material]?.stiffness
+  if (!top || !stiffness) return null
+  const seats = legsOfSeat(top, checked.parts).map(({ span, depth }): Seat => {
+    const inertia = inertiaOf({ depth, thickness: top.thickness })
+    return { board: 'leg', span, ends: 'resting', boards: [{ stiffness, inertia }] }
+  })
+  return seats.sort((a, b) => givesBy(b) / b.span - givesBy(a) / a.span)[0] ?? null
+}
+
+/** The full top of a base that is low enough to be sat on, without what lies on it. */
 function fixedSeat({ cabinet, parts }: Pick<Checked, 'cabinet' | 'parts'>): Part | undefined {
   const isLow = settle(cabinet.bottom + cabinet.height) <= SEAT_HIGH
-  return cabinet.kind === 'base' && isLow && !cabinet.corner ? withRole(parts, 'top')[0] : undefined
+  return cabinet.kind === 'base' && isLow ? withRole(parts, 'top')[0] : undefined
 }
 
 /** Whether a top ends in its sides; one that lies over them goes on to their outsides. */

@@ -77,6 +77,61 @@ describe('the fixed top of a window seat', () => {
   })
 })
 
+describe('the top of a bench through a corner', () => {
+  const LEG_GIVES = /its top of .* either leg/
+  const [DEEP, WIDE] = [450, 900]
+  const inCorner = (kind: 'L' | 'diagonal', hand: 'left' | 'right', width: number, other: number): Project => {
+    const corner = { kind, hand, other, otherDepth: DEEP } as const
+    return bench(width, {
+      corner,
+      depth: DEEP,
+      height: 432,
+      front: { kind: 'open' },
+      overrides: { back: { kind: 'none' } },
+    })
+  }
+  const thick = (project: Project) => {
+    const [board] = valuesOf<Material>(project.materials)
+    const made = { ...board!, id: 'm30' as MaterialId, name: '30 mm ply', nominal: 30, thickness: 30 }
+    return { ...project, materials: { ...project.materials, [made.id]: made } }
+  }
+
+  it.each(['left', 'right'] as const)(
+    'of an L gives along its longer leg from the side to the corner post, as deep as the leg: P L^3 / (48 E I), corner at the %s',
+    (hand) => {
+      const finding = findingIn(inCorner('L', hand, WIDE, 800), LEG_GIVES)!
+      // The post begins at the wall and takes 60 of the own leg, the side 18.
+      const leg = WIDE - 60 - 18
+      expect(finding.weight).toBe('mind')
+      expect(figureOf(finding.measure)).toBeCloseTo((SEATED * leg ** 3) / (48 * 9000 * ((DEEP * 18 ** 3) / 12)), 1)
+      expect(figureOf(finding.limit)).toBeCloseTo(leg / 144, 1)
+      expect(finding.source).toContain('EN 12520')
+    },
+  )
+
+  it('of an L whose other leg is the longer gives along that, past the 18 of the post', () => {
+    const finding = findingIn(inCorner('L', 'left', WIDE, 1000), LEG_GIVES)!
+    const leg = 1000 - 18 - 18
+    expect(figureOf(finding.measure)).toBeCloseTo((SEATED * leg ** 3) / (48 * 9000 * ((DEEP * 18 ** 3) / 12)), 1)
+  })
+
+  it('of a diagonal is as deep as it is in the middle of the leg', () => {
+    const finding = findingIn(inCorner('diagonal', 'left', 1200, 1200), LEG_GIVES)!
+    // The line goes 1200 - 450 along and as far out, so that it is as much deeper as it is away from the end.
+    const leg = 1200 - 18 - 18
+    const deep = DEEP + leg / 2 + 18
+    expect(figureOf(finding.measure)).toBeCloseTo((SEATED * leg ** 3) / (48 * 9000 * ((deep * 18 ** 3) / 12)), 1)
+  })
+
+  it('is made of a thicker board where the project has one, and holds where both legs are short', () => {
+    const project = thick(inCorner('L', 'left', WIDE, 800))
+    const finding = findingIn(project, LEG_GIVES)!
+    expect(finding.remedy?.label).toBe('Make the carcass of B1 of 30 mm ply')
+    expect(findingIn(remedied(project, finding), LEG_GIVES)).toBeNull()
+    expect(findingIn(inCorner('L', 'left', 700, 650), LEG_GIVES)).toBeNull()
+  })
+})
+
 describe('the lid of a bench', () => {
   it('of the usual width bears who sits on it', () => {
     expect(findingIn(bench(900), GIVES)).toBeNull()
