@@ -9,8 +9,9 @@ import { methodOf, type Rules, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
 import type { FrontOpening } from './cabinets/frontOpening'
 import { cabinetFindings } from './checks/cabinetFindings'
-import type { Finding } from './checks/finding'
+import type { Checked, Finding } from './checks/finding'
 import { guarded } from './checks/guard'
+import { buildFindings } from './checks/looseShelves'
 import { misfitFindings } from './checks/misfit'
 import { overlapFindings } from './checks/overlap'
 import { placeFindings, topFindings } from './checks/placed'
@@ -72,7 +73,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
   const listed = once(() => listOf([...cabinets, ...runs], project))
   const order = once(() => sheetOrderOf(project, listed().cutList.rows))
   const found = once((): readonly Finding[] => [
-    ...cabinets.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
+    ...cabinets.flatMap((one) => findingsOf(one, project)),
     ...runs.flatMap((run) => run.problems),
     ...misfitFindings(project),
     ...placeFindings(project, cabinets),
@@ -112,7 +113,7 @@ function judged(id: CabinetId, project: Project): readonly Finding[] {
   const cabinets = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project, false))
   const own = cabinets.filter(({ cabinet }) => cabinet.id === id)
   return [
-    ...own.flatMap((one) => [...one.problems, ...findingsOf(one, project)]),
+    ...own.flatMap((one) => findingsOf(one, project)),
     ...misfitFindings(project),
     ...placeFindings(project, cabinets, own),
     ...(own.some(({ cabinet }) => cabinet.cutout || cabinet.space || cabinet.top)
@@ -230,21 +231,23 @@ interface Looked {
   readonly house: House
   readonly shop: Shop
   readonly wallHeight: Mm | null
+  /** What was told while they were built. */
+  readonly problems: readonly Problem[]
   readonly findings: readonly Finding[]
 }
 
-/** What the checks said of a cabinet last. Its boards are the same object while it is only moved. */
+/** What the build and the checks said of a cabinet last. Its boards are the same object while it is only moved. */
 const lookedAt = new WeakMap<readonly Part[], Looked>()
 
-function findingsOf({ cabinet, mark, parts, fronts }: DerivedCabinet, project: Project): readonly Finding[] {
+function findingsOf({ cabinet, mark, parts, fronts, problems }: DerivedCabinet, project: Project): readonly Finding[] {
   const { house, shop, display, materials } = project
   const wallHeight = find(project.walls, cabinet.wall)?.height ?? null
   const before = lookedAt.get(parts)
-  if (before && before.house === house && before.shop === shop && before.wallHeight === wallHeight) {
-    return before.findings
-  }
+  const isKnown = before?.house === house && before.shop === shop && before.problems === problems
+  if (isKnown && before.wallHeight === wallHeight) return before.findings
   const rules = { method: methodOf(cabinet, project), materials, display, kick: project.between.kick }
-  const findings = cabinetFindings({ cabinet, mark, parts, fronts, rules, display, house, shop, wallHeight })
-  lookedAt.set(parts, { house, shop, wallHeight, findings })
+  const checked: Checked = { cabinet, mark, parts, fronts, rules, display, house, shop, wallHeight }
+  const findings = [...buildFindings(problems, checked), ...cabinetFindings(checked)]
+  lookedAt.set(parts, { house, shop, wallHeight, problems, findings })
   return findings
 }

@@ -10,6 +10,7 @@ export interface Told {
   readonly limit?: Mm | string
   /** Who says so; what follows from the boards alone where it is not said. */
   readonly source?: string
+  readonly way?: Problem['way']
 }
 
 /** Collects what is wrong with one cabinet while it is being built. */
@@ -44,7 +45,7 @@ export function reportOn(cabinet: CabinetId, mark: string, display: LengthDispla
   const words = (of: Mm | string) => (typeof of === 'string' ? of : say(of))
   const add =
     (weight: Problem['weight']) =>
-    (text: string, { is, limit, source = GEOMETRY }: Told = {}) => {
+    (text: string, { is, limit, source = GEOMETRY, way }: Told = {}) => {
       const message = `${mark}: ${text}`
       // Both doors of a pair are told once.
       if (problems.some((one) => one.weight === weight && one.message === message)) return
@@ -52,6 +53,7 @@ export function reportOn(cabinet: CabinetId, mark: string, display: LengthDispla
         ...{ weight, about: { kind: 'cabinet', cabinet }, message, source },
         ...(is === undefined ? {} : { measure: words(is) }),
         ...(limit === undefined ? {} : { limit: words(limit) }),
+        ...(way && { way }),
       })
     }
   const left = (length: Mm) => say(Number.isFinite(length) ? Math.max(0, length) : length)

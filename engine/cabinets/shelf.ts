@@ -86,6 +86,7 @@ export function shelvesOf(
     report.stop(`${counts.fixed + counts.adjustable} shelves do not fit in ${room}; they are left out.`, {
       is: counted(counts.fixed + counts.adjustable, 'shelf', 'shelves'),
       limit: counted(Math.max(0, most), 'shelf', 'shelves'),
+      way: 'looseShelves',
     })
     return NO_SHELVING
   }
@@ -145,6 +146,7 @@ function levelsOnPins(count: number, region: Interval, carcass: Carcass, report:
       is: counted(levels.length, 'shelf', 'shelves'),
       limit: counted(count, 'shelf', 'shelves'),
       source: METHOD,
+      way: 'looseShelves',
     })
   }
   return levels
