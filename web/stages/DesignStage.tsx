@@ -75,8 +75,8 @@ function Panes() {
   )
 }
 
-/** Wide enough for the longest name of a front. */
-const CARD = '268px'
+/** Wide enough for the longest name of a front and for a choice of a method. */
+const CARD = '284px'
 const LEAST_SCENE = '240px'
 
 /** The card takes its room of 3D, so that the wall stays as it was drawn; where that is too little, all of it. */
