@@ -28,14 +28,10 @@ export const RunDrawing = memo(function RunDrawing({ run, mmPerPx }: RunDrawingP
 
 /** From where to where the face of a board with mitred ends is seen; behind it, the one beside it hides what is longer. */
 function faceOf({ placement, length, operations }: Part): readonly [number, number] | null {
-  const mitres = operations.filter((one) => one.kind === 'bevel' && isMitre(one))
+  const mitres = operations.flatMap((one) => (one.kind === 'bevel' && isMitre(one) ? [one] : []))
   if (mitres.length === 0 || placement.length !== '-x') return null
-  const shorter = (edge: 'start' | 'end') => {
-    return mitres.reduce(
-      (by, one) => (one.kind === 'bevel' && one.edge === edge && one.face === 'outside' ? one.by : by),
-      0,
-    )
-  }
+  const shorter = (end: 'start' | 'end') =>
+    mitres.findLast(({ edge, face }) => edge === end && face === 'outside')?.by ?? 0
   const ends = [shorter('start'), length - shorter('end')].map((x) => toCabinet(placement, x, 0, 0).x)
   return [Math.min(...ends), Math.max(...ends)]
 }

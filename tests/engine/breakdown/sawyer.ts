@@ -1,5 +1,6 @@
 import type { MaterialId } from '../../../engine/basics/id'
 import type { Breakdown, Step } from '../../../engine/breakdown/step'
+import type { BreakdownInput } from '../../../engine/breakdown/steps'
 import type { CutList, CutRow } from '../../../engine/cutlist/row'
 import type { Material, Shop } from '../../../engine/project/document'
 import type { SheetJob } from '../../../engine/sheets/job'
@@ -205,4 +206,10 @@ export function countsOf(pieces: readonly { readonly length: number; readonly wi
     counts.set(size, (counts.get(size) ?? 0) + 1)
   }
   return [...counts].map(([size, count]) => `${count} of ${size}`).sort()
+}
+
+/** What the breakdown of such sheets starts from, in the shop of these tests or one that differs from it. */
+export function inputOf(given: ReturnType<typeof sheets>, shop: Partial<BreakdownInput['shop']> = {}): BreakdownInput {
+  const materials = { m1: PLY } as unknown as BreakdownInput['materials']
+  return { ...given, shop: { ...SHOP, ...shop }, marks: new Map(), materials }
 }

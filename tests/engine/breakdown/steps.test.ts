@@ -1,39 +1,16 @@
 import { describe, expect, it } from 'vitest'
 import type { PartId } from '../../../engine/basics/id'
-import { randomFrom } from '../../../engine/basics/random'
 import { assignParts } from '../../../engine/breakdown/assign'
-import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
-import type { Piece } from '../../../engine/sheets/layout'
+import { breakdownOf } from '../../../engine/breakdown/steps'
 import { inch } from '../../../engine/units/length'
-import {
-  type Cutting,
-  countsOf,
-  crosscut,
-  OFFCUT,
-  PLY,
-  part,
-  placementsOf,
-  replay,
-  rip,
-  SHEET,
-  SHOP,
-  type Sizes,
-  sheets,
-  showStep,
-  WASTE,
-} from './sawyer'
-
-function input(given: ReturnType<typeof sheets>, shop: Partial<BreakdownInput['shop']> = {}): BreakdownInput {
-  const materials = { m1: PLY } as unknown as BreakdownInput['materials']
-  return { ...given, shop: { ...SHOP, ...shop }, marks: new Map(), materials }
-}
+import { crosscut, inputOf, OFFCUT, part, rip, SHEET, type Sizes, sheets, showStep, WASTE } from './sawyer'
 
 const TWO_STRIPS = rip(crosscut(part('A'), part('A'), OFFCUT), crosscut(part('B'), WASTE), OFFCUT)
 const SIZES: Sizes = { A: [768, 580], B: [1000, 320] }
 
 describe('the breakdown of a sheet', () => {
   it('straightens an edge, rips from the clean edge, squares an end and crosscuts to the stop', () => {
-    const { steps } = breakdownOf(input(sheets(SIZES, [[1, TWO_STRIPS]])))
+    const { steps } = breakdownOf(inputOf(sheets(SIZES, [[1, TWO_STRIPS]])))
     expect(steps.map(showStep)).toEqual([
       // 10 off, of which the blade takes 3
       'trim rail: 1 of 2440 x 1220 | 1 piece 2440 x 1210 | 1 waste 2440 x 7',
@@ -51,7 +28,7 @@ describe('the breakdown of a sheet', () => {
 
   it('counts copies out and takes equal pieces at one setting in one step', () => {
     const { steps } = breakdownOf(
-      input(sheets(SIZES, [[3, TWO_STRIPS]]), { minutes: { perSetting: 9, perCut: 1, perSheet: 1 } }),
+      inputOf(sheets(SIZES, [[3, TWO_STRIPS]]), { minutes: { perSetting: 9, perCut: 1, perSheet: 1 } }),
     )
     expect(steps.filter(({ kind }) => kind === 'rip').map((step) => [step.setting, step.count, step.sheets])).toEqual([
       [580, 3, [1, 2, 3]],
@@ -67,7 +44,7 @@ describe('the breakdown of a sheet', () => {
     const upsideDown = rip(crosscut(part('B'), WASTE), crosscut(part('A'), part('A'), OFFCUT), OFFCUT)
     const shop = { minutes: { perSetting: 30, perCut: 1, perSheet: 1 } }
     const plan = breakdownOf(
-      input(
+      inputOf(
         sheets(SIZES, [
           [1, TWO_STRIPS],
           [1, upsideDown],
@@ -82,7 +59,7 @@ describe('the breakdown of a sheet', () => {
 
   it('proposes the quicker order: sheet by sheet where sheets are tedious to lift', () => {
     const heavy = { minutes: { perSetting: 1, perCut: 1, perSheet: 60 } }
-    const plan = breakdownOf(input(sheets(SIZES, [[4, TWO_STRIPS]]), heavy))
+    const plan = breakdownOf(inputOf(sheets(SIZES, [[4, TWO_STRIPS]]), heavy))
     expect(plan.order).toBe('sheet by sheet')
     expect(plan.minutes).toBeLessThan(plan.minutesOtherwise)
     // The guides stand at 320 after the first sheet, so the second begins there: 580 320, 320 580, 580 320, 320 580.
@@ -93,7 +70,7 @@ describe('the breakdown of a sheet', () => {
 
   it('adds up its minutes from cuts, settings and the share of a sheet that is laid down', () => {
     const plan = breakdownOf(
-      input(sheets(SIZES, [[1, TWO_STRIPS]]), { minutes: { perSetting: 2, perCut: 1.5, perSheet: 6 } }),
+      inputOf(sheets(SIZES, [[1, TWO_STRIPS]]), { minutes: { perSetting: 2, perCut: 1.5, perSheet: 6 } }),
     )
     // one trim, two rips, two ends squared, one B and two As; guides 580 and 320, stop 1000 and 768; one blade change; one sheet
     expect(plan.minutes).toBe((1 + 2 + 2 + 3) * 1.5 + (4 + 1) * 2 + 6)
@@ -102,9 +79,9 @@ describe('the breakdown of a sheet', () => {
   it('changes the blade once for rips and crosscuts, and once more for re-rips', () => {
     const rerip = rip(crosscut(part('A'), rip(part('B'), part('B'), WASTE)), OFFCUT)
     const sizes: Sizes = { A: [768, 580], B: [500, 200] }
-    expect(breakdownOf(input(sheets(SIZES, [[2, TWO_STRIPS]]))).bladeChanges).toBe(1)
+    expect(breakdownOf(inputOf(sheets(SIZES, [[2, TWO_STRIPS]]))).bladeChanges).toBe(1)
     const plan = breakdownOf(
-      input(
+      inputOf(
         sheets(sizes, [
           [1, rerip],
           [1, rerip],
@@ -116,7 +93,7 @@ describe('the breakdown of a sheet', () => {
   })
 
   it('starts with the crosscut blade when every sheet is crosscut first', () => {
-    const plan = breakdownOf(input(sheets({ A: [768, 580] }, [[1, crosscut(rip(part('A'), WASTE), OFFCUT)]])))
+    const plan = breakdownOf(inputOf(sheets({ A: [768, 580] }, [[1, crosscut(rip(part('A'), WASTE), OFFCUT)]])))
     expect(plan.steps.map(({ kind, blade }) => `${kind} with the ${blade} blade`)).toEqual([
       'trim with the crosscut blade',
       'square with the crosscut blade',
@@ -128,7 +105,7 @@ describe('the breakdown of a sheet', () => {
 
   it('takes the factory edges off a part that fills its sheet', () => {
     const given = sheets({ A: [2420, 1200] }, [[1, part('A')]])
-    const { steps } = breakdownOf(input(given, { guides: { least: 190, greatest: 1300 } }))
+    const { steps } = breakdownOf(inputOf(given, { guides: { least: 190, greatest: 1300 } }))
     expect(steps.map(showStep)).toEqual([
       'trim rail: 1 of 2440 x 1220 | 1 piece 2440 x 1210 | 1 waste 2440 x 7',
       'rip 1200: 1 of 2440 x 1210 | 1 strip 2440 x 1200 | 1 waste 2440 x 7',
@@ -146,7 +123,7 @@ describe('the breakdown of a sheet', () => {
       inch(0.125),
       stock,
     )
-    const { steps } = breakdownOf(input(given))
+    const { steps } = breakdownOf(inputOf(given))
     expect(steps.map(showStep)).toEqual([
       `rip ${inch(12)}: 1 of ${inch(96)} x ${inch(48)} | 3 part ${inch(96)} x ${inch(12)} | 1 offcut ${inch(96)} x ${inch(11.625)}`,
     ])
@@ -157,7 +134,7 @@ describe('the breakdown of a sheet', () => {
     const half = inch(14 + 15 / 16)
     const stock = { ...SHEET, length: inch(30), width: 100, trim: { length: 0, width: 0 } }
     const given = sheets({ A: [half, 100] }, [[1, crosscut(part('A'), part('A'))]], inch(0.125), stock)
-    expect(breakdownOf(input(given)).steps.map(showStep)).toEqual([
+    expect(breakdownOf(inputOf(given)).steps.map(showStep)).toEqual([
       `crosscut ${half}: 1 of ${inch(30)} x 100 | 2 part ${half} x 100`,
     ])
   })
@@ -165,7 +142,7 @@ describe('the breakdown of a sheet', () => {
   it('minds what is heavy, narrow, wide or longer than the rail', () => {
     const narrow = rip(crosscut(part('K'), WASTE), crosscut(part('W'), WASTE), OFFCUT)
     const given = sheets({ K: [1000, 75], W: [900, 700] }, [[1, narrow]])
-    const { steps } = breakdownOf(input(given, { railLength: 1400 }))
+    const { steps } = breakdownOf(inputOf(given, { railLength: 1400 }))
     const said = (kind: string) =>
       steps.filter((step) => step.kind === kind).map(({ tool, setting, cautions }) => ({ tool, setting, cautions }))
     // 2.44 m x 1.22 m x 0.018 m x 685 kg/m3 = 36.7 kg
@@ -188,7 +165,7 @@ describe('the breakdown of a sheet', () => {
   })
 
   it('says what to do in plain words', () => {
-    const { steps, cautions } = breakdownOf(input(sheets(SIZES, [[1, TWO_STRIPS]])))
+    const { steps, cautions } = breakdownOf(inputOf(sheets(SIZES, [[1, TWO_STRIPS]])))
     expect(steps.map(({ text }) => text)).toEqual([
       'Straighten one long edge of sheet 1 along the rail: take 10 mm off. Mark this edge and measure from no other.',
       'Set both guides to 580 mm and rip sheet 1, once.',
@@ -202,7 +179,7 @@ describe('the breakdown of a sheet', () => {
   })
 
   it('is nothing for no sheets', () => {
-    expect(breakdownOf(input(sheets({}, [])))).toMatchObject({ steps: [], settings: 0, minutes: 0, cautions: [] })
+    expect(breakdownOf(inputOf(sheets({}, [])))).toMatchObject({ steps: [], settings: 0, minutes: 0, cautions: [] })
   })
 })
 
@@ -223,7 +200,7 @@ describe('the parts on the sheets', () => {
   })
 
   it('are marked by the step that frees them, with the mark of the cabinet', () => {
-    const given = input(sheets(SIZES, [[1, TWO_STRIPS]]))
+    const given = inputOf(sheets(SIZES, [[1, TWO_STRIPS]]))
     const marks = new Map([
       ['A-1', 'B1-LS'],
       ['A-2', 'B1-RS'],
@@ -233,99 +210,3 @@ describe('the parts on the sheets', () => {
     expect(steps.slice(-2).map(({ write }) => write)).toEqual([['B1-BT'], ['B1-LS', 'B1-RS', '1a3']])
   })
 })
-
-describe('a replay of the steps', () => {
-  it.each(Array.from({ length: 60 }, (_, seed) => seed))(
-    'leaves exactly the parts, offcuts and waste of layout %i',
-    (seed) => {
-      const given = randomSheets(seed)
-      for (const minutes of [
-        { perSetting: 99, perCut: 1, perSheet: 0 },
-        { perSetting: 0, perCut: 1, perSheet: 99 },
-      ]) {
-        const floor = replay(breakdownOf(input(given, { minutes })), given.job, given.answer)
-        expect(floor.filter(({ kind }) => ['sheet', 'strip', 'piece'].includes(kind))).toEqual([])
-        const tree = given.answer.sheets.flatMap(({ root, copies }) =>
-          Array.from({ length: copies }, () => leavesOf(root)).flat(),
-        )
-        expect(countsOf(floor.filter(({ kind }) => kind === 'part'))).toEqual(
-          countsOf(tree.filter(({ kind }) => kind === 'part')),
-        )
-        // An offcut that reaches the far edges of the sheet still has its factory edges; what is trimmed is waste besides.
-        expect(countsOf(floor.filter(({ kind }) => kind === 'offcut'))).toEqual(
-          countsOf(tree.filter(({ kind }) => kind === 'offcut')),
-        )
-        const strays = countsOf(tree.filter(({ kind }) => kind === 'waste'))
-        expect(
-          strays.filter(
-            (waste) => !countsOf(floor.filter(({ kind }) => kind === 'waste')).some((there) => covers(there, waste)),
-          ),
-        ).toEqual([])
-      }
-    },
-  )
-
-  it('fails when a step is left out', () => {
-    const given = sheets(SIZES, [[1, TWO_STRIPS]])
-    const plan = breakdownOf(input(given))
-    expect(() => replay({ ...plan, steps: plan.steps.slice(1) }, given.job, given.answer)).toThrow('there is none')
-  })
-})
-
-/** `4 of 7 x 580` covers `3 of 7 x 580`. */
-function covers(there: string, wanted: string): boolean {
-  const [have, size] = there.split(' of ')
-  const [need, same] = wanted.split(' of ')
-  return size === same && Number(have) >= Number(need)
-}
-
-/** Leaves of a tree as they really come off the saw: at the far edges, the factory edge is still on what is left over. */
-function leavesOf(root: Piece): { kind: Piece['kind']; length: number; width: number }[] {
-  const far = { x: root.x + root.length, y: root.y + root.width }
-  function walk(piece: Piece, hasEnds: boolean): ReturnType<typeof leavesOf> {
-    if (piece.kind === 'cut') return piece.pieces.flatMap((child) => walk(child, hasEnds && piece.direction === 'rip'))
-    if (piece.kind === 'part') return [piece]
-    const { kind, x, y, length, width } = piece
-    const ends = (hasEnds ? 10 : 0) + (x + length === far.x ? 10 : 0)
-    return [{ kind, length: length + ends, width: width + (y + width === far.y ? 10 : 0) }]
-  }
-  return walk(root, true)
-}
-
-/** Sheets of strips of equal or smaller parts, some of them ripped again: rips, crosscuts, re-rips. */
-function randomSheets(seed: number) {
-  const random = randomFrom(seed)
-  const between = (least: number, most: number) => least + Math.floor(random() * (most - least) * 4) / 4
-  const sizes: Record<string, readonly [number, number]> = {}
-  const name = (length: number, width: number) => {
-    const id = `P${length}x${width}`
-    sizes[id] = [length, width]
-    return part(id)
-  }
-  const strip = (width: number): Cutting => {
-    const pieces: Cutting[] = []
-    for (let room = 2420 - 153; room > 500; ) {
-      const length = between(200, Math.min(900, room - 50))
-      const isRipped = random() < 0.3 && width > 200
-      pieces.push(isRipped ? rip(name(length, between(60, width / 2)), WASTE) : name(length, width))
-      room -= length + 3
-    }
-    // The widest piece of a strip sets its width.
-    return crosscut(name(between(100, 150), width), ...pieces, random() < 0.5 ? OFFCUT : WASTE)
-  }
-  const layout = (): Cutting => {
-    const strips: Cutting[] = []
-    for (let room = 1200; room > 260; ) {
-      const width = between(80, Math.min(600, room - 20))
-      strips.push(strip(width))
-      room -= width + 3
-    }
-    return rip(...strips, OFFCUT)
-  }
-  const layouts = Array.from({ length: 1 + (seed % 3) }, (_, at) => [1 + ((seed + at) % 3), layout()] as const)
-  const given = sheets(sizes, layouts)
-  expect(
-    given.answer.sheets.flatMap(({ root }) => placementsOf(root)).every(({ x, length }) => x + length <= 2430),
-  ).toBe(true)
-  return given
-}
