@@ -116,6 +116,7 @@ export {
   type TrimKind,
   type Wall,
 } from './project/document'
+export { DOORS, USUAL_WIDEST_DOOR } from './project/doors'
 export type { CabinetShape, Edit } from './project/edit'
 export {
   type BiscuitSize,

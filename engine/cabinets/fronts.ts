@@ -1,6 +1,7 @@
 import { METHOD, PRACTICE } from '../basics/source'
 import type { Rect } from '../geometry/rect'
 import { rightOf, topOf } from '../geometry/rect'
+import { widestDoor } from '../project/doors'
 import { forward, WAYS } from './apart'
 import { blindFaces } from './blind'
 import type { BoardRole, Explode, FrontFace, GrainRun } from './board'
@@ -11,8 +12,7 @@ import { type Cell, pairRects } from './openings'
 import { type Piece, room } from './piece'
 import type { Report } from './report'
 
-/** A wider door is usually hung as a pair. Common practice; stock widths: one door to 24 in (source: 98905.com). */
-const WIDEST_DOOR = 610
+/** A wider door is usually hung as a pair. */
 const WIDEST_SOURCE = `${PRACTICE}; 98905.com, stock widths: one door to 24 in`
 
 /** The doors, drawer fronts and false fronts as they are seen, from the bottom up and from left to right. */
@@ -62,7 +62,7 @@ export function frontsOf(
   const drawers = faces.filter(({ kind }) => kind === 'drawer').length
   const fivePartDoors = faces.filter(({ kind }, at) => kind === 'door' && areFivePart[at]).length
   const pieces = faces.flatMap((face, at): Piece[] => {
-    tellWidth(face, report)
+    tellWidth(face, carcass, report)
     if (!areFivePart[at]) return [slab(face, next(roleOf(face)), runs[at] ?? null, explode, carcass)]
     const of = face.kind === 'door' ? 'door' : 'drawer'
     const number =
@@ -87,7 +87,7 @@ export function doorOf(
   carcass: Carcass,
   report: Report,
 ): Piece[] {
-  tellWidth(face, report)
+  tellWidth(face, carcass, report)
   const { frontBuild } = carcass.method
   if (frontBuild.kind === 'slab' || !isFivePart(face, carcass, report)) {
     return [slab(face, number, null, explode, carcass)]
@@ -115,11 +115,12 @@ function isFivePart({ kind, rect }: FrontFace, carcass: Carcass, report: Report)
 
 const FACE_NAMES = { door: 'door', drawer: 'drawer front', falseFront: 'false front' } as const
 
-function tellWidth({ kind, hinge, rect }: FrontFace, report: Report): void {
-  if (kind !== 'door' || hinge === 'top' || rect.width <= WIDEST_DOOR) return
-  report.mind(`a door is ${report.say(rect.width)} wide; ${report.say(WIDEST_DOOR)} is the most for one door.`, {
+function tellWidth({ kind, hinge, rect }: FrontFace, { method }: Carcass, report: Report): void {
+  const most = widestDoor(method.fronts)
+  if (kind !== 'door' || hinge === 'top' || rect.width <= most) return
+  report.mind(`a door is ${report.say(rect.width)} wide; ${report.say(most)} is the most for one door.`, {
     is: rect.width,
-    limit: WIDEST_DOOR,
+    limit: most,
     source: WIDEST_SOURCE,
   })
 }

@@ -1,12 +1,13 @@
 import type { Interval } from '../geometry/interval'
 import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { Front, FrontColumn, FrontRow } from '../project/document'
+import { hungAs } from '../project/doors'
 import type { FrontPath } from '../project/frontTree'
 import { type Mm, settle } from '../units/length'
 import { baysBetween, wholeBay } from './bay'
 import { type Carcass, clearBottom, clearTop } from './carcass'
 import { betweenFramed, coveredBy, frameOpening, openingBehind } from './frameRects'
-import type { Report } from './report'
+import { type Report, SILENT } from './report'
 import { sharedOut } from './sharing'
 
 /** One opening of the front: what closes it, the room of that seen from the room, and the opening behind it. */
@@ -112,7 +113,7 @@ function cellsIn(front: Front, place: Place, carcass: Carcass, report: Report): 
   const { rect, opening } = place
   const between = betweenRows(carcass)
   if (front.kind === 'columns') return cellsBeside(front.columns, place, carcass, report)
-  if (front.kind !== 'rows') return [{ front, ...place, clear: clearFor(rect, carcass) }]
+  if (front.kind !== 'rows') return [{ front: hungIn(front, rect, carcass), ...place, clear: clearFor(rect, carcass) }]
   const heights = rowHeights(front.rows, rect.height, between, report)
   let top = topOf(rect)
   const cells = front.rows.map((row, at) => {
@@ -135,7 +136,8 @@ function cellsIn(front: Front, place: Place, carcass: Carcass, report: Report): 
  * Columns inside a row have no board between them where nothing needs one: doors at the two ends, false fronts, open
  * places. Drawers and doors in the middle have short boards between them, and the row is closed by fixed boards.
  */
-function cellsBeside(columns: readonly FrontColumn[], place: Place, carcass: Carcass, report: Report): Cell[] {
+function cellsBeside(asked: readonly FrontColumn[], place: Place, carcass: Carcass, report: Report): Cell[] {
+  const columns = hungColumns(asked, place.rect, carcass)
   const rects = rowColumnRects(columns, place.rect, carcass, report)
   const posts = columnPosts(rects, carcass)
   const isParted = isRowParted(columns, place.rect, carcass) && areRoomsLeft(posts, carcass, report)
@@ -159,6 +161,18 @@ function cellsBeside(columns: readonly FrontColumn[], place: Place, carcass: Car
     }
     return isParted ? { ...own, parted: { posts, at } } : own
   })
+}
+
+/** A leaf of the front as it hangs there. */
+function hungIn(front: Cell['front'], rect: Rect, { method }: Carcass): Cell['front'] {
+  return hungAs(front, rect, method) as Cell['front']
+}
+
+/** Columns inside a row as they hang: by the widths that they have with nothing but gaps between them. */
+function hungColumns(columns: readonly FrontColumn[], rect: Rect, carcass: Carcass): readonly FrontColumn[] {
+  if (!columns.some(({ front }) => front.kind === 'door' && front.orPair)) return columns
+  const rects = sideBySide(columns, rect, carcass.method.fronts.gap, SILENT)
+  return columns.map((column, at) => ({ ...column, front: hungAs(column.front, rects[at]!, carcass.method) }))
 }
 
 function acrossOf({ from, to }: Interval): Interval {
@@ -200,7 +214,7 @@ function isRowParted(columns: readonly FrontColumn[], rect: Rect, carcass: Carca
 
 /** What the fronts of columns inside a row cover, from the left. */
 export function rowColumnRects(columns: readonly FrontColumn[], rect: Rect, carcass: Carcass, report: Report): Rect[] {
-  const hasBoards = carcass.frame !== null || isRowParted(columns, rect, carcass)
+  const hasBoards = carcass.frame !== null || isRowParted(hungColumns(columns, rect, carcass), rect, carcass)
   const between = hasBoards ? betweenColumns(carcass) : carcass.method.fronts.gap
   return sideBySide(columns, rect, between, report)
 }

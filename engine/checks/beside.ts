@@ -114,7 +114,7 @@ function hingedFinding(one: Standing, side: Side, project: Project, standing: re
   const made = fillerRemedy(one, side, { gap, wanted: HANDLE_OUT }, project)
   const message =
     `a door hinged at its ${side} opens against ${words}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
-    roomWords(made, hasPair(one.cabinet.front), say.length(settle(HANDLE_OUT - gap)))
+    roomWords(made, hasPair(one.cabinet.front, one.fronts), say.length(settle(HANDLE_OUT - gap)))
   const told = { message, measure: say.length(gap), limit: say.length(HANDLE_OUT), source: PRACTICE }
   return [withRemedy(about(one, { weight: 'mind', ...told }), () => made ?? turnRemedy(one, side))]
 }
@@ -207,15 +207,22 @@ export function roomRemedy({ cabinet, mark }: Standing, side: Side, lacking: Mm,
   return { label: `Leave room at the ${side} of ${mark}`, edit: { kind: 'shapeCabinets', shapes } }
 }
 
-/** Each door of a pair hangs at its own side. */
-function hasPair(front: Front): boolean {
-  return front.kind === 'pair' || childrenOf(front).some((child) => hasPair(child.front))
+/** Each door of a pair hangs at its own side. One that may be a pair is one where doors hang at both. */
+function hasPair(front: Front, faces: readonly FrontFace[]): boolean {
+  if (front.kind === 'door' && front.orPair) return hasBothHands(faces)
+  return front.kind === 'pair' || childrenOf(front).some((child) => hasPair(child.front, faces))
+}
+
+function hasBothHands(faces: readonly FrontFace[]): boolean {
+  return (['left', 'right'] as const).every((hand) =>
+    faces.some(({ kind, hinge }) => kind === 'door' && hinge === hand),
+  )
 }
 
 /** A single door can be hinged at the other side. */
-export function turnRemedy({ cabinet: { id, front }, mark }: Standing, side: Side): Remedy | null {
-  if (front.kind !== 'door' || front.hinge !== side) return null
-  const turned = { kind: 'door', hinge: side === 'left' ? 'right' : 'left' } as const
+export function turnRemedy({ cabinet: { id, front }, fronts, mark }: Standing, side: Side): Remedy | null {
+  if (front.kind !== 'door' || front.hinge !== side || hasBothHands(fronts)) return null
+  const turned = { ...front, hinge: side === 'left' ? 'right' : 'left' } as const
   return { label: `Hinge ${mark} at the other side`, edit: { kind: 'setFront', ids: [id], front: turned } }
 }
 

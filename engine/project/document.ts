@@ -118,8 +118,11 @@ export interface Cabinet {
 /** The front of a cabinet: one opening, or openings on one another from the top down, or columns of them from the left. */
 export type Front =
   | { readonly kind: 'open' }
-  /** Hinged at a side, or at its top to be lifted: a flap. */
-  | { readonly kind: 'door'; readonly hinge: 'left' | 'right' | 'top' }
+  /**
+   * Hinged at a side, or at its top to be lifted: a flap. One that is hinged at a side may be let be a pair wherever it would
+   * be too wide, and one door again where it is not; it stays one where nothing of this is said.
+   */
+  | { readonly kind: 'door'; readonly hinge: 'left' | 'right' | 'top'; readonly orPair?: true }
   | { readonly kind: 'pair' }
   | {
       readonly kind: 'drawer' /** What parts it inside. Nothing where it is left out. */

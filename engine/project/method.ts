@@ -198,6 +198,8 @@ export interface FrontRules {
   readonly endReveal: Mm
   readonly topReveal: Mm
   readonly bottomReveal: Mm
+  /** The widest single door: one that may be a pair is a pair where it would be wider. `USUAL_WIDEST_DOOR` where it is left out. */
+  readonly widestDoor?: Mm
 }
 
 export interface DrawerRules {

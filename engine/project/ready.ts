@@ -2,6 +2,7 @@ import { inch, type Mm, settle } from '../units/length'
 import { blindWidthLeast, CORNER_FILLER } from './blind'
 import type { Corner } from './corner'
 import type { CabinetKind, Front, FrontRow, Interior, NewCabinet, Project } from './document'
+import { DOORS } from './doors'
 import type { BuildMethod } from './method'
 import type { Overrides } from './overrides'
 import { kindOf, type NewKind } from './readyKinds'
@@ -34,13 +35,13 @@ export function startOf(project: Project, what: NewKind, put: Put = {}): Start {
     kind,
     ...project.newCabinets[kind],
     ...nothingIn(kind),
-    front: DOOR,
+    front: DOORS,
     overrides: {},
     corner: null,
   }
   const usual = { ...plain, ...readyPart(project, what, put) }
   const width = put.width ?? usual.width
-  return { ...usual, width, front: usual.front === DOOR && !usual.corner ? doorsAcross(width) : usual.front }
+  return { ...usual, width, front: usual.corner ? DOOR : usual.front }
 }
 
 /** What sets a ready cabinet apart from a plain box of its kind. */
@@ -74,7 +75,7 @@ function readyPart(project: Project, what: NewKind, put: Put): Partial<Start> {
     case 'openShelves':
       return { front: { kind: 'open' }, interior: { ...EMPTY, adjustableShelves: 2 } }
     case 'pantry':
-      return pantry(project, put)
+      return pantry()
     case 'applianceHousing':
       return applianceHousing(project, put)
     case 'dishwasherSpace':
@@ -105,7 +106,7 @@ function sinkBase(project: Project, put: Put): Partial<Start> {
   const floor = method.floor.kind === 'none' ? 0 : method.floor.height
   return {
     width,
-    front: rowsOf(fixed(inUnits(project, 160, 6), { kind: 'falseFront' }), share(doorsAcross(width))),
+    front: rowsOf(fixed(inUnits(project, 160, 6), { kind: 'falseFront' }), share(DOORS)),
     interior: {
       ...EMPTY,
       pipes: {
@@ -128,8 +129,8 @@ function vanityBase(project: Project, put: Put): Partial<Start> {
     height,
     depth: inUnits(project, 480, 19),
     bottom: settle(project.newCabinets.base.height - height),
-    // A pair, since one low door would be wider than its hinges are apart.
-    front: rowsOf(fixed(inUnits(project, 100, 4), { kind: 'falseFront' }), share({ kind: 'pair' })),
+    // A pair as wide as it begins, since one low door would be wider than its hinges are apart.
+    front: rowsOf(fixed(inUnits(project, 100, 4), { kind: 'falseFront' }), share(DOORS)),
     interior: {
       ...EMPTY,
       pipes: { width: inUnits(project, 300, 12), height: inUnits(project, 200, 8), bottom: inUnits(project, 200, 8) },
@@ -206,10 +207,9 @@ function benchBox(project: Project): Partial<Start> {
   }
 }
 
-function pantry(project: Project, put: Put): Partial<Start> {
-  const doors = doorsAcross(put.width ?? project.newCabinets.tall.width)
+function pantry(): Partial<Start> {
   return {
-    front: rowsOf(share(doors, 2), share(doors, 3)),
+    front: rowsOf(share(DOORS, 2), share(DOORS, 3)),
     interior: { ...EMPTY, fixedShelves: 1, adjustableShelves: 4 },
   }
 }
@@ -234,7 +234,7 @@ function applianceHousing(project: Project, put: Put): Partial<Start> {
   const height = Math.max(nicheFrontHeight(niche.height, thickness, fronts.gap), settle(niche.height + 2 * cover))
   return {
     width,
-    front: rowsOf(share(doorsAcross(width)), fixed(height, niche), drawer, drawer),
+    front: rowsOf(share(DOORS), fixed(height, niche), drawer, drawer),
     interior: { ...EMPTY, adjustableShelves: 2 },
   }
 }
@@ -251,11 +251,6 @@ const EMPTY: Interior = { fixedShelves: 0, adjustableShelves: 0, partition: null
 
 function nothingIn(kind: CabinetKind): { readonly interior: Interior } {
   return { interior: { ...EMPTY, adjustableShelves: kind === 'tall' ? 4 : kind === 'upper' ? 2 : 1 } }
-}
-
-/** One door up to 24 in wide and a pair above. Source: 98905.com, stock widths. */
-function doorsAcross(width: Mm): Front {
-  return width > inch(24) ? { kind: 'pair' } : DOOR
 }
 
 function rowsOf(...rows: readonly FrontRow[]): Front {

@@ -7,7 +7,11 @@ import { oneOf } from './savedWord'
 export const savedFront: z.ZodType = z.lazy(() =>
   z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('open') }),
-    z.strictObject({ kind: z.literal('door'), hinge: oneOf('left', 'right', 'top') }),
+    z.strictObject({
+      kind: z.literal('door'),
+      hinge: oneOf('left', 'right', 'top'),
+      orPair: z.literal(true).optional(),
+    }),
     z.strictObject({ kind: z.literal('pair') }),
     z.strictObject({
       kind: z.literal('drawer'),

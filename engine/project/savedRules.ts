@@ -20,7 +20,10 @@ export const savedRules = {
     balance: balance.optional(),
   }),
   banding: z.strictObject({ carcass: measure, fronts: measure, isInFinishedSize: flag, ends: ends.optional() }),
-  fronts: z.strictObject({ gap: measure, endReveal: measure, topReveal: measure, bottomReveal: measure }),
+  fronts: z.strictObject({
+    ...{ gap: measure, endReveal: measure, topReveal: measure, bottomReveal: measure },
+    widestDoor: measure.optional(),
+  }),
   drawers: z.strictObject({
     bottomClearance: measure,
     topClearance: measure,

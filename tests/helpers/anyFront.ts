@@ -9,6 +9,8 @@ const niche = { kind: 'appliance', width: 100, height: 100, air: 0 } as const
 
 const leaf = oneOf<Front>(
   ...([{ kind: 'open' }, { kind: 'door', hinge: 'left' }, { kind: 'door', hinge: 'right' }] as const),
+  ...([{ kind: 'door', hinge: 'left', orPair: true }] as const),
+  ...([{ kind: 'door', hinge: 'right', orPair: true }] as const),
   ...([{ kind: 'pair' }, { kind: 'door', hinge: 'top' }, { kind: 'falseFront' }] as const),
   ...([DRAWER, DRAWER, { ...DRAWER, insert: { divisions: 2, height: 70 } }] as const),
   { ...DRAWER, insert: { divisions: 4, height: 50 } },
@@ -49,6 +51,8 @@ export function wantedBy(front: Front): { readonly width: Mm; readonly height: M
       return { width: front.width + 60, height: front.height + 40 }
     case 'pair':
       return { width: 300, height: 130 }
+    case 'door':
+      return front.orPair ? { width: 300, height: 130 } : { width: 150, height: 130 }
     case 'blind':
       return { width: front.neighbour + front.pull + 30, height: 130 }
     case 'drawer':
@@ -167,7 +171,7 @@ export function saidFront(front: Front): string {
     case 'columns':
       return `columns (${front.columns.map(({ size, front: of }) => sized(size.kind === 'fixed' ? size.width : null, size.kind === 'share' ? size.share : null, of)).join(', ')})`
     case 'door':
-      return `door hinged ${front.hinge}`
+      return `door hinged ${front.hinge}${front.orPair ? ' or pair' : ''}`
     default:
       return front.kind
   }

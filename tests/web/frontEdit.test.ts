@@ -20,16 +20,16 @@ function chosen(front: Front, interior = LOOSE) {
 
 describe('a front that fills the whole cabinet', () => {
   it.each([
-    ['bank', frontOf('bank', 600)],
-    ['one drawer', frontOf('drawer', 600)],
-    ['pull-out', frontOf('pullOut', 600)],
+    ['bank', frontOf('bank')],
+    ['one drawer', frontOf('drawer')],
+    ['pull-out', frontOf('pullOut')],
   ])('takes the shelves out in the same step: a %s', (_, front) => {
     expect(chosen(front)).toEqual({ interior: EMPTY, stops: [] })
   })
   it('leaves the window for pipes, and takes a partition out too', () => {
     const pipes = { width: 200, height: 200, bottom: 300 }
     expect(chosen(bankOf(3), { ...LOOSE, partition: { at: 0.5 }, pipes }).interior).toEqual({ ...EMPTY, pipes })
-    expect(chosen(frontOf('appliance', 600)).interior).toEqual(EMPTY)
+    expect(chosen(frontOf('appliance')).interior).toEqual(EMPTY)
   })
   it('does so column by column', () => {
     const own = { fixedShelves: 2, adjustableShelves: 0 }
@@ -43,6 +43,6 @@ describe('a front that fills the whole cabinet', () => {
 
 describe('a front with room behind it', () => {
   it('leaves the shelves where they are', () => {
-    expect(chosen(frontOf('overDoor', 600)).interior).toBe(LOOSE)
+    expect(chosen(frontOf('overDoor')).interior).toBe(LOOSE)
   })
 })

@@ -43,7 +43,7 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
   const actions = useStore((state) => state.actions)
   const name = common(cabinets, ({ front }) => frontName(front))
   function choose(next: FrontName) {
-    actions.commit(frontEdits(cabinets, ({ width }) => frontOf(next, width)))
+    actions.commit(frontEdits(cabinets, () => frontOf(next)))
   }
   return (
     <>
@@ -110,8 +110,9 @@ function Step({ project, cabinets }: { readonly project: Project; readonly cabin
   )
 }
 
-function hasSeveralFronts({ kind }: Front): boolean {
-  return kind === 'pair' || kind === 'rows' || kind === 'columns'
+function hasSeveralFronts(front: Front): boolean {
+  const mayBePair = front.kind === 'door' && front.orPair === true
+  return mayBePair || front.kind === 'pair' || front.kind === 'rows' || front.kind === 'columns'
 }
 
 /** Whether the figure of the wood goes on from one front to the next. */

@@ -11,6 +11,7 @@ import {
   SLIDE_CLASSES,
   slideClass,
   USUAL_FOLD,
+  USUAL_WIDEST_DOOR,
 } from '../../engine/index'
 import { Choice } from '../ui/Choice'
 import fields from '../ui/Fields.module.css'
@@ -93,7 +94,7 @@ export function RuleRows(props: RuleRowsProps) {
 /** What leaves are hinged to one another by is the one measure that a method may leave out. */
 function measureOf(method: BuildMethod, set: RuleSet, name: string): number {
   const rules = { ...method, pockets: pocketsOf(method) }[set] as unknown as Readonly<Record<string, number>>
-  return rules[name] ?? USUAL_FOLD
+  return rules[name] ?? (name === 'widestDoor' ? USUAL_WIDEST_DOOR : USUAL_FOLD)
 }
 
 function ownOf(name: string, { set, own, onReset }: RuleRowsProps) {

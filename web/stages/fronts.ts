@@ -1,6 +1,7 @@
 import {
   bankOf,
   childrenOf,
+  DOORS,
   dividedInto,
   type Front,
   type FrontPath,
@@ -14,6 +15,8 @@ export type FrontName =
   | 'open'
   | 'doorLeft'
   | 'doorRight'
+  | 'doorsLeft'
+  | 'doorsRight'
   | 'pair'
   | 'flap'
   | 'drawer'
@@ -29,6 +32,8 @@ export type FrontName =
 
 export const FRONT_WORDS: readonly (readonly [FrontName, string])[] = [
   ['open', 'open'],
+  ['doorsLeft', 'door hinged left, or a pair where it is wide'],
+  ['doorsRight', 'door hinged right, or a pair where it is wide'],
   ['doorLeft', 'door, hinged left'],
   ['doorRight', 'door, hinged right'],
   ['pair', 'pair of doors'],
@@ -56,7 +61,7 @@ export function frontName(front: Front): FrontName {
     case 'appliance':
       return front.kind
     case 'door':
-      return front.hinge === 'top' ? 'flap' : front.hinge === 'left' ? 'doorLeft' : 'doorRight'
+      return doorName(front)
     case 'rows':
       return rowsName(front.rows)
   }
@@ -75,10 +80,8 @@ function rowsName(rows: readonly FrontRow[]): FrontName {
 export const DRAWER_OVER: Mm = 160
 export const FEWEST_DRAWERS = 2
 export const MOST_DRAWERS = 8
-/** Wider than this a pair of doors is hung (common practice, no source). */
-const WIDEST_DOOR: Mm = 600
 
-export function frontOf(name: FrontName, width: Mm): Front {
+export function frontOf(name: FrontName): Front {
   switch (name) {
     case 'open':
     case 'pair':
@@ -88,10 +91,14 @@ export function frontOf(name: FrontName, width: Mm): Front {
       return { kind: 'door', hinge: 'left' }
     case 'doorRight':
       return { kind: 'door', hinge: 'right' }
+    case 'doorsLeft':
+      return DOORS
+    case 'doorsRight':
+      return { ...DOORS, hinge: 'right' }
     case 'overDoor':
-      return overDoor('drawer', DRAWER_OVER, doorsFor(width))
+      return overDoor('drawer', DRAWER_OVER, DOORS)
     case 'sink':
-      return overDoor('falseFront', DRAWER_OVER, doorsFor(width))
+      return overDoor('falseFront', DRAWER_OVER, DOORS)
     case 'flap':
       return { kind: 'door', hinge: 'top' }
     case 'falseFront':
@@ -106,10 +113,6 @@ export function frontOf(name: FrontName, width: Mm): Front {
     case 'other':
       return { kind: 'open' }
   }
-}
-
-function doorsFor(width: Mm): Front {
-  return width > WIDEST_DOOR ? { kind: 'pair' } : { kind: 'door', hinge: 'left' }
 }
 
 export function overDoor(over: 'drawer' | 'falseFront', height: Mm, under: Front): Front {
@@ -127,6 +130,8 @@ export type LeafName =
   | 'open'
   | 'doorLeft'
   | 'doorRight'
+  | 'doorsLeft'
+  | 'doorsRight'
   | 'pair'
   | 'flap'
   | 'drawer'
@@ -139,6 +144,8 @@ export type LeafName =
 
 export const LEAF_WORDS: readonly (readonly [LeafName, string])[] = [
   ['open', 'open'],
+  ['doorsLeft', 'door hinged left, or a pair where it is wide'],
+  ['doorsRight', 'door hinged right, or a pair where it is wide'],
   ['doorLeft', 'door, hinged left'],
   ['doorRight', 'door, hinged right'],
   ['pair', 'pair of doors'],
@@ -154,7 +161,13 @@ export const LEAF_WORDS: readonly (readonly [LeafName, string])[] = [
 
 export function leafName(front: Front): LeafName {
   if (front.kind !== 'door') return front.kind
-  return front.hinge === 'top' ? 'flap' : front.hinge === 'left' ? 'doorLeft' : 'doorRight'
+  return doorName(front)
+}
+
+function doorName({ hinge, orPair }: Extract<Front, { kind: 'door' }>) {
+  if (hinge === 'top') return 'flap'
+  if (orPair) return hinge === 'left' ? 'doorsLeft' : 'doorsRight'
+  return hinge === 'left' ? 'doorLeft' : 'doorRight'
 }
 
 /** A usual built-in oven (common practice, no source); the maker's drawing is what counts. */
@@ -172,6 +185,10 @@ export function leafOf(name: LeafName, before: Front): Front {
       return { kind: 'door', hinge: 'left' }
     case 'doorRight':
       return { kind: 'door', hinge: 'right' }
+    case 'doorsLeft':
+      return DOORS
+    case 'doorsRight':
+      return { ...DOORS, hinge: 'right' }
     case 'flap':
       return { kind: 'door', hinge: 'top' }
     case 'appliance':

@@ -15,6 +15,7 @@ export const RULES = {
       ['endReveal', 'At the ends'],
       ['topReveal', 'At the top'],
       ['bottomReveal', 'At the bottom'],
+      ['widestDoor', 'Widest single door'],
     ],
   },
   banding: {
