@@ -164,11 +164,19 @@ function frameWords(frame: readonly Part[], carcass: readonly Part[]): string {
   const rails = frame.filter(({ role }) => role === 'topRail')
   if (rails.length > 1) {
     const [first, second] = rails.map(({ mark }) => mark)
-    return `Glue up both face frames ${how}, each of a stile and two rails, square, with a batten across the free ends of the rails. Glue them to the front of the carcass: the one with ${first} first, which runs into the inside corner, then the one with ${second}, butted against it and glued and screwed to it from behind.${isScrewedOn ? ' Drive the screws of the sides, the bottom and the top into their members.' : ''}`
+    return `Glue up both face frames ${how}, each of a stile and two rails, square, with a batten across the free ends of the rails. Glue them to the front of the carcass: the one with ${first} first, which runs into the inside corner, then the one with ${second}, butted against it and glued and screwed to it from behind.${isScrewedOn ? ' Drive the screws of the sides, the bottom and the top into their members.' : ` ${CLAMPED}`}`
   }
   const isBevelled = frame.some(({ operations }) => operations.some(({ kind }) => kind === 'bevel'))
   const words = `Glue up the face frame ${how}, with equal diagonals, then glue it to the front of the carcass${isScrewedOn ? ' and drive the screws of the carcass into it' : ''}`
-  return isBevelled
-    ? `${words}: its bevels are in line with the two ends, and the frames beside it are butted against them and screwed through their stiles.`
-    : `${words}.`
+  if (!isBevelled) return isScrewedOn ? `${words}.` : `${words}. ${CLAMPED}`
+  const glued = carcass.filter(({ role }) => role === 'leftSide' || role === 'rightSide').map(({ mark }) => mark)
+  const held = isScrewedOn
+    ? `Its stiles are only glued to ${listed(glued)}, which meet them too slantwise for screws: the screws of the bottom and the top hold the frame there until the glue is dry, and ${DRAWN_UP}, where it stays as long.`
+    : `Nothing but glue holds it: ${DRAWN_UP}, and leave it so until the glue is dry.`
+  return `${words}: its bevels are in line with the two ends, and the frames beside it are butted against them and screwed through their stiles. ${held}`
 }
+
+const CLAMPED = 'Clamp what is glued to the carcass until the glue is dry: nothing is bored to hold it besides.'
+
+/** Bars would slip off a slant. Common practice, no source. */
+const DRAWN_UP = 'draw its stiles up with a band clamp round the carcass, or with bars onto blocks cut to its angle'

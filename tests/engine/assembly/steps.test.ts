@@ -92,6 +92,25 @@ describe('a cabinet after the saw', () => {
     expect([drives(USUAL_FRAME_FIXINGS.pocketScrews), drives(USUAL_FRAME_FIXINGS.glue)]).toEqual([1, 0])
   })
 
+  it('says what holds the frame of a diagonal until its glue is dry, since its sides are only glued to it', () => {
+    const corner = { kind: 'diagonal', hand: 'left', other: 900, otherDepth: 580 } as const
+    const words = (frameFixing: MethodChanges['frameFixing'], said: Partial<Cabinet> = { width: 900, corner }) =>
+      stepsOf({ faceFrame: USUAL_FRAME, frameFixing }, said).find(({ text }) => text.includes('up the face frame'))!
+        .text
+    const screwed = words(USUAL_FRAME_FIXINGS.pocketScrews)
+    expect(screwed).toContain('only glued to B1-LS and B1-RS, which meet them too slantwise for screws')
+    expect(screwed).toContain('the screws of the bottom and the top hold the frame there until the glue is dry')
+    expect(screwed).toContain('a band clamp round the carcass')
+    const glued = words(USUAL_FRAME_FIXINGS.glue)
+    expect(glued).toContain('Nothing but glue holds it')
+    expect(glued).toContain('a band clamp round the carcass')
+    expect(glued).not.toContain('screws of the bottom')
+    // Before a straight carcass bars hold it, and where it is screwed on the screws do.
+    const straight = words(USUAL_FRAME_FIXINGS.glue, {})
+    expect(straight).toContain('Clamp what is glued to the carcass until the glue is dry')
+    expect(words(USUAL_FRAME_FIXINGS.pocketScrews, {})).not.toMatch(/until the glue is dry|band clamp/)
+  })
+
   // Source: a drawer maker's page, 'Even a small error of 1/16 of an inch in any dimension can prevent the hardware from functioning'.
   it('has its drawer boxes measured across, since 1/16 in too much binds', () => {
     const [step] = stepsOf({}, { front: { kind: 'drawer' } }).filter(({ stage }) => stage === 'drawer boxes')
