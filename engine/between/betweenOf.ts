@@ -15,7 +15,7 @@ const NOTHING: readonly BuiltRun[] = []
 
 /** Every run of a project with its boards: kicks, countertops, then trims, each from left to right along each wall. */
 export function betweenOf(project: Project): readonly BuiltRun[] {
-  const { kick, pins: _, ...others } = project.between
+  const { kick, pins: _, sheets: __, ...others } = project.between
   if (kick === 'perCabinet' && Object.values(others).every((one) => one === null)) return NOTHING
   const walls = valuesOf<Wall>(project.walls).sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1))
   return [...kicksOf(project, walls), ...topsOf(project, walls), ...trimsOf(project, walls)].map(sameRun)

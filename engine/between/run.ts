@@ -60,6 +60,7 @@ export function partsOfRun({ id, mark }: RunName, boards: readonly Board[], proj
   return boards.map((board): Part => {
     const cut = cutSize(board, bandingRules(project))
     const part = `${id}/${ROLE_NAMES[board.role].replaceAll(' ', '-')}-${board.number}` as PartId
+    const sheet = project.between.sheets?.[part]
     return {
       ...board,
       id: part,
@@ -71,6 +72,7 @@ export function partsOfRun({ id, mark }: RunName, boards: readonly Board[], proj
       isGrainBound: project.materials[board.material]?.hasGrain ?? true,
       bank: null,
       from: project.between.pins[part] ?? null,
+      ...(sheet === undefined ? {} : { sheet }),
     }
   })
 }

@@ -58,7 +58,7 @@ const known = new Map<string, Boards>()
 const MOST_KNOWN = 500
 
 export function remembered({ between }: Project, from: unknown, make: () => Boards): Boards {
-  const key = JSON.stringify([from, between.pins])
+  const key = JSON.stringify([from, between.pins, between.sheets])
   const before = known.get(key)
   if (before) return before
   if (known.size >= MOST_KNOWN) known.clear()

@@ -271,6 +271,7 @@ function freed(rows: readonly CutRow[], before: readonly CutRow[]): CutRow[] {
   return rows.map((row) => {
     // A plan that was kept by an earlier version knows of no banks.
     const bank = row.bank && boards(rows, row.bank.id) === boards(before, row.bank.id) ? row.bank : null
-    return { ...row, bank, from: null }
+    const { sheet: _, ...free } = row
+    return { ...free, bank, from: null }
   })
 }

@@ -113,6 +113,7 @@ function marked(sorted: readonly Merging[]): CutRow[] {
       isGrainBound: group.isGrainBound,
       bank: group.bank,
       from: group.from,
+      ...(group.sheet === undefined ? {} : { sheet: group.sheet }),
       bandedEdges: group.bandedEdges,
       outline: group.outline,
       ...(group.isMitred ? { isMitred: true } : {}),

@@ -20,6 +20,7 @@ export interface Group {
   readonly isGrainBound: boolean
   readonly bank: CutRow['bank']
   readonly from: CutRow['from']
+  readonly sheet?: number
   readonly bandedEdges: CutRow['bandedEdges']
   readonly outline: CutRow['outline']
   readonly isMitred?: CutRow['isMitred']
@@ -49,7 +50,8 @@ function grouping(parts: readonly Part[], late: CutLate): readonly Group[] {
   for (const part of parts) {
     const bandedEdges = bandedEdgesOf(part)
     const isLate = isCutLate(part.role, late)
-    const key = isLate ? lateKey(rowKey(part, bandedEdges)) : rowKey(part, bandedEdges)
+    const plain = isLate ? lateKey(rowKey(part, bandedEdges)) : rowKey(part, bandedEdges)
+    const key = part.sheet === undefined ? plain : sheetKey(plain, part.sheet)
     const before = groups.get(key)
     groups.set(key, before ? withPart(before, part) : { ...groupOf(part, key, bandedEdges), isLate })
   }
@@ -63,7 +65,17 @@ function lateKey(key: RowKey): RowKey {
 
 const LATE = ' late'
 
-/** The row of equal boards that are cut at the other time: late, or with all others. */
+/** Equal boards that must come from different sheets are on rows of their own. */
+export function sheetKey(key: RowKey, sheet: number): RowKey {
+  return `${key} sheet ${sheet}` as RowKey
+}
+
+/** The row of equal boards that may come from any sheet. */
+export function anySheetKey(key: RowKey): RowKey {
+  return key.replace(/ sheet \d+$/, '') as RowKey
+}
+
+/** The row of equal boards, from any sheet, that are cut at the other time: late, or with all others. */
 export function otherTimeKey(key: RowKey): RowKey {
   return key.endsWith(LATE) ? (key.slice(0, -LATE.length) as RowKey) : lateKey(key)
 }
@@ -113,6 +125,7 @@ function groupOf(part: Part, key: RowKey, bandedEdges: CutRow['bandedEdges']): G
     isGrainBound: part.isGrainBound,
     bank: part.bank,
     from: part.from,
+    ...(part.sheet === undefined ? {} : { sheet: part.sheet }),
     bandedEdges,
     outline: part.outline ?? null,
     ...(isMitred(part) ? { isMitred: true } : {}),

@@ -21,6 +21,8 @@ export interface CutRow {
   readonly bank: PartBank | null
   /** The sheets that they must come from; null for any of their material. */
   readonly from: StockId | null
+  /** The number of the sheet that they must come from, among those of their material; any where it is left out. */
+  readonly sheet?: number
   /** How many of the long edges and how many of the ends are banded. */
   readonly bandedEdges: { readonly long: number; readonly ends: number; readonly thickness: Mm }
   /** What is sawn out of the rectangle afterwards: an L, or a corner cut off; null for a plain rectangle. */

@@ -21,6 +21,8 @@ export interface Part extends Board {
   readonly bank: PartBank | null
   /** The sheets that it must come from; null for any of its material. */
   readonly from: StockId | null
+  /** The number of the sheet that it must come from, among those of its material; any where it is left out. */
+  readonly sheet?: number
 }
 
 /** Boards of one bank are cut side by side, in the order of their places, from one sheet. */

@@ -14,6 +14,7 @@ export function partsOf(build: CabinetBuild, { method, materials }: Rules): Part
     const cut = cutSize(board, method.banding)
     const isGrainBound = materials[board.material]?.hasGrain ?? true
     const place = placeOf(board)
+    const sheet = build.cabinet.sheets?.[place]
     return {
       ...board,
       id: `${build.cabinet.id}/${place}` as PartId,
@@ -26,6 +27,7 @@ export function partsOf(build: CabinetBuild, { method, materials }: Rules): Part
       isGrainBound,
       bank: isGrainBound ? bankOf(build, board) : null,
       from: build.cabinet.pins[place] ?? null,
+      ...(sheet === undefined ? {} : { sheet }),
     }
   })
 }

@@ -1,7 +1,7 @@
 import { unreachable } from '../basics/assert'
 import { type CabinetId, valuesOf, type WallId } from '../basics/id'
 import { hasOpening, stillThere } from './asBuilt'
-import { addMaterial, isMaterialFree, pin, withoutMaterial, withoutStock } from './boards'
+import { addMaterial, isMaterialFree, pin, pinToSheet, withoutMaterial, withoutStock } from './boards'
 import type { Beside, Cabinet, Front, Material, Project } from './document'
 import type { CabinetShape, Edit } from './edit'
 import { freeNumber, markOf } from './mark'
@@ -41,6 +41,8 @@ export function applyEdit(project: Project, edit: Edit): Project {
     case 'pin':
       if (edit.stock !== null && !isThere(project.stock, edit.stock)) return project
       return edit.parts.reduce((before, part) => pin(before, part, edit.stock), project)
+    case 'pinSheet':
+      return pinToSheet(project, edit.parts, edit.sheet)
     case 'setBeside':
       return canStandBeside(edit.beside, project) ? setBeside(project, edit) : project
     case 'setCutout':

@@ -36,6 +36,8 @@ export interface Between {
   readonly valance: Trim | null
   /** Boards of runs that must come from sheets of one kind, by the ids of the boards. */
   readonly pins: Readonly<Record<string, StockId>>
+  /** Boards of runs that must come from one sheet, by their ids: its number among the sheets of their material, from 1. */
+  readonly sheets?: Readonly<Record<string, number>>
 }
 
 export type TrimKind = 'lightRail' | 'crown' | 'valance'

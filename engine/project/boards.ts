@@ -1,6 +1,6 @@
 import { entriesOf, isRunId, type MaterialId, type OwnerId, type PartId, type StockId, valuesOf } from '../basics/id'
-import type { Cabinet, Material, Project, Stock } from './document'
-import { isSavable } from './ranges'
+import type { Material, Project, Stock } from './document'
+import { isInRange, isSavable, RANGES } from './ranges'
 import { find, isThere, lostFrom } from './references'
 import { changed, changeIn, put, without, withRoom } from './rooms'
 
@@ -16,9 +16,28 @@ export function pin(project: Project, part: PartId, stock: StockId | null): Proj
   return cabinet ? changeIn(project, 'cabinets', id, { pins: withPin(cabinet.pins, place, stock) }) : project
 }
 
-function withPin(pins: Cabinet['pins'], place: string, stock: StockId | null): Cabinet['pins'] {
+function withPin<Wish>(pins: Readonly<Record<string, Wish>>, place: string, wish: Wish | null): Record<string, Wish> {
   const others = Object.entries(pins).filter(([other]) => other !== place)
-  return Object.fromEntries(stock === null ? others : [...others, [place, stock]])
+  return Object.fromEntries(wish === null ? others : [...others, [place, wish]])
+}
+
+/** A number that no sheet can have is no wish. */
+export function pinToSheet(project: Project, parts: readonly PartId[], sheet: number | null): Project {
+  if (sheet !== null && !isInRange(sheet, RANGES.sheet)) return project
+  return parts.reduce((before, part) => withSheet(before, part, sheet), project)
+}
+
+function withSheet(project: Project, part: PartId, sheet: number | null): Project {
+  const [id, place] = part.split('/') as [OwnerId, string | undefined]
+  const { between } = project
+  const cabinet = place && !isRunId(id) ? find(project.cabinets, id) : undefined
+  if (cabinet) {
+    // Where none was wished, taking back adds nothing.
+    if (sheet === null && cabinet.sheets === undefined) return project
+    return changeIn(project, 'cabinets', cabinet.id, { sheets: withPin(cabinet.sheets ?? {}, place!, sheet) })
+  }
+  if (!place || !isRunId(id) || (sheet === null && between.sheets === undefined)) return project
+  return changed(project, { between: changed(between, { sheets: withPin(between.sheets ?? {}, part, sheet) }) })
 }
 
 /** A board that was not there, with a sheet of it. */

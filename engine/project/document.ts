@@ -101,6 +101,11 @@ export interface Cabinet {
   readonly isGrainRunning: boolean
   /** Boards that must come from sheets of one kind, by the board's place in the cabinet: `left-side`. */
   readonly pins: Readonly<Record<string, StockId>>
+  /**
+   * Boards that must come from one sheet, by the board's place in the cabinet: the number of that sheet among the sheets of
+   * its material, from 1. None where it is left out.
+   */
+  readonly sheets?: Readonly<Record<string, number>>
   /** What stands beside its carcass; it takes its own width of the wall there. */
   readonly beside: { readonly [side in Side]: Beside }
   /** What is let into the countertop over a base; null for nothing. */
@@ -206,6 +211,8 @@ export interface KeptSheet {
   readonly id: KeptId
   /** How many sheets came before it when it was kept: the number that it keeps, as far as its material has as many. */
   readonly order: number
+  /** Its number among the sheets of its material when it was kept, from 1: what boards that must come from it ask for. */
+  readonly sheet?: number
   readonly stock: StockId
   readonly copies: number
   /** The sheet less its trim. */

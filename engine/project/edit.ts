@@ -40,6 +40,8 @@ export type Edit =
   | { readonly kind: 'letGrainRun'; readonly ids: readonly CabinetId[]; readonly isRunning: boolean }
   /** Boards come from sheets of one kind; with null, from any of their material. */
   | { readonly kind: 'pin'; readonly parts: readonly PartId[]; readonly stock: StockId | null }
+  /** Boards come from the sheet of a number among those of their material; with null, from any. */
+  | { readonly kind: 'pinSheet'; readonly parts: readonly PartId[]; readonly sheet: number | null }
   /** A filler or a finished end at a side of cabinets. */
   | { readonly kind: 'setBeside'; readonly ids: readonly CabinetId[]; readonly side: Side; readonly beside: Beside }
   | { readonly kind: 'setCutout'; readonly ids: readonly CabinetId[]; readonly cutout: Cutout | null }

@@ -27,6 +27,8 @@ export function labelOf(project: Project, edit: Edit): string {
       return `${edit.isRunning ? 'Let the grain run on over' : 'Cut apart'} the fronts of ${marksOf(project, edit.ids)}`
     case 'pin':
       return edit.stock === null ? 'Take boards from any sheet' : 'Choose the sheet of boards'
+    case 'pinSheet':
+      return edit.sheet === null ? 'Take boards from any sheet' : 'Choose one sheet for boards'
     case 'setBeside':
       return `${besideVerb(edit.beside)} at the ${edit.side} of ${marksOf(project, edit.ids)}`
     case 'setCutout':
@@ -140,6 +142,7 @@ const BETWEEN_WORDS: Readonly<Record<keyof Between, string>> = {
   crown: 'crown',
   valance: 'valance',
   pins: 'the sheets of boards',
+  sheets: 'the sheets of boards',
 }
 
 function betweenWords(change: Partial<Between>): string {

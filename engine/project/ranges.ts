@@ -45,6 +45,8 @@ export const RANGES = {
   lengthStep: { least: 1, most: 1000, unit: 'mm' },
   order: { least: 0, most: 100_000, isWhole: true },
   number: { least: 1, most: 99_999, isWhole: true },
+  /** Of a sheet, among those of its material. */
+  sheet: { least: 1, most: 10_000, isWhole: true },
   fixedShelves: COUNT,
   adjustableShelves: COUNT,
   count: COUNT,

@@ -130,6 +130,7 @@ const cabinet = z.strictObject({
   overrides: z.strictObject({ ...choices, ...savedOwnRules }).partial(),
   isGrainRunning: flag,
   pins: z.record(id, id),
+  sheets: z.record(id, field('sheet')).optional(),
   beside: z.strictObject({ left: beside, right: beside }),
   cutout: savedCutout.nullable(),
   corner: savedCorner,
@@ -184,7 +185,14 @@ const piece: z.ZodType = z.lazy(() =>
   ]),
 )
 
-const keptSheet = z.strictObject({ id, order: field('order'), stock: id, copies: field('copies'), root: piece })
+const keptSheet = z.strictObject({
+  id,
+  order: field('order'),
+  sheet: field('sheet').optional(),
+  stock: id,
+  copies: field('copies'),
+  root: piece,
+})
 
 const reach = z.strictObject({ least: measure, greatest: measure })
 const blade = z.strictObject({ teeth: field('teeth') })

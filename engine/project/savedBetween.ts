@@ -51,4 +51,5 @@ export const savedBetween = z.strictObject({
   crown: trim,
   valance: trim,
   pins: z.record(runPart, id),
+  sheets: z.record(runPart, field('sheet')).optional(),
 })

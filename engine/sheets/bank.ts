@@ -39,9 +39,10 @@ export function wrongBanks(job: SheetJob): string | null {
       first.material === part.material &&
       (first.rotate ?? false) === (part.rotate ?? false) &&
       first.from === part.from &&
+      first.sheet === part.sheet &&
       ticks(first[across]) === ticks(part[across])
     if (!isAlike)
-      return `parts[${at}].bank is "${bank.id}"; its boards must agree in along, material, rotate, from and ${across}`
+      return `parts[${at}].bank is "${bank.id}"; its boards must agree in along, material, rotate, from, sheet and ${across}`
   }
   return null
 }

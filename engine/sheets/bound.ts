@@ -1,5 +1,6 @@
 import { type Measure, measuresOf } from './dualFeasible'
 import type { Lot, PartKind } from './lot'
+import { sheetsAskedFor } from './pinned'
 
 /** Products summed at most, so that the bound never takes more than some milliseconds. */
 const MOST_PRODUCTS = 1_500_000
@@ -77,7 +78,7 @@ function waysOf(kind: PartKind, length: number, width: number): 0 | 1 | 2 {
   return kind.length <= length && kind.width <= width ? 1 : 2
 }
 
-/** The bound by area alone, the largest sheets first: it takes no time. */
+/** The bound by area alone, the largest sheets first, and no fewer than parts ask for by their numbers: it takes no time. */
 export function areaBound({ kinds, stocks }: Lot): number {
   let left = kinds.reduce((sum, kind) => sum + kind.quantity * kind.area, 0)
   let sheets = 0
@@ -88,5 +89,5 @@ export function areaBound({ kinds, stocks }: Lot): number {
     left -= some * area
     if (left <= 0) break
   }
-  return sheets
+  return Math.max(sheets, sheetsAskedFor({ kinds }).length)
 }

@@ -1,5 +1,6 @@
 import { bad, good, type Result } from '../basics/result'
 import { LIMITS } from '../project/limits'
+import { RANGES } from '../project/ranges'
 import { wrongBanks } from './bank'
 import { wrongLayouts, wrongLocks } from './checkLayouts'
 import type { JobPart, JobStock, SheetJob } from './job'
@@ -121,6 +122,10 @@ function wrongPart(part: Fields, path: string): string | null {
     return `${path}.bank is ${shown(bank)}; it must have an id, and along: length or width`
   if (part.from !== undefined && typeof part.from !== 'string') {
     return `${path}.from is ${shown(part.from)}; it must be the id of a stock`
+  }
+  if (part.sheet !== undefined) {
+    const wrong = notCount(`${path}.sheet`, part.sheet, 1, RANGES.sheet.most)
+    if (wrong) return wrong
   }
   return notCount(`${path}.quantity`, part.quantity, 1, MOST_PARTS)
 }

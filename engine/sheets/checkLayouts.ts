@@ -3,6 +3,7 @@ import type { JobPart, SheetJob } from './job'
 import type { SheetLayout } from './layout'
 import { wrongInSheets } from './verify'
 import { wrongInBanks } from './verifyBanks'
+import { wrongInPins } from './verifyPins'
 
 type Fields = Readonly<Record<string, unknown>>
 
@@ -31,7 +32,7 @@ export function wrongLocks(job: SheetJob): string | null {
     const [wrong] = wrongInSheets(job, [layout])
     if (wrong) return `locked[${at}]: ${wrong}`
   }
-  return tooMany(job, locked) ?? splitBank(job, locked)
+  return tooMany(job, locked) ?? splitBank(job, locked) ?? wrongInPins(job, { sheets: locked })[0] ?? null
 }
 
 function splitBank(job: SheetJob, locked: readonly SheetLayout[]): string | null {

@@ -68,6 +68,8 @@ export class Board {
     public root: Twig,
     /** Whether the root is for now less than the sheet, so that its parts draw together. */
     public isHeld = false,
+    /** The number by which parts ask for this sheet and no other; undefined where none does. */
+    public sheet: number | undefined = undefined,
   ) {}
 }
 
@@ -88,19 +90,22 @@ export function restWidth(twig: Twig): number {
   return twig.way === RIP ? twig.rest : twig.width
 }
 
-/** An empty sheet. `most`: how much of it, along its first cut's way, may be used at most. */
-export function freshBoard(stock: StockKind, way: Way, yard: Yard, most = Infinity): Board {
+/**
+ * An empty sheet, with the number that parts ask for it by. `most`: how much of it, along its first cut's way, may be used
+ * at most.
+ */
+export function freshBoard(stock: StockKind, way: Way, yard: Yard, most = Infinity, sheet?: number): Board {
   const length = way === CROSSCUT ? Math.min(most, stock.length) : stock.length
   const width = way === RIP ? Math.min(most, stock.width) : stock.width
   const root = new Twig(length, width, way, -1, false)
   root.rest = way === RIP ? width : length
-  const board = new Board(stock, root, most < Infinity)
+  const board = new Board(stock, root, most < Infinity, sheet)
   listRests(board, yard)
   return board
 }
 
 export function copyOf(board: Board): Board {
-  const copy = new Board(board.stock, board.root, board.isHeld)
+  const copy = new Board(board.stock, board.root, board.isHeld, board.sheet)
   copy.rests = new Array<Twig>(board.rests.length)
   copy.root = copyTwig(board.root, copy.rests)
   copy.roomLength = board.roomLength

@@ -1,5 +1,6 @@
 import { type Board, CROSSCUT, freshBoard, listParts, RIP } from './cutTree'
 import type { Lot, StockKind } from './lot'
+import { sheetsAskedFor, stockForSheet } from './pinned'
 import { costOf, type Plan } from './plan'
 
 /** What a search sets out from: fewer or cheaper sheets than now, and parts that must find their place on them. */
@@ -31,6 +32,8 @@ export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
       const area = room - areaOf(given.stock) + (taken ? areaOf(taken) : 0)
       // An offcut that serves is kept in use: it spares a new sheet, if only a piece of one.
       const isLess = saved > 1e-9 || (saved === 0 && taken === null && !given.stock.offcut)
+      // A sheet that parts ask for by its number is there in any plan, and is a whole one where it can be.
+      if (given.sheet !== undefined && (!taken || taken.offcut)) continue
       if (!isLess || count < bound || area < whole || (taken && !isThere(taken, plan, given))) continue
       goals.push({ goal: giveUp(plan, given, taken, lot), saved })
     }
@@ -41,15 +44,31 @@ export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
     .map(({ goal }) => goal)
 }
 
-/** Sheets that are there and not begun are worked on too, as far as they can be counted. */
+/** Sheets that are there and not begun are worked on too, as far as they can be counted, and those that are asked for. */
 function goalsRunningShort(plan: Plan, lot: Lot): Goal[] {
+  const begun = [...plan.boards, ...missingSheets(plan, lot)]
   const unopened = lot.stocks.flatMap((stock) => {
-    const count = stock.quantity === Infinity ? 0 : Math.min(MOST_UNOPENED, stock.quantity - countOf(stock, plan))
+    const there = { boards: begun, left: plan.left }
+    const count = stock.quantity === Infinity ? 0 : Math.min(MOST_UNOPENED, stock.quantity - countOf(stock, there))
     return Array.from({ length: Math.max(0, count) }, () => freshBoard(stock, firstWay(lot), lot))
   })
-  const goal = { boards: [...plan.boards, ...unopened], pool: plan.left }
+  const goal = { boards: [...begun, ...unopened], pool: plan.left }
   const counted = { ...goal, isCounted: true }
   return wholeOf(lot) > roomOn(goal.boards) ? [counted] : [goal, counted]
+}
+
+/** The sheets that parts ask for by their numbers and that no board of a plan is, as long as there are any to open. */
+function missingSheets({ boards }: Plan, lot: Lot): Board[] {
+  const opened = new Map<StockKind, number>()
+  for (const { stock } of boards) opened.set(stock, (opened.get(stock) ?? 0) + 1)
+  return sheetsAskedFor(lot)
+    .filter((sheet) => !boards.some((board) => board.sheet === sheet))
+    .flatMap((sheet) => {
+      const stock = stockForSheet(lot, sheet, opened, null)
+      if (!stock) return []
+      opened.set(stock, (opened.get(stock) ?? 0) + 1)
+      return [freshBoard(stock, firstWay(lot), lot, Infinity, sheet)]
+    })
 }
 
 function wholeOf({ kinds }: Lot): number {
@@ -79,12 +98,13 @@ function hasFreeOffcut(plan: TakenPlan, lot: Lot): boolean {
   return lot.stocks.some((stock) => stock.offcut && countOf(stock, plan) < stock.quantity)
 }
 
-/** Of every kind of sheet the one with the least on it. */
+/** Of every kind of sheet the one with the least on it; each that is asked for by its number. */
 function leastUsed({ boards }: Plan): Board[] {
-  const least = new Map<StockKind, Board>()
+  const least = new Map<StockKind | Board, Board>()
   for (const board of boards) {
-    const known = least.get(board.stock)
-    if (!known || board.used < known.used) least.set(board.stock, board)
+    const kind = board.sheet === undefined ? board.stock : board
+    const known = least.get(kind)
+    if (!known || board.used < known.used) least.set(kind, board)
   }
   return [...least.values()]
 }
@@ -93,7 +113,8 @@ function giveUp(plan: Plan, given: Board, taken: StockKind | null, lot: Lot): Go
   const pool: number[] = []
   listParts(given.root, pool)
   const boards = plan.boards.filter((board) => board !== given)
-  return { boards: taken ? [...boards, freshBoard(taken, firstWay(lot), lot)] : boards, pool }
+  const fresh = taken ? [freshBoard(taken, firstWay(lot), lot, Infinity, given.sheet)] : []
+  return { boards: [...boards, ...fresh], pool }
 }
 
 function isThere(stock: StockKind, plan: Plan, given: Board): boolean {

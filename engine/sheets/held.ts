@@ -39,34 +39,3 @@ export function isSameButLocked(a: SheetJob, b: SheetJob): boolean {
 export function unlocked({ locked: _, lockedAt: __, ...job }: SheetJob): SheetJob {
   return job
 }
-
-/**
- * Gives every locked sheet the number that it had, as far as the sheets of its own material go: the answer lists its
- * sheets by material, and within one the locked sheets stand where as many sheets come before them as came then.
- */
-export function standing(job: SheetJob): (answer: SheetAnswer) => SheetAnswer {
-  const { locked = [], lockedAt } = job
-  if (!lockedAt || locked.length === 0) return (answer) => answer
-  const materialOf = new Map(job.stock.map(({ id, material }) => [id, material]))
-  const materials = [...new Set(job.parts.map(({ material }) => material))]
-  return (answer) => {
-    const free = answer.sheets.slice(locked.length)
-    const sheets: SheetLayout[] = []
-    let count = 0
-    const put = (sheet: SheetLayout) => {
-      sheets.push(sheet)
-      count += sheet.copies
-    }
-    for (const material of materials) {
-      const isOwn = ({ stock }: SheetLayout) => materialOf.get(stock) === material
-      const held = locked.flatMap((sheet, at) => (isOwn(sheet) ? [{ sheet, at: lockedAt[at]! }] : []))
-      held.sort((a, b) => a.at - b.at)
-      for (const sheet of free.filter(isOwn)) {
-        while (held.length > 0 && held[0]!.at <= count) put(held.shift()!.sheet)
-        put(sheet)
-      }
-      for (const { sheet } of held) put(sheet)
-    }
-    return { ...answer, sheets }
-  }
-}

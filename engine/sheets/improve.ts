@@ -218,5 +218,8 @@ function drawTogether({ boards }: Plan, last: Board, most: number, lot: Lot): Go
   const pool: number[] = []
   listParts(last.root, pool)
   const way = lot.first === 'any' ? last.root.way : firstWay(lot)
-  return { boards: [...boards.filter((board) => board !== last), freshBoard(last.stock, way, lot, most)], pool }
+  return {
+    boards: [...boards.filter((board) => board !== last), freshBoard(last.stock, way, lot, most, last.sheet)],
+    pool,
+  }
 }

@@ -55,6 +55,12 @@ export interface JobPart {
   readonly bank?: JobBank
   /** The id of the stock that it must come from; any of its material when left out. */
   readonly from?: string
+  /**
+   * The sheet that it must come from, by its number among the sheets of its material, from 1; any when left out. Parts of
+   * one number share one sheet, and those of another come from another. The answer has them on the sheet of that number
+   * where there are as many sheets and no locked one stands there.
+   */
+  readonly sheet?: number
   /** Whether it is cut after all others: on as many sheets, and with few settings wished, it lies with its like. */
   readonly late?: boolean
 }

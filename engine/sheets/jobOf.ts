@@ -1,5 +1,5 @@
 import { type KeptId, type RowKey, valuesOf } from '../basics/id'
-import { otherTimeKey } from '../cutlist/groups'
+import { anySheetKey, otherTimeKey } from '../cutlist/groups'
 import type { CutRow } from '../cutlist/row'
 import type { Piece } from '../geometry/sheetTree'
 import type { KeptSheet, Project } from '../project/document'
@@ -48,8 +48,8 @@ function withKept(job: SheetJob, kept: readonly KeptSheet[]): SheetOrder {
   const lockedAt: number[] = []
   const held: KeptId[] = []
   const outgrown: Outgrown[] = []
-  for (const { id, order, stock, copies, root } of kept) {
-    const named = renamed(root, job)
+  for (const { id, order, stock, copies, root, ...one } of kept) {
+    const named = renamed(root, job, copies === 1 ? askingFor(one.sheet, job) : new Map())
     const layout: SheetLayout = { stock, copies, root: named, placements: placementsIn(named) }
     if (wrongLocks({ ...job, locked: [...locked, layout] }) === null) {
       locked.push(layout)
@@ -72,18 +72,37 @@ function boardTooMany({ parts }: SheetJob, locked: readonly SheetLayout[]): Plac
   return null
 }
 
+/** The rows whose boards ask for the sheet of a number, and how many of them: each may be one on a sheet that was kept. */
+function askingFor(sheet: number | undefined, { parts }: SheetJob): Map<string, number> {
+  const asking = parts.filter((part) => part.sheet !== undefined && part.sheet === sheet)
+  return new Map(asking.map(({ id, quantity }) => [id, quantity]))
+}
+
 /**
- * What is left over is an offcut or waste by what is kept today; a board is named as it is now, when it was cut with the
- * others before and is cut late now, or the other way.
+ * What is left over is an offcut or waste by what is kept today. A board is named as it is now: as one that asks for this
+ * sheet, as long as there are such; otherwise as it was, or as it is when it was cut with the others before and is cut late
+ * now, or the other way, or asked for a sheet and does not any more.
  */
-function renamed(piece: Piece, job: SheetJob): Piece {
-  if (piece.kind === 'part') {
-    const isThere = (key: string) => job.parts.some((part) => part.id === key)
-    const other = otherTimeKey(piece.part as RowKey)
-    return !isThere(piece.part) && isThere(other) ? { ...piece, part: other } : piece
-  }
-  if (piece.kind === 'cut') return { ...piece, pieces: piece.pieces.map((inner) => renamed(inner, job)) }
+function renamed(piece: Piece, job: SheetJob, asking: Map<string, number>): Piece {
+  if (piece.kind === 'part') return { ...piece, part: nameNow(piece.part as RowKey, job, asking) }
+  if (piece.kind === 'cut') return { ...piece, pieces: piece.pieces.map((inner) => renamed(inner, job, asking)) }
   return { ...piece, kind: isKeptLeft(piece, job) ? 'offcut' : 'waste' }
+}
+
+function nameNow(key: RowKey, { parts }: SheetJob, asking: Map<string, number>): string {
+  const isThere = (name: string) => parts.some(({ id }) => id === name)
+  if (asking.size === 0 && isThere(key)) return key
+  const any = anySheetKey(key)
+  const other = otherTimeKey(any)
+  for (const [asked, count] of asking) {
+    const plain = anySheetKey(asked as RowKey)
+    if (count === 0 || (plain !== any && plain !== other)) continue
+    asking.set(asked, count - 1)
+    return asked
+  }
+  // Those that ask for this sheet are given their names already, whichever they were.
+  const names = asking.size > 0 ? [any, other, key] : [key, any, other]
+  return names.find(isThere) ?? key
 }
 
 function freeJob({ shop, stock }: Project, rows: readonly CutRow[]): SheetJob {
@@ -124,14 +143,17 @@ export function jobParts(rows: readonly CutRow[], stock: Project['stock']): JobP
     .filter(({ bank }) => bank)
     .sort((a, b) => (a.bank!.id < b.bank!.id ? -1 : a.bank!.id > b.bank!.id ? 1 : a.bank!.place - b.bank!.place))
   const wishes = new Map(banked.flatMap(({ bank, from }) => (from ? [[bank!.id, from] as const] : [])))
+  const asked = new Map(banked.flatMap(({ bank, sheet }) => (sheet === undefined ? [] : [[bank!.id, sheet] as const])))
   return [...single, ...banked].map(
     ({ key: id, material, length, width, quantity, isGrainBound, bank, isLate, ...row }): JobPart => {
       // A bank lies on one sheet, so what is wished for one of its boards is wished for all.
       const from = bank ? wishes.get(bank.id) : row.from
       const run = bank ? { bank: { id: bank.id, along: bank.along } } : {}
       const wish = from && stock[from]?.material === material ? { from } : {}
+      const sheet = bank ? asked.get(bank.id) : row.sheet
+      const one = sheet === undefined ? {} : { sheet }
       const time = isLate ? { late: true } : {}
-      return { id, material, length, width, quantity, rotate: !isGrainBound, ...run, ...wish, ...time }
+      return { id, material, length, width, quantity, rotate: !isGrainBound, ...run, ...wish, ...one, ...time }
     },
   )
 }

@@ -2,12 +2,17 @@ import { ticks } from '../units/length'
 import { unlocked } from './held'
 import type { SheetJob } from './job'
 import { type StockKind, stockKind } from './lot'
+import { lockedSheets, pinKey } from './pinned'
 
-/** What is still to be packed: the job without its excluded sheets, and without the parts and sheets that are locked. */
+/**
+ * What is still to be packed: the job without its excluded sheets, and without the parts and sheets that are locked. Parts
+ * that ask for a sheet which is locked, and are not on it, are not asked for: nothing can be put on it.
+ */
 export function withoutLocked(job: SheetJob): SheetJob {
   const there = job.stock.filter(({ excluded }) => !excluded)
   const locked = job.locked ?? []
   if (locked.length === 0) return { ...job, stock: there }
+  const shut = lockedSheets(job)
   const parts = new Map<string, number>()
   const sheets = new Map<string, number>()
   const add = (counts: Map<string, number>, id: string, more: number) => counts.set(id, (counts.get(id) ?? 0) + more)
@@ -17,7 +22,10 @@ export function withoutLocked(job: SheetJob): SheetJob {
   }
   return {
     ...job,
-    parts: job.parts.map((part) => ({ ...part, quantity: part.quantity - (parts.get(part.id) ?? 0) })),
+    parts: job.parts.map((part) => {
+      const isShut = part.sheet !== undefined && shut.has(pinKey(part))
+      return { ...part, quantity: isShut ? 0 : part.quantity - (parts.get(part.id) ?? 0) }
+    }),
     stock: there.map((stock) =>
       stock.quantity === undefined ? stock : { ...stock, quantity: stock.quantity - (sheets.get(stock.id) ?? 0) },
     ),

@@ -34,6 +34,8 @@ export interface PartKind {
   readonly area: number
   /** The stock that it must come from. */
   readonly from: string | undefined
+  /** The number of the sheet that it must come from. */
+  readonly sheet: number | undefined
   /** The boards that it is cut into in turn, where it is a bank of them. */
   readonly block?: readonly JobPart[]
 }
@@ -94,7 +96,16 @@ export function partKind(part: JobPart, kerf: number): PartKind {
   const length = ticks(part.length) + kerf
   const width = ticks(part.width) + kerf
   const turns = part.rotate === true && length !== width
-  return { part, length, width, turns, quantity: part.quantity, area: length * width, from: part.from }
+  return {
+    part,
+    length,
+    width,
+    turns,
+    quantity: part.quantity,
+    area: length * width,
+    from: part.from,
+    sheet: part.sheet,
+  }
 }
 
 export function stockKind(stock: JobStock, kerf: number): StockKind {

@@ -1,6 +1,7 @@
 import type { SheetJob } from './job'
 import { layoutKey, type SheetAnswer, type SheetLayout } from './layout'
 import { handlingCost, largestLeft, settingsOf } from './settings'
+import { standing } from './standing'
 import { sheetCount } from './tally'
 import { verify } from './verify'
 
@@ -58,7 +59,7 @@ function shareOf(job: SheetJob, material: string, materialOf: ReadonlyMap<string
   const whole = { sheets: [...locked, ...near], unplaced: [], bounds: {}, proved: false }
   let isSound: boolean | null = null
   function stay(answer: SheetAnswer): SheetAnswer {
-    isSound ??= verify(own, whole).length === 0
+    isSound ??= verify(own, standing(own)(whole)).length === 0
     const before = { ...answer, sheets: near, unplaced: [] }
     if (isSound && !beats(job, answer, before)) {
       const isAsFew = sheetCount(before) === sheetCount(answer)

@@ -15,7 +15,7 @@ export function onHandFirst(boards: readonly Board[], { stocks, kinds }: Lot): r
     const twin = twins.find((one) => areAlike(one, board.stock) && left.get(one)! > 0)
     if (!twin) return board
     left.set(twin, left.get(twin)! - 1)
-    return new Board(twin, board.root)
+    return new Board(twin, board.root, false, board.sheet)
   })
 }
 

@@ -3,7 +3,7 @@ import { checkJob } from './check'
 import type { Board } from './cutTree'
 import { drawerFor } from './draw'
 import { isBest } from './goal'
-import { heldBy, standing, unlocked } from './held'
+import { heldBy, unlocked } from './held'
 import { improve, improvedBriefly } from './improve'
 import type { SheetJob } from './job'
 import type { SheetAnswer, SheetLayout } from './layout'
@@ -11,8 +11,9 @@ import { asIfFree, lockedOf, withoutLocked } from './locked'
 import { type Lot, lotsOf, type StockKind } from './lot'
 import { stayNear } from './near'
 import { firstPlan, type Known, type Plan } from './plan'
+import { standing } from './standing'
 import { sheetCount } from './tally'
-import { unfitting, unplacedOf } from './unplaced'
+import { shutOut, unfitting, unplacedOf } from './unplaced'
 
 export { checkJob }
 
@@ -198,7 +199,11 @@ function withKnown(
  * and by itself of those that have them. What the sheets cost is a matter of its own.
  */
 function answerOf(whole: SheetJob, job: SheetJob, bays: readonly Bay[]): SheetAnswer {
-  const unplaced = [...unfitting(job, whole), ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan, whole))]
+  const unplaced = [
+    ...unfitting(job, whole),
+    ...shutOut(whole),
+    ...bays.flatMap(({ lot, plan }) => unplacedOf(lot, plan, whole)),
+  ]
   const proved = unplaced.length === 0 && bays.every(isProved)
   const provedWithLocked = unplaced.length === 0 && bays.every(isProvedWithLocked)
   const mayCostLess = proved ? !bays.every(isCheapest) : provedWithLocked && !bays.every(isCheapestWithLocked)

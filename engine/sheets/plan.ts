@@ -1,5 +1,6 @@
 import { type Board, CROSSCUT, copyOf, depthUsed, freshBoard, RIP, tidy } from './cutTree'
 import { fits, type Lot, type StockKind } from './lot'
+import { isAskedFor, pinnedFirst, stockForSheet } from './pinned'
 import { findSpot, type Look, putAt, type Spot } from './spot'
 
 /** Boards planned for a lot, and what found no sheet any more: indices of kinds, one for each part. */
@@ -40,8 +41,8 @@ export function firstPlan(lot: Lot): Plan {
     [byBoth, 10],
     [byLength, 10],
   ]
-  // What must come from one kind of sheet is placed while there is room on it.
-  const bound = (kind: number) => (kinds[kind]!.from === undefined ? 1 : 0)
+  // What must come from one sheet, or from one kind of sheet, is placed while there is room on it.
+  const bound = (kind: number) => (kinds[kind]!.from === undefined ? 1 : 0) - (isAskedFor(kinds[kind]!) ? 2 : 0)
   let best: Plan | null = null
   for (const [measure, dead] of tries.slice(0, triesFor(parts))) {
     const order = [...parts].sort((a, b) => bound(a) - bound(b) || measure(b) - measure(a) || a - b)
@@ -80,7 +81,7 @@ function bestOfShort(lot: Lot, first: Plan, parts: readonly number[]): Plan {
     const late = small.slice(taken.length)
     for (const measure of [area, (kind: number) => kinds[kind]!.width * 1e9 + kinds[kind]!.length]) {
       const order = [...taken].sort((a, b) => measure(b) - measure(a) || a - b)
-      const plan = fill(lot, [...order, ...late], 10, null)
+      const plan = fill(lot, pinnedFirst(lot, [...order, ...late]), 10, null)
       if (isBetter(plan, best)) best = plan
     }
   }
@@ -95,7 +96,7 @@ function withoutOffcuts(lot: Lot, first: Plan, parts: readonly number[]): Plan {
     const others = { ...lot, stocks: lot.stocks.filter((stock) => stock !== offcut) }
     const { boards, left } = bestOfShort(others, { boards: [], left: parts }, parts)
     const small = [...left].sort((a, b) => lot.kinds[a]!.area - lot.kinds[b]!.area || a - b)
-    const plan = fill(lot, small, 10, null, boards)
+    const plan = fill(lot, pinnedFirst(lot, small), 10, null, boards)
     if (isBetter(plan, best)) best = plan
   }
   return best
@@ -153,12 +154,13 @@ function fill(
   const look: Look = { lot, nextBlink: () => Infinity, untilBlink: Infinity, dead, work: 0, fuss: null }
   const spot: Spot = { board: 0, rest: 0, turned: false, across: false, loss: Infinity }
   for (const kind of order) {
-    const from = Math.max(0, boards.length - BOARDS_OPEN)
+    const { sheet } = lot.kinds[kind]!
+    const from = sheet === undefined ? Math.max(0, boards.length - BOARDS_OPEN) : 0
     if (refused.has(kind)) spot.loss = Infinity
     else findSpot(boards, kind, look, spot, from)
     if (spot.loss === Infinity) {
-      const stock = refused.has(kind) ? null : nextStock(lot, opened, kind, favourite)
-      if (stock) boards.push(freshBoard(stock, lot.first === 'crosscut' ? CROSSCUT : RIP, lot))
+      const stock = refused.has(kind) ? null : stockToOpen(lot, boards, opened, kind, favourite)
+      if (stock) boards.push(freshBoard(stock, lot.first === 'crosscut' ? CROSSCUT : RIP, lot, Infinity, sheet))
       if (stock) findSpot(boards, kind, look, spot, boards.length - 1)
       // A bank may need more stages than there are, even on an empty sheet.
       if (stock && spot.loss === Infinity) boards.pop()
@@ -173,6 +175,19 @@ function fill(
   }
   for (const board of boards) tidy(board, lot)
   return { boards, left }
+}
+
+/** A sheet that parts ask for by its number is opened once, and as one that has room for all of them. */
+function stockToOpen(
+  lot: Lot,
+  boards: readonly Board[],
+  opened: ReadonlyMap<StockKind, number>,
+  kind: number,
+  favourite: StockKind | null,
+): StockKind | null {
+  const { sheet } = lot.kinds[kind]!
+  if (sheet === undefined) return nextStock(lot, opened, kind, favourite)
+  return boards.some((board) => board.sheet === sheet) ? null : stockForSheet(lot, sheet, opened, favourite)
 }
 
 /** Offcuts before sheets, the smallest that serves; of sheets the favourite, or the cheapest by area. */

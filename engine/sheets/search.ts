@@ -167,7 +167,8 @@ export class Search {
     const one = this.anyAtWork()
     const two = this.anyAtWork()
     const isAlike = boards[one]!.stock === boards[two]!.stock && boards[one]!.root.way === boards[two]!.root.way
-    if (one === two || !isAlike) return
+    // What asks for its sheet stays on it.
+    if (one === two || !isAlike || boards[one]!.sheet !== boards[two]!.sheet) return
     const pair = [this.mine(one), this.mine(two)] as const
     const strips = this.shuffled([...pair[0].root.pieces, ...pair[1].root.pieces])
     const isRip = pair[0].root.way === RIP

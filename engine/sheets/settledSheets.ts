@@ -1,19 +1,33 @@
 import { Board, CROSSCUT, freshBoard, listParts, RIP, Twig, tidy, type Way } from './cutTree'
 import { firstWay, type Goal } from './goal'
 import type { Lot } from './lot'
+import { sheetsAskedFor } from './pinned'
 import { eachOf } from './plan'
 import type { PatternSection, PatternSheet, PatternStrip } from './staged'
 
-/** These sheets in turn, as many as there are to be, without the parts that are already on others; the rest is the pool. */
+/**
+ * These sheets in turn, as many as there are to be, without the parts that are already on others; the rest is the pool.
+ * One with parts that ask for a sheet by its number is that sheet, once, without what asks for another.
+ */
 export function goalOf(lot: Lot, sheets: readonly PatternSheet[], count: number): Goal {
   const left = lot.kinds.map(({ quantity }) => quantity)
   const boards: Board[] = []
+  const asked = new Set(sheetsAskedFor(lot))
+  const isAsking = asked.size > 0
   for (const sheet of sheets) {
     if (boards.length === count) break
-    const board = boardOf(sheet, lot, left)
-    if (board.used >= LEAST_USED * lot.sheetArea) boards.push(board)
-    else giveBack(board, left)
+    const number = asked.size > 0 ? numberOf(sheet, lot, asked) : undefined
+    // Those that are asked for and to come yet need their room.
+    if (number === undefined && boards.length + asked.size >= count) continue
+    const others = isAsking ? lot.kinds.map((kind) => kind.sheet !== undefined && kind.sheet !== number) : []
+    const board = boardOf(sheet, lot, left, others)
+    board.sheet = number
+    if (board.used >= LEAST_USED * lot.sheetArea) {
+      boards.push(board)
+      if (number !== undefined) asked.delete(number)
+    } else giveBack(board, left)
   }
+  for (const number of asked) boards.push(freshBoard(lot.stocks[0]!, firstWay(lot), lot, Infinity, number))
   while (boards.length < count) boards.push(freshBoard(lot.stocks[0]!, firstWay(lot), lot))
   return { boards, pool: eachOf(left) }
 }
@@ -27,28 +41,46 @@ function giveBack(board: Board, left: number[]): void {
   for (const kind of parts) left[kind]!++
 }
 
-function boardOf({ way, strips }: PatternSheet, lot: Lot, left: number[]): Board {
+/** The first number that parts on a sheet ask for, of those that no sheet is yet. */
+function numberOf({ strips }: PatternSheet, { kinds }: Lot, asked: ReadonlySet<number>): number | undefined {
+  const all = strips.flatMap(({ sections }) => sections.flatMap((section) => section.kinds))
+  return all.map(({ kind }) => kinds[kind]!.sheet).find((sheet) => sheet !== undefined && asked.has(sheet))
+}
+
+function boardOf({ way, strips }: PatternSheet, lot: Lot, left: number[], isElsewhere: readonly boolean[]): Board {
   const stock = lot.stocks[0]!
   const root = new Twig(stock.length, stock.width, way, -1, false)
-  root.pieces = strips.map((strip) => stripTwig(strip, stock, way, left))
+  root.pieces = strips.map((strip) => stripTwig(strip, stock, way, left, isElsewhere))
   const board = new Board(stock, root)
   tidy(board, lot)
   return board
 }
 
-function stripTwig(strip: PatternStrip, sheet: { length: number; width: number }, way: Way, left: number[]): Twig {
+function stripTwig(
+  strip: PatternStrip,
+  sheet: { length: number; width: number },
+  way: Way,
+  left: number[],
+  isElsewhere: readonly boolean[],
+): Twig {
   const twig =
     way === RIP
       ? new Twig(sheet.length, strip.across, CROSSCUT, -1, false)
       : new Twig(strip.across, sheet.width, RIP, -1, false)
-  twig.pieces = strip.sections.map((section) => sectionTwig(section, strip.across, way, left))
+  twig.pieces = strip.sections.map((section) => sectionTwig(section, strip.across, way, left, isElsewhere))
   return twig
 }
 
-function sectionTwig({ along, kinds }: PatternSection, across: number, way: Way, left: number[]): Twig {
+function sectionTwig(
+  { along, kinds }: PatternSection,
+  across: number,
+  way: Way,
+  left: number[],
+  isElsewhere: readonly boolean[],
+): Twig {
   const twig = way === RIP ? new Twig(along, across, RIP, -1, false) : new Twig(across, along, CROSSCUT, -1, false)
   twig.pieces = kinds.flatMap((part): Twig[] => {
-    if (left[part.kind]! <= 0) return []
+    if (left[part.kind]! <= 0 || isElsewhere[part.kind]) return []
     left[part.kind]!--
     const [length, width] = way === RIP ? [along, part.across] : [part.across, along]
     return [new Twig(length, width, way, part.kind, part.turned)]

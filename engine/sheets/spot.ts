@@ -52,12 +52,12 @@ const BOARD_PASSED = 0.25
 /** The best spot for a kind of part among the boards from `from` on; its `loss` is Infinity when there is none. */
 export function findSpot(boards: readonly Board[], kind: number, look: Look, spot: Spot, from = 0): Spot {
   const wanted = look.lot.kinds[kind]!
-  const { length, width, turns } = wanted
+  const { length, width, turns, sheet } = wanted
   spot.loss = Infinity
   const { fuss } = look
   for (let at = from; at < boards.length; at++) {
     const board = boards[at]!
-    if (!mayComeFrom(wanted, board.stock)) continue
+    if (!mayComeFrom(wanted, board.stock) || (sheet !== undefined && board.sheet !== sheet)) continue
     if (length <= board.roomLength && width <= board.roomWidth) {
       fuss?.ask(kind, false)
       tryBoard(kind, board, at, length, width, false, look, spot)

@@ -5,6 +5,7 @@ import { type Hindrance, hindranceOf, type Lacking, type Size, stockFor } from '
 import type { JobPart, JobStock, SheetJob } from './job'
 import type { SheetAnswer } from './layout'
 import { kindsOf, type Lot, type PartKind } from './lot'
+import { lockedSheets, pinKey } from './pinned'
 import type { Plan } from './plan'
 
 type Unplaced = SheetAnswer['unplaced'][number]
@@ -17,6 +18,19 @@ export function unfitting(job: SheetJob, whole: SheetJob): Unplaced[] {
   return kindsOf(job).flatMap((kind): Unplaced[] => {
     const hindrance = kind.quantity === 0 ? null : hindranceOf(kind, whole)
     return hindrance ? boardsOf(kind, kind.quantity, wordsFor(hindrance, kind.part)) : []
+  })
+}
+
+/** Parts that ask for a sheet which is locked without them. */
+export function shutOut(job: SheetJob): Unplaced[] {
+  const shut = lockedSheets(job)
+  if (shut.size === 0) return []
+  return job.parts.flatMap((part): Unplaced[] => {
+    if (part.sheet === undefined || !shut.has(pinKey(part))) return []
+    const own = (job.locked ?? []).flatMap(({ placements }) => placements.filter((place) => place.part === part.id))
+    const quantity = part.quantity - own.length
+    const reason = `sheet ${part.sheet} of ${part.material}, which it must come from, is locked without it`
+    return quantity > 0 ? [{ part: part.id, quantity, reason }] : []
   })
 }
 
@@ -86,12 +100,9 @@ export function unplacedOf(lot: Lot, { left, boards }: Plan, whole: SheetJob): U
   )
 }
 
-function whyLeft(
-  { material, stocks, depth }: Lot,
-  { part, block, from }: PartKind,
-  used: readonly string[],
-  whole: SheetJob,
-): string {
+function whyLeft({ material, stocks, depth }: Lot, kind: PartKind, used: readonly string[], whole: SheetJob): string {
+  const { part, block, from, sheet } = kind
+  if (sheet !== undefined) return whyNotOnSheet(kind, material)
   if (from !== undefined) return `sheet ${from}, which it must come from, has no room for it`
   const isThere = ({ excluded, quantity }: JobStock) => !excluded && quantity !== 0
   const own = whole.stock.filter((stock) => stock.material === material && isThere(stock))
@@ -105,6 +116,11 @@ function whyLeft(
   return onHandCount(large) === 1
     ? `the one ${onHand.slice(2)} of ${material} on hand${which} is used up`
     : `all ${onHand} of ${material} on hand${which} are used up`
+}
+
+function whyNotOnSheet({ part, from, sheet }: PartKind, material: string): string {
+  const of = from === undefined ? '' : `, of stock ${from},`
+  return `sheet ${sheet} of ${material}${of} has no room for ${size(part)} beside what else must come from it, or there is none left to open`
 }
 
 function onHandCount(stocks: readonly JobStock[]): number {

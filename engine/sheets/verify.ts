@@ -2,6 +2,7 @@ import { ticks } from '../units/length'
 import type { JobPart, JobStock, SheetJob } from './job'
 import type { Piece, SheetAnswer, SheetLayout } from './layout'
 import { wrongInBanks } from './verifyBanks'
+import { wrongInNumbers, wrongInPins } from './verifyPins'
 
 interface Ledger {
   readonly job: SheetJob
@@ -21,7 +22,7 @@ export function verify(job: SheetJob, answer: SheetAnswer): string[] {
   judgeCounts(answer, ledger)
   judgeProof(answer, ledger)
   judgeWishes(answer, ledger)
-  ledger.wrong.push(...wrongInBanks(job, answer))
+  ledger.wrong.push(...wrongInBanks(job, answer), ...wrongInPins(job, answer), ...wrongInNumbers(job, answer))
   return ledger.wrong
 }
 

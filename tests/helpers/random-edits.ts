@@ -152,6 +152,11 @@ const MAKERS: readonly Maker[] = [
     parts: [`${anyId(project, random)}/${pick(['left-side', 'bottom', 'door-1'], random)}` as PartId],
     stock: pick([null, 's1', 's5', 's99'], random) as StockId | null,
   }),
+  (project, random) => ({
+    kind: 'pinSheet',
+    parts: [`${anyId(project, random)}/${pick(['right-side', 'bottom', 'door-1'], random)}` as PartId],
+    sheet: pick([null, 1, 2, 40, 0.5], random),
+  }),
   keepSheet,
   (project, random) => ({
     kind: 'setBeside',

@@ -101,8 +101,9 @@ export function duplicated(project: Project, ids: readonly CabinetId[]): Deed {
 function copyOf(project: Project, source: Cabinet): Cabinet | null {
   const fresh = newCabinetAt(project, source.kind, source.left + source.width, source.width, source.wall)
   if (!fresh) return null
-  // One sheet of a kind has room for one of them, and no opening of the copy was measured.
-  const copy = { ...source, id: fresh.id, number: freeNumber(project, source), pins: {}, asBuilt: {} }
+  // A sheet that was chosen has room for one of them, and no opening of the copy was measured.
+  const { sheets: _, ...own } = source
+  const copy = { ...own, id: fresh.id, number: freeNumber(project, source), pins: {}, asBuilt: {} }
   const places = [source.left + source.width, source.left - source.width, ...lefts(project, source)]
   return places.map((left) => ({ ...copy, left })).find((there) => fitOf(project, there).fits) ?? null
 }

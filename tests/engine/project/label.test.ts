@@ -39,6 +39,8 @@ describe('the name of a step', () => {
     ],
     ['Let the grain run on over the fronts of B1', { kind: 'letGrainRun', ids: [b1], isRunning: true }],
     ['Take boards from any sheet', { kind: 'pin', parts: [], stock: null }],
+    ['Take boards from any sheet', { kind: 'pinSheet', parts: [], sheet: null }],
+    ['Choose one sheet for boards', { kind: 'pinSheet', parts: [], sheet: 3 }],
     ['Set sheets aside', { kind: 'putStock', stock: { ...sheet, isExcluded: true } }],
     ['Change sheets', { kind: 'putStock', stock: { ...sheet, price: 17 } }],
     ['Add offcuts', { kind: 'putStock', stock: { ...sheet, id: 's77' as StockId, isOffcut: true } }],

@@ -179,7 +179,7 @@ describe('a bank of fronts', () => {
     [{ bank: 'B3' }, 'parts[1].bank is "B3";'],
     [{ bank: { id: 'B3', along: 'height' } }, 'parts[1].bank is {"id":"B3"'],
     [{ length: 600 }, 'parts[1].bank is "B3"; its boards must agree'],
-    [{ rotate: true }, 'must agree in along, material, rotate, from and length'],
+    [{ rotate: true }, 'must agree in along, material, rotate, from, sheet and length'],
   ])('is refused with %j', (more, words) => {
     expect(message({ ...bank, parts: [bank.parts[0]!, { ...bank.parts[1]!, ...more }] })).toContain(words)
   })
