@@ -53,6 +53,7 @@ export { type FrontPlace, frontPlaces, linedUpWith } from './cabinets/frontPlace
 export { isMitre, type Operation } from './cabinets/operation'
 export { pullsIn } from './cabinets/pull'
 export type { Pull } from './cabinets/pullBolt'
+export { onOtherSheets, sheetsBefore } from './checks/askedSheet'
 export type { Finding, Remedy } from './checks/finding'
 export { type InstallCaution, installCautions } from './checks/installation'
 export { leftOut } from './checks/leftOut'

@@ -5,7 +5,7 @@ import type { CutRow } from '../cutlist/row'
 import type { Material, Project } from '../project/document'
 import type { Edit } from '../project/edit'
 import { stockOf } from '../project/materials'
-import { type Hindrance, hindranceOf, type Lacking, type Size, stockFor } from '../sheets/hindrance'
+import { type Hindrance, hindranceOf, type Lacking, stockFor } from '../sheets/hindrance'
 import type { JobStock, SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { withoutLocked } from '../sheets/locked'
@@ -13,8 +13,9 @@ import { kindsOf, type PartKind } from '../sheets/lot'
 import { countedStock } from '../sheets/unplaced'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
+import { ANY_SHEET, whyNotOnSheet } from './askedSheet'
 import type { Finding, Remedy } from './finding'
-import { sayIn } from './say'
+import { sizeIn, sizes, stockName } from './stockWords'
 
 /** A design, and what the packer is asked for it. */
 export interface Asked {
@@ -67,7 +68,7 @@ function wordsOf(all: readonly Left[], asked: Asked, sheets: SheetAnswer['sheets
     const { hindrance, kind } = left
     // What was left when the sheets ran out is told together as far as the same sheets would have taken it.
     const near = hindrance ? nearIn(hindrance) : takers(left, asked).map(({ id }) => id)
-    const key = [hindrance?.kind, ...near, kind.part.material, kind.from, Boolean(kind.block)].join(' ')
+    const key = [hindrance?.kind, ...near, kind.part.material, kind.from, kind.sheet, Boolean(kind.block)].join(' ')
     groups.set(key, [...(groups.get(key) ?? []), left])
   }
   return [...groups.values()].map((group) => findingOf(group, asked, sheets))
@@ -216,6 +217,7 @@ function whyLeft(left: Left, { name }: Material, asked: Asked, sheets: SheetAnsw
   const { kind } = left
   const { project, job } = asked
   const own = takers(left, asked)
+  if (kind.sheet !== undefined) return whyNotOnSheet(kind.part, name, job, sheets)
   const there = onHand(own)
   const used = sheets.reduce((sum, { stock, copies }) => sum + (own.some(({ id }) => id === stock) ? copies : 0), 0)
   if (kind.block && used < there)
@@ -238,12 +240,14 @@ function onHand(stocks: readonly JobStock[]): number {
 /** What would place the boards by what is known of sizes; tried before it is offered. */
 function remedyFor(group: readonly Left[], material: Material, { project, job }: Asked): Remedy | null {
   const { kind, hindrance } = group[0]!
+  const boards = group.flatMap(({ rows }) => rows.flatMap(({ row }) => row.parts))
+  if (!hindrance && kind.sheet !== undefined)
+    return { label: ANY_SHEET, edit: { kind: 'pinSheet', parts: boards, sheet: null } }
   if (!hindrance) return null
   if (kind.from !== undefined) {
     const isFree = group.every((left) => hindranceOf({ ...left.kind, from: undefined }, job) === null)
-    const parts = group.flatMap(({ rows }) => rows.flatMap(({ row }) => row.parts))
-    const edit: Edit = { kind: 'pin', parts, stock: null }
-    return isFree ? { label: 'Take these boards from any sheet', edit } : null
+    const edit: Edit = { kind: 'pin', parts: boards, stock: null }
+    return isFree ? { label: ANY_SHEET, edit } : null
   }
   const lacking = hindrance.kind === 'lacking' ? hindrance : hindrance.kind === 'large' ? hindrance.lacking : null
   if (lacking?.why !== 'aside') return null
@@ -276,23 +280,4 @@ function marksIn(rows: Left['rows']): string[] {
 function marksOf(marks: readonly string[]): string {
   const more = marks.length - MARKS_SHOWN
   return `${marks.slice(0, MARKS_SHOWN).join(', ')}${more > 0 ? ` and ${counted(more, 'other row')}` : ''}`
-}
-
-/** `the offcut of 18 mm birch ply (1220 mm x 610 mm)`. */
-function stockName(stock: JobStock | Project['stock'][StockId], { materials, display }: Project): string {
-  const isOffcut = 'isOffcut' in stock ? stock.isOffcut : stock.offcut
-  const { name } = materials[stock.material as MaterialId]!
-  return `the ${isOffcut ? 'offcut' : 'sheet'} of ${name} (${sizeIn(stock, display)})`
-}
-
-/** What is told apart by less than the display shows is told finer. */
-function sizes(a: Size, b: Size, display: LengthDisplay): readonly [string, string] {
-  const shown = [sizeIn(a, display), sizeIn(b, display)] as const
-  if (shown[0] !== shown[1]) return shown
-  const { length } = sayIn(display)
-  return [`${length(a.length)} x ${length(a.width)}`, `${length(b.length)} x ${length(b.width)}`]
-}
-
-export function sizeIn({ length, width }: Size, display: LengthDisplay): string {
-  return `${formatWithUnit(length, display)} x ${formatWithUnit(width, display)}`
 }

@@ -3,7 +3,8 @@ import type { Project } from '../project/document'
 import type { Outgrown } from '../sheets/jobOf'
 import { turnedRows } from '../sheets/turned'
 import { type Finding, PRACTICE } from './finding'
-import { type Asked, hindered, STOCK, sizeIn } from './leftOut'
+import { type Asked, hindered, STOCK } from './leftOut'
+import { sizeIn } from './stockWords'
 
 /** Boards that no sheet can give, and kept sheets that the design has outgrown. */
 export function stockFindings(asked: Asked, outgrown: readonly Outgrown[]): Finding[] {

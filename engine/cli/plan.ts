@@ -7,6 +7,7 @@ import { assignParts } from '../breakdown/assign'
 import { cutNumbersOf } from '../breakdown/cutNumbers'
 import { freedIn, sawnOutOf } from '../breakdown/sawnOut'
 import { type BreakdownInput, breakdownOf } from '../breakdown/steps'
+import { onOtherSheets } from '../checks/askedSheet'
 import { installCautions } from '../checks/installation'
 import { leftOut } from '../checks/leftOut'
 import { partDrawing } from '../drawings/part'
@@ -56,7 +57,8 @@ function planOf(derived: Derived, answer: SheetAnswer) {
   const { project, cutList, sheetJob: job, partOf } = derived
   const { shop, display } = project
   const breakdown = breakdownOf(toCut(derived, answer))
-  const left = leftOut({ project, rows: cutList.rows, job }, answer).map(({ message }) => message)
+  const asked = { project, rows: cutList.rows, job }
+  const left = [...leftOut(asked, answer), ...onOtherSheets(asked, answer.sheets)].map(({ message }) => message)
   const known = derived.problems.map(({ message }) => message)
   return {
     cabinets: derived.cabinets.map((one) => printedCabinet(one, shop.late)),

@@ -204,8 +204,10 @@ function placesOf({ parts, marks }: Fold, partMarks: Derived['partOf'], freed: F
     const { row = '', part = '', length = 0, width = 0, rotated = false } = alike[0] ?? {}
     const size = `${formatLength(length, display)} × ${formatLength(width, display)}`
     const names = alike.map((each) => partMarks.get(each.part)?.mark ?? each.part).join(', ')
-    const words = `${marks[place]} ${size}${rotated ? ', turned' : ''}${frees(freed[place]).join('')}: ${names}`
-    return { words, row, part }
+    const isPinned = alike.some((each) => partMarks.get(each.part)?.sheet !== undefined)
+    const pinned = isPinned ? ', pinned to its sheet' : ''
+    const words = `${marks[place]} ${size}${rotated ? ', turned' : ''}${frees(freed[place]).join('')}${pinned}: ${names}`
+    return { words, row, part, isPinned }
   })
 }
 

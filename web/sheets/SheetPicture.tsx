@@ -2,6 +2,14 @@ import { type CSSProperties, type KeyboardEvent, useMemo } from 'react'
 import type { Drawing, DrawingMark } from '../../engine/index'
 import styles from './Sheets.module.css'
 
+export interface PicturePlace {
+  readonly words: string
+  readonly row: string
+  readonly part: string
+  /** Whether the part must come from this sheet and no other: a pin is drawn on it. */
+  readonly isPinned?: boolean
+}
+
 export interface SheetPictureProps {
   readonly drawing: Drawing
   /** What the picture is called: `Sheet 1 and 2`. */
@@ -11,7 +19,7 @@ export interface SheetPictureProps {
   /** Numbers of the places that are cut already, apart by spaces. */
   readonly cut?: string
   /** For each place: its words, and the row and the first part that lie there. */
-  readonly places: readonly { readonly words: string; readonly row: string; readonly part: string }[]
+  readonly places: readonly PicturePlace[]
   readonly onPick: (place: number) => void
 }
 
@@ -63,10 +71,27 @@ export function SheetPicture({ drawing, label, lit, cut = '', places, onPick }: 
             <title>{place?.words}</title>
             {outline}
             {isCut && <path d={`M${x} ${y + height}L${x + width} ${y}`} />}
+            {place?.isPinned && <Pin rect={{ left: x, bottom: y, width, height }} />}
           </g>
         )
       })}
     </svg>
+  )
+}
+
+/** The head of a pin is so large on a sheet that is drawn a hand wide, and no more than so much of a narrow board. */
+const PIN_SIZE = 34
+const PIN_SHARE = 0.28
+
+/** A pin in the upper corner of a board. */
+function Pin({ rect: { left, bottom: top, width, height } }: { readonly rect: Part['rect'] }) {
+  const size = Math.min(PIN_SIZE, PIN_SHARE * Math.min(width, height))
+  const [x, y] = [left + 1.6 * size, top + 1.6 * size]
+  return (
+    <g className={styles.pin}>
+      <path d={`M${x} ${y}l${1.7 * size} ${1.7 * size}`} />
+      <circle cx={x} cy={y} r={size} />
+    </g>
   )
 }
 

@@ -1,5 +1,12 @@
 import { memo, type ReactNode, useCallback, useDeferredValue, useMemo, useRef } from 'react'
-import { cutNumbersOf, type Derived, leftOut, type MaterialId, type PlacedPart } from '../../engine/index'
+import {
+  cutNumbersOf,
+  type Derived,
+  leftOut,
+  type MaterialId,
+  onOtherSheets,
+  type PlacedPart,
+} from '../../engine/index'
 import { inputOf } from '../store/cutting'
 import { currentLayout, type Layout } from '../store/state'
 import { useStore } from '../store/store'
@@ -146,7 +153,7 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
     <>
       <LeftOut layout={layout} derived={derived} isCurrent={isCurrent} />
       {!isLive && <Outgrown derived={derived} />}
-      {!isLive && isCurrent && <BoardBar selection={selection} derived={derived} />}
+      {!isLive && isCurrent && <BoardBar {...{ selection, derived, folds }} />}
       {!isLive && <ThriftForm project={derived.project} />}
       <div className={styles.sheets} style={scaleFor(folds.map(({ stock }) => stock.length))}>
         {folds.map((fold) => (
@@ -170,16 +177,19 @@ const Sheets = memo(function Sheets({ layout, derived, isCurrent }: SheetsProps)
   )
 })
 
-/** Boards on no sheet, why, and a way out where one is known. */
+/** Boards on no sheet, or on another than was chosen for them, why, and a way out where one is known. */
 function LeftOut({ layout: { job, answer }, derived: { project, cutList }, isCurrent }: SheetsProps) {
   const actions = useStore((state) => state.actions)
-  const left = useMemo(() => leftOut({ project, rows: cutList.rows, job }, answer), [project, cutList, job, answer])
-  if (left.length === 0) return null
+  const told = useMemo(() => {
+    const asked = { project, rows: cutList.rows, job }
+    return [...leftOut(asked, answer), ...onOtherSheets(asked, answer.sheets)]
+  }, [project, cutList, job, answer])
+  if (told.length === 0) return null
   return (
     <ul className={styles.failed}>
-      {left.map(({ message, remedy }) => (
-        <li key={message}>
-          <span aria-hidden="true">■</span> {message}{' '}
+      {told.map(({ weight, message, remedy }) => (
+        <li key={message} className={weight === 'stop' ? undefined : styles.minded}>
+          <span aria-hidden="true">{weight === 'stop' ? '■' : '▲'}</span> {message}{' '}
           {remedy && isCurrent && (
             <Button onClick={() => actions.commit(remedy.edit, remedy.label)}>{remedy.label}</Button>
           )}

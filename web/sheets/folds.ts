@@ -10,6 +10,8 @@ export interface Fold {
   readonly kerf: Mm
   /** The number of the first of them, from 1; the others follow it. */
   readonly first: number
+  /** The number of the first of them among the sheets of their material, from 1. */
+  readonly ofMaterial: number
   /** The name under which it is kept as it is; null where it may be laid out anew. */
   readonly kept: KeptId | null
   /** For each place on the sheet, the mark of the row that lies there. Found when asked. */
@@ -32,15 +34,18 @@ export function foldsOf(
   })
   const held = lockedIn(job, answer)
   let sheet = 1
+  const counts = new Map<string, number>()
   return answer.sheets.flatMap((layout, at): Fold[] => {
     const stock = stocks.get(layout.stock)
     const first = sheet
     sheet += layout.copies
     if (!stock) return []
+    const before = counts.get(stock.material) ?? 0
+    counts.set(stock.material, before + layout.copies)
     const marks = once(() => layout.placements.map(({ part }) => marksOf().get(part) ?? part))
     return [
       {
-        ...{ layout, stock, kerf: job.kerf, first, kept: heldSheets[held.indexOf(at)] ?? null },
+        ...{ layout, stock, kerf: job.kerf, first, ofMaterial: before + 1, kept: heldSheets[held.indexOf(at)] ?? null },
         get marks() {
           return marks()
         },

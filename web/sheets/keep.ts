@@ -5,12 +5,13 @@ import type { Fold } from './folds'
 const DEEPEST = 24
 
 /** Keeps sheets as they are laid out, or lets kept ones go; null when they are cut too finely to be kept. */
-export function keepingOf({ layout, first, kept }: Fold, project: Project): Edit | null {
+export function keepingOf({ layout, first, ofMaterial, kept }: Fold, project: Project): Edit | null {
   if (kept) return { kind: 'releaseSheet', id: kept }
   if (depthOf(layout.root) > DEEPEST) return null
   const id = freeId<KeptId>('q', project.kept)
   const { copies, root } = layout
-  return { kind: 'keepSheet', sheet: { id, order: first - 1, stock: layout.stock as StockId, copies, root } }
+  const stock = layout.stock as StockId
+  return { kind: 'keepSheet', sheet: { id, order: first - 1, sheet: ofMaterial, stock, copies, root } }
 }
 
 function depthOf(piece: Piece): number {

@@ -87,7 +87,7 @@ export function countWords(layout: Pick<Layout, 'job' | 'answer' | 'isSettled' |
 
 /** Where boards are pinned, layouts that do not mind it are not spoken of. */
 export function ofPartsWords({ parts }: SheetJob): string {
-  return `of these parts${parts.some(({ from }) => from !== undefined) ? ', cut from the sheets chosen for them,' : ''}`
+  return `of these parts${parts.some(({ from, sheet }) => from !== undefined || sheet !== undefined) ? ', cut from the sheets chosen for them,' : ''}`
 }
 
 /** `keeps the 3 kept sheets`; nothing where none is kept. */

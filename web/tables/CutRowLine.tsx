@@ -53,7 +53,7 @@ export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
       <td>
         {rowName(row)}
         {row.bank && <span className={styles.note}> · in a run of grain, place {row.bank.place}</span>}
-        {row.from && <span className={styles.note}> · from its own sheet</span>}
+        {(row.from || row.sheet !== undefined) && <span className={styles.note}> · from its own sheet</span>}
         {row.isLate && <span className={styles.note}> · cut late</span>}
         {row.measured.length > 0 && <span className={styles.note}> · {measuredWords(row)}</span>}
         {change.isNew && <span className={styles.changed}> new</span>}

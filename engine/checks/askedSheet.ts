@@ -1,0 +1,70 @@
+import type { MaterialId } from '../basics/id'
+import type { CutRow } from '../cutlist/row'
+import type { Project } from '../project/document'
+import type { JobPart, SheetJob } from '../sheets/job'
+import type { SheetLayout } from '../sheets/layout'
+import { lockedSheets, pinKey } from '../sheets/pinned'
+import type { Finding } from './finding'
+
+/** What takes back that boards must come from one sheet, or from one kind of sheet. */
+export const ANY_SHEET = 'Take these boards from any sheet'
+
+/** How many sheets of other materials come before those of a material: its first has the number after that. */
+export function sheetsBefore(material: string, { stock }: SheetJob, sheets: readonly SheetLayout[]): number {
+  const own = new Set(stock.filter((one) => one.material === material).map(({ id }) => id))
+  const first = sheets.findIndex((sheet) => own.has(sheet.stock))
+  const before = first < 0 ? sheets : sheets.slice(0, first)
+  return before.reduce((sum, { copies }) => sum + copies, 0)
+}
+
+/** Why boards are not on the sheet that they must come from, which has room for one of them when it is empty. */
+export function whyNotOnSheet(
+  part: Pick<JobPart, 'material' | 'sheet'>,
+  name: string,
+  job: SheetJob,
+  sheets: readonly SheetLayout[],
+): string {
+  const sheet = `sheet ${sheetsBefore(part.material, job, sheets) + part.sheet!} of ${name}, which they must come from,`
+  return lockedSheets(job).has(pinKey(part))
+    ? `${sheet} is kept as it is, without them. Let it go, or choose another sheet.`
+    : `${sheet} has no room for them beside what else must come from it, or there is none left to open. Choose another sheet.`
+}
+
+/** Boards that must come from one sheet and lie on one of another number, since there are fewer or a kept one has it. */
+export function onOtherSheets(
+  { project, rows, job }: { readonly project: Project; readonly rows: readonly CutRow[]; readonly job: SheetJob },
+  sheets: readonly SheetLayout[],
+): Finding[] {
+  const asked = rows.filter(({ sheet }) => sheet !== undefined)
+  const groups = new Map<string, CutRow[]>()
+  for (const row of asked) groups.set(pinKey(row), [...(groups.get(pinKey(row)) ?? []), row])
+  return [...groups.values()].flatMap((group): Finding[] => {
+    const { material, sheet } = group[0]!
+    const keys = new Set<string>(group.map(({ key }) => key))
+    const at = sheets.findIndex(({ placements }) => placements.some(({ part }) => keys.has(part)))
+    if (at < 0) return []
+    const before = sheetsBefore(material, job, sheets)
+    const own = new Set(job.stock.filter((one) => one.material === material).map(({ id }) => id))
+    const count = sheets.reduce((sum, { stock, copies }) => sum + (own.has(stock) ? copies : 0), 0)
+    const is = sheets.slice(0, at).reduce((sum, { copies }) => sum + copies, 0) + 1
+    const wished = before + sheet!
+    return is === wished
+      ? []
+      : [findingOf(group, project.materials[material]!.name, { wished, is, last: before + count })]
+  })
+}
+
+function findingOf(
+  rows: readonly CutRow[],
+  name: string,
+  { wished, is, last }: { readonly wished: number; readonly is: number; readonly last: number },
+): Finding {
+  const boards = rows.map(({ mark, name: what }) => `${mark} (${what})`).join(', ')
+  const why = wished > last ? `the last of ${name} is sheet ${last}` : 'a kept sheet has that number'
+  return {
+    ...{ weight: 'mind', about: { kind: 'material', material: rows[0]!.material as MaterialId } },
+    message: `${boards}: to come from sheet ${wished} of ${name}, and on sheet ${is}, since ${why}. Choose the sheet anew.`,
+    ...{ measure: `sheet ${is}`, limit: `sheet ${wished}`, source: 'the sheets that were chosen for boards' },
+    remedy: { label: ANY_SHEET, edit: { kind: 'pinSheet', parts: rows.flatMap(({ parts }) => parts), sheet: null } },
+  }
+}
