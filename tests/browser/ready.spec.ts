@@ -1,4 +1,4 @@
-import { cabinet, expect, test, type } from './shop'
+import { cabinet, cabinets, expect, openTab, startProject, test, type } from './shop'
 
 test('a ready kind is picked beside the tray, put in a free place, and is one undo step', async ({ shop }) => {
   await shop.getByRole('button', { name: 'Ready kinds' }).click()
@@ -28,6 +28,36 @@ test('a base that hangs says how high in its card, and is hung higher there', as
   await type(height, '350')
   await expect(shop.getByRole('button', { name: /^Undo/ })).toBeEnabled()
   await expect(height).toHaveValue('350')
+})
+
+test('a new upper has two doors as wide as it begins, one when it is made narrower, and what its maker says', async ({
+  shop,
+}) => {
+  await startProject(shop, 'Millimetres')
+  await shop.locator('[data-tray="upper"]').click()
+  await shop.getByRole('button', { name: /^Put a new upper at 0,/ }).click()
+  await expect(cabinets(shop)).toHaveCount(1)
+  const card = shop.getByRole('region', { name: 'Properties' })
+  await type(card.getByLabel('From left', { exact: true }), '1200')
+  const front = card.getByLabel('Front', { exact: true })
+  await expect(front).toHaveValue('doorsLeft')
+  const doors = shop.locator('tr[data-row]').filter({ hasText: 'door' })
+  const pieces = doors.locator('td').nth(1)
+  await openTab(shop, 'Cut list')
+  await expect(pieces).toHaveText('2')
+  await openTab(shop, 'Findings')
+  await expect(shop.locator('tr[data-weight=mind], tr[data-weight=stop]')).toHaveCount(0)
+  await openTab(shop, 'Cut list')
+
+  const width = card.getByLabel('Width', { exact: true })
+  await type(width, '400')
+  await expect(pieces).toHaveText('1')
+  await front.selectOption('pair of doors')
+  await expect(pieces).toHaveText('2')
+  await front.selectOption('door or pair, right')
+  await expect(pieces).toHaveText('1')
+  await type(width, '800')
+  await expect(pieces).toHaveText('2')
 })
 
 test.describe('on a narrow screen', () => {

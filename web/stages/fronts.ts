@@ -32,8 +32,8 @@ export type FrontName =
 
 export const FRONT_WORDS: readonly (readonly [FrontName, string])[] = [
   ['open', 'open'],
-  ['doorsLeft', 'door hinged left, or a pair where it is wide'],
-  ['doorsRight', 'door hinged right, or a pair where it is wide'],
+  ['doorsLeft', 'door or pair, left'],
+  ['doorsRight', 'door or pair, right'],
   ['doorLeft', 'door, hinged left'],
   ['doorRight', 'door, hinged right'],
   ['pair', 'pair of doors'],
@@ -144,8 +144,8 @@ export type LeafName =
 
 export const LEAF_WORDS: readonly (readonly [LeafName, string])[] = [
   ['open', 'open'],
-  ['doorsLeft', 'door hinged left, or a pair where it is wide'],
-  ['doorsRight', 'door hinged right, or a pair where it is wide'],
+  ['doorsLeft', 'door or pair, left'],
+  ['doorsRight', 'door or pair, right'],
   ['doorLeft', 'door, hinged left'],
   ['doorRight', 'door, hinged right'],
   ['pair', 'pair of doors'],

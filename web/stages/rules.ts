@@ -9,7 +9,7 @@ interface Rules {
 /** The measures of build methods as they are called, by what they are of. */
 export const RULES = {
   fronts: {
-    title: 'Gaps of fronts',
+    title: 'Gaps of fronts, widest door',
     rows: [
       ['gap', 'Between fronts'],
       ['endReveal', 'At the ends'],
