@@ -106,6 +106,7 @@ export {
   type NewCabinet,
   NOTHING_BESIDE,
   type Opening,
+  type OwnTop,
   type PipeWindow,
   type Project,
   type RollOuts,
@@ -184,6 +185,7 @@ export { startOf } from './project/ready'
 export { type NewKind, newKindName, READY, type ReadyName, SPACES, type SpaceName } from './project/readyKinds'
 export { readProject, writeProject } from './project/schema'
 export { APPLIANCES, type Appliance, type ApplianceSpace, applianceName, cabinetWords } from './project/space'
+export { countertopOver, ownTopEdit, ownTopNames } from './project/topOver'
 export { hasLid, isUnderTop, isWorktopHigh } from './project/underTop'
 export { usualSpace } from './project/usualSpace'
 export { gapFilled } from './runs/fill'

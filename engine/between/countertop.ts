@@ -82,7 +82,7 @@ export interface TopRun {
   readonly closed: { readonly left: boolean; readonly right: boolean }
   /** How far the splash goes on past the top's ends, over the top of another wall. */
   readonly splashPast: { readonly left: Mm; readonly right: Mm }
-  /** Whether it stops at the front edge of another top at an end. */
+  /** Whether it is joined to the front edge of another top at an end, at which it stops. */
   readonly stopped: { readonly left: boolean; readonly right: boolean }
   /** Where the bolts of tops that stop at its front edge are along it. */
   readonly joined: readonly Mm[]

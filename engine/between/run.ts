@@ -29,6 +29,8 @@ export interface BuiltRun {
   readonly mark: string
   readonly place: Place
   readonly cabinets: readonly CabinetId[]
+  /** Whether a countertop has anything otherwise than the project's; left out where it has not. */
+  readonly isOwn?: true
   readonly parts: readonly Part[]
   readonly problems: readonly Problem[]
 }

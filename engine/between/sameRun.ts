@@ -18,6 +18,7 @@ function isSame(a: BuiltRun, b: BuiltRun): boolean {
   return (
     a.mark === b.mark &&
     a.kind === b.kind &&
+    a.isOwn === b.isOwn &&
     a.parts === b.parts &&
     a.problems === b.problems &&
     a.cabinets.length === b.cabinets.length &&

@@ -2,6 +2,7 @@ import type { CabinetId } from '../basics/id'
 import type { Rect } from '../geometry/rect'
 import type { Countertop } from '../project/between'
 import type { Cabinet, Project, Side, Wall } from '../project/document'
+import { topThickness } from '../project/topOver'
 import { isUnderTop } from '../project/underTop'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, sharedBy, topEdge } from '../runs/lane'
@@ -14,6 +15,15 @@ import { cabinetsAt } from './runsAlong'
 export interface Along {
   readonly wall: Wall
   readonly steps: readonly TopStep[]
+  /** What it is made by and of, the same over all its steps. */
+  readonly countertop: Countertop
+  readonly thickness: Mm
+}
+
+/** Whether tops at two levels would lie in one another, each with its thickness. */
+export function areTopsLevel(a: { level: Mm; thickness: Mm }, b: { level: Mm; thickness: Mm }): boolean {
+  const higher = settle(a.level - b.level)
+  return higher < b.thickness && -higher < a.thickness
 }
 
 /** How far a top goes on past its run to the wall of a corner, where the top of the other wall is butted against it. */
@@ -31,25 +41,28 @@ interface TopEnd {
  */
 export function endsOf(
   project: Project,
-  { wall, steps }: Along,
-  { ends: wanted, overhang, goesOn }: Countertop & { readonly goesOn: GoesOn },
-  thickness: Mm,
+  along: Along,
+  goesOn: GoesOn,
 ): { readonly left: TopEnd; readonly right: TopEnd } {
+  const { wall, steps, thickness } = along
+  const wanted = along.countertop.ends
   const { from, level } = steps[0]!
   const { to } = steps.at(-1)!
   const inRun = new Set<CabinetId>(steps.map(({ cabinet }) => cabinet))
   const band = { left: from, width: settle(to - from), bottom: level, height: thickness }
-  const topDepthAt = topDepth({ steps, countertop: { overhang } })
   let left: TopEnd = { by: Math.min(goesOn.left ?? wanted, from), isClosed: false }
   let right: TopEnd = { by: Math.min(goesOn.right ?? wanted, settle(wall.length - to)), isClosed: false }
-  for (const { cabinet: other, there } of besidesAt(project, wall, topDepthAt, level, thickness)) {
+  for (const { cabinet: other, there } of besidesAt(project, along)) {
     if (inRun.has(other.id)) continue
     const hasTop = isUnderTop(other, project)
     // What interrupts the top stands in it, however low it is said to be.
     const upTo = other.space && !hasTop ? Math.max(there.height, level - there.bottom) : there.height
     // Another's top lies over what was said to have none.
     const isOthers = other.kind === 'base' && other.top?.isOver === false
-    const covered = hasTop || other.space || isOthers ? { ...there, height: settle(upTo + thickness) } : there
+    const covered =
+      hasTop || other.space || isOthers
+        ? { ...there, height: settle(upTo + (topThickness(other, project) || thickness)) }
+        : there
     if (sharedBy(band, covered).y <= 0) continue
     const share = hasTop ? 2 : 1
     const isLeft = there.left + there.width / 2 < from + band.width / 2
@@ -79,16 +92,13 @@ function nearer(a: TopEnd, b: TopEnd): TopEnd {
  * What stands at a wall, and what reaches in from the one that it meets: legs with their tops, and what is no base. The
  * tops of bases there at the same level are stopped at one another elsewhere.
  */
-function besidesAt(
-  project: Project,
-  wall: Wall,
-  depth: Mm,
-  level: Mm,
-  thickness: Mm,
-): { readonly cabinet: Cabinet; readonly there: Rect }[] {
+function besidesAt(project: Project, along: Along): { readonly cabinet: Cabinet; readonly there: Rect }[] {
+  const { wall, steps, thickness } = along
+  const { level } = steps[0]!
   const own = cabinetsAt(project, wall).map((cabinet) => ({ cabinet, there: footprintOf(cabinet, project) }))
-  const round = inTheWay(project, wall, depth).filter((body) => {
-    const isLevel = Math.abs(settle(topEdge(body) - level)) < thickness
+  const round = inTheWay(project, wall, topDepth(along)).filter((body) => {
+    const there = { level: topEdge(body), thickness: topThickness(body.cabinet, project) || thickness }
+    const isLevel = areTopsLevel({ level, thickness }, there)
     return body.isLeg || body.cabinet.kind !== 'base' || !isLevel
   })
   return [...own, ...round.map((body) => ({ cabinet: body.cabinet, there: body }))]

@@ -1,6 +1,5 @@
-import type { Countertop } from '../project/between'
 import type { Project, Wall } from '../project/document'
-import { find } from '../project/references'
+import { countertopOver, isSameTop, ownTopNames, topThickness } from '../project/topOver'
 import { isUnderTop } from '../project/underTop'
 import { rightEdge, topEdge } from '../runs/lane'
 import { proudOf, reachingIn } from '../runs/reach'
@@ -20,7 +19,7 @@ import { type BuiltRun, bandingRules, partsOfRun, type RunName, runNamed } from 
 import { cabinetsAt, parted, remembered } from './runsAlong'
 import { bolted, boltsAcross } from './seam'
 import { longestBoard } from './splice'
-import { type Along, endsOf, type GoesOn } from './topEnds'
+import { type Along, areTopsLevel, endsOf, type GoesOn } from './topEnds'
 import { topProblems } from './topProblems'
 
 /** What the top of the other wall leaves to one: how far it may go, and how far its splash goes on over that top. */
@@ -41,16 +40,27 @@ interface Corners {
 
 /** The countertops of all walls. Where two meet in a corner, one runs into it and the other stops at its front edge. */
 export function topsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
-  const { countertop } = project.between
-  const thickness = countertop && find(project.materials, countertop.material)?.thickness
-  if (!countertop || !thickness) return []
-  const all = walls.flatMap((wall) => parted(stepsAt(project, wall), isOneTop).map((steps): Along => ({ wall, steps })))
-  const met = all.map((along) => all.flatMap((other) => meetingOf(project, along, other, countertop, thickness)))
-  const stops = all.map((along, at) => stopsOf(project, along, met[at]!, countertop, thickness))
+  if (!project.between.countertop) return []
+  const all = walls.flatMap((wall) => topsAlong(project, wall))
+  const met = all.map((along) => all.flatMap((other) => meetingOf(project, along, other)))
+  const stops = all.map((along, at) => stopsOf(project, along, met[at]!))
   return all.flatMap((along, at) => {
-    const joined = all.flatMap((other, of) => joinedAt(along, other, stops[of]!, countertop))
+    const joined = all.flatMap((other, of) => joinedAt(along, other, stops[of]!))
     const corners = { stops: stops[at]!, goesOn: goesOnOf(met[at]!), joined }
-    return topOf(project, along, corners, countertop, thickness)
+    return topOf(project, along, corners)
+  })
+}
+
+/** The tops along a wall, parted where one of another board, edge or splash begins too. */
+function topsAlong(project: Project, wall: Wall): Along[] {
+  const { cabinets } = project
+  const isOne = (a: TopStep, b: TopStep) =>
+    isOneTop(a, b) && isSameTop(cabinets[a.cabinet]!, cabinets[b.cabinet]!, project)
+  return parted(stepsAt(project, wall), isOne).flatMap((steps): Along[] => {
+    const first = cabinets[steps[0]!.cabinet]!
+    const countertop = countertopOver(first, project)!
+    const thickness = topThickness(first, project)
+    return thickness > 0 ? [{ wall, steps, countertop, thickness }] : []
   })
 }
 
@@ -100,18 +110,12 @@ interface TopMeeting {
  *     +------------------+--------+   front edge, where the other stops
  *                        | stops  |
  */
-function meetingOf(
-  project: Project,
-  along: Along,
-  other: Along,
-  countertop: Countertop,
-  thickness: Mm,
-): readonly TopMeeting[] {
+function meetingOf(project: Project, along: Along, other: Along): readonly TopMeeting[] {
   return cornersOf(project).flatMap(({ before, after }): TopMeeting[] => {
     const isBefore = along.wall.id === before.id && other.wall.id === after.id
     if (!isBefore && !(along.wall.id === after.id && other.wall.id === before.id)) return []
     const [first, second] = isBefore ? [along, other] : [other, along]
-    if (!doTopsMeet(first, second, before, countertop, thickness)) return []
+    if (!doTopsMeet(first, second, before)) return []
     const [awayFirst, awaySecond] = [awayAtRight(first, before), second.steps[0]!.from]
     const isFirstThrough = awayFirst <= awaySecond
     const [away, otherAway] = isBefore ? [awayFirst, awaySecond] : [awaySecond, awayFirst]
@@ -123,22 +127,19 @@ function goesOnOf(meets: readonly TopMeeting[]): GoesOn {
   return Object.fromEntries(meets.flatMap(({ side, isThrough, away }) => (isThrough ? [[side, away]] : [])))
 }
 
-function stopsOf(
-  project: Project,
-  { wall }: Along,
-  meets: readonly TopMeeting[],
-  countertop: Countertop,
-  thickness: Mm,
-): Stops {
+function stopsOf(project: Project, along: Along, meets: readonly TopMeeting[]): Stops {
+  const { wall } = along
   let stops: Stops = {}
   for (const { side, isThrough, other, otherAway } of meets) {
     if (isThrough) continue
-    const edge = topDepth({ steps: other.steps, countertop })
+    const edge = topDepth(other)
     // The other wall has its corner at its other end.
     const there = side === 'left' ? 'right' : 'left'
-    const ends = endsOf(project, other, { ...countertop, goesOn: { [there]: otherAway } }, thickness)
+    const ends = endsOf(project, other, { [there]: otherAway })
     const isToTheCorner = ends[there].by === otherAway
-    const splash = isToTheCorner ? settle(edge - thickness) : 0
+    // It goes on over the other top up to the splash there, where it can stand on both.
+    const canGoOn = isToTheCorner && surfaceOf(other) === surfaceOf(along)
+    const splash = canGoOn ? settle(edge - (other.countertop.splash > 0 ? other.thickness : 0)) : 0
     stops = { ...stops, [side]: { at: side === 'right' ? settle(wall.length - edge) : edge, splash, over: other } }
   }
   return stops
@@ -148,12 +149,22 @@ function stopsOf(
  * Where along its wall a top has the bolts of another that stops at its front edge: as far from the corner as they are from
  * the wall of the other.
  */
-function joinedAt(along: Along, other: Along, { left, right }: Stops, countertop: Countertop): Mm[] {
-  const { seamBolts } = countertop
-  if (!seamBolts || (left?.over !== along && right?.over !== along)) return []
-  const places = boltsAcross(topDepth({ steps: other.steps, countertop }), seamBolts)
+function joinedAt(along: Along, other: Along, { left, right }: Stops): Mm[] {
+  const { seamBolts } = along.countertop
+  if (!seamBolts || (left?.over !== along && right?.over !== along) || !canBeBolted(along, other)) return []
+  const places = boltsAcross(topDepth(other), seamBolts)
   // One that stops at its own left end stands at the wall after this, which is met at the right.
   return left?.over === along ? places.map((place) => settle(along.wall.length - place)) : places
+}
+
+/** Bolts lie at one height in both boards: under tops of one thickness that lie at one level. */
+function canBeBolted(a: Along, b: Along): boolean {
+  return a.thickness === b.thickness && a.steps[0]!.level === b.steps[0]!.level
+}
+
+/** The upper face of a top, from the floor. */
+function surfaceOf({ steps, thickness }: Along): Mm {
+  return settle(steps[0]!.level + thickness)
 }
 
 /** How far a run at the wall before ends from the corner. */
@@ -162,13 +173,13 @@ function awayAtRight({ steps }: Along, wall: Wall): Mm {
 }
 
 /** Whether two tops would lie in one another, or their ends that stand out would. */
-function doTopsMeet(first: Along, second: Along, before: Wall, countertop: Countertop, thickness: Mm): boolean {
-  const levels = settle(first.steps[0]!.level - second.steps[0]!.level)
-  const nearest = (away: Mm) => Math.max(0, away - countertop.ends)
+function doTopsMeet(first: Along, second: Along, before: Wall): boolean {
+  const lies = ({ steps, thickness }: Along) => ({ level: steps[0]!.level, thickness })
+  const nearest = ({ countertop }: Along, away: Mm) => Math.max(0, away - countertop.ends)
   return (
-    Math.abs(levels) < thickness &&
-    nearest(awayAtRight(first, before)) < topDepth({ steps: second.steps, countertop }) &&
-    nearest(second.steps[0]!.from) < topDepth({ steps: first.steps, countertop })
+    areTopsLevel(lies(first), lies(second)) &&
+    nearest(first, awayAtRight(first, before)) < topDepth(second) &&
+    nearest(second, second.steps[0]!.from) < topDepth(first)
   )
 }
 
@@ -178,16 +189,10 @@ function nameOf({ steps, wall }: Along, project: Project): RunName {
   return own ? runNamed('Top', 'T', own.cabinet, project) : runNamed('Return', 'R', steps[0]!.cabinet, project)
 }
 
-function topOf(
-  project: Project,
-  along: Along,
-  { stops, goesOn, joined: joints }: Corners,
-  countertop: Countertop,
-  thickness: Mm,
-): BuiltRun[] {
-  const { wall, steps } = along
+function topOf(project: Project, along: Along, { stops, goesOn, joined: joints }: Corners): BuiltRun[] {
+  const { wall, steps, countertop, thickness } = along
   const name = nameOf(along, project)
-  const ends = endsOf(project, along, { ...countertop, goesOn }, thickness)
+  const ends = endsOf(project, along, goesOn)
   const stopAt = {
     left: stops.left ? settle(steps[0]!.from - stops.left.at) : Infinity,
     right: stops.right ? settle(stops.right.at - steps.at(-1)!.to) : Infinity,
@@ -199,7 +204,8 @@ function topOf(
     left: ends.left.isClosed || steps[0]!.from <= left || left === stopAt.left,
     right: ends.right.isClosed || wall.length - steps.at(-1)!.to <= right || right === stopAt.right,
   }
-  const stopped = { left: stops.left !== undefined, right: stops.right !== undefined }
+  const isBolted = (stop: Stop | undefined) => stop !== undefined && canBeBolted(along, stop.over)
+  const stopped = { left: isBolted(stops.left), right: isBolted(stops.right) }
   const start = settle(steps[0]!.from - left)
   const joined = joints.map((place) => settle(place - start)).sort((a, b) => a - b)
   const run: TopRun = { steps, left, right, closed, splashPast, stopped, joined, countertop, thickness, longest }
@@ -224,7 +230,9 @@ function topOf(
     height: settle(thickness + (splashStretches(run).length > 0 ? countertop.splash : 0)),
     depth: topDepth(run),
   }
-  return [{ ...name, kind: 'countertop', place, cabinets: steps.map(({ cabinet }) => cabinet), ...made }]
+  const cabinets = steps.map(({ cabinet }) => cabinet)
+  const isOwn = cabinets.some((id) => ownTopNames(project.cabinets[id]!).length > 0)
+  return [{ ...name, kind: 'countertop', place, cabinets, ...(isOwn && { isOwn }), ...made }]
 }
 
 /** A step measured from the left end of its run. */

@@ -12,7 +12,7 @@ import { NEWTON_PER_KG } from '../units/weight'
 import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { CASEWORK_LOADS, MOST_ON_A_SHELF } from './load'
 import { sayIn } from './say'
-import { countertops } from './worktop'
+import { countertopOf, countertops } from './worktop'
 
 /** What stands nearer than this can carry the end of a top on a cleat. Common practice, no source. */
 const NEAR: Mm = 5
@@ -123,8 +123,7 @@ export function giveInMiddle(
 
 /** Held at both ends, under one who leans on its middle; what holds it behind is left out of the sum. */
 function spanFinding({ from, to, held, spaces }: BareStretch, top: BuiltRun, project: Project): Finding[] {
-  const { countertop } = project.between
-  const board = countertop && find(project.materials, countertop.material)
+  const board = find(project.materials, countertopOf(top, project).material)
   if (!board || !held.left || !held.right) return []
   const span = settle(to - from)
   const { thickness, stiffness } = board

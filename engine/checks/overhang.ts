@@ -1,10 +1,11 @@
 import { counted } from '../basics/counted'
 import type { BuiltRun } from '../between/run'
 import { boxOf } from '../cabinets/boardBox'
-import type { Cabinet, Material, Project } from '../project/document'
+import type { Cabinet, Material, OwnTop, Project } from '../project/document'
 import type { Edit } from '../project/edit'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
+import { eachTop } from '../project/topOver'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge } from '../runs/lane'
 import { faceFrom } from '../runs/reach'
@@ -13,7 +14,7 @@ import { NEWTON_PER_KG } from '../units/weight'
 import { about, type Finding, withRemedy } from './finding'
 import { CASEWORK_LOADS, MOST_ON_A_SHELF, SHELF_LOADS } from './load'
 import { sayIn } from './say'
-import { countertops, surfaceOf } from './worktop'
+import { countertopOf, countertops, surfaceOf, topChanged } from './worktop'
 
 /** How much of what stands out a board may give at its edge. */
 const SHARE = 144
@@ -74,10 +75,8 @@ interface Overhang {
 
 /** What stands out further past what it lies on than its board holds by itself, and what one can sit at. */
 export function overhangFindings(project: Project, runs: readonly BuiltRun[]): Finding[] {
-  const { countertop } = project.between
-  const board = countertop && find(project.materials, countertop.material)
-  if (!board) return []
   return countertops(runs).flatMap((top) => {
+    const board = project.materials[countertopOf(top, project).material]!
     const cabinets = top.cabinets.flatMap((id) => find(project.cabinets, id) ?? [])
     const cabinet = cabinets[0]!
     return [
@@ -88,26 +87,21 @@ export function overhangFindings(project: Project, runs: readonly BuiltRun[]): F
 }
 
 function overhangsOf(top: BuiltRun, cabinets: readonly Cabinet[], project: Project): Overhang[] {
-  const countertop = project.between.countertop!
   const own = cabinets.filter(({ wall }) => wall === top.place.wall)
-  const first = own[0]
-  if (!first) return []
-  const ids = own.map(({ id }) => id)
-  const put = (change: Partial<typeof countertop>): Edit => {
-    return { kind: 'editBetween', change: { countertop: { ...countertop, ...change } } }
-  }
+  if (own.length === 0) return []
+  const put = (change: OwnTop) => topChanged(top, project, change)
   const faces = own.map((one) => settle(top.place.depth - faceFrom(one, project)))
   const footprints = own.map((one) => footprintOf(one, project))
   const [left, right] = [
     settle(Math.min(...footprints.map((one) => one.left)) - top.place.left),
     settle(rightEdge(top.place) - Math.max(...footprints.map(rightEdge))),
   ]
-  const ends = Math.min(countertop.ends, Math.max(left, right))
+  const ends = Math.min(countertopOf(top, project).ends, Math.max(left, right))
   return [
     {
       words: 'behind',
       length: rearOf(top),
-      shortened: (rear) => ({ kind: 'setTop', ids, top: { ...first.top, rear } }),
+      shortened: (rear) => eachTop(own, (top) => ({ ...top, rear })),
     },
     { words: 'before its fronts', length: Math.max(...faces), shortened: (overhang) => put({ overhang }) },
     { words: 'past its free end', length: ends, shortened: (to) => put({ ends: to }) },

@@ -11,6 +11,7 @@ import { applyEdit } from '../project/apply'
 import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
+import { countertopOver, topEdit } from '../project/topOver'
 import { fitOf } from '../runs/fit'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, topEdge } from '../runs/lane'
@@ -63,7 +64,7 @@ export function overlapFindings(project: Project, runs: readonly BuiltRun[]): Fi
 function wayOut(pair: Pair, project: Project): Remedy | null {
   const [low, high] = inOrder(pair)
   const by = sharedHeight(pair)
-  const ways = [raised(high, by, project), low.role === 'splash' ? lowerSplash(by, project) : null]
+  const ways = [raised(high, by, project), low.role === 'splash' ? lowerSplash(low, by, project) : null]
   const before = overlapsIn(project)
   return ways.find((way) => way && overlapsIn(applyEdit(project, way.edit)) < before) ?? null
 }
@@ -86,13 +87,14 @@ function raised({ cabinets }: Solid, by: Mm, project: Project): Remedy | null {
   return { label, edit: { kind: 'shapeCabinets', shapes: moved.map(({ id, bottom }) => ({ id, bottom })) } }
 }
 
-function lowerSplash(by: Mm, project: Project): Remedy | null {
-  const { countertop } = project.between
+function lowerSplash({ cabinets }: Solid, by: Mm, project: Project): Remedy | null {
+  const over = cabinets.flatMap((id) => find(project.cabinets, id) ?? [])
+  const countertop = over[0] ? countertopOver(over[0], project) : null
   if (!countertop || countertop.splash <= by) return null
   const splash = settle(countertop.splash - by)
   return {
     label: `Make the splash ${sayIn(project.display).length(splash)} high`,
-    edit: { kind: 'editBetween', change: { countertop: { ...countertop, splash } } },
+    edit: topEdit(project, over, { splash }),
   }
 }
 

@@ -7,7 +7,7 @@ import { rightEdge } from '../runs/lane'
 import { type Mm, settle } from '../units/length'
 import { type Finding, PRACTICE, withRemedy } from './finding'
 import { sayIn } from './say'
-import { countertops, surfaceOf } from './worktop'
+import { countertopOf, countertops, surfaceOf, topChanged } from './worktop'
 
 /** Countertops and splashes that stand before a pane. */
 export function sillFindings(project: Project, runs: readonly BuiltRun[]): Finding[] {
@@ -31,9 +31,8 @@ function hasSplashBefore({ parts, place }: BuiltRun, { left, width }: Opening): 
 }
 
 function sillFinding(top: BuiltRun, pane: Opening, project: Project): Finding[] {
-  const countertop = project.between.countertop!
   const surface = surfaceOf(top, project)
-  const highest = settle(surface + (hasSplashBefore(top, pane) ? countertop.splash : 0))
+  const highest = settle(surface + (hasSplashBefore(top, pane) ? countertopOf(top, project).splash : 0))
   if (highest <= pane.bottom || top.place.bottom >= pane.bottom + pane.height) return []
   const say = sayIn(project.display)
   const room = settle(pane.bottom - surface)
@@ -54,6 +53,6 @@ function sillFinding(top: BuiltRun, pane: Opening, project: Project): Finding[] 
   function lowered(splash: Mm) {
     if (splash < 0) return null
     const label = splash > 0 ? `Lower the splash to ${say.length(splash)}` : 'Leave out the splash'
-    return { label, edit: { kind: 'editBetween', change: { countertop: { ...countertop, splash } } } as const }
+    return { label, edit: topChanged(top, project, { splash }) }
   }
 }

@@ -1,8 +1,10 @@
 import type { BuiltRun } from '../between/run'
 import { cutoutAlong } from '../project/cutout'
-import type { Cabinet, Cutout, Project } from '../project/document'
+import type { Cabinet, Countertop, Cutout, OwnTop, Project } from '../project/document'
+import type { Edit } from '../project/edit'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
+import { countertopOver, topEdit, topThickness } from '../project/topOver'
 import { topEdge } from '../runs/lane'
 import { type Mm, settle } from '../units/length'
 
@@ -45,7 +47,20 @@ export function countertops(runs: readonly BuiltRun[]): BuiltRun[] {
 }
 
 export function surfaceOf({ cabinets }: BuiltRun, project: Project): Mm {
-  const { countertop } = project.between
-  const thickness = countertop ? (find(project.materials, countertop.material)?.thickness ?? 0) : 0
-  return settle(topEdge(project.cabinets[cabinets[0]!]!) + thickness)
+  const first = project.cabinets[cabinets[0]!]!
+  return settle(topEdge(first) + topThickness(first, project))
+}
+
+/** What a countertop is made by: the same over all that it goes over. */
+export function countertopOf({ cabinets }: BuiltRun, project: Project): Countertop {
+  return countertopOver(project.cabinets[cabinets[0]!]!, project)!
+}
+
+/** A change of one measure of a countertop, where that is settled: over its own bases, or for the project. */
+export function topChanged({ cabinets }: BuiltRun, project: Project, change: OwnTop): Edit {
+  return topEdit(
+    project,
+    cabinets.flatMap((id) => find(project.cabinets, id) ?? []),
+    change,
+  )
 }

@@ -10,7 +10,7 @@ import { isMethodFree, methodCopy } from './methods'
 import { mirroredWhenMoved } from './mirror'
 import { type Overrides, overridden } from './overrides'
 import { isInRange, isSavable, RANGES } from './ranges'
-import { canHoldSpace, find, hasEverything, isThere, lostBeside, lostBetween, lostPin } from './references'
+import { canHoldSpace, find, hasEverything, isThere, lostBeside, lostBetween, lostPin, lostTop } from './references'
 import { changed, changeIn, put, without, withRoom } from './rooms'
 import { settled } from './settled'
 
@@ -48,7 +48,7 @@ export function applyEdit(project: Project, edit: Edit): Project {
     case 'setCutout':
       return changeCabinets(project, edit.ids, { cutout: edit.cutout })
     case 'setTop':
-      return changeCabinets(project, edit.ids, { top: edit.top })
+      return lostTop(edit, project.materials) ? project : changeCabinets(project, edit.ids, { top: edit.top })
     case 'setSpace':
       return changeCabinets(
         project,
@@ -147,6 +147,7 @@ function addCabinet(project: Project, cabinet: Cabinet): Project {
   if (!hasEverything(cabinet.overrides, project.materials) || !isSavable(cabinet)) return project
   if (!canHoldSpace(cabinet)) return project
   if (lostPin(cabinet.pins, project.stock) !== undefined || lostBeside(cabinet, project.materials)) return project
+  if (lostTop(cabinet, project.materials)) return project
   const isTaken = Object.values<Cabinet>(project.cabinets).some((one) => markOf(one) === markOf(cabinet))
   const number = isTaken ? freeNumber(project, cabinet) : cabinet.number
   return { ...project, cabinets: { ...project.cabinets, [id]: { ...settled(cabinet), number } } }

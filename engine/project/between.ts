@@ -20,7 +20,12 @@ export interface TopHere {
   readonly hasSplash?: boolean
   /** Whether it goes over it at all. Left out, it does over what is as high as a worktop. Of no effect on a lid. */
   readonly isOver?: boolean
+  /** What the top over it has otherwise than the project's. All as the project's where it is left out. */
+  readonly own?: OwnTop
 }
+
+/** What a top may settle otherwise than the project's; a run of tops is parted where these differ. */
+export type OwnTop = Partial<Omit<Countertop, 'seamBolts'>>
 
 /** What goes over several cabinets at once. */
 export interface Between {

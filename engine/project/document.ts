@@ -12,7 +12,7 @@ import type { Overrides } from './overrides'
 import type { ApplianceSpace } from './space'
 
 export { type Beside, NOTHING_BESIDE, type Side } from './beside'
-export type { Between, Countertop, Cutout, TopHere, Trim, TrimKind } from './between'
+export type { Between, Countertop, Cutout, OwnTop, TopHere, Trim, TrimKind } from './between'
 export type { ColumnShelves, Interior, InteriorBay, PipeWindow, RollOuts } from './interior'
 
 /** What is saved, and nothing else: everything that can be worked out from it is left out. */

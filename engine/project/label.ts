@@ -88,10 +88,17 @@ export function labelOf(project: Project, edit: Edit): string {
     case 'rename':
       return 'Rename project'
     case 'several':
-      return edit.edits[0] ? labelOf(project, edit.edits[0]) : 'Nothing'
+      return severalLabel(project, edit.edits)
     default:
       return unreachable(edit)
   }
+}
+
+/** Named by the first of them; what is done to the tops over several bases, by all of these. */
+function severalLabel(project: Project, edits: readonly Edit[]): string {
+  const over = edits.flatMap((one) => (one.kind === 'setTop' ? one.ids : []))
+  if (over.length === edits.length && over.length > 0) return `Change the countertop over ${marksOf(project, over)}`
+  return edits[0] ? labelOf(project, edits[0]) : 'Nothing'
 }
 
 function stockLabel(before: Stock | undefined, { isOffcut, isExcluded }: Stock): string {

@@ -63,6 +63,8 @@ export function lostFrom({
     if (pin) return `${path}.pins.${pin} is ${cabinet.pins[pin]}, which is not among stock.`
     const end = lostBeside(cabinet, materials)
     if (end) return `${path}.beside.${end}`
+    const over = lostTop(cabinet, materials)
+    if (over) return `${path}.top.${over}`
   }
   const over = lostBetween(between, materials)
   if (over) return `between.${over}`
@@ -105,6 +107,13 @@ export function lostBeside({ beside }: Cabinet, materials: Project['materials'])
     }
   }
   return null
+}
+
+/** The board of the countertop over a base alone, where it is not there. */
+export function lostTop({ top }: Pick<Cabinet, 'top'>, materials: Project['materials']): string | null {
+  const board = top?.own?.material
+  if (board === undefined || isThere(materials, board)) return null
+  return `own.material is ${board}, which is not among materials.`
 }
 
 /** Two cabinets of one mark would be two boxes on one label. */

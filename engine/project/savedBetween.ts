@@ -21,6 +21,10 @@ export const savedTopHere = z.strictObject({
   rear: measure.optional(),
   hasSplash: z.boolean({ error: 'it must be true or false' }).optional(),
   isOver: z.boolean({ error: 'it must be true or false' }).optional(),
+  own: z
+    .strictObject({ material: id, overhang: measure, ends: measure, splash: measure, banding: measure })
+    .partial()
+    .optional(),
 })
 
 const trim = z.strictObject({ material: id, height: field('height'), forward: field('forward') }).nullable()

@@ -35,6 +35,37 @@ test('the countertop of an island stands out behind it, is told where that is to
   await expect(findings).not.toContainText('with nothing under it')
 })
 
+test('an island has a top of another board and edge than the wall, which shows that it differs and is taken back', async ({
+  shop,
+}) => {
+  await startProject(shop, 'Millimetres')
+  const card = shop.getByRole('region', { name: 'Properties' })
+  await putReady(shop, 'drawer base')
+  await putReady(shop, 'drawer base')
+  await shop.locator('section[aria-label^="Elevation"]').focus()
+  await shop.keyboard.press('Escape')
+  await button(shop, /Build and boards/).click()
+  await button(shop, 'Kick, top, trims').click()
+  await shop.getByLabel('Board', { exact: true }).selectOption('18 mm birch ply')
+  await button(shop, /Build and boards/).click()
+  await expectRows(shop, 'BT1', { countertop: size(1200 + 15, 580 + 18 + 20) })
+  await cabinet(shop, 'B2').click({ position: { x: 20, y: 40 } })
+  await card.getByText('Another top here').click()
+  await expect(card.getByLabel('Over', { exact: true })).toHaveValue('run')
+  await card.getByLabel('Over', { exact: true }).selectOption('what is chosen alone')
+  await card.getByLabel('Top of', { exact: true }).selectOption('18 mm front ply')
+  await type(card.getByLabel('Past the fronts', { exact: true }), '35')
+  await expectRows(shop, 'BT1', { countertop: size(600, 580 + 18 + 20) })
+  await expectRows(shop, 'BT2', { countertop: size(600 + 15, 580 + 18 + 35) })
+  await expect(card).toContainText('Another top here: 2 *')
+  await expect(shop.locator('section[aria-label^="Elevation"]')).toContainText('BT2 *')
+  await expect(button(shop, /^Undo change the countertop over B2/)).toBeVisible()
+  await button(shop, 'Past the fronts: as the project has it').click()
+  await button(shop, 'Top of: as the project has it').click()
+  await expect(card).not.toContainText('Another top here: ')
+  await expectRows(shop, 'BT1', { countertop: size(1200 + 15, 580 + 18 + 20) })
+})
+
 test('a base too low to work at has no countertop, says so, and has one where it is asked for', async ({ shop }) => {
   await startProject(shop, 'Millimetres')
   await button(shop, 'Base').click()

@@ -125,6 +125,11 @@ const MAKERS: readonly Maker[] = [
   putMethod,
   editBetween,
   (project, random) => ({
+    kind: 'setTop',
+    ids: [anyId(project, random)],
+    top: random() < 0.3 ? {} : { own: { material: pick(['carcass', 'front', 'b1'], random) as MaterialId } },
+  }),
+  (project, random) => ({
     kind: 'measureOpening',
     id: anyId(project, random),
     at: pick(['whole', '0', '1', '1-0'], random),

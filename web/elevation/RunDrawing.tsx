@@ -20,6 +20,7 @@ export const RunDrawing = memo(function RunDrawing({ run, mmPerPx }: RunDrawingP
       {isNamed && run.kind === 'countertop' && (
         <text className={styles.mark} x={6 * mmPerPx} y={-height - 4 * mmPerPx} fontSize={11 * mmPerPx}>
           {run.mark}
+          {run.isOwn && ' *'}
         </text>
       )}
     </g>

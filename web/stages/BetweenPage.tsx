@@ -11,14 +11,10 @@ import { LengthField } from '../ui/LengthField'
 import { NO_BOARD, optionalBoards } from './boardOptions'
 import styles from './Panels.module.css'
 import { TrimRows } from './TrimRows'
+import { TOP_FIELDS } from './topFields'
 
 /** What a countertop begins with. Common practice, no source. */
 const USUAL = { overhang: 20, ends: 15, splash: 0, banding: 0 } as const
-
-const OVERHANG = { spoken: 'The overhang', least: 0, most: 300 } as const
-const SPLASH = { spoken: 'The splash', least: 0, most: 1000 } as const
-
-const BAND = { spoken: 'The band', least: 0, most: 10 } as const
 
 const KICKS = [
   ['perCabinet', 'one in each cabinet'],
@@ -63,16 +59,10 @@ export function BetweenPage() {
 
 function TopFields({ project, countertop }: { readonly project: Project; readonly countertop: Countertop }) {
   const actions = useStore((state) => state.actions)
-  const fields = [
-    ['overhang', 'Past the fronts', OVERHANG],
-    ['ends', 'Past free ends', OVERHANG],
-    ['splash', 'Splash, or 0', SPLASH],
-    ['banding', 'Edge band, or 0', BAND],
-  ] as const
   const put = (change: Countertop) => actions.commit({ kind: 'editBetween', change: { countertop: change } })
   return (
     <>
-      {fields.map(([field, label, limits]) => (
+      {TOP_FIELDS.map(([field, label, limits]) => (
         <LengthField
           key={field}
           label={label}

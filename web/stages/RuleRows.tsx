@@ -17,7 +17,7 @@ import { Choice } from '../ui/Choice'
 import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
-import { OWN_TITLE, Reset } from '../ui/Reset'
+import { ownTitle, Reset } from '../ui/Reset'
 import { RULES } from './rules'
 import { common } from './shaping'
 
@@ -113,7 +113,7 @@ interface TickProps extends ReturnType<typeof ownOf> {
 function Tick({ label, isTicked, onTick, isOwn, onReset }: TickProps) {
   return (
     <span className={fields.control}>
-      <label className={fields.check} title={isOwn ? OWN_TITLE : undefined}>
+      <label className={fields.check} title={isOwn ? ownTitle() : undefined}>
         <input type="checkbox" checked={isTicked} onChange={(event) => onTick(event.currentTarget.checked)} />
         {isOwn ? `${label} *` : label}
       </label>

@@ -9,6 +9,7 @@ import {
   markOf,
   newCabinetAt,
   ownNames,
+  ownTopNames,
   valuesOf,
 } from '../../engine/index'
 import { addedFirst, duplicated, removed } from '../input/commands'
@@ -97,7 +98,8 @@ const ScheduleRow = memo(function ScheduleRow({ cabinet, display, isChosen }: Sc
   const actions = useStore((state) => state.actions)
   const mark = markOf(cabinet)
   const { id } = cabinet
-  const own = ownChoices(ownNames(cabinet.overrides))
+  const hasOwnTop = ownTopNames(cabinet).length > 0
+  const own = [ownChoices(ownNames(cabinet.overrides)), hasOwnTop && 'countertop'].filter(Boolean).join(', ')
   return (
     <tr data-row={id} className={isChosen ? styles.chosen : undefined}>
       <th scope="row">

@@ -1,5 +1,6 @@
 import {
   type Cabinet,
+  countertopOver,
   hasLid,
   isUnderTop,
   isWorktopHigh,
@@ -12,6 +13,7 @@ import {
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
+import { OwnTopRows } from './OwnTopRows'
 import styles from './Properties.module.css'
 import { common } from './shaping'
 
@@ -69,7 +71,7 @@ export function TopRows({ project, cabinets }: TopRowsProps) {
       {areBoxes && cabinets.every((one) => one.top?.isOver === undefined && !isWorktopHigh(one)) && (
         <p className={styles.note}>It is too low to work at, so the countertop leaves it out.</p>
       )}
-      {areUnder && countertop.splash > 0 && (
+      {areUnder && cabinets.some((one) => countertopOver(one, project)!.splash > 0) && (
         <Choice
           label="Splash"
           value={common(cabinets, ({ top }) => wayOf(top?.hasSplash))}
@@ -86,6 +88,7 @@ export function TopRows({ project, cabinets }: TopRowsProps) {
           onLength={(rear) => put({ rear })}
         />
       )}
+      {areUnder && <OwnTopRows project={project} cabinets={cabinets} />}
     </>
   )
 }
@@ -107,8 +110,9 @@ function chosenBy(way: Way): boolean | undefined {
 }
 
 /** What is as usual is left out. */
-function cleared({ rear = 0, hasSplash, isOver }: Chosen): TopHere {
+function cleared({ rear = 0, hasSplash, isOver, ...others }: TopHere & Chosen): TopHere {
   return {
+    ...others,
     ...(rear > 0 && { rear }),
     ...(hasSplash !== undefined && { hasSplash }),
     ...(isOver !== undefined && { isOver }),

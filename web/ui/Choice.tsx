@@ -1,6 +1,6 @@
 import { useId } from 'react'
 import styles from './Fields.module.css'
-import { OWN_TITLE, type Own, Reset } from './Reset'
+import { type Own, ownTitle, Reset } from './Reset'
 
 interface ChoiceProps<Value extends string> extends Own {
   readonly label: string
@@ -13,7 +13,7 @@ interface ChoiceProps<Value extends string> extends Own {
 
 /** One of several words. */
 export function Choice<Value extends string>(props: ChoiceProps<Value>) {
-  const { label, value, options, onChoice, isOwn, onReset, isBare } = props
+  const { label, value, options, onChoice, isOwn, onReset, usual, isBare } = props
   const id = useId()
   const row = isBare ? styles.bare : isOwn ? `${styles.row} ${styles.own}` : styles.row
   return (
@@ -26,7 +26,7 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
           id={id}
           className={styles.field}
           value={value ?? ''}
-          title={isOwn ? OWN_TITLE : undefined}
+          title={isOwn ? ownTitle(usual) : undefined}
           onChange={(event) => onChoice(event.currentTarget.value as Value)}
         >
           {value === null && (
@@ -40,7 +40,7 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
             </option>
           ))}
         </select>
-        <Reset label={label} isOwn={isOwn} onReset={onReset} />
+        <Reset label={label} isOwn={isOwn} onReset={onReset} usual={usual} />
       </span>
     </div>
   )

@@ -50,7 +50,8 @@ export function readLength(
  * under it.
  */
 export function LengthField(props: LengthFieldProps) {
-  const { label, value, display, field, onLength, onRefusal, onTyped, names, isBare, isMeasure, isOwn, onReset } = props
+  const { label, value, display, field, onLength, onRefusal, onTyped, names, isBare, isMeasure } = props
+  const { isOwn, onReset, usual } = props
   const shown = value === null ? '' : isMeasure ? formatMeasure(value, display) : formatLength(value, display)
   const [typed, setTyped] = useState<string | null>(null)
   const [why, setWhy] = useState<string | null>(null)
@@ -93,6 +94,7 @@ export function LengthField(props: LengthFieldProps) {
       onForget={typed === null ? null : forget}
       isOwn={isOwn}
       onReset={onReset}
+      usual={usual}
     />
   )
 }

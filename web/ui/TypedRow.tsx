@@ -1,6 +1,6 @@
 import { useId } from 'react'
 import styles from './Fields.module.css'
-import { OWN_TITLE, type Own, Reset } from './Reset'
+import { type Own, ownTitle, Reset } from './Reset'
 
 interface TypedRowProps extends Own {
   readonly label: string
@@ -21,7 +21,7 @@ interface TypedRowProps extends Own {
 
 /** A label, a field that is typed in, what takes it back to the build method, and the reason under it where it is not taken. */
 export function TypedRow(props: TypedRowProps) {
-  const { label, isBare, text, placeholder, inputMode, why, onText, onSettle, onForget, isOwn, onReset } = props
+  const { label, isBare, text, placeholder, inputMode, why, onText, onSettle, onForget, isOwn, onReset, usual } = props
   const id = useId()
   return (
     <div className={isBare ? styles.bare : isOwn ? `${styles.row} ${styles.own}` : styles.row}>
@@ -31,7 +31,7 @@ export function TypedRow(props: TypedRowProps) {
       <span className={isBare ? styles.bareControl : styles.control}>
         <input
           id={id}
-          title={isOwn ? OWN_TITLE : undefined}
+          title={isOwn ? ownTitle(usual) : undefined}
           className={styles.field}
           value={text}
           placeholder={placeholder}
@@ -51,7 +51,7 @@ export function TypedRow(props: TypedRowProps) {
             }
           }}
         />
-        <Reset label={label} isOwn={isOwn} onReset={onReset} />
+        <Reset label={label} isOwn={isOwn} onReset={onReset} usual={usual} />
       </span>
       {why !== null && (
         <p id={`${id}-why`} className={styles.why} role="alert">

@@ -1,0 +1,67 @@
+import type { Mm } from '../units/length'
+import type { Countertop, OwnTop, TopHere } from './between'
+import type { Cabinet, Project } from './document'
+import type { Edit } from './edit'
+import { find } from './references'
+import { isSame } from './settled'
+
+/** The countertop over a base: the project's, with what is settled otherwise there; null where none is made at all. */
+export function countertopOver(
+  { top }: Pick<Cabinet, 'top'>,
+  { between }: Pick<Project, 'between'>,
+): Countertop | null {
+  const { countertop } = between
+  return countertop && top?.own ? { ...countertop, ...top.own } : countertop
+}
+
+/** Whether two bases have a countertop of one board, edge and splash over them. */
+export function isSameTop(a: Pick<Cabinet, 'top'>, b: Pick<Cabinet, 'top'>, project: Project): boolean {
+  return isSame(countertopOver(a, project), countertopOver(b, project))
+}
+
+/** What the top over a base has of its own, by name. */
+export function ownTopNames({ top }: Pick<Cabinet, 'top'>): (keyof OwnTop)[] {
+  return Object.keys(top?.own ?? {}) as (keyof OwnTop)[]
+}
+
+/** How a countertop is over a base after a change of what is its own; what is undefined is as the project's again. */
+export function withOwnTop(
+  before: TopHere | undefined,
+  change: { readonly [Name in keyof OwnTop]?: OwnTop[Name] | undefined },
+): TopHere {
+  const { own, ...others } = before ?? {}
+  const left = Object.entries({ ...own, ...change }).filter(([, value]) => value !== undefined)
+  return left.length > 0 ? { ...others, own: Object.fromEntries(left) } : others
+}
+
+/** A change of what the tops over bases have of their own, as one edit. */
+export function ownTopEdit(
+  cabinets: readonly Pick<Cabinet, 'id' | 'top'>[],
+  change: { readonly [Name in keyof OwnTop]?: OwnTop[Name] | undefined },
+): Edit {
+  return eachTop(cabinets, (top) => withOwnTop(top, change))
+}
+
+/** How the countertop is over each of some bases, from how it was, as one edit. */
+export function eachTop(
+  cabinets: readonly Pick<Cabinet, 'id' | 'top'>[],
+  changed: (before: TopHere | undefined) => TopHere,
+): Edit {
+  const edits = cabinets.map(({ id, top }): Edit => ({ kind: 'setTop', ids: [id], top: changed(top) }))
+  return edits.length === 1 ? edits[0]! : { kind: 'several', edits }
+}
+
+/** A change of one measure of a top, made where that is settled: over its own bases, or for the project. */
+export function topEdit(project: Project, cabinets: readonly Cabinet[], change: OwnTop): Edit {
+  const isOwn = cabinets.some((one) =>
+    Object.keys(change).some((name) => ownTopNames(one).includes(name as keyof OwnTop)),
+  )
+  if (isOwn) return ownTopEdit(cabinets, change)
+  return { kind: 'editBetween', change: { countertop: { ...project.between.countertop!, ...change } } }
+}
+
+/** How thick the countertop over a base is; 0 where none is made, or of a board that is not there. */
+export function topThickness(cabinet: Pick<Cabinet, 'top'>, project: Pick<Project, 'between' | 'materials'>): Mm {
+  const countertop = countertopOver(cabinet, project)
+  return countertop ? (find(project.materials, countertop.material)?.thickness ?? 0) : 0
+}

@@ -1,0 +1,90 @@
+import { useState } from 'react'
+import {
+  type Cabinet,
+  type CabinetId,
+  countertopOver,
+  type Derived,
+  type MaterialId,
+  type OwnTop,
+  ownTopEdit,
+  ownTopNames,
+  type Project,
+} from '../../engine/index'
+import { useStore } from '../store/store'
+import { Choice } from '../ui/Choice'
+import { Fold } from '../ui/Fold'
+import { LengthField } from '../ui/LengthField'
+import { boardOptions } from './boardOptions'
+import styles from './Properties.module.css'
+import { common } from './shaping'
+import { TOP_FIELDS } from './topFields'
+
+interface OwnTopRowsProps {
+  readonly project: Project
+  readonly cabinets: readonly Cabinet[]
+}
+
+type Reach = 'run' | 'chosen'
+
+/** What a countertop over bases has otherwise than the project's: over all that one top lies on, or over what is chosen alone. */
+export function OwnTopRows({ project, cabinets }: OwnTopRowsProps) {
+  const actions = useStore((state) => state.actions)
+  const runs = useStore(({ before, derived }) => (before ?? derived).runs)
+  const [reach, setReach] = useState<Reach>('run')
+  const tops = topsOver(
+    runs,
+    cabinets.map(({ id }) => id),
+  )
+  const under = tops.flatMap((top) => top.cabinets.flatMap((id) => project.cabinets[id] ?? []))
+  const isPart = under.length > cabinets.length
+  const meant = isPart && reach === 'run' ? under : cabinets
+  const names = [...new Set(meant.flatMap(ownTopNames))]
+  const put = (change: Parameters<typeof ownTopEdit>[1]) => {
+    actions.commit(ownTopEdit(meant, change))
+    return null
+  }
+  const own = (name: keyof OwnTop) => ({
+    isOwn: names.includes(name),
+    usual: 'the project' as const,
+    onReset: () => put({ [name]: undefined }),
+  })
+  const count = names.length > 0 ? `: ${names.length} *` : ''
+  return (
+    <Fold name="own top" title={`Another top here${count}`} className={styles.fixing}>
+      {isPart && (
+        <Choice
+          label="Over"
+          value={reach}
+          options={[
+            ['run', `all of ${tops.map(({ mark }) => mark).join(', ')}`],
+            ['chosen', 'what is chosen alone'],
+          ]}
+          onChoice={setReach}
+        />
+      )}
+      <Choice
+        label="Top of"
+        value={common(meant, (one) => countertopOver(one, project)!.material)}
+        options={boardOptions(project.materials)}
+        onChoice={(board) => put({ material: board as MaterialId })}
+        {...own('material')}
+      />
+      {TOP_FIELDS.map(([name, label, limits]) => (
+        <LengthField
+          key={name}
+          label={label}
+          value={common(meant, (one) => countertopOver(one, project)![name])}
+          display={project.display}
+          field={limits}
+          onLength={(length) => put({ [name]: length })}
+          {...own(name)}
+        />
+      ))}
+    </Fold>
+  )
+}
+
+/** The countertops that go over any of some cabinets. */
+function topsOver(runs: Derived['runs'], ids: readonly CabinetId[]) {
+  return runs.filter(({ kind, cabinets }) => kind === 'countertop' && cabinets.some((id) => ids.includes(id)))
+}
