@@ -26,6 +26,7 @@ import { partsOf } from './parts/partsOf'
 import type { Cabinet, CabinetKind, House, Project, Shop } from './project/document'
 import type { CutLate } from './project/late'
 import { find } from './project/references'
+import { hasTopOver } from './project/topOver'
 import type { SheetJob } from './sheets/job'
 import { sheetOrderOf } from './sheets/jobOf'
 import type { Mm } from './units/length'
@@ -231,6 +232,7 @@ interface Looked {
   readonly house: House
   readonly shop: Shop
   readonly wallHeight: Mm | null
+  readonly isUnderTop: boolean
   /** What was told while they were built. */
   readonly problems: readonly Problem[]
   readonly findings: readonly Finding[]
@@ -242,12 +244,13 @@ const lookedAt = new WeakMap<readonly Part[], Looked>()
 function findingsOf({ cabinet, mark, parts, fronts, problems }: DerivedCabinet, project: Project): readonly Finding[] {
   const { house, shop, display, materials } = project
   const wallHeight = find(project.walls, cabinet.wall)?.height ?? null
+  const isUnderTop = hasTopOver(cabinet, project)
   const before = lookedAt.get(parts)
   const isKnown = before?.house === house && before.shop === shop && before.problems === problems
-  if (isKnown && before.wallHeight === wallHeight) return before.findings
+  if (isKnown && before.wallHeight === wallHeight && before.isUnderTop === isUnderTop) return before.findings
   const rules = { method: methodOf(cabinet, project), materials, display, kick: project.between.kick }
-  const checked: Checked = { cabinet, mark, parts, fronts, rules, display, house, shop, wallHeight }
+  const checked: Checked = { cabinet, mark, parts, fronts, rules, display, house, shop, wallHeight, isUnderTop }
   const findings = [...buildFindings(problems, checked), ...cabinetFindings(checked)]
-  lookedAt.set(parts, { house, shop, wallHeight, problems, findings })
+  lookedAt.set(parts, { house, shop, wallHeight, isUnderTop, problems, findings })
   return findings
 }

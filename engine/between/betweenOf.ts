@@ -1,5 +1,6 @@
 import { valuesOf } from '../basics/id'
 import type { Project, Wall } from '../project/document'
+import { areTopsMade } from '../project/topOver'
 import { type Mm, settle } from '../units/length'
 import { isOneKick, type KickStep, kickPieces, kickStepOf } from './kick'
 import { kicksMet } from './kickCorner'
@@ -16,7 +17,8 @@ const NOTHING: readonly BuiltRun[] = []
 /** Every run of a project with its boards: kicks, countertops, then trims, each from left to right along each wall. */
 export function betweenOf(project: Project): readonly BuiltRun[] {
   const { kick, pins: _, sheets: __, ...others } = project.between
-  if (kick === 'perCabinet' && Object.values(others).every((one) => one === null)) return NOTHING
+  if (kick === 'perCabinet' && !areTopsMade(project) && Object.values(others).every((one) => one === null))
+    return NOTHING
   const walls = valuesOf<Wall>(project.walls).sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1))
   return [...kicksOf(project, walls), ...topsOf(project, walls), ...trimsOf(project, walls)].map(sameRun)
 }

@@ -75,6 +75,8 @@ export function isOneTop(a: TopStep, b: TopStep): boolean {
 /** A run of bases with what it is covered by, in plain measures. */
 export interface TopRun {
   readonly steps: readonly TopStep[]
+  /** Whether it is low enough to be sat on: a seat board. */
+  readonly isSeat: boolean
   /** How far the top stands out past the run's ends, as much as there is room for; less than 0 where the top of another wall lies over an end. */
   readonly left: Mm
   readonly right: Mm
@@ -124,7 +126,7 @@ export function topBoards(run: TopRun): Board[] {
   const lengths = spliced(edges, run.longest, cutouts.map(keptWhole))
   const z = [settle(0 - topRear(run)), topDepth(run)] as const
   const tops = lengths.map(({ from, to }, at) =>
-    banded(withCutouts(boardOf(piece(run, 'countertop', at, room([from, to], [0, run.thickness], z))), cutouts), run, {
+    banded(withCutouts(boardOf(piece(run, topRole(run), at, room([from, to], [0, run.thickness], z))), cutouts), run, {
       start: from === 0 && isSeen(run, 'left'),
       end: to === length && isSeen(run, 'right'),
     }),
@@ -195,8 +197,12 @@ function keptWhole({ min, max }: Box): Interval {
   return { from: settle(min.x - BESIDE_CUTOUT), to: settle(max.x + BESIDE_CUTOUT) }
 }
 
-function piece({ countertop }: TopRun, role: 'countertop' | 'splash', at: number, box: Box): Piece {
-  const lie = role === 'countertop' ? 'levelLookingDown' : 'onEdgeLookingOut'
+function topRole({ isSeat }: TopRun): 'countertop' | 'seatBoard' {
+  return isSeat ? 'seatBoard' : 'countertop'
+}
+
+function piece({ countertop }: TopRun, role: 'countertop' | 'seatBoard' | 'splash', at: number, box: Box): Piece {
+  const lie = role !== 'splash' ? 'levelLookingDown' : 'onEdgeLookingOut'
   return { role, number: at + 1, material: countertop.material, box, lie, banded: UNBANDED, explode: STAYS }
 }
 
@@ -207,7 +213,7 @@ function piece({ countertop }: TopRun, role: 'countertop' | 'splash', at: number
 function banded(board: Board, run: TopRun, isSeenAt: { readonly start: boolean; readonly end: boolean }): Board {
   const { banding } = run.countertop
   if (!(banding > 0)) return board
-  const low = board.role === 'countertop' && isTopFree(run) ? banding : 0
+  const low = board.role !== 'splash' && isTopFree(run) ? banding : 0
   return {
     ...board,
     banding: { low, high: banding, start: isSeenAt.start ? banding : 0, end: isSeenAt.end ? banding : 0 },

@@ -4,6 +4,7 @@ import { LEAST_WOOD } from '../cabinets/hinge'
 import { withHoles } from '../cabinets/holes'
 import type { Operation, Recess } from '../cabinets/operation'
 import { roomsIn } from '../cabinets/removed'
+import { isTopBoard } from '../cabinets/role'
 import { placesAlong, rowsOfPoints } from '../cabinets/spacing'
 import { type Box, boxesOverlap } from '../geometry/box'
 import type { SeamBolts } from '../project/between'
@@ -38,7 +39,7 @@ export interface Bolted {
  */
 export function bolted(boards: readonly Board[], run: TopRun): Bolted {
   const { seamBolts } = run.countertop
-  const tops = boards.filter(({ role }) => role === 'countertop')
+  const tops = boards.filter(({ role }) => isTopBoard(role))
   if (!seamBolts || !(boltDepth(run.thickness, seamBolts) > 0)) return { boards, missing: 0 }
   const works = new Map<Board, Operation[]>()
   let missing = 0

@@ -2,8 +2,7 @@ import type { CabinetId } from '../basics/id'
 import type { Rect } from '../geometry/rect'
 import type { Countertop } from '../project/between'
 import type { Cabinet, Project, Side, Wall } from '../project/document'
-import { topThickness } from '../project/topOver'
-import { isUnderTop } from '../project/underTop'
+import { hasTopOver, topThickness } from '../project/topOver'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, sharedBy, topEdge } from '../runs/lane'
 import { inTheWay } from '../runs/reach'
@@ -54,7 +53,7 @@ export function endsOf(
   let right: TopEnd = { by: Math.min(goesOn.right ?? wanted, settle(wall.length - to)), isClosed: false }
   for (const { cabinet: other, there } of besidesAt(project, along)) {
     if (inRun.has(other.id)) continue
-    const hasTop = isUnderTop(other, project)
+    const hasTop = hasTopOver(other, project)
     // What interrupts the top stands in it, however low it is said to be.
     const upTo = other.space && !hasTop ? Math.max(there.height, level - there.bottom) : there.height
     // Another's top lies over what was said to have none.

@@ -1,6 +1,6 @@
 import type { Project, Wall } from '../project/document'
-import { countertopOver, isSameTop, ownTopNames, topThickness } from '../project/topOver'
-import { isUnderTop } from '../project/underTop'
+import { areTopsMade, countertopOver, isSameTop, ownTopNames, topThickness } from '../project/topOver'
+import { isSeatHigh, isUnderTop } from '../project/underTop'
 import { rightEdge, topEdge } from '../runs/lane'
 import { proudOf, reachingIn } from '../runs/reach'
 import { cornersOf } from '../site/wall'
@@ -40,7 +40,7 @@ interface Corners {
 
 /** The countertops of all walls. Where two meet in a corner, one runs into it and the other stops at its front edge. */
 export function topsOf(project: Project, walls: readonly Wall[]): BuiltRun[] {
-  if (!project.between.countertop) return []
+  if (!areTopsMade(project)) return []
   const all = walls.flatMap((wall) => topsAlong(project, wall))
   const met = all.map((along) => all.flatMap((other) => meetingOf(project, along, other)))
   const stops = all.map((along, at) => stopsOf(project, along, met[at]!))
@@ -58,9 +58,9 @@ function topsAlong(project: Project, wall: Wall): Along[] {
     isOneTop(a, b) && isSameTop(cabinets[a.cabinet]!, cabinets[b.cabinet]!, project)
   return parted(stepsAt(project, wall), isOne).flatMap((steps): Along[] => {
     const first = cabinets[steps[0]!.cabinet]!
-    const countertop = countertopOver(first, project)!
+    const countertop = countertopOver(first, project)
     const thickness = topThickness(first, project)
-    return thickness > 0 ? [{ wall, steps, countertop, thickness }] : []
+    return countertop && thickness > 0 ? [{ wall, steps, countertop, thickness }] : []
   })
 }
 
@@ -183,10 +183,11 @@ function doTopsMeet(first: Along, second: Along, before: Wall): boolean {
   )
 }
 
-/** A top that lies over nothing but the leg of a corner is called after it: `BR1`, the return over B1. */
+/** A seat board is `BS1`. A top that lies over nothing but the leg of a corner is called after it: `BR1`, the return over B1. */
 function nameOf({ steps, wall }: Along, project: Project): RunName {
   const own = steps.find(({ cabinet }) => project.cabinets[cabinet]!.wall === wall.id)
-  return own ? runNamed('Top', 'T', own.cabinet, project) : runNamed('Return', 'R', steps[0]!.cabinet, project)
+  const letter = isSeatHigh(project.cabinets[steps[0]!.cabinet]!) ? 'S' : 'T'
+  return own ? runNamed('Top', letter, own.cabinet, project) : runNamed('Return', 'R', steps[0]!.cabinet, project)
 }
 
 function topOf(project: Project, along: Along, { stops, goesOn, joined: joints }: Corners): BuiltRun[] {
@@ -208,7 +209,20 @@ function topOf(project: Project, along: Along, { stops, goesOn, joined: joints }
   const stopped = { left: isBolted(stops.left), right: isBolted(stops.right) }
   const start = settle(steps[0]!.from - left)
   const joined = joints.map((place) => settle(place - start)).sort((a, b) => a - b)
-  const run: TopRun = { steps, left, right, closed, splashPast, stopped, joined, countertop, thickness, longest }
+  const isSeat = isSeatHigh(project.cabinets[steps[0]!.cabinet]!)
+  const run: TopRun = {
+    steps,
+    isSeat,
+    left,
+    right,
+    closed,
+    splashPast,
+    stopped,
+    joined,
+    countertop,
+    thickness,
+    longest,
+  }
   if (!(topLength(run) > 0)) return []
   const first = steps[0]!
   const hasGrain = project.materials[countertop.material]?.hasGrain

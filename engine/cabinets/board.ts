@@ -27,6 +27,7 @@ export type BoardRole =
   | 'plinthEnd'
   | 'longKick'
   | 'countertop'
+  | 'seatBoard'
   | 'splash'
   | 'lightRail'
   | 'lightRailReturn'

@@ -23,6 +23,7 @@ export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   plinthEnd: 'plinth end',
   longKick: 'long kick board',
   countertop: 'countertop',
+  seatBoard: 'seat board',
   splash: 'splash',
   lightRail: 'light rail',
   lightRailReturn: 'light rail return',
@@ -88,3 +89,8 @@ export const FIVE_PARTS = [
   'drawerRail',
   'drawerPanel',
 ] as const satisfies readonly BoardRole[]
+
+/** The boards of tops over runs of bases, without their splash. */
+export function isTopBoard(role: BoardRole): boolean {
+  return role === 'countertop' || role === 'seatBoard'
+}

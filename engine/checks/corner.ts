@@ -1,7 +1,7 @@
 import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
-import { isUnderTop } from '../project/underTop'
+import { hasTopOver } from '../project/topOver'
 import { fitOf } from '../runs/fit'
 import { footprintOf } from '../runs/footprint'
 import { meetingsOf } from '../runs/reach'
@@ -65,7 +65,7 @@ function otherWall(cabinet: Cabinet, project: Project): Finding[] {
   const [along, deep] = [say.length(corner.other), say.length(corner.otherDepth)]
   const message =
     `in its ${corner.hand} corner it takes ${along} of the other wall, ${deep} deep: what stands there begins ${along} from the corner.` +
-    (project.between.countertop && isUnderTop(cabinet, project)
+    (hasTopOver(cabinet, project)
       ? ` The countertop is made along its own wall; the ${say.length(settle(corner.other - cabinet.depth))} before it belong to that of the other wall.`
       : '')
   const mark = markOf(cabinet)
@@ -75,7 +75,7 @@ function otherWall(cabinet: Cabinet, project: Project): Finding[] {
 /** Tops are straight boards: the triangle before the slanting door of a diagonal is none of them. */
 function slantFinding(cabinet: Cabinet, project: Project): Finding[] {
   const { corner, width, depth } = cabinet
-  if (corner?.kind !== 'diagonal' || !project.between.countertop || !isUnderTop(cabinet, project)) return []
+  if (corner?.kind !== 'diagonal' || !hasTopOver(cabinet, project)) return []
   const say = sayIn(project.display)
   const sides = `${say.length(settle(width - corner.otherDepth))} by ${say.length(settle(corner.other - depth))}`
   const message = `its countertops are two straight boards along the walls; the triangle before its door, ${sides}, is made on site.`

@@ -29,6 +29,8 @@ export interface Checked {
   readonly display: LengthDisplay
   readonly house: House
   readonly shop: Shop
+  /** Whether a countertop or a seat board goes over it. */
+  readonly isUnderTop: boolean
   /** From the floor to the ceiling; null where it has no wall. */
   readonly wallHeight: Mm | null
 }

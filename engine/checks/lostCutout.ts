@@ -1,6 +1,7 @@
 import { valuesOf } from '../basics/id'
 import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
+import { countertopOver } from '../project/topOver'
 import { isUnderTop } from '../project/underTop'
 import { about, type Finding, GEOMETRY, withRemedy } from './finding'
 
@@ -8,7 +9,7 @@ import { about, type Finding, GEOMETRY, withRemedy } from './finding'
 export function lostCutoutFindings(project: Project): Finding[] {
   return valuesOf<Cabinet>(project.cabinets).flatMap((cabinet) => {
     const { cutout, id, space } = cabinet
-    if (!cutout || space || isUnderTop(cabinet, project)) return []
+    if (!cutout || space || !countertopOver(cabinet, project) || isUnderTop(cabinet, project)) return []
     const mark = markOf(cabinet)
     const told = about(
       { cabinet, mark },

@@ -1,6 +1,7 @@
 import { counted } from '../basics/counted'
 import type { BuiltRun } from '../between/run'
 import { boxOf } from '../cabinets/boardBox'
+import { isTopBoard } from '../cabinets/role'
 import type { Cabinet, Material, OwnTop, Project } from '../project/document'
 import type { Edit } from '../project/edit'
 import { markOf } from '../project/mark'
@@ -110,7 +111,7 @@ function overhangsOf(top: BuiltRun, cabinets: readonly Cabinet[], project: Proje
 
 /** From the backs to the rear edge. */
 function rearOf({ parts }: BuiltRun): Mm {
-  const tops = parts.filter(({ role }) => role === 'countertop').map((part) => boxOf(part))
+  const tops = parts.filter(({ role }) => isTopBoard(role)).map((part) => boxOf(part))
   return Math.max(0, settle(0 - Math.min(0, ...tops.map(({ min }) => min.z))))
 }
 

@@ -2,6 +2,7 @@ import type { CabinetId } from '../basics/id'
 import type { BuiltRun } from '../between/run'
 import { areFrontsInset, methodOf } from '../cabinets/build'
 import type { Project } from '../project/document'
+import { areTopsMade } from '../project/topOver'
 import { acrossFindings } from './across'
 import { bareTopFindings } from './bareTop'
 import { besideFindings } from './beside'
@@ -14,6 +15,7 @@ import { insideCornerFindings } from './insideCorner'
 import { landingFindings } from './landing'
 import { lostCutoutFindings } from './lostCutout'
 import { overhangFindings } from './overhang'
+import { seatBoardFindings } from './seatBoard'
 import { seenScrewFindings } from './seenScrews'
 import { sillFindings } from './sill'
 import { spaceFindings } from './space'
@@ -55,7 +57,7 @@ export function placeFindings(
 /** What lies in the countertops, hangs over them, stands behind and under them, and in spaces between them. */
 export function topFindings(project: Project, runs: readonly BuiltRun[], cabinets: readonly Placed[]): Finding[] {
   const free = [...hobFindings(project, runs), ...spaceFindings(project, runs)]
-  if (project.between.countertop === null) return free
+  if (!areTopsMade(project)) return free
   const boardsOf = (id: CabinetId) => cabinets.find(({ cabinet }) => cabinet.id === id)?.parts ?? []
   return [
     ...free,
@@ -65,5 +67,6 @@ export function topFindings(project: Project, runs: readonly BuiltRun[], cabinet
     ...lostCutoutFindings(project),
     ...landingFindings(project, runs),
     ...sillFindings(project, runs),
+    ...seatBoardFindings(project, runs, boardsOf),
   ]
 }

@@ -1,7 +1,8 @@
 import { boxOf } from '../cabinets/boardBox'
 import type { Box } from '../geometry/box'
 import type { Part } from '../parts/part'
-import { inch, type Mm, settle } from '../units/length'
+import { isSeatHigh } from '../project/underTop'
+import { type Mm, settle } from '../units/length'
 import { NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
 import { builtWith, type Changed, ofThicker, withPartition } from './changed'
@@ -11,15 +12,12 @@ import { HOUSED_RULE, inertiaOf, type PointEnds, pointSagOf } from './sag'
 import { sayIn } from './say'
 
 /** Of a seated person, in newtons, on one spot. EN 12520, domestic seating, from memory. */
-const SEATED = 1300
-const SEATED_SOURCE = 'load: EN 12520 for domestic seating, from memory'
+export const SEATED = 1300
+export const SEATED_SOURCE = 'load: EN 12520 for domestic seating, from memory'
 
 /** Nothing is published of how far a seat may give: what is asked of shelves is asked of it. */
-const PART = 144
-const LIMIT_SOURCE = 'limit of shelves: Architectural Woodwork Standards (2009), section 10, 1.2.21.3'
-
-/** What is no higher over the floor is sat on. Common practice, no source. */
-const SEAT_HIGH: Mm = inch(20)
+export const PART = 144
+export const LIMIT_SOURCE = 'limit of shelves: Architectural Woodwork Standards (2009), section 10, 1.2.21.3'
 
 /**
  * A board that is sat on, over what bears it, and the rail under the front edge of a lid that goes down with it. Of a top
@@ -74,7 +72,7 @@ function greatestSeat(seat: Seat): Mm {
 }
 
 /** The widest span of the lid, or of the fixed top; null without either, or where the stiffness of its board is not known. */
-function seatOf(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules'>): Seat | null {
+function seatOf(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules' | 'isUnderTop'>): Seat | null {
   if (checked.cabinet.corner) return cornerSeat(checked)
   const { parts, rules } = checked
   const [lid] = withRole(parts, 'lid')
@@ -100,7 +98,7 @@ function seatOf(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules'>): Seat | n
 }
 
 /** The leg of a top through a corner that gives the most for its span. */
-function cornerSeat(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules'>): Seat | null {
+function cornerSeat(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules' | 'isUnderTop'>): Seat | null {
   const top = fixedSeat(checked)
   const stiffness = top && checked.rules.materials[top.material]?.stiffness
   if (!top || !stiffness) return null
@@ -111,10 +109,14 @@ function cornerSeat(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules'>): Seat
   return seats.sort((a, b) => givesBy(b) / b.span - givesBy(a) / a.span)[0] ?? null
 }
 
-/** The full top of a base that is low enough to be sat on, without what lies on it. */
-function fixedSeat({ cabinet, parts }: Pick<Checked, 'cabinet' | 'parts'>): Part | undefined {
-  const isLow = settle(cabinet.bottom + cabinet.height) <= SEAT_HIGH
-  return cabinet.kind === 'base' && isLow ? withRole(parts, 'top')[0] : undefined
+/** The full top of a base that is low enough to be sat on, under no seat board; in a corner it is judged as if alone. */
+function fixedSeat({
+  cabinet,
+  parts,
+  isUnderTop,
+}: Pick<Checked, 'cabinet' | 'parts' | 'isUnderTop'>): Part | undefined {
+  const isJudged = cabinet.kind === 'base' && isSeatHigh(cabinet) && (!isUnderTop || cabinet.corner !== null)
+  return isJudged ? withRole(parts, 'top')[0] : undefined
 }
 
 /** Whether a top ends in its sides; one that lies over them goes on to their outsides. */
@@ -125,10 +127,10 @@ function isHousedAtEnds(top: Part, uprights: readonly Box[]): boolean {
 }
 
 /** A board that ends nearer than this under the lid bears it. */
-const REACH: Mm = 1
+export const REACH: Mm = 1
 
 /** From front to back, and up. */
-function sectionOf(rail: Part): { readonly depth: Mm; readonly thickness: Mm } {
+export function sectionOf(rail: Part): { readonly depth: Mm; readonly thickness: Mm } {
   const { min, max } = boxOf(rail)
   return { depth: max.z - min.z, thickness: max.y - min.y }
 }

@@ -4,6 +4,7 @@ import type { BuiltRun } from '../between/run'
 import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { type Appliance, type ApplianceSpace, applianceName } from '../project/space'
+import { areTopsMade, hasTopOver } from '../project/topOver'
 import { isUnderTop } from '../project/underTop'
 import { fitOf } from '../runs/fit'
 import { footprintOf } from '../runs/footprint'
@@ -68,7 +69,7 @@ function widened(one: Space, project: Project): Remedy | null {
 
 /** Under a countertop a space is as high as the bases that it touches, or the top is parted there. */
 function levelFinding(one: Space, project: Project): Finding[] {
-  if (!project.between.countertop || !one.space.isTopOver || one.kind !== 'base') return []
+  if (!hasTopOver(one, project)) return []
   const { left, right } = gapsBeside(project, one)
   const touching = [left, right].flatMap(({ gap, to }) => (gap === 0 ? [to] : []))
   const other = valuesOf<Cabinet>(project.cabinets).find(
@@ -76,7 +77,7 @@ function levelFinding(one: Space, project: Project): Finding[] {
       touching.includes(markOf(base)) &&
       base.wall === one.wall &&
       !base.space &&
-      isUnderTop(base, project) &&
+      hasTopOver(base, project) &&
       topEdge(base) !== topEdge(one),
   )
   if (!other) return []
@@ -109,7 +110,7 @@ function landingFinding(one: Space, project: Project, runs: readonly BuiltRun[])
   const { space } = one
   const landing = LANDINGS[space.of]
   const doesGoOn = isUnderTop(one, project)
-  if (!landing || doesGoOn || !project.between.countertop) return []
+  if (!landing || doesGoOn || !areTopsMade(project)) return []
   const { wide, narrow, source } = landing
   const beside = topsBeside(one, project, runs)
   const [less, more] = [...beside].sort((a, b) => a - b) as [Mm, Mm]

@@ -1,5 +1,6 @@
 import type { BuiltRun } from '../between/run'
 import type { HoleRow } from '../cabinets/operation'
+import { isTopBoard } from '../cabinets/role'
 import type { Part } from '../parts/part'
 import type { Project } from '../project/document'
 import type { HardwareRow } from './row'
@@ -11,7 +12,7 @@ import type { HardwareRow } from './row'
 export function boltsOfRun({ parts }: Pick<BuiltRun, 'parts'>, { between: { countertop } }: Project): HardwareRow[] {
   const bolts = countertop?.seamBolts
   if (!bolts) return []
-  const tops = parts.filter(({ role }) => role === 'countertop')
+  const tops = parts.filter(({ role }) => isTopBoard(role))
   const quantity = tops.reduce(
     (sum, part, at) => sum + countAt(part, 'end') + (at === 0 ? countAt(part, 'start') : 0),
     0,

@@ -6,7 +6,17 @@ const LATE_ROLES: { readonly [kind in keyof CutLate]: readonly BoardRole[] } = {
   fronts: [...SLAB_FRONTS, ...FIVE_PARTS],
   drawerBoxes: [...DRAWER_BOX, ...INSERT],
   fitted: [
-    ...(['filler', 'fillerReturn', 'cornerFiller', 'leftEnd', 'rightEnd', 'longKick', 'countertop', 'splash'] as const),
+    ...([
+      'filler',
+      'fillerReturn',
+      'cornerFiller',
+      'leftEnd',
+      'rightEnd',
+      'longKick',
+      'countertop',
+      'seatBoard',
+      'splash',
+    ] as const),
     ...(['lightRail', 'lightRailReturn', 'crown', 'crownReturn', 'valance'] as const),
   ],
 }

@@ -24,6 +24,7 @@ export const ROLE_MARKS: Readonly<Record<BoardRole, string>> = {
   plinthEnd: 'PE',
   longKick: 'KL',
   countertop: 'CT',
+  seatBoard: 'SB',
   splash: 'SP',
   lightRail: 'LR',
   lightRailReturn: 'LT',

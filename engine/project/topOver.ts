@@ -1,21 +1,44 @@
+import { valuesOf } from '../basics/id'
 import type { Mm } from '../units/length'
 import type { Countertop, OwnTop, TopHere } from './between'
 import type { Cabinet, Project } from './document'
 import type { Edit } from './edit'
 import { find } from './references'
 import { isSame } from './settled'
+import { isSeatHigh, isUnderTop } from './underTop'
 
-/** The countertop over a base: the project's, with what is settled otherwise there; null where none is made at all. */
-export function countertopOver(
-  { top }: Pick<Cabinet, 'top'>,
-  { between }: Pick<Project, 'between'>,
-): Countertop | null {
+/** What a countertop begins with. Common practice, no source. */
+export const USUAL_TOP = { overhang: 20, ends: 15, splash: 0, banding: 0 } as const satisfies Partial<Countertop>
+
+/** What is asked of a base to know what lies on it. */
+type Topped = Pick<Cabinet, 'top' | 'bottom' | 'height'>
+
+/**
+ * The countertop over a base: the project's, with what is settled otherwise there. Where the project has none, one of the
+ * usual measures is made of a board of its own. Null where none is made; a seat board has no splash but its own.
+ */
+export function countertopOver(cabinet: Topped, { between }: Pick<Project, 'between'>): Countertop | null {
   const { countertop } = between
-  return countertop && top?.own ? { ...countertop, ...top.own } : countertop
+  const own = cabinet.top?.own
+  const isSeat = cabinet.top !== undefined && isSeatHigh(cabinet)
+  if (!own && !isSeat) return countertop
+  const material = own?.material ?? countertop?.material
+  if (material === undefined) return null
+  return { ...(countertop ?? USUAL_TOP), ...(isSeat && { splash: 0 }), ...own, material }
+}
+
+/** Whether any countertop is made. */
+export function areTopsMade({ between, cabinets }: Pick<Project, 'between' | 'cabinets'>): boolean {
+  return between.countertop !== null || valuesOf<Cabinet>(cabinets).some(({ top }) => top?.own?.material !== undefined)
+}
+
+/** Whether a countertop or a seat board goes over a cabinet, and is made. */
+export function hasTopOver(cabinet: Cabinet, project: Project): boolean {
+  return countertopOver(cabinet, project) !== null && isUnderTop(cabinet, project)
 }
 
 /** Whether two bases have a countertop of one board, edge and splash over them. */
-export function isSameTop(a: Pick<Cabinet, 'top'>, b: Pick<Cabinet, 'top'>, project: Project): boolean {
+export function isSameTop(a: Topped, b: Topped, project: Project): boolean {
   return isSame(countertopOver(a, project), countertopOver(b, project))
 }
 
@@ -61,7 +84,7 @@ export function topEdit(project: Project, cabinets: readonly Cabinet[], change: 
 }
 
 /** How thick the countertop over a base is; 0 where none is made, or of a board that is not there. */
-export function topThickness(cabinet: Pick<Cabinet, 'top'>, project: Pick<Project, 'between' | 'materials'>): Mm {
+export function topThickness(cabinet: Topped, project: Pick<Project, 'between' | 'materials'>): Mm {
   const countertop = countertopOver(cabinet, project)
   return countertop ? (find(project.materials, countertop.material)?.thickness ?? 0) : 0
 }

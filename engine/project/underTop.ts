@@ -1,4 +1,4 @@
-import type { Mm } from '../units/length'
+import { inch, type Mm, settle } from '../units/length'
 import { methodOf } from './builtBy'
 import type { Cabinet, Project } from './document'
 
@@ -7,6 +7,14 @@ import type { Cabinet, Project } from './document'
  * sitting. EN 527-1, from memory.
  */
 export const LOWEST_WORKTOP: Mm = 650
+
+/** What is no higher over the floor is sat on. Common practice, no source. */
+const SEAT_HIGH: Mm = inch(20)
+
+/** Whether what ends so high over the floor is sat on. */
+export function isSeatHigh({ bottom, height }: Pick<Cabinet, 'bottom' | 'height'>): boolean {
+  return settle(bottom + height) <= SEAT_HIGH
+}
 
 /** Whether its top is a lid, which a countertop would close for good. */
 export function hasLid(cabinet: Cabinet, project: Project): boolean {

@@ -4,6 +4,7 @@ import {
   type MaterialId,
   type Project,
   USUAL_SEAM_BOLTS,
+  USUAL_TOP,
 } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
@@ -12,9 +13,6 @@ import { NO_BOARD, optionalBoards } from './boardOptions'
 import styles from './Panels.module.css'
 import { TrimRows } from './TrimRows'
 import { TOP_FIELDS } from './topFields'
-
-/** What a countertop begins with. Common practice, no source. */
-const USUAL = { overhang: 20, ends: 15, splash: 0, banding: 0 } as const
 
 const KICKS = [
   ['perCabinet', 'one in each cabinet'],
@@ -132,5 +130,5 @@ function SeamRows({ countertop, display, onTop }: SeamRowsProps) {
 }
 
 function ofBoard(before: Countertop | null, board: string): Countertop | null {
-  return board === NO_BOARD ? null : { ...(before ?? USUAL), material: board as MaterialId }
+  return board === NO_BOARD ? null : { ...(before ?? USUAL_TOP), material: board as MaterialId }
 }

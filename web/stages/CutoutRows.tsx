@@ -1,8 +1,9 @@
 import {
+  areTopsMade,
   type Cabinet,
   type Cutout,
   fromLeftOf,
-  isUnderTop,
+  hasTopOver,
   type Mm,
   movedFromLeft,
   type Project,
@@ -47,13 +48,13 @@ const FIELDS = [
 
 /** What is under a countertop takes one; one that lost its countertop shows it, to be taken out. */
 function takesCutout(cabinet: Cabinet, project: Project): boolean {
-  return !cabinet.space && (isUnderTop(cabinet, project) || cabinet.cutout !== null)
+  return !cabinet.space && (hasTopOver(cabinet, project) || cabinet.cutout !== null)
 }
 
 /** The cut-out in the countertop over bases; only where a countertop is made. */
 export function CutoutRows({ project, cabinets }: CutoutRowsProps) {
   const actions = useStore((state) => state.actions)
-  if (project.between.countertop === null || cabinets.some((one) => !takesCutout(one, project))) return null
+  if (!areTopsMade(project) || cabinets.some((one) => !takesCutout(one, project))) return null
   const ids = cabinets.map(({ id }) => id)
   const put = (cutout: Cutout | null) => {
     actions.commit({ kind: 'setCutout', ids, cutout })

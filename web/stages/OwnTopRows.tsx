@@ -14,7 +14,7 @@ import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { Fold } from '../ui/Fold'
 import { LengthField } from '../ui/LengthField'
-import { boardOptions } from './boardOptions'
+import { boardOptions, NO_BOARD, optionalBoards } from './boardOptions'
 import styles from './Properties.module.css'
 import { common } from './shaping'
 import { TOP_FIELDS } from './topFields'
@@ -48,6 +48,8 @@ export function OwnTopRows({ project, cabinets }: OwnTopRowsProps) {
     usual: 'the project' as const,
     onReset: () => put({ [name]: undefined }),
   })
+  const isUsual = project.between.countertop !== null
+  const isMade = meant.every((one) => countertopOver(one, project))
   const count = names.length > 0 ? `: ${names.length} *` : ''
   return (
     <Fold name="own top" title={`Another top here${count}`} className={styles.fixing}>
@@ -64,22 +66,23 @@ export function OwnTopRows({ project, cabinets }: OwnTopRowsProps) {
       )}
       <Choice
         label="Top of"
-        value={common(meant, (one) => countertopOver(one, project)!.material)}
-        options={boardOptions(project.materials)}
-        onChoice={(board) => put({ material: board as MaterialId })}
+        value={common(meant, (one) => countertopOver(one, project)?.material ?? NO_BOARD)}
+        options={isUsual ? boardOptions(project.materials) : optionalBoards(project.materials)}
+        onChoice={(board) => put({ material: board === NO_BOARD ? undefined : (board as MaterialId) })}
         {...own('material')}
       />
-      {TOP_FIELDS.map(([name, label, limits]) => (
-        <LengthField
-          key={name}
-          label={label}
-          value={common(meant, (one) => countertopOver(one, project)![name])}
-          display={project.display}
-          field={limits}
-          onLength={(length) => put({ [name]: length })}
-          {...own(name)}
-        />
-      ))}
+      {isMade &&
+        TOP_FIELDS.map(([name, label, limits]) => (
+          <LengthField
+            key={name}
+            label={label}
+            value={common(meant, (one) => countertopOver(one, project)?.[name] ?? null)}
+            display={project.display}
+            field={limits}
+            onLength={(length) => put({ [name]: length })}
+            {...own(name)}
+          />
+        ))}
     </Fold>
   )
 }

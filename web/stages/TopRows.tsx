@@ -1,11 +1,14 @@
 import {
+  type BuildMethod,
   type Cabinet,
   countertopOver,
   hasLid,
+  isSeatHigh,
   isUnderTop,
   isWorktopHigh,
   type Mm,
   methodOf,
+  type OwnTop,
   type Project,
   standsFree,
   type TopHere,
@@ -27,6 +30,7 @@ interface Chosen {
   readonly rear?: Mm
   readonly hasSplash?: boolean | undefined
   readonly isOver?: boolean | undefined
+  readonly own?: OwnTop
 }
 
 const SPLASHES = [
@@ -41,13 +45,17 @@ const OVERS = [
   ['no', 'none here'],
 ] as const
 
+/** What is low enough to be sat on has a seat board where it is asked for. */
+const SEATS = [OVERS[0], ['yes', 'a seat board over it'], OVERS[2]] as const
+
 const REAR = { spoken: 'Past the back, the countertop', least: 0, most: 1000 } as const
 
 /** How the countertop is over bases, where that is not as over all: whether it is, its splash, and what stands out behind an island. */
 export function TopRows({ project, cabinets }: TopRowsProps) {
   const actions = useStore((state) => state.actions)
-  const { countertop } = project.between
-  if (countertop === null || cabinets.some((one) => !mayHaveTop(one, project))) return null
+  if (cabinets.some((one) => !mayHaveTop(one, project))) return null
+  const areSeats = cabinets.every(isSeatHigh)
+  const areNone = cabinets.every((one) => countertopOver(one, project) === null)
   const put = (change: Chosen) => {
     const edits = cabinets.map(
       ({ id, top }) => ({ kind: 'setTop', ids: [id], top: cleared({ ...top, ...change }) }) as const,
@@ -57,21 +65,25 @@ export function TopRows({ project, cabinets }: TopRowsProps) {
   }
   const areFree = cabinets.every((cabinet) => !cabinet.space && standsFree(methodOf(cabinet, project)))
   const areUnder = cabinets.every((one) => isUnderTop(one, project))
+  // Where the project has no countertop, a seat board begins as a board of the fronts.
+  const boardHere = ({ frontMaterial }: BuildMethod) => (areNone ? { own: { material: frontMaterial } } : {})
+  const putOver = (isOver: boolean | undefined) =>
+    put({ isOver, ...(isOver && boardHere(methodOf(cabinets[0]!, project))) })
   const areBoxes = cabinets.every(({ space }) => !space)
   return (
     <>
-      {areBoxes && (
+      {areBoxes && (areSeats || !areNone) && (
         <Choice
           label="Countertop"
           value={common(cabinets, ({ top }) => wayOf(top?.isOver))}
-          options={OVERS}
-          onChoice={(way) => put({ isOver: chosenBy(way) })}
+          options={areSeats ? SEATS : OVERS}
+          onChoice={(way) => putOver(chosenBy(way))}
         />
       )}
-      {areBoxes && cabinets.every((one) => one.top?.isOver === undefined && !isWorktopHigh(one)) && (
+      {areBoxes && !areNone && cabinets.every((one) => one.top?.isOver === undefined && !isWorktopHigh(one)) && (
         <p className={styles.note}>It is too low to work at, so the countertop leaves it out.</p>
       )}
-      {areUnder && cabinets.some((one) => countertopOver(one, project)!.splash > 0) && (
+      {areUnder && cabinets.some((one) => (countertopOver(one, project)?.splash ?? 0) > 0) && (
         <Choice
           label="Splash"
           value={common(cabinets, ({ top }) => wayOf(top?.hasSplash))}
@@ -79,7 +91,7 @@ export function TopRows({ project, cabinets }: TopRowsProps) {
           onChoice={(way) => put({ hasSplash: chosenBy(way) })}
         />
       )}
-      {areUnder && areFree && (
+      {areUnder && !areNone && areFree && (
         <LengthField
           label="Past the back"
           value={common(cabinets, ({ top }) => top?.rear ?? 0)}
