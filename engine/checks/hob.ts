@@ -6,7 +6,8 @@ import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { fitOf } from '../runs/fit'
 import { rightEdge, topEdge } from '../runs/lane'
-import { inch, settle } from '../units/length'
+import { bodiesOf, reachingIn } from '../runs/reach'
+import { inch, type Mm, settle } from '../units/length'
 import { about, type Finding, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
 import { rangesIn } from './space'
@@ -87,23 +88,50 @@ function raised({ cabinet }: Overhead, hob: Heat, project: Project): Remedy | nu
   }
 }
 
-/** A tall or the end of the wall beside the hob. */
+/** What stands or hangs beside what is cooked on, at its wall or round a corner from it. */
+interface Beside {
+  readonly words: string
+  readonly cabinet: Cabinet
+  /** How far it is from what is cooked on, along the wall; less than 0 before or behind it. */
+  readonly gap: Mm
+  /** How deep it is; round a corner, how far it stands out from this wall. */
+  readonly out: Mm
+}
+
+/** The others whose bodies begin no further out from the wall than what is cooked on reaches. */
+function besideOf(hob: Heat, project: Project): Beside[] {
+  const wall = find(project.walls, hob.cabinet.wall)
+  if (!wall) return []
+  const own = valuesOf<Cabinet>(project.cabinets).filter((one) => one.wall === wall.id && one.id !== hob.cabinet.id)
+  const bodies = [
+    ...own.flatMap((one) => bodiesOf(one, project).map((body) => ({ body, isRound: false }))),
+    ...reachingIn(project, wall).map((body) => ({ body, isRound: !body.isLeg })),
+  ]
+  return bodies
+    .filter(({ body }) => body.rear < hob.cabinet.depth && body.cabinet.id !== hob.cabinet.id)
+    .map(({ body, isRound }) => ({
+      words: `${markOf(body.cabinet)}${isRound ? ' round the corner' : ''}`,
+      cabinet: body.cabinet,
+      gap: settle(Math.max(body.left - hob.right, hob.left - rightEdge(body))),
+      out: isRound || body.cabinet.corner ? body.front : body.cabinet.depth,
+    }))
+}
+
+/** A tall, an upper that hangs down to it, or the end of the wall beside the hob. */
 function asideFindings(hob: Heat, project: Project): Finding[] {
   const say = sayIn(project.display)
   const length = find(project.walls, hob.cabinet.wall)?.length ?? Infinity
-  const talls = valuesOf<Cabinet>(project.cabinets).filter(
-    (one) =>
-      one.kind === 'tall' && one.id !== hob.cabinet.id && one.wall === hob.cabinet.wall && topEdge(one) > hob.surface,
-  )
-  const risers = [
+  const risers = besideOf(hob, project).filter(({ cabinet, gap }) => {
+    if (topEdge(cabinet) <= hob.surface) return false
+    // What hangs higher is told as what it is over.
+    return cabinet.kind === 'tall' || (cabinet.kind === 'upper' && gap >= 0 && cabinet.bottom < hob.surface + ASIDE)
+  })
+  const sides: readonly Pick<Beside, 'words' | 'gap'>[] = [
     { words: 'the left end of the wall', gap: hob.left },
     { words: 'the right end of the wall', gap: settle(length - hob.right) },
-    ...talls.map((tall) => ({
-      words: markOf(tall),
-      gap: settle(tall.left >= hob.right ? tall.left - hob.right : hob.left - rightEdge(tall)),
-    })),
+    ...risers,
   ]
-  return risers
+  return sides
     .filter(({ gap }) => gap < ASIDE)
     .map(({ words, gap }) => {
       const [measure, limit] = say.apart(gap, ASIDE)
@@ -115,17 +143,16 @@ function asideFindings(hob: Heat, project: Project): Finding[] {
 /** Uppers beside what is cooked on that stand out further than the makers of cooktops allow. */
 function deepFindings(hob: Heat, project: Project): Finding[] {
   const say = sayIn(project.display)
-  return valuesOf<Cabinet>(project.cabinets)
-    .filter(({ kind, corner, wall, bottom }) => {
-      return kind === 'upper' && !corner && wall === hob.cabinet.wall && bottom >= hob.surface
+  return besideOf(hob, project)
+    .filter(({ cabinet, gap, out }) => {
+      return (
+        cabinet.kind === 'upper' && cabinet.bottom >= hob.surface && gap >= 0 && gap < ASIDE && out > DEEPEST_BESIDE
+      )
     })
-    .filter((upper) => {
-      const gap = Math.max(upper.left - hob.right, hob.left - rightEdge(upper))
-      return gap >= 0 && gap < ASIDE && upper.depth > DEEPEST_BESIDE
-    })
-    .map((upper) => {
-      const [measure, limit] = say.apart(upper.depth, DEEPEST_BESIDE)
-      const message = `${markOf(upper)} beside its ${hob.what} is ${measure} deep; ${limit} is the most for a wall cabinet there. ${MAKER_FIRST}`
+    .map(({ words, cabinet, out }) => {
+      const [measure, limit] = say.apart(out, DEEPEST_BESIDE)
+      const is = out === cabinet.depth ? `is ${measure} deep` : `stands out ${measure} from its wall`
+      const message = `${words} beside its ${hob.what} ${is}; ${limit} is the most for a wall cabinet there. ${MAKER_FIRST}`
       return about(hob, { weight: 'know', message, measure, limit, source: DEEPEST_SOURCE })
     })
 }

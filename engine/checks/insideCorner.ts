@@ -10,6 +10,7 @@ import { about, type Finding, GEOMETRY, withRemedy } from './finding'
 import { foldDoorFindings } from './foldDoor'
 import { sayIn } from './say'
 import { slantDoorFindings } from './slantDoor'
+import { standingRoomFindings } from './standingRoom'
 
 /** Beside a range or a dishwasher the filler of an inside corner is wider. */
 const FILLER_AT_APPLIANCE = inch(6)
@@ -26,6 +27,7 @@ export function insideCornerFindings(
 ): Finding[] {
   return asked.flatMap((one) => [
     ...applianceFindings(one, project, standing),
+    ...standingRoomFindings(one, project),
     ...frontFindings(one, project, standing),
     ...crossingFindings(one, project, standing),
     ...slantDoorFindings(one, project, standing),

@@ -13,6 +13,7 @@ import { gapsBeside } from '../runs/neighbours'
 import { inch, type Mm, settle } from '../units/length'
 import { about, type Finding, GEOMETRY, PRACTICE, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
+import { toSinkFindings } from './toSink'
 import { countertops, letInto } from './worktop'
 
 /** A cabinet that is a space for an appliance. */
@@ -32,7 +33,7 @@ export function spaceFindings(
     ...sizeFindings(one, project),
     ...levelFinding(one, project),
     ...landingFinding(one, project, runs),
-    ...sinkFinding(one, project, runs),
+    ...toSinkFindings(one, project, runs),
     ...tradesFinding(one),
   ])
 }
@@ -142,21 +143,6 @@ function topsBeside(one: Space, project: Project, runs: readonly BuiltRun[]): re
     ? Math.min(rightEdge(right.place), ...letIn(right).map((other) => other.left)) - right.place.left
     : 0
   return [settle(atLeft), settle(atRight)]
-}
-
-const TO_SINK = inch(36)
-
-/** A dishwasher is filled from the sink. One at another wall is not measured. */
-function sinkFinding(one: Space, project: Project, runs: readonly BuiltRun[]): Finding[] {
-  if (one.space.of !== 'dishwasher') return []
-  const sinks = letInto(project, runs).filter(({ of, cabinet }) => of === 'sink' && cabinet.wall === one.wall)
-  if (sinks.length === 0) return []
-  const away = Math.min(...sinks.map(({ left, right }) => Math.max(left - rightEdge(one), one.left - right, 0)))
-  if (away <= TO_SINK) return []
-  const [measure, limit] = sayIn(project.display).apart(settle(away), TO_SINK)
-  const message = `its dishwasher is ${measure} from the edge of the sink; ${limit} at most is asked for.`
-  const source = 'LSU AgCenter, Kitchen Design and Space Guidelines'
-  return [about({ cabinet: one, mark: markOf(one) }, { weight: 'know', message, measure, limit, source })]
 }
 
 const WANTS: Readonly<Record<Appliance, { readonly words: string; readonly measure: string }>> = {

@@ -12,7 +12,7 @@ import { usualSpace } from '../../engine/project/usualSpace'
 
 export type Said = Partial<Omit<Cabinet, 'id' | 'kind' | 'number'>>
 
-const WALL = 'w1' as WallId
+export const WALL = 'w1' as WallId
 const KINDS: Readonly<Record<string, CabinetKind>> = { B: 'base', U: 'upper', T: 'tall', S: 'base' }
 
 /** A cabinet by its mark, `B1`, with the usual sizes of its kind and what the test says. Its id is the mark, small. */
