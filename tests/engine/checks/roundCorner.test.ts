@@ -25,7 +25,7 @@ const upper = (mark: string, left: number, width: number, said: Said = {}) =>
 
 describe('a sink round the corner from a dishwasher', () => {
   /**
-   * K19 of the LSU AgCenter's Kitchen Design and Space Guidelines: within 36 in, 914.4 mm. The dishwasher ends 800 before the
+   * The LSU AgCenter's Kitchen Design and Space Guidelines: within 36 in, 914.4 mm. The dishwasher ends 800 before the
    * corner; the sink of 480 lies in the middle of 600 at the other wall.
    */
   const at = (sink: number, more: readonly Cabinet[] = []) =>
@@ -67,7 +67,7 @@ describe('a sink round the corner from a dishwasher', () => {
 
 describe('standing room beside a dishwasher', () => {
   const ROOM = /are free to stand in/
-  /** K19 of the LSU AgCenter's Kitchen Design and Space Guidelines: 21 in, 533.4 mm, to what stands at a right angle. */
+  /** The LSU AgCenter's Kitchen Design and Space Guidelines: 21 in, 533.4 mm, to what stands at a right angle. */
   const at = (gap: number, ...more: readonly Cabinet[]) =>
     topped(
       space('S1', 'dishwasher', { left: LENGTH - FACE - gap - 600, width: 600 }),
