@@ -15,6 +15,7 @@ import { insideCornerFindings } from './insideCorner'
 import { landingFindings } from './landing'
 import { lostCutoutFindings } from './lostCutout'
 import { overhangFindings } from './overhang'
+import { overTopFindings } from './overTop'
 import { partedTopFindings } from './partedTop'
 import { seatBoardFindings } from './seatBoard'
 import { seenScrewFindings } from './seenScrews'
@@ -67,6 +68,7 @@ export function topFindings(project: Project, runs: readonly BuiltRun[], cabinet
     ...underCutoutFindings(project, runs, boardsOf),
     ...lostCutoutFindings(project),
     ...landingFindings(project, runs),
+    ...overTopFindings(project, runs),
     ...partedTopFindings(project, runs),
     ...sillFindings(project, runs),
     ...seatBoardFindings(project, runs, boardsOf),
