@@ -65,9 +65,16 @@ function inARow(marks: readonly string[], project: Project, dice: Random): Cabin
     const width = 400 + Math.round(dice() * 500)
     const left = at + roomBeside({ beside }, 'left', project)
     at = left + width + roomBeside({ beside }, 'right', project) + (dice() < 0.3 ? Math.round(dice() * 60) : 0)
+    const own = { material: pickBoard(dice), overhang: Math.round(dice() * 40), ends: Math.round(dice() * 30) }
+    const top = dice() < 0.3 ? { own } : {}
     const cutout = dice() < 0.3 ? ({ of: 'hob', width: 300, depth: 380, fromFront: 60 } as const) : null
-    return cabinet(mark, { left, width, beside, cutout, front: { kind: 'pair' } })
+    return cabinet(mark, { left, width, beside, cutout, top, front: { kind: 'pair' } })
   })
+}
+
+/** Of one thickness with the others, and thinner. */
+function pickBoard(dice: Random): MaterialId {
+  return (dice() < 0.5 ? FRONT : 'drawer') as MaterialId
 }
 
 function clearOfTalls(upper: Cabinet, all: readonly Cabinet[], project: Project): boolean {

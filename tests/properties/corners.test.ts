@@ -43,6 +43,7 @@ function anyCabinet(mark: string, dice: Random): Cabinet {
     depth,
     front: dice() < 0.5 ? { kind: 'door', hinge: 'left' } : { kind: 'open' },
     corner: isCorner ? corner : null,
+    top: dice() < 0.25 ? { own: { material: 'drawer' as MaterialId, splash: between(0, 120) } } : {},
   })
 }
 
