@@ -1,9 +1,9 @@
 import { useCallback, useSyncExternalStore } from 'react'
 
-/** Below this the panes become pages. */
-const NARROW = '(max-width: 799px)'
+/** Below this the panes become pages; not on paper, which shows what was in sight, however wide it is. */
+const NARROW = 'screen and (max-width: 799px)'
 /** Below this there is no room for a card between the wall and 3D. */
-const TIGHT = '(max-width: 1179px)'
+const TIGHT = 'screen and (max-width: 1179px)'
 
 /** Whether the window is so narrow that one pane at a time is shown. */
 export function useIsNarrow(): boolean {
