@@ -40,7 +40,8 @@ export function partDrawing({ part, display, textShare = 0.03 }: PartDrawingInpu
   const size = Math.max(part.length, part.width) * textShare
   const faces = facesWorked(part)
   const edges = edgesBored(part)
-  const pitch = settle(part.width + size * 13)
+  const isStacked = faces.some((face) => titleOf(part, face, size).length > 1)
+  const pitch = settle(part.width + size * (isStacked ? 17 : 13))
   const lowest = -(faces.length - 1) * pitch
   const edgePitch = settle(part.thickness + size * 8)
   const marks = [
@@ -60,9 +61,35 @@ export function partDrawing({ part, display, textShare = 0.03 }: PartDrawingInpu
     }
   })
   const bottom = foot - (words.length + 0.5) * size * 1.5
-  const [left, top] = [-size * 9, part.width + size * 3]
-  return { bounds: { left, bottom, width: part.length + size * 12, height: top - bottom }, marks: [...marks, ...lines] }
+  const all = [...marks, ...lines]
+  const top = part.width + size * (isStacked ? 8 : 3)
+  const [left, right] = reachOf(all, settle(-size * 9), settle(part.length + size * 3))
+  return { bounds: { left, bottom, width: settle(right - left), height: top - bottom }, marks: all }
 }
+
+/** The width of a letter beside its height, on average. */
+const LETTER_WIDTH = 0.55
+
+/** From where to where a drawing reaches: words about a narrow board are wider than it is. */
+function reachOf(marks: readonly DrawingMark[], left: Mm, right: Mm): readonly [Mm, Mm] {
+  const words = marks.filter((mark): mark is TextMark => mark.kind === 'text' && !mark.isUpright)
+  const half = ({ text, size }: TextMark) => (text.length * size * LETTER_WIDTH + size) / 2
+  return [
+    settle(words.reduce((least, word) => Math.min(least, word.at.x - half(word)), left)),
+    settle(words.reduce((most, word) => Math.max(most, word.at.x + half(word)), right)),
+  ]
+}
+
+/** What stands over a face: in one line where that keeps clear of the measures beside the face, otherwise in three. */
+function titleOf(part: Board, face: Face, size: Mm): string[] {
+  const { edge, end } = datumOf(part)
+  const whole = `${face} face · measured from the ${edge} and the ${end}`
+  const isNarrow = whole.length * size * LETTER_WIDTH > part.length + 2 * MEASURES_AT * size
+  return isNarrow ? [`${face} face`, `measured from the ${edge}`, `and the ${end}`] : [whole]
+}
+
+/** Where the figures of measures across the board end beside it, in heights of letters. */
+const MEASURES_AT = 1.6
 
 function facesWorked({ operations }: Board): Face[] {
   const isWorked = (face: Face) => operations.some((one) => 'face' in one && one.face === face)
@@ -81,21 +108,19 @@ function faceMarks(input: FaceInput): DrawingMark[] {
   const { part, face, size, low } = input
   const { length, width } = part
   const own = part.operations.filter((one) => !('face' in one) || one.face === face)
-  const title = `${face} face`
+  const title = titleOf(part, face, size)
+  // Over the topmost measure, which may be moved up by one step, where it would run into it.
+  const over = title.length > 1 ? 2.8 : 1.4
   const edge = { ...datumOf(part), y: datumHeight(input) }
   return [
     { kind: 'rect', layer: 'part', rect: { left: 0, bottom: low, width: length, height: width } },
     ...own.flatMap((one) => operationMarks(one, input)),
     ...line('datum', [0, edge.y], [length, edge.y]),
     ...line('datum', [0, low], [0, low + width]),
-    {
-      kind: 'text',
-      layer: 'text',
-      at: { x: length / 2, y: low + width + size * 1.4 },
-      text: `${title} · measured from the ${edge.edge} and the ${edge.end}`,
-      size,
-      isUpright: false,
-    },
+    ...title.map((text, at): TextMark => {
+      const y = settle(low + width + size * (over + 1.4 * (title.length - 1 - at)))
+      return { kind: 'text', layer: 'text', at: { x: length / 2, y }, text, size, isUpright: false }
+    }),
     ...alongTexts(own, input),
     ...acrossTexts(own, input),
   ]

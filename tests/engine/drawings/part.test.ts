@@ -87,6 +87,38 @@ describe('the drawing of a part', () => {
     expect(outside).toBe(second!.bottom)
   })
 
+  it('has its title clear of the measures beside a narrow board, and all words on the paper', () => {
+    const narrow = boardIn(boardsOf(aCabinet('base', { width: 300, depth: 580 }), rulesWith()), 'bottom')
+    const { bounds, marks } = partDrawing({ part: narrow, display: { unit: 'mm', step: 0.1 } })
+    const words = marks.flatMap((mark) => (mark.kind === 'text' && !mark.isUpright ? [mark] : []))
+    expect(words.slice(0, 3).map(({ text }) => text)).toEqual([
+      'inside face',
+      `measured from the ${datumOf(narrow).edge}`,
+      `and the ${datumOf(narrow).end}`,
+    ])
+    // A letter is about 0.55 as wide as it is high.
+    const boxes = words.map(({ text, size, at: { x, y } }) => ({
+      text,
+      left: x - (text.length * size * 0.55) / 2,
+      right: x + (text.length * size * 0.55) / 2,
+      low: y - size / 2,
+      high: y + size / 2,
+    }))
+    const met = boxes.flatMap((a, at) =>
+      boxes
+        .slice(at + 1)
+        .filter((b) => a.left < b.right && b.left < a.right && a.low < b.high && b.low < a.high)
+        .map((b) => `${a.text} over ${b.text}`),
+    )
+    expect(met).toEqual([])
+    for (const { left, right, low, high } of boxes) {
+      expect(left).toBeGreaterThanOrEqual(bounds.left)
+      expect(right).toBeLessThanOrEqual(bounds.left + bounds.width)
+      expect(low).toBeGreaterThanOrEqual(bounds.bottom)
+      expect(high).toBeLessThanOrEqual(bounds.bottom + bounds.height)
+    }
+  })
+
   it('says how many holes of which size and depth, and is a file that holds them as circles', () => {
     expect(texts(boardIn(boards, 'door', 1))).toContain('2 × hole of 35 mm for hinge cups, 13 mm deep')
     const svg = svgOf(partDrawing({ part: left, display: { unit: 'mm', step: 1 } }))
