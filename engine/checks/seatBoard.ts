@@ -2,10 +2,14 @@ import { type CabinetId, valuesOf } from '../basics/id'
 import { betweenOf } from '../between/betweenOf'
 import type { BuiltRun } from '../between/run'
 import { boxOf } from '../cabinets/boardBox'
+import { methodOf } from '../cabinets/build'
+import { buildCabinet } from '../cabinets/buildCabinet'
 import type { Interval } from '../geometry/interval'
 import type { Part } from '../parts/part'
+import { partsOf } from '../parts/partsOf'
 import { applyEdit } from '../project/apply'
 import type { Cabinet, Material, Project } from '../project/document'
+import { baysOf } from '../project/interior'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { ownTopEdit } from '../project/topOver'
@@ -50,7 +54,11 @@ function seatBoardFinding(project: Project, run: BuiltRun, boardsOf: BoardsOf): 
     `is the limit. ${say.length(greatest)} is the greatest span that holds: put a partition there, or take a thicker board.`
   const source = `${LIMIT_SOURCE}; ${SEATED_SOURCE}${ends === 'housed' ? `; ends that go on: ${PRACTICE}` : ''}`
   const told = { weight: 'mind', message, measure: sag, limit, source } as const
-  return [withRemedy(about({ cabinet, mark: markOf(cabinet) }, told), () => thicker(project, run, boardsOf))]
+  return [
+    withRemedy(about({ cabinet, mark: markOf(cabinet) }, told), () => {
+      return parted(worst.cabinet, project, run, boardsOf) ?? thicker(project, run, boardsOf)
+    }),
+  ]
 }
 
 function givesBy({ span, boards, ends }: Stretch): Mm {
@@ -123,6 +131,24 @@ function stiffnessOf({ materials }: Project, parts: readonly Part[]): Stretch['b
     stiffness: find(materials, part.material)?.stiffness ?? 0,
     inertia: inertiaOf(sectionOf(part)),
   }))
+}
+
+/** A partition in the middle of the bench where the board gives most, where there is none, and the board holds then. */
+function parted(cabinet: Cabinet, project: Project, run: BuiltRun, boardsOf: BoardsOf): Remedy | null {
+  const { id, interior, front } = cabinet
+  if (baysOf(interior).length > 0 || front.kind === 'columns') return null
+  const { materials, display } = project
+  const rules = { method: methodOf(cabinet, project), materials, display, kick: project.between.kick }
+  const inside = { ...interior, partition: { at: 0.5 } }
+  const build = buildCabinet({ ...cabinet, interior: inside }, rules)
+  if (build.problems.length > buildCabinet(cabinet, rules).problems.length) return null
+  const parts = partsOf(build, rules)
+  const worst = worstOf(project, run, (one) => (one === id ? parts : boardsOf(one)))
+  if (!worst || doesGive(worst)) return null
+  return {
+    label: `Put a partition into ${markOf(cabinet)}`,
+    edit: { kind: 'setInterior', ids: [id], interior: inside },
+  }
 }
 
 /** Of each thicker board of the project, the thinnest with which the design itself holds. */
