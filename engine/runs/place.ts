@@ -2,15 +2,16 @@ import { type CabinetId, freeId, type WallId } from '../basics/id'
 import type { Interval } from '../geometry/interval'
 import type { Rect } from '../geometry/rect'
 import { CORNER_FILLER } from '../project/blind'
-import { type Cabinet, NOTHING_BESIDE, type Project, type Wall } from '../project/document'
+import { type Cabinet, NOTHING_BESIDE, type OwnTop, type Project, type Wall } from '../project/document'
 import { freeNumber } from '../project/mark'
 import { type Start, startOf } from '../project/ready'
 import type { NewKind } from '../project/readyKinds'
 import { wallAt } from '../site/wall'
 import { type Mm, settle } from '../units/length'
 import { fitOf } from './fit'
-import { rightEdge } from './lane'
-import { freeStretches } from './neighbours'
+import { footprintOf } from './footprint'
+import { rightEdge, topEdge } from './lane'
+import { freeStretches, inLanesOf } from './neighbours'
 import { inTheWay } from './reach'
 
 /** A gap narrower than this is left for a filler (common practice, no source). */
@@ -41,7 +42,7 @@ export function newCabinetAt(
     width: place.width,
     isAtRight,
   })
-  return {
+  const made: Cabinet = {
     id: freeId<CabinetId>('k', project.cabinets),
     kind,
     number: freeNumber(project, { kind, ...(space && { space }) }),
@@ -62,6 +63,19 @@ export function newCabinetAt(
     corner,
     ...(space && { space }),
   }
+  const own = ownTopBeside(project, made)
+  return own ? { ...made, top: { own } } : made
+}
+
+/** What the countertop of a base that it touches has of its own, so that it goes on over both. */
+function ownTopBeside(project: Project, made: Cabinet): OwnTop | undefined {
+  if (made.kind !== 'base') return undefined
+  const { left, width } = footprintOf(made, project)
+  const touching = inLanesOf(project, made).filter((other) => {
+    const there = footprintOf(other, project)
+    return topEdge(other) === topEdge(made) && (rightEdge(there) === left || there.left === settle(left + width))
+  })
+  return touching.flatMap(({ top }) => top?.own ?? [])[0]
 }
 
 /**

@@ -31,6 +31,17 @@ describe('a new cabinet', () => {
     expect(doors).toEqual([1, 2])
   })
 
+  it('goes on under the countertop of a base that it touches, where that has anything of its own', () => {
+    const own = { overhang: 45 }
+    const wall = aWall(cabinet('B1', { left: 600, top: { own, rear: 200 } }), cabinet('T1', { left: 3000 }))
+    expect(newCabinetAt(wall, 'base', 1200)!.top).toEqual({ own })
+    expect(newCabinetAt(wall, 'base', 0)!.top).toEqual({ own })
+    // Away from it, lower than it, or over it there is nothing to go on.
+    expect(newCabinetAt(wall, 'base', 1300)!.top).toBeUndefined()
+    expect(newCabinetAt(wall, 'benchBox', 1200)!.top).toBeUndefined()
+    expect(newCabinetAt(wall, 'upper', 1200)!.top).toBeUndefined()
+  })
+
   it('can be added again and again until the wall is full, and always fits', () => {
     let project = aWall()
     for (const kind of ['tall', 'base', 'upper'] as const) {
