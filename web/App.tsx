@@ -10,6 +10,7 @@ import { ShowStage } from './stages/ShowStage'
 import { SiteStage } from './stages/SiteStage'
 import type { StageName } from './store/state'
 import { useStore } from './store/store'
+import { PageFoot } from './ui/PageFoot'
 
 export function App() {
   const stage = useStore((state) => state.stage)
@@ -35,6 +36,7 @@ function PaperHead() {
   const { name, display } = useStore((state) => state.shown)
   return (
     <p className={styles.paperHead}>
+      <PageFoot words={name} />
       <strong>{name}</strong> <span>{display.unit === 'mm' ? 'Lengths in millimetres' : 'Lengths in inches'}</span>
     </p>
   )

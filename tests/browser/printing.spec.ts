@@ -1,0 +1,47 @@
+import { expect, goTo, openTab, test } from './shop'
+
+test.describe.configure({ timeout: 90_000 })
+
+/** What is printed on A4 within its margins is so wide, in pixels. */
+const PAPER = { width: 703, height: 1030 }
+
+/** How many pages a file of paper has. */
+function pagesOf(pdf: Buffer): number {
+  return (pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length
+}
+
+test('the cut list is printed from Design, with every word of its rows and nothing to press', async ({ shop }) => {
+  await openTab(shop, 'Cut list')
+  const rows = await shop.getByRole('grid', { name: 'Cut list' }).locator('tbody tr').count()
+  expect(rows).toBeGreaterThan(60)
+  await shop.emulateMedia({ media: 'print' })
+  await shop.setViewportSize(PAPER)
+  const list = shop.getByRole('grid', { name: 'Cut list' })
+  await expect(list).toBeVisible()
+  await expect(shop.getByRole('tab', { name: /^Cut list/ })).toBeVisible()
+  await expect(shop.getByRole('tab', { name: /^Schedule/ })).toBeHidden()
+  await expect(shop.getByRole('button', { name: 'Parts of A1' })).toBeHidden()
+  const cut = await list
+    .locator('td, th')
+    .evaluateAll((cells) => cells.filter((one) => one.scrollWidth > one.clientWidth + 1).map((one) => one.textContent))
+  expect(cut).toEqual([])
+  const box = (await list.boundingBox())!
+  expect(box.x + box.width).toBeLessThanOrEqual(PAPER.width)
+  for (const format of ['A4', 'Letter']) {
+    const pages = pagesOf(await shop.pdf({ format }))
+    // A page takes some forty rows.
+    expect(pages).toBeGreaterThan(1)
+    expect(pages).toBeLessThan(5)
+  }
+})
+
+test('every printed page has the name of the project at its foot', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  const name = await shop.getByLabel('Name of the project').inputValue()
+  const feet = await shop.evaluate(() =>
+    [...document.styleSheets]
+      .flatMap((sheet) => [...sheet.cssRules].map((rule) => rule.cssText))
+      .filter((text) => /@page/.test(text)),
+  )
+  expect(feet.join()).toContain(`content: "${name}"`)
+})
