@@ -31,7 +31,7 @@ test('the cut list is printed from Design, with every word of its rows and nothi
     const pages = pagesOf(await shop.pdf({ format }))
     // A page takes some forty rows.
     expect(pages).toBeGreaterThan(1)
-    expect(pages).toBeLessThan(5)
+    expect(pages).toBeLessThan(4)
   }
 })
 
