@@ -1,5 +1,6 @@
 import { counted } from '../basics/counted'
 import type { PartId } from '../basics/id'
+import type { CutRow } from '../cutlist/row'
 import type { Kept } from './keep'
 import type { Replan } from './mishap'
 import type { BreakdownInput } from './steps'
@@ -38,9 +39,22 @@ export function keptWords(
       again.filter((part) => !named.includes(part)),
       named.length > 0,
     ),
+    ...askedWords(input, again, cutList.rows),
     ...(givenUp.length > 0 ? [`To save a sheet, what is cut from ${piecesOf(givenUp)} is laid out anew.`] : []),
     ...(others.length > 0 ? [`All else stays as it was: ${nameList(others)}.`] : []),
     ...(all === 0 ? ['Nothing is left to cut.'] : []),
+  ]
+}
+
+/** Of boards that were chosen from one sheet it is told that a plan made again asks for none. */
+function askedWords({ marks }: BreakdownInput, parts: readonly PartId[], rows: readonly CutRow[]): string[] {
+  const asked = new Set(rows.flatMap((row) => (row.sheet === undefined ? [] : row.parts)))
+  const names = parts.filter((part) => asked.has(part)).map((part) => marks.get(part) ?? part)
+  if (names.length === 0) return []
+  return [
+    names.length > FEW
+      ? `${names.length} parts that were chosen from one sheet are cut from where there is room.`
+      : `${nameList(names)} ${names.length === 1 ? 'was' : 'were'} chosen from one sheet, and now ${names.length === 1 ? 'is' : 'are'} cut from where there is room.`,
   ]
 }
 

@@ -75,6 +75,17 @@ describe('a part that is spoiled', () => {
       `All else stays as it was: ${cut.length} parts that are cut and ${open} parts still to be cut.`,
     )
   })
+
+  it('is told with the sheet that was chosen for it, which it does not come from any more', async () => {
+    const first = await after(INPUT, COUNTS[2]!, (cut) => spoiled(cut.at(-1)!.part))
+    const [lost] = first.plan.lost
+    const rows = INPUT.cutList.rows.map((row) => (row.parts.includes(lost!) ? { ...row, sheet: 1 } : row))
+    const asked = { ...INPUT, cutList: { ...INPUT.cutList, rows } }
+    const gone = await after(asked, COUNTS[2]!, (cut) => spoiled(cut.at(-1)!.part))
+    const told = `${INPUT.marks.get(lost!)} was chosen from one sheet, and now is cut from where there is room.`
+    expect(gone.told.filter((line) => line === told)).toHaveLength(1)
+    expect(first.told.filter((line) => line.includes('was chosen from'))).toEqual([])
+  })
 })
 
 /** The layouts of what is left when nothing has gone wrong. */
