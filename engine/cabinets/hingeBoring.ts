@@ -183,7 +183,7 @@ function middlesOf(
   })
 }
 
-/** Whether a hinge of a flap before several bays is to be on this board of those that it hangs on. */
+/** Whether a hinge of a flap before several bays is to be on this board of those that it hangs on: on both where it is between. */
 function isNearest({ carrier, also = [] }: Pick<Hanging, 'carrier' | 'also'>, wish: Mm): boolean {
   const away = (board: Board) => {
     const { from, to } = rangeOf(board, 'x')

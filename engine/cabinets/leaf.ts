@@ -42,3 +42,8 @@ export function leafWeight({ boards }: Pick<Leaf, 'boards'>, densityOf: (board: 
     return sum + ((board.length * board.width * board.thickness) / 1e9) * densityOf(board)
   }, 0)
 }
+
+/** How many cups are bored in a board. */
+export function cupsIn({ operations }: Pick<Board, 'operations'>): number {
+  return operations.filter((one) => one.kind === 'holeRow' && one.purpose === 'hingeCup').length
+}

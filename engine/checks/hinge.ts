@@ -1,7 +1,7 @@
 import { counted } from '../basics/counted'
 import { type Hanging, hangingsOf } from '../cabinets/hanging'
 import { armFor, cupCentre, hingesFor, overlayOf } from '../cabinets/hinge'
-import { type Leaf, leafWeight, leavesOf } from '../cabinets/leaf'
+import { cupsIn, type Leaf, leafWeight, leavesOf } from '../cabinets/leaf'
 import type { Operation } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
@@ -85,7 +85,7 @@ function grooveFinding(checked: Checked): Finding[] {
   const far = settle(cupCentre(hinge) + hinge.cupDiameter / 2)
   const members = leavesOf(checked.parts, checked.fronts)
     .map(({ hung }) => hung)
-    .filter((hung) => bored(hung) > 0 && (hung.role === 'doorStile' || hung.role === 'doorRail'))
+    .filter((hung) => cupsIn(hung) > 0 && (hung.role === 'doorStile' || hung.role === 'doorRail'))
   const narrow = members.filter(({ width }) => far > width - frontBuild.groove)
   const [first] = narrow
   if (!first) return []
@@ -100,7 +100,7 @@ function placeFinding(checked: Checked): Finding[] {
   const leaves = leavesOf(checked.parts, checked.fronts)
   // The folding leaf of a corner hangs on the other leaf, and a diagonal door has its cups.
   const hung = checked.cabinet.corner ? leaves.filter((leaf) => leaf.hung.number === 1) : leaves
-  const missing = hung.reduce((sum, leaf) => sum + Math.max(0, wanted(leaf, checked) - bored(leaf.hung)), 0)
+  const missing = hung.reduce((sum, leaf) => sum + Math.max(0, wanted(leaf, checked) - cupsIn(leaf.hung)), 0)
   if (missing === 0) return []
   const message = `${counted(missing, 'hinge')} of its doors find no place: there is no board beside, or shelves and other boards leave no room for the plates. Nothing is bored for them.`
   return [
@@ -118,7 +118,8 @@ function placeFinding(checked: Checked): Finding[] {
 function plateFinding(checked: Checked): Finding[] {
   const { plateFromFront } = checked.rules.method.hinge
   const off = hangingsOf(checked.parts, checked.fronts).filter(
-    ({ leaf, carrier }) => bored(leaf) > 0 && !carrier.operations.some(isForPlate),
+    ({ leaf, carrier, also = [] }) =>
+      cupsIn(leaf) > 0 && ![carrier, ...also].some(({ operations }) => operations.some(isForPlate)),
   )
   const [first] = off
   if (!first) return []
@@ -135,8 +136,4 @@ function isForPlate(one: Operation): boolean {
 function wanted(leaf: Leaf<Part>, { rules }: Checked): number {
   const kg = leafWeight(leaf, ({ material }) => rules.materials[material]?.density ?? 0)
   return hingesFor(leaf.hinge === 'top' ? leaf.rect.width : leaf.rect.height, kg)
-}
-
-function bored({ operations }: Pick<Part, 'operations'>): number {
-  return operations.filter((one) => one.kind === 'holeRow' && one.purpose === 'hingeCup').length
 }

@@ -2,7 +2,7 @@ import type { CabinetBuild, Rules } from '../cabinets/build'
 import { countedFeet } from '../cabinets/cornerCarcass'
 import { type Hang, hangOf } from '../cabinets/hang'
 import { hingesFor } from '../cabinets/hinge'
-import { leafWeight, leavesOf } from '../cabinets/leaf'
+import { cupsIn, leafWeight, leavesOf } from '../cabinets/leaf'
 import { legsAcross } from '../cabinets/leg'
 import { packedOut } from '../cabinets/slideBoring'
 import type { Part } from '../parts/part'
@@ -53,8 +53,8 @@ function hingesOf({ cabinet, fronts, boards }: CabinetBuild, rules: Rules): Hard
   for (const leaf of leavesOf(boards, fronts)) {
     const { width, height } = leaf.rect
     const kg = leafWeight(leaf, ({ material }) => materials[material]?.density ?? 0)
-    // A flap hangs along its width.
-    const hinges = hingesFor(leaf.hinge === 'top' ? width : height, kg)
+    // A flap hangs along its width, and before two bays it may have one more, which is bored.
+    const hinges = leaf.hinge === 'top' ? Math.max(hingesFor(width, kg), cupsIn(leaf.hung)) : hingesFor(height, kg)
     const hang = hangOf(leaf, hung)
     counts.set(hang, (counts.get(hang) ?? 0) + hinges)
   }

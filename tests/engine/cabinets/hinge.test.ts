@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import type { Board } from '../../../engine/cabinets/board'
+import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { nearestFree } from '../../../engine/cabinets/clearing'
 import { armFor, cupCentre, hingeLine, overlayOf } from '../../../engine/cabinets/hinge'
 import { centresOf, type HolePurpose, type HoleRow } from '../../../engine/cabinets/operation'
+import { hardwareOf } from '../../../engine/hardware/hardwareOf'
+import { partsOf } from '../../../engine/parts/partsOf'
 import { USUAL_HINGE } from '../../../engine/project/machining'
 import { aCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
 
@@ -69,6 +72,24 @@ describe('the cups of a door', () => {
     expect([left!.length, right!.length]).toEqual([2, 2])
     const cups = holes(boardIn(boards, 'flap'), 'hingeCup').map((at) => Number(at.split(',')[1]))
     expect(cups.sort((a, b) => a - b)).toEqual([80, 597 - 80])
+  })
+  it('of a wide flap before two equal bays are two on either shelf, one more than it asks for, and as many are bought', () => {
+    const size = { kind: 'share', share: 1 } as const
+    const rows = [
+      { size, front: { kind: 'open' } },
+      { size, front: { kind: 'door', hinge: 'top' } },
+    ] as const
+    const interior = { fixedShelves: 1, adjustableShelves: 0, partition: { at: 0.5 } }
+    const rules = rulesWith({ hinge: HINGE })
+    const cabinet = aCabinet('upper', { width: 1200, height: 720, front: { kind: 'rows', rows }, interior })
+    const build = buildCabinet(cabinet, rules)
+    const plates = build.boards
+      .filter(({ role }) => role === 'fixedShelf')
+      .map((one) => holes(one, 'hingePlate').length)
+    expect(plates).toEqual([4, 4])
+    expect(holes(boardIn(build.boards, 'flap'), 'hingeCup')).toHaveLength(4)
+    const bought = hardwareOf(build, partsOf(build, rules), rules).filter(({ name }) => / hinge$/.test(name))
+    expect(bought.map(({ quantity }) => quantity)).toEqual([4])
   })
   it('are bored along the upper edge of a flap, whose plates are under the top', () => {
     const front = { kind: 'door', hinge: 'top' } as const

@@ -82,7 +82,7 @@ describe('the forty cabinets', () => {
     expect([...kinds].sort().join(' ')).toBe('appliance blind columns door drawer falseFront open pair pullOut rows')
   })
 
-  it('use every option of every choice of a build method', () => {
+  it('use every option of how carcasses are built, how fronts sit on them and what drawers run on', () => {
     const used = (choice: keyof MethodChoices) => {
       const options = cabinetsOf(fortyCabinets()).flatMap(({ overrides }) => overrides[choice] ?? [])
       const words = options.map((one) => {
