@@ -58,13 +58,18 @@ export class HandlingCount implements Fuss {
   }
 
   cut(level: number, isRip: boolean): number {
-    const mood = (this.round % MOODS) * MINDED
-    if (level > 2) {
-      const size = isRip ? this.width : this.length
-      return mood * (HANDLING.trimmed + (this.trimSeen[size] === this.round ? 0 : HANDLING.trimSizes))
-    }
-    if (isRip) return mood * (HANDLING.rips + (this.widthSeen[this.width] === this.round ? 0 : HANDLING.ripWidths))
-    return this.lengthSeen[this.length] === this.round ? 0 : mood * HANDLING.crosscutLengths
+    return (this.round % MOODS) * MINDED * this.costOf(isRip ? this.width : this.length, level, isRip)
+  }
+
+  /** What it costs to cut a piece of such a size out at a level, one way or the other, beside what is in use already. */
+  costOfCut(size: number, level: number, isRip: boolean): number {
+    return this.costOf(this.numberOf(size), level, isRip)
+  }
+
+  private costOf(size: number, level: number, isRip: boolean): number {
+    if (level > 2) return HANDLING.trimmed + (this.trimSeen[size] === this.round ? 0 : HANDLING.trimSizes)
+    if (isRip) return HANDLING.rips + (this.widthSeen[size] === this.round ? 0 : HANDLING.ripWidths)
+    return this.lengthSeen[size] === this.round ? 0 : HANDLING.crosscutLengths
   }
 
   private handlingOf({ root }: Board): Handling {

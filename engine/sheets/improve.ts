@@ -3,7 +3,7 @@ import { diveFrom } from './dive'
 import { firstWay, type Goal, goalsFor, isBest } from './goal'
 import { HandlingCount, offcutsOn } from './handling'
 import type { JobGoal } from './job'
-import type { Lot } from './lot'
+import { type Lot, partsIn } from './lot'
 import { neaten } from './neaten'
 import type { Known, Plan } from './plan'
 import { type Programme, programmeOf, type Underway } from './programme'
@@ -81,10 +81,6 @@ export function* improve(
     if (best.plan.left.length > 0) return
     yield* keep(goalSearch(goal, work)(saw, best.plan))
   }
-}
-
-function partsIn({ kinds }: Lot): number {
-  return kinds.reduce((sum, { quantity }) => sum + quantity, 0)
 }
 
 /** The linear programme of a lot, where it can help. */

@@ -88,6 +88,10 @@ export function kindsOf(job: SheetJob): PartKind[] {
   return [...single, ...blocks]
 }
 
+export function partsIn({ kinds }: Lot): number {
+  return kinds.reduce((sum, { quantity }) => sum + quantity, 0)
+}
+
 function least(sizes: readonly number[]): number {
   return sizes.reduce((a, b) => Math.min(a, b), Infinity)
 }

@@ -1,5 +1,7 @@
+import { BestStrips } from './bestStrips'
 import { type Board, copyOf, holdNarrow, release } from './cutTree'
 import { HandlingCount, mostLeft, offcutsOn } from './handling'
+import { partsIn } from './lot'
 import type { Plan } from './plan'
 import type { Saw } from './saw'
 import { Search } from './search'
@@ -8,6 +10,12 @@ import { Search } from './search'
 const UNIT = 0.002
 /** Of an offcut that was won before, so much is kept; the rest may go for fewer settings (found by trial). */
 const KEPT = 0.7
+
+/** From so many parts on sheets are ripped anew; with fewer a search part by part does as well (found by trial). */
+const MANY_PARTS = 100
+/** After so many turns without a better plan states are kept that cost so many units more (found by trial). */
+const PATIENCE = 8000
+const LOOSENED = 8
 
 /**
  * On as many sheets, plans that take fewer settings and cuts, and among those plans that leave more in one piece.
@@ -25,6 +33,7 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
   }
   const freed = (board: Board) => (board.isHeld ? release(copyOf(board), lot) : board)
   look.fuss = count
+  const strips = partsIn(lot) >= MANY_PARTS ? new BestStrips(lot, count, random) : null
   const search = new Search(
     lot,
     isOffcutKept ? withOffcutKept(first.boards, saw) : first.boards,
@@ -32,13 +41,18 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
     look,
     random,
     cost,
+    false,
+    strips,
   )
   let best = now
+  let turns = 0
   let next = look.work + chunk
   while (look.work < until) {
     const isKept = search.turn()
+    if (strips && ++turns % PATIENCE === 0) search.loosen(LOOSENED * UNIT)
     if (isKept && search.pool.length === 0 && now < best - 1e-9) {
       best = now
+      turns = 0
       yield { boards: search.settled().map(freed), left: [] }
     }
     if (look.work > next) {

@@ -1,4 +1,5 @@
 import type { Random } from '../basics/random'
+import type { BestStrips } from './bestStrips'
 import { type Board, copyOf, listParts, RIP, type Twig, tidy } from './cutTree'
 import type { Lot } from './lot'
 import { findSpot, type Look, putAt, type Spot } from './spot'
@@ -24,6 +25,8 @@ const PATIENCE = 100
 const IMPATIENCE = 0.02
 /** The same where a state has other costs, which it must not save by leaving parts homeless. */
 const STERN_IMPATIENCE = 0.1
+/** So often sheets are ripped anew where that is asked for. */
+const RIPPED_ANEW = 0.5
 /** Of many sheets only so many are worked on at a time, chosen anew every so many turns (found by trial). */
 const AT_WORK = 30
 const MANY = 45
@@ -75,6 +78,8 @@ export class Search {
     private readonly aside: ((boards: readonly Board[]) => number) | null = null,
     /** Whether what is homeless is counted by parts, and the smallest are placed first. */
     private readonly isCounted = false,
+    /** Rips sheets anew half the time instead of ruining them; not where it is left out. */
+    private readonly strips: BestStrips | null = null,
   ) {
     this.boards = [...boards]
     this.pool = [...pool]
@@ -95,7 +100,8 @@ export class Search {
     this.before.length = 0
     this.pool = poolBefore.slice()
     if (this.random() < DEALT) this.deal()
-    this.ruin()
+    if (this.strips && this.random() < RIPPED_ANEW) this.ripAnew(this.strips)
+    else this.ruin()
     this.recreate()
     if (this.aside) for (const { at } of this.before) tidy(this.boards[at]!, this.lot)
     const cost = this.costNow()
@@ -110,6 +116,11 @@ export class Search {
     if (this.turns % PATIENCE === 0 && !this.isCounted) this.press()
     this.look.work += (this.aside ? DEAR_TURN : TURN) + this.boards.length + 4 * poolBefore.length
     return isKept
+  }
+
+  /** From here on states are kept again that cost more by so much. */
+  loosen(more: number): void {
+    this.late.fill(this.cost + more)
   }
 
   /** Parts that are homeless time and again become urgent, so that the search does not rest where they are left out. */
@@ -186,6 +197,13 @@ export class Search {
       }
     }
     for (const board of pair) tidy(board, this.lot)
+  }
+
+  private ripAnew(strips: BestStrips): void {
+    const { sheets, avoided } = strips.choose(this.boards)
+    const boards = sheets.map((at) => this.mine(at))
+    this.look.work += strips.ripAnew(boards, avoided, this.pool)
+    for (const board of boards) tidy(board, this.lot)
   }
 
   private ruin(): void {

@@ -56,12 +56,13 @@ function boardOf({ way, strips }: PatternSheet, lot: Lot, left: number[], isElse
   return board
 }
 
-function stripTwig(
+/** A strip of these sections as long as its sheet, without the parts of which none is left; its rests are not listed yet. */
+export function stripTwig(
   strip: PatternStrip,
   sheet: { length: number; width: number },
   way: Way,
   left: number[],
-  isElsewhere: readonly boolean[],
+  isElsewhere: readonly boolean[] = [],
 ): Twig {
   const twig =
     way === RIP
