@@ -1,6 +1,7 @@
 import { blindFindings } from './blind'
 import { boringFindings } from './boring'
 import { carryingFindings } from './carrying'
+import { deepRecessFindings } from './deepRecess'
 import { doorFindings } from './door'
 import { drawerFindings } from './drawer'
 import type { Checked, Finding } from './finding'
@@ -28,6 +29,7 @@ export function cabinetFindings(checked: Checked): Finding[] {
     ...drawerFindings(checked),
     ...hangingFindings(checked),
     ...boringFindings(checked),
+    ...deepRecessFindings(checked),
     ...fixingFindings(checked),
     ...narrowFindings(checked),
     ...carryingFindings(checked),
