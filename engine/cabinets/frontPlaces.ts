@@ -50,8 +50,9 @@ function placesIn(place: FrontPlace, carcass: Carcass): FrontPlace[] {
 
 /**
  * The front of a cabinet with its rows at the heights of a neighbour's, the lowest taking what is left. Where the numbers of
- * their rows differ, the topmost row alone is lined up and the others keep their sizes, as far as they leave room. Refused
- * where the tops of the two fronts differ, or where nothing would be left for a row.
+ * their rows differ, the topmost row alone is lined up and the others keep their sizes, as far as they leave room. Fronts that
+ * begin at one height and end at two are lined up from below, where they have as many rows: the topmost takes what is left.
+ * Refused where they neither begin nor end at one height, or where nothing would be left for a row.
  */
 export function linedUpWith(project: Project, cabinet: Cabinet, neighbour: Cabinet): Result<Front> {
   const [own, whole] = [cabinet, neighbour].map((one) => frontPlaces(project, one)[0])
@@ -62,6 +63,8 @@ export function linedUpWith(project: Project, cabinet: Cabinet, neighbour: Cabin
   const say = (length: Mm) => formatWithUnit(length, project.display)
   const [top, other] = [cabinet.bottom + topOf(own.rect), neighbour.bottom + topOf(whole.rect)]
   if (Math.abs(top - other) > 0.01) {
+    const fromBelow = linedUpFromBelow(project, cabinet, neighbour)
+    if (fromBelow) return good(fromBelow)
     return bad(`The fronts of ${markOf(cabinet)} end at ${say(top)}; those of ${markOf(neighbour)} at ${say(other)}.`)
   }
   const heights = rectsOf(project, neighbour).map(({ height }) => height)
@@ -73,6 +76,24 @@ export function linedUpWith(project: Project, cabinet: Cabinet, neighbour: Cabin
     `The topmost row of ${markOf(neighbour)} is ${say(heights[0]!)} high; in ${markOf(cabinet)}, whose front is ` +
       `${say(own.rect.height)} high, nothing would be left for another row.`,
   )
+}
+
+/** All rows but the topmost as high as the neighbour's; null where they are not as many, do not begin at one height, or leave nothing. */
+function linedUpFromBelow(project: Project, cabinet: Cabinet, neighbour: Cabinet): Front | null {
+  const [own, other] = [cabinet, neighbour].map((one) => rectsOf(project, one))
+  const { front } = cabinet
+  if (front.kind !== 'rows' || !own || !other || own.length < 2 || own.length !== other.length) return null
+  const [foot, beside] = [cabinet.bottom + own.at(-1)!.bottom, neighbour.bottom + other.at(-1)!.bottom]
+  if (Math.abs(foot - beside) > 0.01) return null
+  const sizes = other.map(({ height }): FrontRow['size'] => ({ kind: 'fixed', height }))
+  const top = front.rows[0]!.size
+  const lined: Front = {
+    kind: 'rows',
+    rows: front.rows.map((row, at) => {
+      return { ...row, size: at > 0 ? sizes[at]! : top.kind === 'share' ? top : { kind: 'share', share: 1 } }
+    }),
+  }
+  return rectsOf(project, { ...cabinet, front: lined }).every(({ height }) => height > 0) ? lined : null
 }
 
 /** Rows with the topmost at given heights; one of the others takes what is left. */

@@ -94,8 +94,23 @@ describe('lining fronts up with a neighbour', () => {
       message: `The topmost row of B2 is 200 mm high; in B1, whose front is ${HEIGHT - 103} mm high, nothing would be left for another row.`,
     })
   })
-  it('is refused where their tops differ', () => {
-    const lined = linedUpWith(project, base(1, rows(null, null)), base(2, rows(140, null), { height: 900 }))
+  it('goes from below where they begin at one height and end at two', () => {
+    // Above the kick of 100 and with 3 free at the top, less two gaps of 3; the neighbour shares what its first row leaves.
+    const low = (HEIGHT - 103 - 2 * 3 - 140) / 2
+    const neighbour = base(2, rows(140, null, null))
+    const higher = linedUpWith(project, base(1, rows(200, null, null), { height: HEIGHT + 300 }), neighbour)
+    expect(higher).toEqual({ ok: true, value: rows(null, low, low) })
+    const places = (cabinet: Cabinet) => frontPlaces(project, cabinet).map(({ rect }) => rect)
+    const [lined, beside] = [base(1, rows(null, low, low), { height: HEIGHT + 300 }), neighbour].map(places)
+    expect(lined!.slice(2).map(({ bottom, height }) => [bottom, height])).toEqual(
+      beside!.slice(2).map(({ bottom, height }) => [bottom, height]),
+    )
+    expect(lined![1]!.height).toBe(140 + 300)
+  })
+  it('is refused where their tops differ and nothing would be left over the rows from below, or they are not as many', () => {
+    const lower = linedUpWith(project, base(1, rows(null, null), { height: HEIGHT - 140 }), base(2, rows(140, null)))
+    expect(!lower.ok && lower.message).toContain('The fronts of B1 end at ')
+    const lined = linedUpWith(project, base(1, rows(null, null, null)), base(2, rows(140, null), { height: 900 }))
     expect(lined.ok).toBe(false)
     expect(!lined.ok && lined.message).toContain('The fronts of B1 end at ')
   })
