@@ -1,11 +1,17 @@
 import { boxOf } from '../cabinets/boardBox'
 import type { Box } from '../geometry/box'
+import type { Interval } from '../geometry/interval'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
 
 /** A leg of a board through a corner, taken to be borne by its side and by the corner post. */
 export interface LegOfSeat {
+  /** Along its own wall, from the left of the cabinet, or along the other wall, from the corner: as the cabinet's frame has it. */
+  readonly along: 'x' | 'z'
+  /** What bears it at its ends, along its wall. */
+  readonly post: Interval
+  readonly side: Interval
   /** Along its wall, from the post to the side. */
   readonly span: Mm
   /** From its wall to its front edge: of an L that of the leg, of a diagonal as deep as it is in the middle of the span. */
@@ -30,7 +36,9 @@ export function legsOfSeat(top: Part, parts: readonly Part[]): LegOfSeat[] {
   return sides.flatMap(({ box, part }): LegOfSeat[] => {
     const along = part.placement.thickness.endsWith('x') ? 'x' : 'z'
     const span = between(post, box, along)
-    return span > 0 ? [{ span, depth: depthOf(top, box, along, span) }] : []
+    if (span <= 0) return []
+    const [atPost, atSide] = [post, box].map(({ min, max }) => ({ from: min[along], to: max[along] }))
+    return [{ along, post: atPost!, side: atSide!, span, depth: depthOf(top, box, along, span) }]
   })
 }
 

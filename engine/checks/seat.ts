@@ -109,13 +109,13 @@ function cornerSeat(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules' | 'isUn
   return seats.sort((a, b) => givesBy(b) / b.span - givesBy(a) / a.span)[0] ?? null
 }
 
-/** The full top of a base that is low enough to be sat on, under no seat board; in a corner it is judged as if alone. */
+/** The full top of a base that is low enough to be sat on, under no seat board. */
 function fixedSeat({
   cabinet,
   parts,
   isUnderTop,
 }: Pick<Checked, 'cabinet' | 'parts' | 'isUnderTop'>): Part | undefined {
-  const isJudged = cabinet.kind === 'base' && isSeatHigh(cabinet) && (!isUnderTop || cabinet.corner !== null)
+  const isJudged = cabinet.kind === 'base' && isSeatHigh(cabinet) && !isUnderTop
   return isJudged ? withRole(parts, 'top')[0] : undefined
 }
 

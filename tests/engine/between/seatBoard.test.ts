@@ -5,7 +5,7 @@ import { applyEdit } from '../../../engine/project/apply'
 import type { Cabinet, Material, Project } from '../../../engine/project/document'
 import { ownTopEdit } from '../../../engine/project/topOver'
 import { settle } from '../../../engine/units/length'
-import { aWall, cabinet, idOf, type Said, the } from '../../helpers/wall'
+import { aCorner, aWall, cabinet, idOf, OTHER_WALL, type Said, the } from '../../helpers/wall'
 import { figureOf, findingIn, remedied } from '../checks/findings'
 
 const FRONT = 'front' as MaterialId
@@ -139,5 +139,89 @@ describe('a seat board under somebody who sits on it', () => {
     const finding = findingIn(thick, GIVES)!
     expect(finding.remedy!.label).toBe(`Make the seat board BS1 of ${holds} mm`)
     expect(findingIn(remedied(thick, finding), GIVES)).toBeNull()
+  })
+})
+
+describe('a seat board over a bench through a corner', () => {
+  const DEEP = 450
+  const E = valuesOf<Material>(benches([800]).materials).find(({ id }) => id === 'carcass')!.stiffness
+  const inertia = (width: number) => (width * T ** 3) / 12
+  const low: Said = {
+    ...{ height: 432, depth: DEEP, overrides: { baseTop: { kind: 'full' }, back: { kind: 'none' } } },
+    top: { isOver: true, own: { material: FRONT } },
+  }
+  const ofCorner = (width: number, other: number, hand: 'left' | 'right' = 'right', more: Said = {}): Cabinet =>
+    cabinet('B1', {
+      ...{
+        ...low,
+        width,
+        left: hand === 'right' ? 3600 - width : 0,
+        corner: { kind: 'L', hand, other, otherDepth: DEEP },
+      },
+      ...more,
+    })
+  const both = (span: number, over: number) =>
+    (SEATED * span ** 3) / (48 * E * ((over > 0 ? inertia(over) : 0) + inertia(DEEP)))
+  const tell = (project: Project) =>
+    derive(project).problems.flatMap(({ message }) => (/would give/.test(message) ? [message] : []))
+
+  it('gives along the wall that it goes on along with the leg of the top under it, from the post to the side', () => {
+    // The post takes 60 along its own wall, the side is 18.
+    const span = 1100 - 60 - T
+    const finding = findingIn(aCorner(ofCorner(1100, 700)), GIVES)!
+    expect(finding.weight).toBe('mind')
+    expect(figureOf(finding.measure)).toBeCloseTo(both(span, DEEP + 20), 1)
+    expect(figureOf(finding.limit)).toBeCloseTo(span / 144, 1)
+    expect(finding.message).toContain('BS1')
+    expect(finding.message).toContain(
+      'with the leg of the top under it, taken to be borne by the side and the corner post',
+    )
+    // The top alone, 822 long, gives too much, and with the board over it no more.
+    expect(both(900 - 60 - T, 0)).toBeGreaterThan((900 - 60 - T) / 144)
+    expect(both(900 - 60 - T, DEEP + 20)).toBeLessThan((900 - 60 - T) / 144)
+    expect(tell(aCorner(ofCorner(900, 700)))).toEqual([])
+  })
+
+  it.each(['left', 'right'] as const)('counts for nothing over the leg that it begins on, corner at the %s', (hand) => {
+    const wall = hand === 'left' ? { wall: OTHER_WALL } : {}
+    const project = aCorner(ofCorner(hand === 'right' ? 700 : 1000, hand === 'right' ? 1000 : 700, hand, wall))
+    // The wall before has the board that goes on into the corner, whichever of them the bench is at; its post takes 18 of the other leg.
+    const span = 1000 - (hand === 'right' ? T : 60) - T
+    const finding = findingIn(project, /under the seam of its seat board/)!
+    expect(figureOf(finding.measure)).toBeCloseTo(both(span, 0), 1)
+    expect(finding.about).toEqual({ kind: 'cabinet', cabinet: idOf('B1') })
+  })
+
+  it('is made of a thicker board all round the corner, or the carcass of one under a seam', () => {
+    const thicker = (project: Project): Project => {
+      const made = { ...project.materials[FRONT]!, id: 'm30' as MaterialId, name: '30 mm', nominal: 30, thickness: 30 }
+      return { ...project, materials: { ...project.materials, [made.id]: made } }
+    }
+    const round = cabinet('B2', { ...low, wall: OTHER_WALL, left: 700, width: 500 })
+    const whole = thicker(aCorner(ofCorner(1100, 700), round))
+    const finding = findingIn(whole, GIVES)!
+    expect(finding.remedy!.label).toBe('Make the seat board BS1 of 30 mm')
+    const made = remedied(whole, finding)
+    expect(tell(made)).toEqual([])
+    expect(the(made, 'B2').top!.own!.material).toBe('m30')
+    const seam = thicker(aCorner(ofCorner(700, 1000)))
+    const under = findingIn(seam, /under the seam/)!
+    expect(under.remedy!.label).toBe('Make the carcass of B1 of 30 mm')
+    expect(tell(remedied(seam, under))).toEqual([])
+  })
+
+  it('lets the bench beside the corner go on under it past both of its ends', () => {
+    const beside = (clear: number) =>
+      aCorner(
+        ofCorner(700, 700),
+        cabinet('B2', { ...low, left: 3600 - 700 - clear - 2 * T, width: clear + 2 * T }),
+        cabinet('B3', { ...low, left: 3600 - 700 - clear - 2 * T - 300, width: 300 }),
+      )
+    // Longer than holds at the end of a run, and shorter than holds between two others.
+    expect(findingIn(beside(1100), GIVES)).toBeNull()
+    expect(findingIn(benches([300, 1100 + 2 * T]), GIVES)).not.toBeNull()
+    const wide = findingIn(beside(1300), GIVES)!
+    expect(wide.about).toEqual({ kind: 'cabinet', cabinet: idOf('B2') })
+    expect(wide.message).toContain('going on past both ends')
   })
 })
