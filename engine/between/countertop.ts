@@ -72,6 +72,14 @@ export function isOneTop(a: TopStep, b: TopStep): boolean {
   return a.to === b.from && a.level === b.level
 }
 
+/** A top in a corner that another one cannot be bolted to. */
+export interface Unbolted {
+  readonly mark: string
+  readonly thickness: Mm
+  /** Of its underside, from the floor. */
+  readonly level: Mm
+}
+
 /** A run of bases with what it is covered by, in plain measures. */
 export interface TopRun {
   readonly steps: readonly TopStep[]
@@ -88,6 +96,8 @@ export interface TopRun {
   readonly stopped: { readonly left: boolean; readonly right: boolean }
   /** Where the bolts of tops that stop at its front edge are along it. */
   readonly joined: readonly Mm[]
+  /** At whose front edges it stops without the bolts that are wanted: they lie at one height, and these tops do not. */
+  readonly unbolted: readonly Unbolted[]
   readonly countertop: Countertop
   readonly thickness: Mm
   readonly longest: Mm

@@ -7,17 +7,27 @@ import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { formatWithUnit } from '../units/format'
 import { type Mm, settle } from '../units/length'
-import { cutoutBox, isInTop, isTopFree, type TopRun, type TopStep, topDepth, topLength } from './countertop'
+import {
+  cutoutBox,
+  isInTop,
+  isTopFree,
+  type TopRun,
+  type TopStep,
+  topDepth,
+  topLength,
+  type Unbolted,
+} from './countertop'
 import { missingWords } from './seam'
 
 /**
- * Cut-outs that cannot be made, or that the cabinet below is too narrow for, bolts that find no place at a seam, and tops
- * that go on over nothing.
+ * Cut-outs that cannot be made, or that the cabinet below is too narrow for, bolts that find no place at a seam, corners
+ * that get none, and tops that go on over nothing.
  */
 export function topProblems(run: TopRun, missingBolts: number, project: Project): Problem[] {
   return [
     ...run.steps.flatMap((step) => cutoutProblem(step, run, project)),
     ...boltProblem(run, missingBolts, project),
+    ...run.unbolted.flatMap((over) => unboltedProblem(run, over, project)),
     ...bareProblem(run, project),
     ...rearProblem(run, project),
   ]
@@ -55,6 +65,23 @@ function boltProblem({ steps }: TopRun, missing: number, project: Project): Prob
   const message = `${markOf(first)}: ${missingWords(missing)}`
   const told = { measure: `${missing} missing`, limit: 'none', source: GEOMETRY }
   return [{ weight: 'mind', about: { kind: 'cabinet', cabinet: first.id }, message, ...told }]
+}
+
+/** Thicknesses are told; two of one thickness lie at different heights. */
+function unboltedProblem({ steps, thickness, isSeat }: TopRun, over: Unbolted, project: Project): Problem[] {
+  const cabinet = find(project.cabinets, steps[0]!.cabinet)
+  if (!cabinet) return []
+  const say = (length: Mm) => formatWithUnit(length, project.display)
+  const isThickness = thickness !== over.thickness
+  const [own, other] = isThickness ? [thickness, over.thickness] : [steps[0]!.level, over.level]
+  const [its, that] = isThickness
+    ? [`of ${say(own)}`, `of ${say(other)}`]
+    : [`${say(own)} over the floor`, `${say(other)} over the floor`]
+  const message =
+    `${markOf(cabinet)}: its ${isSeat ? 'seat board' : 'countertop'}, ${its}, stops in the corner at the front edge of ${over.mark}, ${that}, and gets no ` +
+    `bolts there: these lie at one height in both. Draw the two together by something else, or make both of one board.`
+  const told = { measure: say(own), limit: say(other), source: GEOMETRY }
+  return [{ weight: 'know', about: { kind: 'cabinet', cabinet: cabinet.id }, message, ...told }]
 }
 
 function cutoutProblem(step: TopStep, run: TopRun, project: Project): Problem[] {

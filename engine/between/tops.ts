@@ -14,6 +14,7 @@ import {
   topDepth,
   topLength,
   topStepOf,
+  type Unbolted,
 } from './countertop'
 import { type BuiltRun, bandingRules, partsOfRun, type RunName, runNamed } from './run'
 import { cabinetsAt, parted, remembered } from './runsAlong'
@@ -162,6 +163,12 @@ function canBeBolted(a: Along, b: Along): boolean {
   return a.thickness === b.thickness && a.steps[0]!.level === b.steps[0]!.level
 }
 
+/** What is told of a top that stops at the front edge of another without bolts, where bolts are wanted. */
+function unboltedTo(over: Along, along: Along, project: Project): Unbolted[] {
+  if (!along.countertop.seamBolts || canBeBolted(along, over)) return []
+  return [{ mark: nameOf(over, project).mark, thickness: over.thickness, level: over.steps[0]!.level }]
+}
+
 /** The upper face of a top, from the floor. */
 function surfaceOf({ steps, thickness }: Along): Mm {
   return settle(steps[0]!.level + thickness)
@@ -207,6 +214,7 @@ function topOf(project: Project, along: Along, { stops, goesOn, joined: joints }
   }
   const isBolted = (stop: Stop | undefined) => stop !== undefined && canBeBolted(along, stop.over)
   const stopped = { left: isBolted(stops.left), right: isBolted(stops.right) }
+  const unbolted = Object.values(stops).flatMap(({ over }) => unboltedTo(over, along, project))
   const start = settle(steps[0]!.from - left)
   const joined = joints.map((place) => settle(place - start)).sort((a, b) => a - b)
   const isSeat = isSeatHigh(project.cabinets[steps[0]!.cabinet]!)
@@ -219,6 +227,7 @@ function topOf(project: Project, along: Along, { stops, goesOn, joined: joints }
     splashPast,
     stopped,
     joined,
+    unbolted,
     countertop,
     thickness,
     longest,

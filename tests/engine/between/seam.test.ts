@@ -8,7 +8,7 @@ import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import { USUAL_SEAM_BOLTS } from '../../../engine/project/between'
 import type { Cutout, Project } from '../../../engine/project/document'
-import { aCorner, aWall, cabinet, OTHER_WALL } from '../../helpers/wall'
+import { aCorner, aWall, cabinet, OTHER_WALL, type Said } from '../../helpers/wall'
 
 const CARCASS = 'carcass' as MaterialId
 const TOP = { material: CARCASS, overhang: 20, ends: 15, splash: 0, banding: 0, seamBolts: USUAL_SEAM_BOLTS }
@@ -86,6 +86,46 @@ describe('the bolts of a seam', () => {
     expect(bores(project).filter((one) => one.startsWith('BT1'))).toEqual(
       [...lines].reverse().map((z) => `BT1-CT1 ${3600 - z}, ${600 - 45}`),
     )
+  })
+
+  describe('in a corner of two tops that do not lie alike', () => {
+    const OAK = 'oak' as MaterialId
+    const b1 = cabinet('B1', { left: 3000, width: 600, depth: 580 })
+    const b2 = (said: Said) => cabinet('B2', { wall: OTHER_WALL, left: 580, width: 700, depth: 540, ...said })
+    const inCorner = (said: Said): Project => {
+      const project = topped(aCorner(b1, b2(said)))
+      const oak = { ...project.materials[CARCASS]!, id: OAK, name: 'Oak', nominal: 40, thickness: 40 }
+      return { ...project, materials: { ...project.materials, [OAK]: oak } }
+    }
+    const told = (project: Project) => derive(project).problems.filter(({ message }) => /gets no bolts/.test(message))
+
+    it('are left out for the thickness, which is told with both', () => {
+      const project = inCorner({ top: { own: { material: OAK } } })
+      expect(bores(project)).toEqual([])
+      expect(told(project)).toMatchObject([
+        {
+          ...{ weight: 'know', about: { kind: 'cabinet', cabinet: 'b2' }, measure: '40 mm', limit: '18 mm' },
+          message: expect.stringMatching(
+            /^B2: its countertop, of 40 mm, stops in the corner at the front edge of BT1, of 18 mm,/,
+          ),
+        },
+      ])
+    })
+
+    it('are left out for the height, which is told in the words of it', () => {
+      const plain = cabinet('B9')
+      const project = inCorner({ height: plain.height + 10 })
+      expect(bores(project)).toEqual([])
+      expect(told(project)).toMatchObject([{ measure: `${plain.height + 10} mm`, limit: `${plain.height} mm` }])
+      expect(told(project)[0]!.message).toContain(`${plain.height} mm over the floor`)
+    })
+
+    it('are missed by nobody where both lie alike, or no bolts are wanted', () => {
+      expect(told(inCorner({}))).toEqual([])
+      const { seamBolts: _, ...plain } = TOP
+      const own = inCorner({ top: { own: { material: OAK } } })
+      expect(told(applyEdit(own, { kind: 'editBetween', change: { countertop: plain } }))).toEqual([])
+    })
   })
 
   it('are bought once for both of its boards', () => {
