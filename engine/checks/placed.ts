@@ -16,6 +16,7 @@ import { landingFindings } from './landing'
 import { lostCutoutFindings } from './lostCutout'
 import { overhangFindings } from './overhang'
 import { overTopFindings } from './overTop'
+import { partedCornerFindings } from './partedCorner'
 import { partedTopFindings } from './partedTop'
 import { seatBoardFindings } from './seatBoard'
 import { seenScrewFindings } from './seenScrews'
@@ -70,6 +71,7 @@ export function topFindings(project: Project, runs: readonly BuiltRun[], cabinet
     ...landingFindings(project, runs),
     ...overTopFindings(project, runs),
     ...partedTopFindings(project, runs),
+    ...partedCornerFindings(project, runs),
     ...sillFindings(project, runs),
     ...seatBoardFindings(project, runs, boardsOf),
   ]

@@ -4,7 +4,7 @@ import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Cabinet, Countertop, Project } from '../../../engine/project/document'
 import { ownTopEdit } from '../../../engine/project/topOver'
-import { aWall, cabinet, idOf, type Said, space, the, withWall } from '../../helpers/wall'
+import { aCorner, aWall, cabinet, idOf, OTHER_WALL, type Said, space, the, withWall } from '../../helpers/wall'
 import { findingIn, remedied } from './findings'
 
 const PARTED = /and part the (countertop|seat board):/
@@ -79,5 +79,68 @@ describe('a narrow gap between two bases', () => {
     expect(findingIn(washer, PARTED)!.message).toMatch(/^B1: 20 mm lie free between it and S1/)
     const low = { height: 432, depth: 450, top: { isOver: true } }
     expect(findingIn(two(15, low, low), PARTED)!.message).toContain('part the seat board: BS1 ends')
+  })
+})
+
+describe('a narrow gap before a countertop that runs into the corner', () => {
+  const CORNER = /before the front edge of BT\d round the corner/
+  /** How far what is at the first wall ends from the front edge, at 580 + 20, of what runs into its right end. */
+  const corner = (gap: number, first: Said = {}, second: Said = {}, ...more: readonly Cabinet[]): Project => {
+    const project = aCorner(
+      cabinet('B1', { left: 3600 - 600 - gap - 700, width: 700, ...first }),
+      cabinet('B2', { wall: OTHER_WALL, left: 0, width: 800, depth: 580, ...second }),
+      ...more,
+    )
+    return applyEdit(project, { kind: 'editBetween', change: { countertop: TOP } })
+  }
+  /** Where the top of the first wall ends. */
+  const end = (project: Project) => {
+    const { place } = derive(project).runs.find(({ mark }) => mark === 'BT1')!
+    return place.left + place.width
+  }
+
+  it('is told where tops do not stand out so far, and filled in one step', () => {
+    const project = corner(25)
+    expect(end(project)).toBe(3600 - 600 - 25 + 15)
+    expect(findingIn(project, CORNER)).toMatchObject({
+      ...{ weight: 'mind', about: { kind: 'cabinet', cabinet: idOf('B1') }, measure: '25 mm', limit: '15 mm' },
+      message:
+        'B1: it ends 25 mm before the front edge of BT2 round the corner, and its countertop BT1 stands out only 15 mm past it: the two are parted there. Nearer than that, or with the gap closed, they meet.',
+      remedy: { label: 'Put a filler at the right of B1' },
+    })
+    const closed = remedied(project, findingIn(project, CORNER)!)
+    // As wide as to the front of B2.
+    expect(the(closed, 'B1').beside.right).toMatchObject({ kind: 'filler', width: 25 + 20 })
+    expect(end(closed)).toBe(3600 - 600)
+    expect(findingIn(closed, CORNER)).toBeNull()
+  })
+
+  it('too narrow for a filler is closed by moving up, and by a wider one where this stands fast', () => {
+    const project = corner(18)
+    expect(findingIn(project, CORNER)!.remedy!.label).toBe('Move B1 to the right, to the front edge of BT2')
+    const moved = remedied(project, findingIn(project, CORNER)!)
+    expect(the(moved, 'B1').left).toBe(3600 - 600 - 700)
+    expect(end(moved)).toBe(3600 - 600)
+    const fast = corner(18, { left: 0, width: 3600 - 600 - 18 })
+    expect(findingIn(fast, CORNER)!.remedy!.label).toBe('Widen B1 to 3000 mm')
+    expect(end(remedied(fast, findingIn(fast, CORNER)!))).toBe(3600 - 600)
+  })
+
+  it('is told at the other wall too, where that ends before the corner', () => {
+    const project = corner(-600, {}, { left: 600 + 30 })
+    const finding = findingIn(project, CORNER)!
+    expect(finding.message).toMatch(/^B2: it ends 30 mm before the front edge of BT1 round the corner/)
+    expect(findingIn(remedied(project, finding), CORNER)).toBeNull()
+  })
+
+  it('is none where they meet, where it is wide, at other levels, in an empty corner, or with something between', () => {
+    expect(findingIn(corner(14.9), CORNER)).toBeNull()
+    expect(findingIn(corner(15), CORNER)).not.toBeNull()
+    expect(findingIn(corner(100), CORNER)).not.toBeNull()
+    expect(findingIn(corner(100.1), CORNER)).toBeNull()
+    expect(findingIn(corner(25, { height: 800 }), CORNER)).toBeNull()
+    expect(findingIn(corner(25, {}, { left: 600 + 25 }), CORNER)).toBeNull()
+    const tall = cabinet('T1', { left: 3600 - 600 - 70, width: 50 })
+    expect(findingIn(corner(80, {}, {}, tall), CORNER)).toBeNull()
   })
 })
