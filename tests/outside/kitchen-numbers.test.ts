@@ -161,7 +161,58 @@ describe('sinks, dishwashers and fridges', () => {
     expect(at(wide, narrow - 1)).toMatchObject({ limit: '457.2 mm' })
     expect(at(wide, narrow - 1)!.source).toContain('LSU AgCenter')
   })
-  // Source: the same, 'Edge of dishwasher within 36 inches of edge of sink'.
+  // Source: NKBA guideline 12: 'continuous countertop at least 36" wide x 24" deep immediately next to a sink'.
+  describe('have 36 by 24 in of countertop to work on next to a sink', () => {
+    const WORK = /to prepare food on/
+    const sink = (left: number, said: Said = {}) => base('B2', left, 600, { cutout: SINK, ...said })
+    /** A metric top of 600 is 24 in deep; beside the sink are 60 of its own base. */
+    const at = (left: number, right: number, depth = 580) =>
+      aWall(base('B1', 1500 - left, left, { depth }), sink(1500, { depth }), base('B3', 2100, right, { depth }))
+    const wide = settle(inch(36) - 60)
+
+    it('at either side of it, one of them for one sink', () => {
+      expect(findingIn(topped(at(500, wide)), WORK)).toBeNull()
+      expect(findingIn(topped(at(wide, 500)), WORK)).toBeNull()
+      const told = findingIn(topped(at(700, wide - 10)), WORK)!
+      expect(told).toMatchObject({ weight: 'know', about: { cabinet: 'b2' }, source: 'NKBA planning guideline 12' })
+      expect([told.measure, told.limit]).toEqual([`${inch(36) - 10} mm`, `${inch(36)} mm`])
+      expect(findingIn(topped(at(500, wide)), /of countertop beside it/)).toBeNull()
+      const second = { ...cabinet('B4', { wall: OTHER_WALL, left: 1200, width: 600, cutout: SINK }) }
+      const more = cabinet('B5', { wall: OTHER_WALL, left: 1800, width: 1000 })
+      const less = cabinet('B6', { wall: OTHER_WALL, left: 700, width: 500 })
+      const both = aCorner(...Object.values(at(700, wide - 10).cabinets), second, more, less)
+      expect(findingIn(topped(both), WORK)).toBeNull()
+    })
+
+    it('as deep', () => {
+      const told = findingIn(topped(at(500, wide, 560)), WORK)!
+      expect([told.measure, told.limit]).toEqual(['580 mm', `${inch(24)} mm`])
+    })
+
+    it('into a corner too, where the top of the other wall is level and nothing is let into it', () => {
+      const round = (cutout: Cutout | null, height = 868) =>
+        topped(
+          aCorner(
+            ...[
+              base('B1', 3000, 600, { depth: 580, height, cutout }),
+              cabinet('B3', { wall: OTHER_WALL, left: 1600, width: 600 }),
+            ],
+            cabinet('B2', { wall: OTHER_WALL, left: 600 + 400, width: 600, cutout: SINK }),
+            cabinet('B4', { wall: OTHER_WALL, left: 600, width: 400 }),
+          ),
+        )
+      // 600 in the corner, 400 and 60 beside the sink.
+      expect(600 + 400 + 60).toBeGreaterThan(inch(36))
+      expect(400 + 60).toBeGreaterThan(inch(18))
+      expect(findingIn(round(null), WORK)).toBeNull()
+      expect(findingIn(round(null), /of countertop beside it/)).toBeNull()
+      // It is told nothing of room to put things down, and the hob is.
+      expect(findingIn(round(HOB), /of countertop beside it/)!.message).toMatch(/^B1/)
+      expect(findingIn(round(HOB), WORK)).not.toBeNull()
+      expect(findingIn(round(null, 878), WORK)).not.toBeNull()
+    })
+  })
+  // Source: LSU AgCenter again, 'Edge of dishwasher within 36 inches of edge of sink'.
   it('have a dishwasher 36 in from the sink at most', () => {
     const far = topped(
       aWall(
