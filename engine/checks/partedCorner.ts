@@ -96,10 +96,9 @@ function partingAt(
   }
   const { ends } = countertopOf(top, project)
   const gap = settle(own.away - through.place.depth)
-  const isPast = other.away - countertopOf(through, project).ends < top.place.depth
-  if (!isPast || gap < ends || gap > MOST_SLIP) return []
+  if (gap < ends || gap > MOST_SLIP) return []
   if (!areTopsLevel(lies(top, own.cabinet), lies(through, other.cabinet))) return []
-  // What stands or reaches in between parts them for good.
+  // The other reaches into the corner before it; what stands or reaches in between parts them for good.
   const { to } = gapsBeside(project, own.cabinet)[own.side]
   const isFree = through.cabinets.some((id) => markOf(find(project.cabinets, id)!) === to)
   return isFree ? [{ top, through, cabinet: own.cabinet, side: own.side, gap, ends }] : []

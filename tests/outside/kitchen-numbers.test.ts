@@ -177,7 +177,7 @@ describe('sinks, dishwashers and fridges', () => {
       expect(told).toMatchObject({ weight: 'know', about: { cabinet: 'b2' }, source: 'NKBA planning guideline 12' })
       expect([told.measure, told.limit]).toEqual([`${inch(36) - 10} mm`, `${inch(36)} mm`])
       expect(findingIn(topped(at(500, wide)), /of countertop beside it/)).toBeNull()
-      const second = { ...cabinet('B4', { wall: OTHER_WALL, left: 1200, width: 600, cutout: SINK }) }
+      const second = cabinet('B4', { wall: OTHER_WALL, left: 1200, width: 600, cutout: SINK })
       const more = cabinet('B5', { wall: OTHER_WALL, left: 1800, width: 1000 })
       const less = cabinet('B6', { wall: OTHER_WALL, left: 700, width: 500 })
       const both = aCorner(...Object.values(at(700, wide - 10).cabinets), second, more, less)
@@ -206,10 +206,26 @@ describe('sinks, dishwashers and fridges', () => {
       expect(400 + 60).toBeGreaterThan(inch(18))
       expect(findingIn(round(null), WORK)).toBeNull()
       expect(findingIn(round(null), /of countertop beside it/)).toBeNull()
-      // It is told nothing of room to put things down, and the hob is.
       expect(findingIn(round(HOB), /of countertop beside it/)!.message).toMatch(/^B1/)
       expect(findingIn(round(HOB), WORK)).not.toBeNull()
       expect(findingIn(round(null, 878), WORK)).not.toBeNull()
+    })
+
+    it('but not into one where something stands in the corner', () => {
+      const said = { wall: OTHER_WALL, depth: 580 }
+      const round = (...more: readonly Cabinet[]) =>
+        topped(
+          aCorner(
+            base('B1', 2700, 600, { depth: 580 }),
+            cabinet('B4', { ...said, left: 598, width: 402 }),
+            cabinet('B2', { ...said, left: 1000, width: 600, cutout: SINK }),
+            cabinet('B3', { ...said, left: 1600, width: 600 }),
+            ...more,
+          ),
+        )
+      expect(findingIn(round(), WORK)).toBeNull()
+      const tall = cabinet('T1', { left: 3300, width: 300, depth: 580 })
+      expect(findingIn(round(tall), WORK)!.measure).toBe(`${60 + 600} mm`)
     })
   })
   // Source: LSU AgCenter again, 'Edge of dishwasher within 36 inches of edge of sink'.

@@ -184,10 +184,13 @@ describe('a seat board over a bench through a corner', () => {
 
   it.each(['left', 'right'] as const)('counts for nothing over the leg that it begins on, corner at the %s', (hand) => {
     const wall = hand === 'left' ? { wall: OTHER_WALL } : {}
-    const project = aCorner(ofCorner(hand === 'right' ? 700 : 1000, hand === 'right' ? 1000 : 700, hand, wall))
+    const project = aCorner(ofCorner(hand === 'right' ? 900 : 1000, hand === 'right' ? 1000 : 900, hand, wall))
     // The wall before has the board that goes on into the corner, whichever of them the bench is at; its post takes 18 of the other leg.
     const span = 1000 - (hand === 'right' ? T : 60) - T
     const finding = findingIn(project, /under the seam of its seat board/)!
+    // The other leg, of 900, would give too much as well if nothing lay over all of it.
+    expect(tell(project)).toEqual([finding.message])
+    expect(both(900 - 60 - T, 0)).toBeGreaterThan((900 - 60 - T) / 144)
     expect(figureOf(finding.measure)).toBeCloseTo(both(span, 0), 1)
     expect(finding.about).toEqual({ kind: 'cabinet', cabinet: idOf('B1') })
   })
