@@ -1,3 +1,4 @@
+import { once } from '../basics/remember'
 import type { FrontFace } from '../cabinets/board'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import { partsOf } from '../parts/partsOf'
@@ -111,12 +112,12 @@ function hingedFinding(one: Standing, side: Side, project: Project, standing: re
   if (!against) return []
   const { gap, words } = against
   const say = sayIn(project.display)
-  const made = fillerRemedy(one, side, { gap, wanted: HANDLE_OUT }, project)
-  const message =
+  const made = once(() => fillerRemedy(one, side, { gap, wanted: HANDLE_OUT }, project))
+  const message = () =>
     `a door hinged at its ${side} opens against ${words}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
-    roomWords(made, hasPair(one.cabinet.front, one.fronts), say.length(settle(HANDLE_OUT - gap)))
+    roomWords(made(), hasPair(one.cabinet.front, one.fronts), say.length(settle(HANDLE_OUT - gap)))
   const told = { message, measure: say.length(gap), limit: say.length(HANDLE_OUT), source: PRACTICE }
-  return [withRemedy(about(one, { weight: 'mind', ...told }), () => made ?? turnRemedy(one, side))]
+  return [withRemedy(about(one, { weight: 'mind', ...told }), () => made() ?? turnRemedy(one, side))]
 }
 
 /** What can be done for a handle: a filler where one fits, else only what is left. */

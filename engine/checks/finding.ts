@@ -1,4 +1,5 @@
 import type { Problem } from '../basics/problem'
+import { once } from '../basics/remember'
 import type { FrontFace } from '../cabinets/board'
 import type { Rules } from '../cabinets/build'
 import type { Part } from '../parts/part'
@@ -35,14 +36,23 @@ export interface Checked {
   readonly wallHeight: Mm | null
 }
 
-/** A finding whose way out is tried when somebody asks for it: while the design changes under the hand nobody does. */
+/**
+ * A finding whose way out is tried when somebody asks for it, and its words are made then too: while the design changes
+ * under the hand nobody does.
+ */
 export function withRemedy(finding: Finding, tried: () => Remedy | null): Finding {
-  let known: Remedy | null | undefined
+  const { weight, about, measure, limit, source } = finding
+  const remedy = once(tried)
   return {
-    ...finding,
+    ...{ weight, about },
+    get message() {
+      return finding.message
+    },
+    ...(measure && { measure }),
+    ...(limit && { limit }),
+    ...(source && { source }),
     get remedy() {
-      if (known === undefined) known = tried()
-      return known ?? undefined
+      return remedy() ?? undefined
     },
   }
 }
@@ -52,10 +62,17 @@ export const FIXING_DEFERS = 'Local codes and the makers of the fixings come fir
 
 export { GEOMETRY, PRACTICE } from '../basics/source'
 
-/** The findings about a cabinet begin with its mark, as those of its build do. */
+/** The findings about a cabinet begin with its mark, as those of its build do. Words that take work are made when asked for. */
 export function about(
   { cabinet, mark }: Pick<Checked, 'cabinet' | 'mark'>,
-  { message, ...rest }: Omit<Finding, 'about'>,
+  { message, ...rest }: Omit<Finding, 'about' | 'message'> & { readonly message: string | (() => string) },
 ): Finding {
-  return { ...rest, about: { kind: 'cabinet', cabinet: cabinet.id }, message: `${mark}: ${message}` }
+  const words = typeof message === 'string' ? () => message : once(message)
+  return {
+    ...rest,
+    about: { kind: 'cabinet', cabinet: cabinet.id },
+    get message() {
+      return `${mark}: ${words()}`
+    },
+  }
 }

@@ -16,16 +16,7 @@ const GRAVITY: Readonly<Record<Problem['weight'], number>> = { know: 0, mind: 1,
 export function guarded(finding: Finding, project: Project, judge: Judge): Finding {
   if (finding.about.kind !== 'cabinet' || !('remedy' in finding)) return finding
   const { cabinet } = finding.about
-  const { weight, about, message, measure, limit, source } = finding
-  const told = {
-    weight,
-    about,
-    message,
-    ...(measure && { measure }),
-    ...(limit && { limit }),
-    ...(source && { source }),
-  }
-  return withRemedy(told, () => {
+  return withRemedy(finding, () => {
     const { remedy } = finding
     return remedy && !doesHarm(remedy, finding, cabinet, project, judge) ? remedy : null
   })
