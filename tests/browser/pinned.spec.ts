@@ -22,6 +22,8 @@ function board(place: Page | Locator, mark: string): Locator {
 test('a board comes from the sheet that is chosen for it, and stays on it while the design goes on', async ({
   shop,
 }) => {
+  // One layout after another is waited for.
+  test.slow()
   await openSheets(shop)
   await board(shop, 'B3-LS').first().click()
   const choice = shop.getByLabel('From sheet')

@@ -44,6 +44,8 @@ async function stopEverySearch(page: Page): Promise<() => Promise<void>> {
 }
 
 test('a kept sheet stays as it is while the others are laid out anew, and is let go again', async ({ shop }) => {
+  // One layout after another is waited for.
+  test.slow()
   await openSheets(shop)
   const free = await otherPictures(shop)
   // A sheet with nothing of U4.
