@@ -147,6 +147,7 @@ export {
   withFrontAt,
   withSizeAt,
 } from './project/frontTree'
+export { chartOf, hingesOfRow } from './project/hingeChart'
 export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
 export {
   baysOf,
@@ -171,6 +172,8 @@ export type {
   FaceFrame,
   Floor,
   FrontBuild,
+  HingeChart,
+  HingeRow,
   JointDepth,
   MethodChoices,
   Nailers,

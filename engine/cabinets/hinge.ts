@@ -1,19 +1,16 @@
 import type { Interval } from '../geometry/interval'
+import { chartOf, hingesOfRow } from '../project/hingeChart'
 import type { HingeRules } from '../project/method'
-import { inch, type Mm, settle } from '../units/length'
-import { KG_PER_POUND } from '../units/weight'
+import { type Mm, settle } from '../units/length'
 
-/** In pounds and inches, as the chart is printed. Source: a hinge maker's chart of hinges by door height and weight. */
-const HINGES: readonly { readonly to: Mm; readonly kg: number; readonly hinges: number }[] = [
-  { to: inch(40), kg: 15 * KG_PER_POUND, hinges: 2 },
-  { to: inch(60), kg: 30 * KG_PER_POUND, hinges: 3 },
-  { to: inch(80), kg: 45 * KG_PER_POUND, hinges: 4 },
-  { to: inch(100), kg: 60 * KG_PER_POUND, hinges: 5 },
-]
-
-/** The height and the weight of a door each ask for a number of hinges, and the larger holds. */
-export function hingesFor(height: Mm, kg: number): number {
-  return HINGES.find((row) => height <= row.to && kg < row.kg)?.hinges ?? HINGES.at(-1)!.hinges + 1
+/**
+ * The height of a door, or the length of a flap along its hinges, and its weight in kg each ask for a number of hinges, and
+ * the larger holds. One more than the chart of the method has where it is off the chart.
+ */
+export function hingesFor(height: Mm, kg: number, hinge: HingeRules): number {
+  const chart = chartOf(hinge)
+  const row = chart.findIndex((one) => height <= one.height && kg < one.weight)
+  return hingesOfRow(row === -1 ? chart.length : row)
 }
 
 /** How the arm of a hinge is bent: for doors that cover a whole edge, that share one, that stand between the sides. */

@@ -44,7 +44,7 @@ export function withCups(
     const inHung = wholeOf(leaf.hung, axis, carcass)
     const half = hingeRoom(hinge) / 2
     const within = { from: settle(inHung.from + half), to: settle(inHung.to - half) }
-    const wishes = hingeLine(range, hingesFor(range.to - range.from, weightOf(leaf)), hinge)
+    const wishes = hingeLine(range, hingesFor(range.to - range.from, weightOf(leaf), hinge), hinge)
     const middles = spreadOver(wishes, along(range, axis), hingeRoom(hinge), (wish, taken, rather) =>
       nearestFree(wish, taken, within, rather),
     )
@@ -170,7 +170,7 @@ function middlesOf(
     (one) => one.carrier.role === carrier.role && one.carrier.number === carrier.number && one.face === face,
   )
   const there = [...others.map(({ middle }) => middle), ...own].map((middle) => beside(middle, hingeRoom(hinge)))
-  const wishes = hingeLine(leafRange, hingesFor(leafRange.to - leafRange.from, kg), hinge)
+  const wishes = hingeLine(leafRange, hingesFor(leafRange.to - leafRange.from, kg, hinge), hinge)
   const here = wishes.filter((wish) => isNearest(hanging, wish))
   return spreadOver(here, along(leafRange, line.axis), hingeRoom(hinge), (wish, placed, rather) => {
     const plates = [...there, ...placed]

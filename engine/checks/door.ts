@@ -3,13 +3,14 @@ import type { FrontFace } from '../cabinets/board'
 import { hingesFor } from '../cabinets/hinge'
 import { leafWeight, leavesOf } from '../cabinets/leaf'
 import type { Rect } from '../geometry/rect'
+import { chartOf, hingesOfRow, USUAL_CHART } from '../project/hingeChart'
+import { isSame } from '../project/settled'
 import { type Mm, settle } from '../units/length'
 import { about, type Checked, type Finding, PRACTICE } from './finding'
 import { sayIn } from './say'
 
 const HINGE_CHART = "a hinge maker's chart of hinges by door height and weight"
-/** The chart ends with five hinges; `hingesFor` says one more where it has no answer. */
-const MOST_HINGES = 5
+const OWN_CHART = 'the chart of hinges of the build method'
 
 /** Higher doors of sheet goods bow with the seasons, the more the narrower they are. Common practice, no source. */
 const BOWS_OVER: Mm = 1600
@@ -56,14 +57,17 @@ function hingeFinding(doors: readonly Door[], checked: Checked): Finding[] {
   if (!heaviest) return []
   const { part, kg } = heaviest
   const say = sayIn(checked.display)
-  const hinges = hingesFor(part.length, kg)
+  const { hinge } = checked.rules.method
+  const chart = chartOf(hinge)
+  const most = hingesOfRow(chart.length - 1)
+  const hinges = hingesFor(part.length, kg, hinge)
   const door = `a door of ${say.length(part.length)} x ${say.length(part.width)} weighs ${say.weight(kg)}`
-  const common = { measure: say.weight(kg), source: HINGE_CHART }
-  if (hinges > MOST_HINGES) {
-    const message = `${door}; no number of hinges on the chart carries it: ${MOST_HINGES} are the most. Divide it, or make it lighter.`
-    return [about(checked, { ...common, weight: 'stop', message, limit: `${MOST_HINGES} hinges` })]
+  const common = { measure: say.weight(kg), source: isSame(chart, USUAL_CHART) ? HINGE_CHART : OWN_CHART }
+  if (hinges > most) {
+    const message = `${door}; no number of hinges on the chart carries it: ${most} are the most. Divide it, or make it lighter.`
+    return [about(checked, { ...common, weight: 'stop', message, limit: `${most} hinges` })]
   }
-  const byHeight = hingesFor(part.length, 0)
+  const byHeight = hingesFor(part.length, 0, hinge)
   if (hinges <= byHeight) return []
   const message = `${door}, so it takes ${hinges} hinges; by its height ${byHeight} would do.`
   return [about(checked, { ...common, weight: 'know', message, limit: `${hinges} hinges` })]

@@ -135,5 +135,5 @@ function isForPlate(one: Operation): boolean {
 
 function wanted(leaf: Leaf<Part>, { rules }: Checked): number {
   const kg = leafWeight(leaf, ({ material }) => rules.materials[material]?.density ?? 0)
-  return hingesFor(leaf.hinge === 'top' ? leaf.rect.width : leaf.rect.height, kg)
+  return hingesFor(leaf.hinge === 'top' ? leaf.rect.width : leaf.rect.height, kg, rules.method.hinge)
 }

@@ -18,12 +18,12 @@ export function cornerHinges({ cabinet, boards }: CabinetBuild, rules: Rules): H
   if (hung.length === 0) return []
   const densityOf = ({ material }: Board) => materials[material]?.density ?? 0
   const weightOf = (leaf: readonly Board[]) => leafWeight({ boards: leaf }, densityOf)
-  const quantity = hingesFor(heightOf(hung), weightOf([...hung, ...folded]))
+  const quantity = hingesFor(heightOf(hung), weightOf([...hung, ...folded]), method.hinge)
   const [on, plates] = method.faceFrame ? [ON_FRAME, 0] : ['', quantity]
   if (cabinet.corner?.kind === 'diagonal') {
     return [{ name: `hinge for a diagonal door${on}`, quantity, length: null }, hingePlates(plates, rules)]
   }
-  const between = folded.length > 0 ? hingesFor(heightOf(folded), weightOf(folded)) : 0
+  const between = folded.length > 0 ? hingesFor(heightOf(folded), weightOf(folded), method.hinge) : 0
   return [
     { name: `wide-angle hinge for folding doors${on}`, quantity, length: null },
     { name: 'hinge between folding leaves', quantity: between, length: null },

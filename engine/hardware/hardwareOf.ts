@@ -54,7 +54,10 @@ function hingesOf({ cabinet, fronts, boards }: CabinetBuild, rules: Rules): Hard
     const { width, height } = leaf.rect
     const kg = leafWeight(leaf, ({ material }) => materials[material]?.density ?? 0)
     // A flap hangs along its width, and before two bays it may have one more, which is bored.
-    const hinges = leaf.hinge === 'top' ? Math.max(hingesFor(width, kg), cupsIn(leaf.hung)) : hingesFor(height, kg)
+    const hinges =
+      leaf.hinge === 'top'
+        ? Math.max(hingesFor(width, kg, method.hinge), cupsIn(leaf.hung))
+        : hingesFor(height, kg, method.hinge)
     const hang = hangOf(leaf, hung)
     counts.set(hang, (counts.get(hang) ?? 0) + hinges)
   }
@@ -72,11 +75,11 @@ function nameOfHinge(hang: Hang, { method: { faceFrame }, display = PLAIN_MM }: 
 }
 
 /** A lid hangs along its length, and stays hold it open. */
-function lidHardware(parts: readonly Part[], { materials }: Rules): HardwareRow[] {
+function lidHardware(parts: readonly Part[], { method, materials }: Rules): HardwareRow[] {
   const lids = parts.filter(({ role }) => role === 'lid')
   const hinges = lids.reduce((sum, { length, width, thickness, material }) => {
     const kg = ((length * width * thickness) / 1e9) * (materials[material]?.density ?? 0)
-    return sum + hingesFor(length, kg)
+    return sum + hingesFor(length, kg, method.hinge)
   }, 0)
   return [
     { name: 'lid hinge', quantity: hinges, length: null },

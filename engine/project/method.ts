@@ -218,6 +218,17 @@ export interface DrawerRules {
   readonly bottomPlay: Mm
 }
 
+/** What a number of hinges carries. */
+export interface HingeRow {
+  /** The highest door; along the hinges of a flap. */
+  readonly height: Mm
+  /** In kg: a door that weighs as much has one more. */
+  readonly weight: number
+}
+
+/** Rows for 2, 3, 4 and 5 hinges, each above the one before it. */
+export type HingeChart = readonly [HingeRow, HingeRow, HingeRow, HingeRow]
+
 /** How doors and flaps hang: what is bored for a hinge, and how far its door then covers the carcass. */
 export interface HingeRules {
   readonly cupDiameter: Mm
@@ -253,6 +264,8 @@ export interface HingeRules {
    * plate's holes so far from the edge of the other leaf. What a method does not say is what is usual.
    */
   readonly foldFromEdge?: Mm
+  /** How many hinges a door has by its height and its weight. `USUAL_CHART` where it is left out. */
+  readonly chart?: HingeChart
 }
 
 /** How the slides of drawers are screwed to the boards beside them. */

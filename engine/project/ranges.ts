@@ -1,5 +1,7 @@
 import type { Mm } from '../units/length'
+import { notRising } from './hingeChart'
 import { LIMITS } from './limits'
+import type { HingeRow } from './method'
 
 /** From the least to the most that a number of the document may be; lengths are in mm. */
 export interface Range {
@@ -59,6 +61,8 @@ export const RANGES = {
   price: { least: 0, most: 1_000_000 },
   quantity: { least: 0, most: 100_000, isWhole: true },
   copies: { least: 1, most: 10_000, isWhole: true },
+  /** Of a door, in kg. */
+  weight: { least: 0.1, most: 500 },
   loadClass: { least: 1, most: 1000 },
   onePersonLift: { least: 0, most: 500 },
   teeth: { least: 1, most: 500, isWhole: true },
@@ -92,8 +96,14 @@ export function isSavable(value: unknown, field?: string): boolean {
 function areNumbersSavable(value: unknown, isInside: boolean): boolean {
   if (typeof value !== 'object' || value === null) return true
   return Object.entries(value).every(([field, inner]) => {
-    return typeof inner === 'number' ? isInRange(inner, rangeOf(field, isInside)) : areNumbersSavable(inner, true)
+    if (typeof inner === 'number') return isInRange(inner, rangeOf(field, isInside))
+    return areNumbersSavable(inner, true) && (field !== 'chart' || isRising(inner))
   })
+}
+
+/** A chart of hinges, which what reads a file would refuse otherwise; null where a cabinet does without. */
+function isRising(chart: unknown): boolean {
+  return !Array.isArray(chart) || notRising(chart as HingeRow[]) === null
 }
 
 function rangeOf(field: string | undefined, isInside: boolean): Range {

@@ -1,5 +1,18 @@
 import { z } from 'zod'
+import { hingesOfRow, notRising } from './hingeChart'
 import { field, measure } from './savedNumber'
+
+const CHART_FORM = 'it must be a list of four rows: for 2, 3, 4 and 5 hinges'
+const row = z.strictObject({ height: measure, weight: field('weight') })
+
+/** A chart of hinges; one that does not rise is refused by the first measure that does not. */
+export const savedChart = z.tuple([row, row, row, row], { error: CHART_FORM }).check(({ value, issues }) => {
+  const fault = notRising(value)
+  if (!fault) return
+  const { row: at, field: name, limit } = fault
+  const message = `it must be above ${limit} ${name === 'height' ? 'mm' : 'kg'}, the ${name} for ${hingesOfRow(at - 1)} hinges`
+  issues.push({ code: 'custom', input: value, path: [at, name], message })
+})
 
 /** What a build method bores for hardware, as a file has it. */
 export const savedMachining = {
@@ -23,6 +36,7 @@ export const savedMachining = {
     fullCrank: measure,
     sideAdjustment: measure,
     foldFromEdge: measure.optional(),
+    chart: savedChart.optional(),
   }),
   slides: z.strictObject({
     lineUp: measure,

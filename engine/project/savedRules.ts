@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { savedLegs, savedPockets } from './savedFixing'
-import { savedMachining } from './savedMachining'
+import { savedChart, savedMachining } from './savedMachining'
 import { field, measure } from './savedNumber'
 import { flag, oneOf } from './savedWord'
 
@@ -46,7 +46,7 @@ export const savedOwnRules = {
   banding: banding.extend({ ends: ends.nullable() }).partial(),
   fronts: fronts.partial(),
   drawers: drawers.partial(),
-  hinge: hinge.partial(),
+  hinge: hinge.extend({ chart: savedChart.nullable() }).partial(),
   legs: legs.partial(),
   pockets: savedPockets.partial(),
 }

@@ -7,6 +7,7 @@ const NOT_LENGTHS = new Set([
   'share',
   'price',
   'density',
+  'weight',
   'stiffness',
   'across',
   'moisture',

@@ -61,6 +61,31 @@ test('a change of the method in use waits for a yes, by hand or by Enter, and Es
   await expect(button(shop, /^Undo/)).toBeDisabled()
 })
 
+test('the chart of hinges is the maker’s to change, row by row and rising', async ({ shop }) => {
+  await openMethods(shop)
+  const height = choice(shop, '2 hinges up to a height of')
+  await expect(height).toHaveValue('1016')
+  await type(height, '1600')
+  await expect(shop.getByText('The height for 2 hinges is 1600 mm; it must be below 1524 mm, which is for 3.')).toBeVisible()
+  await shop.keyboard.press('Escape')
+  const weight = choice(shop, '3 hinges below a weight of, kg')
+  // 30 lb; the rows beside it are 15 and 45 lb, 6.8 and 20.4 kg.
+  await expect(weight).toHaveValue('13.6')
+  await type(weight, '6.8')
+  await expect(shop.getByText('3 hinges below a weight of, kg is 6.8; it must be at least 6.9.')).toBeVisible()
+  await type(weight, '20.4')
+  await expect(shop.getByText('3 hinges below a weight of, kg is 20.4; it can be at most 20.3.')).toBeVisible()
+  await shop.keyboard.press('Escape')
+
+  await openTab(shop, 'Hardware')
+  const hinges = shop.getByRole('row', { name: /full overlay hinge/ }).first()
+  const before = await hinges.innerText()
+  await type(height, '300')
+  await button(shop, 'Apply').click()
+  await expect(height).toHaveValue('300')
+  await expect(hinges).not.toHaveText(before)
+})
+
 test('sides are balanced by one choice, with the plates of hinges in their grid', async ({ shop }) => {
   await openMethods(shop)
   const inGrid = shop.getByRole('region', { name: 'Project' }).getByLabel('Hinge plates sit in the grid')

@@ -18,6 +18,7 @@ import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import { ownTitle, Reset } from '../ui/Reset'
+import { HingeChartRows } from './HingeChartRows'
 import { RULES } from './rules'
 import { common } from './shaping'
 
@@ -62,6 +63,14 @@ export function RuleRows(props: RuleRowsProps) {
           most={45}
           onNumber={(angle) => put('angle', angle)}
           {...ownOf('angle', props)}
+        />
+      )}
+      {set === 'hinge' && (
+        <HingeChartRows
+          methods={methods}
+          display={display}
+          own={ownOf('chart', props)}
+          onChart={(chart) => put('chart', chart)}
         />
       )}
       {set === 'shelves' && <BalanceRows {...props} />}

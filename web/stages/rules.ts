@@ -112,6 +112,7 @@ const WORDS: Readonly<Record<string, string>> = {
   'banding.ends': 'Ends of sides',
   'banding.isInFinishedSize': 'Boards are cut smaller by it',
   'shelves.balance': 'Rows of holes',
+  'hinge.chart': 'How many',
   'slides.loadClass': 'A pair carries',
   'slides.extension': 'Drawers come out',
   'pockets.angle': 'Angle',

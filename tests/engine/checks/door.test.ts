@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { applyEdit } from '../../../engine/project/apply'
+import { USUAL_CHART } from '../../../engine/project/hingeChart'
 import { begin, make, undo } from '../../../engine/project/history'
+import type { HingeChart } from '../../../engine/project/method'
 import { aWall, cabinet, the } from '../../helpers/wall'
 import { figureOf, findingIn, remedied } from './findings'
 
@@ -27,6 +30,29 @@ describe('the hinges of a door', () => {
     const finding = findingIn(withDoor('T1', 1200, 2390), /no number of hinges/)
     expect(finding?.weight).toBe('stop')
     expect(figureOf(finding?.measure)).toBeCloseTo(kgOf(1200, 2390), 1)
+    expect(finding?.source).toBe("a hinge maker's chart of hinges by door height and weight")
+  })
+
+  it('are judged by the chart of the method where it has one', () => {
+    const hungBy = (
+      weights: readonly [number, number, number, number],
+      mark: string,
+      width: number,
+      height: number,
+    ) => {
+      const project = withDoor(mark, width, height)
+      const { id, hinge } = project.methods[project.method]!
+      const chart = USUAL_CHART.map((row, at) => ({ ...row, weight: weights[at] })) as unknown as HingeChart
+      return applyEdit(project, { kind: 'editMethod', id, change: { hinge: { ...hinge, chart } } })
+    }
+    // 868 high it weighs 5.6 kg: fine by the usual chart, and by one of weaker hinges it takes four.
+    const own = 'the chart of hinges of the build method'
+    const four = findingIn(hungBy([3, 5, 7, 9], 'B1', 600, 868), /takes 4 hinges; by its height 2 would do/)
+    expect(four).toMatchObject({ weight: 'know', limit: '4 hinges', source: own })
+    const none = findingIn(hungBy([1, 2, 3, 4], 'B1', 600, 868), /no number of hinges/)
+    expect(none).toMatchObject({ weight: 'stop', limit: '5 hinges', source: own })
+    // What is off the usual chart by its weight hangs on stronger ones.
+    expect(findingIn(hungBy([30, 40, 50, 60], 'T1', 1200, 2390), /no number of hinges|takes \d hinges/)).toBeNull()
   })
 
   it('do not fit one above another on a door lower than twice their distance from an end', () => {

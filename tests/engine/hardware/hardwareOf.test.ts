@@ -6,6 +6,7 @@ import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
 import { USUAL_FIXINGS } from '../../../engine/project/fixing'
 import { USUAL_HINGE, USUAL_SLIDES } from '../../../engine/project/machining'
+import type { HingeChart } from '../../../engine/project/method'
 import { inch } from '../../../engine/units/length'
 import { aCabinet, type MethodChanges, rulesWith } from '../../helpers/cabinets'
 import { FRAME } from '../../helpers/frames'
@@ -21,8 +22,55 @@ function told(cabinet: Cabinet, changes: MethodChanges = {}): string[] {
 describe('the hinges of a door', () => {
   // Source: a hinge maker's chart: to 40 in or under 15 lb two, 60 in or 30 lb three, 80 in or 45 lb four, 100 in or 60 lb five.
   it('are counted by its height or its weight, whichever asks for more', () => {
-    expect([39, 41, 79, 99].map((height) => hingesFor(inch(height), 3))).toEqual([2, 3, 4, 5])
-    expect([6, 7, 14, 21].map((kg) => hingesFor(inch(30), kg))).toEqual([2, 3, 4, 5])
+    expect([39, 41, 79, 99].map((height) => hingesFor(inch(height), 3, USUAL_HINGE))).toEqual([2, 3, 4, 5])
+    expect([6, 7, 14, 21].map((kg) => hingesFor(inch(30), kg, USUAL_HINGE))).toEqual([2, 3, 4, 5])
+    // 15, 30, 45 and 60 lb, 0.45359237 kg each, are no longer under themselves; 40 in and so on still carry.
+    expect([15, 30, 45, 60].map((lb) => hingesFor(inch(30), lb * 0.45359237, USUAL_HINGE))).toEqual([3, 4, 5, 6])
+    expect([40, 60, 80, 100].map((height) => hingesFor(inch(height), 3, USUAL_HINGE))).toEqual([2, 3, 4, 5])
+  })
+
+  it('are as many as the chart of the method asks for, bored and bought', () => {
+    const chart: HingeChart = [
+      { height: 500, weight: 9 },
+      { height: 600, weight: 11 },
+      { height: 1900, weight: 13 },
+      { height: 2400, weight: 30 },
+    ]
+    const hinge = { ...USUAL_HINGE, chart }
+    expect([500, 501, 601, 1901, 2401].map((height) => hingesFor(height, 3, hinge))).toEqual([2, 3, 4, 5, 6])
+    expect([8.9, 9, 11, 13, 30].map((kg) => hingesFor(400, kg, hinge))).toEqual([2, 3, 4, 5, 6])
+
+    const cabinet = aCabinet('base', { front: { kind: 'door', hinge: 'left' } })
+    const bored = (changes: MethodChanges) => {
+      const rules = rulesWith(changes)
+      return partsOf(buildCabinet(cabinet, rules), rules)
+        .flatMap(({ operations }) => operations)
+        .filter((one) => one.kind === 'holeRow' && one.purpose === 'hingeCup').length
+    }
+    // Its door is over 600 high, and by the usual chart under 40 in and 15 lb.
+    expect([bored({}), bored({ hinge })]).toEqual([2, 4])
+    expect(told(cabinet)[0]).toBe('2 full overlay hinge')
+    expect(told(cabinet, { hinge }).slice(0, 2)).toEqual(['4 full overlay hinge', '4 hinge plate, 0 mm high'])
+  })
+
+  it('are as many on lids, flaps and both leaves of a corner by the same chart', () => {
+    const chart: HingeChart = [
+      { height: 100, weight: 100 },
+      { height: 200, weight: 110 },
+      { height: 300, weight: 120 },
+      { height: 3000, weight: 130 },
+    ]
+    const hinge = { ...USUAL_HINGE, chart }
+    const lid = aCabinet('base', { height: 450 })
+    expect(told(lid, { hinge, baseTop: { kind: 'lid', width: 60 } })).toContain('5 lid hinge')
+    const flap = aCabinet('upper', { front: { kind: 'door', hinge: 'top' }, width: 900, height: 400 })
+    expect(told(flap, { hinge })[0]).toBe('5 full overlay hinge')
+    const corner = { kind: 'L', hand: 'left', other: 860, otherDepth: 560 } as const
+    const folding = aCabinet('base', { width: 920, corner, front: { kind: 'door', hinge: 'left' } })
+    expect(told(folding, { hinge }).slice(0, 2)).toEqual([
+      '5 wide-angle hinge for folding doors',
+      '5 hinge between folding leaves',
+    ])
   })
 })
 
