@@ -1,6 +1,6 @@
-import type { BoardRole } from './board'
+import type { Board, BoardRole } from './board'
 
-/** What the maker calls a board, without its cabinet. */
+/** What the maker calls a kind of board, without its cabinet. */
 export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   leftSide: 'left side',
   rightSide: 'right side',
@@ -58,6 +58,12 @@ export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   drawerBottom: 'drawer bottom',
   insertEnd: 'insert end',
   insertDivider: 'insert divider',
+}
+
+/** What the maker calls one board: the sides of a drawer box mirror each other, and the left one of box n is numbered 2n - 1. */
+export function boardName({ role, number }: Pick<Board, 'role' | 'number'>): string {
+  if (role !== 'drawerSide') return ROLE_NAMES[role]
+  return `${number % 2 === 1 ? 'left' : 'right'} ${ROLE_NAMES.drawerSide}`
 }
 
 /** The five boards of a drawer box, by what they are. */

@@ -148,7 +148,7 @@ function withPart(group: Group, part: Part): Group {
   }
 }
 
-/** To the saw a left side is a side. */
+/** To the saw a left side is a side, of a carcass and of a drawer box. */
 function sawName(role: BoardRole): string {
   return role === 'leftSide' || role === 'rightSide' ? 'side' : ROLE_NAMES[role]
 }

@@ -1,7 +1,7 @@
 import type { PartId } from '../basics/id'
 import type { Board, BoardRole } from '../cabinets/board'
 import type { CabinetBuild, Rules } from '../cabinets/build'
-import { ROLE_NAMES } from '../cabinets/role'
+import { boardName, ROLE_NAMES } from '../cabinets/role'
 import { cutSize } from './cutSize'
 import { ROLE_MARKS, SEVERAL } from './marks'
 import type { Part, PartBank } from './part'
@@ -20,7 +20,7 @@ export function partsOf(build: CabinetBuild, { method, materials }: Rules): Part
       id: `${build.cabinet.id}/${place}` as PartId,
       owner: build.cabinet.id,
       mark: `${build.mark}-${ROLE_MARKS[board.role]}${counts.get(board.role)! > 1 ? board.number : ''}`,
-      name: ROLE_NAMES[board.role],
+      name: boardName(board),
       cutLength: cut.length,
       cutWidth: cut.width,
       ...(cut.sawnIn > 0 ? { sawnIn: cut.sawnIn } : {}),

@@ -115,6 +115,8 @@ describe('a cabinet after the saw', () => {
   it('has its drawer boxes measured across, since 1/16 in too much binds', () => {
     const [step] = stepsOf({}, { front: { kind: 'drawer' } }).filter(({ stage }) => stage === 'drawer boxes')
     expect(step!.text).toContain('and its width: 1.6 mm too much and its slides bind')
+    expect(step!.text).toContain('left drawer side')
+    expect(step!.text).toContain('right drawer side')
   })
 
   it('has a plinth glued and clamped, since nothing is bored to screw it', () => {

@@ -32,6 +32,13 @@ function told({ mark, quantity, name, length, width, bandedEdges, cabinets }: Cu
 describe('a cut list', () => {
   const list = cutListOf([upper(1), upper(2), upper(3, { width: 500 })], RULES.materials)
 
+  it('has both sides of a drawer box on one row, as those of a carcass', () => {
+    const chest = withParts(aCabinet('base', { front: { kind: 'drawer' } }))
+    const drawerSides = chest.parts.filter(({ role }) => role === 'drawerSide').map(({ id }) => id)
+    const rows = cutListOf([chest], RULES.materials).rows.filter(({ name }) => name.includes('drawer side'))
+    expect(rows.map(({ name, parts }) => ({ name, parts }))).toEqual([{ name: 'drawer side', parts: drawerSides }])
+  })
+
   it('puts equal boards of all cabinets on one row, the longest first, material by material', () => {
     // Sides are 330 - 6 deep and lose 1 to their band; bottoms and tops are 36 shorter than the cabinet is wide.
     expect(list.rows.map(told)).toEqual([

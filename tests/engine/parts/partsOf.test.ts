@@ -60,6 +60,25 @@ describe('the parts of a cabinet', () => {
     const bound = partsOf(buildCabinet(cabinet, without), without).filter(({ isGrainBound }) => !isGrainBound)
     expect(bound.map(({ name }) => name)).toEqual(['back'])
   })
+  it('of a drawer box tell its left side from its right one, by ids and marks that count both', () => {
+    const chest = aCabinet('base', { id: 'k4' as CabinetId, number: 4, front: { kind: 'drawer' } })
+    const sides = partsOf(buildCabinet(chest, rules), rules).filter(({ role }) => role === 'drawerSide')
+    expect(sides.map(({ id, mark, name }) => `${id} ${mark} ${name}`)).toEqual([
+      'k4/drawer-side-1 B4-DS1 left drawer side',
+      'k4/drawer-side-2 B4-DS2 right drawer side',
+    ])
+  })
+  it('of every drawer box have the left side on the left', () => {
+    for (let seed = 0; seed < 100; seed++) {
+      const any = anyCabinet(randomFrom(seed))
+      const all = partsOf(buildCabinet(any.cabinet, any.rules), any.rules)
+      for (const bottom of all.filter(({ role }) => role === 'drawerBottom')) {
+        const boxSides = all.filter((one) => one.role === 'drawerSide' && Math.ceil(one.number / 2) === bottom.number)
+        const fromLeft = boxSides.sort((a, b) => a.placement.origin.x - b.placement.origin.x).map(({ name }) => name)
+        expect(fromLeft, `seed ${seed}`).toEqual(['left drawer side', 'right drawer side'])
+      }
+    }
+  })
   it('have ids and marks of their own in every cabinet', () => {
     for (let seed = 0; seed < 300; seed++) {
       const any = anyCabinet(randomFrom(seed))
