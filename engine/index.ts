@@ -66,7 +66,7 @@ export { buyList, costOfLines, inOrderOf, onHandList, sheetCost, type TakenLine,
 export { cutListCsv } from './export/csv'
 export { svgOf } from './export/svg'
 export { type Placement, toCabinet, turned } from './geometry/placement'
-export type { Rect } from './geometry/rect'
+export { type Rect, rectsOverlap, rightOf, topOf } from './geometry/rect'
 export { type Axis, unit, type Vec3 } from './geometry/vector'
 export { type HardwareTotal, hardwareList } from './hardware/hardwareList'
 export { boughtFor } from './hardware/seamBolts'

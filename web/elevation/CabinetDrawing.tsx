@@ -6,12 +6,14 @@ import {
   type FrontFace,
   type Mm,
   type Part,
-  pullsIn,
+  rightOf,
 } from '../../engine/index'
 import { ApplianceDrawing } from './ApplianceDrawing'
 import styles from './Elevation.module.css'
 import { FaceFrameDrawing, FivePartDrawing } from './FrameDrawing'
+import { MARK_PX, markPlace } from './markPlace'
 import { Pulls } from './Pulls'
+import { drawerLine, isBoredForPulls, pullsBefore } from './pullShapes'
 
 interface CabinetDrawingProps {
   readonly built: DerivedCabinet
@@ -60,26 +62,28 @@ const Face = memo(function Face({ built, kick, mmPerPx }: FaceProps) {
       {built.parts.filter(isBeside).map((part) => (
         <BesideDrawing key={part.id} part={part} />
       ))}
-      {isNamed && (
-        <text
-          className={styles.mark}
-          x={6 * mmPerPx}
-          y={-kick - 7 * mmPerPx}
-          fontSize={12.5 * mmPerPx}
-          strokeWidth={HALO_PX * mmPerPx}
-        >
-          {built.mark}
-          {isOwn(built) && <tspan className={styles.own}> *</tspan>}
-        </text>
-      )}
+      {isNamed && <Mark built={built} kick={kick} mmPerPx={mmPerPx} />}
     </>
   )
 }, isSameFace)
 
+function Mark({ built, kick, mmPerPx }: FaceProps) {
+  const { width, height } = built.cabinet
+  const isDifferent = isOwn(built)
+  const letters = built.mark.length + (isDifferent ? 2 : 0)
+  const { x, y } = markPlace({ letters, width, height, kick, mmPerPx }, pullsBefore(built, mmPerPx))
+  return (
+    <text className={styles.mark} x={x} y={-y} fontSize={MARK_PX * mmPerPx} strokeWidth={HALO_PX * mmPerPx}>
+      {built.mark}
+      {isDifferent && <tspan className={styles.own}> *</tspan>}
+    </text>
+  )
+}
+
 /** The box of a cabinet with what is before and, where it is open, in it. */
 function Box({ built, kick, mmPerPx }: FaceProps) {
   const { width, height } = built.cabinet
-  const isBored = built.parts.some((part) => part.role === 'drawerFront' && pullsIn(part).length > 0)
+  const isBored = isBoredForPulls(built.parts)
   const isHollow = hasOpenPlace(built.cabinet.front)
   return (
     <>
@@ -169,7 +173,6 @@ function Lid({ built }: { readonly built: DerivedCabinet }) {
   return <rect className={styles.front} x={0} y={-top} width={built.cabinet.width} height={lid.thickness} />
 }
 
-const PULL_PX = 22
 /** Around the letters of a mark, half of it at each side. */
 const HALO_PX = 4
 
@@ -183,18 +186,14 @@ interface FrontDrawingProps {
 function FrontDrawing({ front, mmPerPx, isBored }: FrontDrawingProps) {
   const { left, bottom, width, height } = front.rect
   const [top, low, right] = [-(bottom + height), -bottom, left + width]
+  const line = drawerLine(front.rect, mmPerPx)
+  const y = -(line.bottom + line.height / 2)
   return (
     <>
       <rect className={styles.front} x={left} y={top} width={width} height={height} />
       {front.hinge && <path className={styles.hinge} d={hingePath(front, top, low, right)} />}
       {front.kind === 'drawer' && !isBored && (
-        <line
-          className={styles.pull}
-          x1={left + width / 2 - Math.min(width / 4, (PULL_PX / 2) * mmPerPx)}
-          x2={left + width / 2 + Math.min(width / 4, (PULL_PX / 2) * mmPerPx)}
-          y1={top + Math.min(height / 2, 9 * mmPerPx)}
-          y2={top + Math.min(height / 2, 9 * mmPerPx)}
-        />
+        <line className={styles.pull} x1={line.left} x2={rightOf(line)} y1={y} y2={y} />
       )}
     </>
   )
