@@ -25,8 +25,8 @@ interface HingeChartRowsProps {
 /** In kg. */
 const LIGHTEST = 0.1
 const HEAVIEST = 500
-/** Weights are shown to a tenth: what is shown as a tenth above the row before it is above it. */
-const APART = 0.06
+/** Of a tenth, so that a pound in kg and back is a pound again. */
+const ROUNDING = 1e-6
 
 /** How many hinges a door has: how high it may be for each number, and what it must weigh less than. */
 export function HingeChartRows({ methods, display, own, onChart }: HingeChartRowsProps) {
@@ -59,13 +59,20 @@ export function HingeChartRows({ methods, display, own, onChart }: HingeChartRow
         label={`${hinges} hinges below a weight of, ${unit.name}`}
         value={common(methods, ({ hinge }) => chartOf(hinge)[at]!.weight)}
         per={unit.kg}
-        least={before ? before.weight + APART * unit.kg : LIGHTEST}
-        most={after ? after.weight - APART * unit.kg : HEAVIEST}
+        least={before ? tenthBeside(before.weight, 1, unit.kg) : LIGHTEST}
+        most={after ? tenthBeside(after.weight, -1, unit.kg) : HEAVIEST}
         onNumber={(weight) => put(at, { weight })}
         {...own}
       />,
     ]
   })
+}
+
+/** The next tenth of a unit above a weight, or below it, in kg as it is: weights are shown and typed in tenths. */
+function tenthBeside(weight: number, way: 1 | -1, unit: number): number {
+  const tenths = (weight / unit) * 10
+  const next = way === 1 ? Math.floor(tenths + ROUNDING) + 1 : Math.ceil(tenths - ROUNDING) - 1
+  return (next / 10) * unit
 }
 
 /** Why a height cannot be that of its row: it is not between those of the rows beside it. */

@@ -26,7 +26,7 @@ export function NumberField(props: NumberFieldProps) {
     least,
     most,
     isWhole,
-    per = 1,
+    per: given,
     placeholder = 'mixed',
     onNumber,
     onEmpty,
@@ -34,7 +34,8 @@ export function NumberField(props: NumberFieldProps) {
     isOwn,
     onReset,
   } = props
-  const inUnit = (kept: number) => (per === 1 ? kept : Math.round((kept / per) * 10) / 10)
+  const per = given ?? 1
+  const inUnit = (kept: number) => (given === undefined ? kept : Math.round((kept / per) * 10) / 10)
   const shown = value === null ? '' : String(inUnit(value))
   const [typed, setTyped] = useState<string | null>(null)
   const [why, setWhy] = useState<string | null>(null)
