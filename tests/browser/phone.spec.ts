@@ -27,6 +27,26 @@ test('what a board is called and both its sizes are in sight, and hardware needs
   expect(show.x + show.width).toBeLessThanOrEqual(390)
 })
 
+test('the drawing of a part is in sight over its whole width, also when the table is moved aside', async ({ shop }) => {
+  await openPage(shop, 'Lists')
+  await button(shop, /^Parts of/)
+    .first()
+    .click()
+  const drawing = shop.getByRole('img', { name: /^Drawing of T1-LS, left side/ })
+  const isInSight = async () => {
+    const { x, width } = (await drawing.boundingBox())!
+    return x >= 0 && width > 300 && x + width <= 390
+  }
+  await expect.poll(isInSight).toBe(true)
+  const table = shop.locator('div', { has: shop.locator(':scope > table tr[data-row]') }).last()
+  const aside = await table.evaluate((one) => {
+    one.scrollLeft = 200
+    return one.scrollLeft
+  })
+  expect(aside).toBe(200)
+  await expect.poll(isInSight).toBe(true)
+})
+
 test('everything to be pressed in the pages of the project is large enough for a thumb', async ({ shop }) => {
   await openPage(shop, 'Properties')
   for (const name of ['Build method', 'Boards and sheets', 'Kick, top, trims', 'Shop', 'New cabinets']) {

@@ -168,19 +168,21 @@ export const PartsLine = memo(function PartsLine({
   return (
     <tr className={styles.parts}>
       <td colSpan={COLUMNS}>
-        {parts.map(({ id, mark }) => (
-          <button
-            key={id}
-            type="button"
-            data-part={id}
-            aria-pressed={chosen.has(id)}
-            className={styles.part}
-            onClick={() => onPart(id)}
-          >
-            {mark}
-          </button>
-        ))}
-        <PartFigures parts={parts} display={display} />
+        <div className={styles.inSight}>
+          {parts.map(({ id, mark }) => (
+            <button
+              key={id}
+              type="button"
+              data-part={id}
+              aria-pressed={chosen.has(id)}
+              className={styles.part}
+              onClick={() => onPart(id)}
+            >
+              {mark}
+            </button>
+          ))}
+          <PartFigures parts={parts} display={display} />
+        </div>
       </td>
     </tr>
   )
