@@ -148,6 +148,7 @@ export {
   withSizeAt,
 } from './project/frontTree'
 export { chartOf, hingesOfRow } from './project/hingeChart'
+export type { HingeChart, HingeRow } from './project/hingeRules'
 export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
 export {
   baysOf,
@@ -172,8 +173,6 @@ export type {
   FaceFrame,
   Floor,
   FrontBuild,
-  HingeChart,
-  HingeRow,
   JointDepth,
   MethodChoices,
   Nailers,

@@ -1,6 +1,6 @@
 import type { Interval } from '../geometry/interval'
 import { chartOf, hingesOfRow } from '../project/hingeChart'
-import type { HingeRules } from '../project/method'
+import type { HingeRules } from '../project/hingeRules'
 import { type Mm, settle } from '../units/length'
 
 /**

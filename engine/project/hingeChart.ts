@@ -1,6 +1,6 @@
 import { inch } from '../units/length'
 import { KG_PER_POUND } from '../units/weight'
-import type { HingeChart, HingeRow, HingeRules } from './method'
+import type { HingeChart, HingeRow, HingeRules } from './hingeRules'
 
 /** No door hangs on fewer, and the chart begins with them. */
 const FEWEST = 2

@@ -1,5 +1,6 @@
 import { inch, type Mm } from '../units/length'
-import type { HingeRules, SlideRules } from './method'
+import type { HingeRules } from './hingeRules'
+import type { SlideRules } from './method'
 
 /** Hinges between folding leaves differ from maker to maker. From memory, no source. */
 export const USUAL_FOLD: Mm = 20

@@ -1,7 +1,7 @@
 import type { Mm } from '../units/length'
 import { notRising } from './hingeChart'
+import type { HingeRow } from './hingeRules'
 import { LIMITS } from './limits'
-import type { HingeRow } from './method'
 
 /** From the least to the most that a number of the document may be; lengths are in mm. */
 export interface Range {

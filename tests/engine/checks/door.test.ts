@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { applyEdit } from '../../../engine/project/apply'
 import { USUAL_CHART } from '../../../engine/project/hingeChart'
+import type { HingeChart } from '../../../engine/project/hingeRules'
 import { begin, make, undo } from '../../../engine/project/history'
-import type { HingeChart } from '../../../engine/project/method'
 import { aWall, cabinet, the } from '../../helpers/wall'
 import { figureOf, findingIn, remedied } from './findings'
 
