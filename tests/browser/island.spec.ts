@@ -1,5 +1,5 @@
 import { expectRows, putReady, size } from './cutlist'
-import { button, cabinet, expect, openTab, startProject, test, type } from './shop'
+import { button, cabinet, expect, openTab, pickTop, startProject, test, type } from './shop'
 
 test('the countertop of an island stands out behind it, is told where that is too far, and has no splash of its own', async ({
   shop,
@@ -42,12 +42,7 @@ test('an island has a top of another board and edge than the wall, which shows t
   const card = shop.getByRole('region', { name: 'Properties' })
   await putReady(shop, 'drawer base')
   await putReady(shop, 'drawer base')
-  await shop.locator('section[aria-label^="Elevation"]').focus()
-  await shop.keyboard.press('Escape')
-  await button(shop, /Build and boards/).click()
-  await button(shop, 'Kick, top, trims').click()
-  await shop.getByLabel('Board', { exact: true }).selectOption('18 mm birch ply')
-  await button(shop, /Build and boards/).click()
+  await pickTop(shop, '18 mm birch ply')
   await expectRows(shop, 'BT1', { countertop: size(1200 + 15, 580 + 18 + 20) })
   await cabinet(shop, 'B2').click({ position: { x: 20, y: 40 } })
   await card.getByText('Another top here').click()
@@ -70,12 +65,7 @@ test('a base too low to work at has no countertop, says so, and has one where it
   await startProject(shop, 'Millimetres')
   await button(shop, 'Base').click()
   await shop.locator('[data-slot]').first().click({ force: true })
-  await shop.locator('section[aria-label^="Elevation"]').focus()
-  await shop.keyboard.press('Escape')
-  await button(shop, /Build and boards/).click()
-  await button(shop, 'Kick, top, trims').click()
-  await shop.getByLabel('Board', { exact: true }).selectOption('18 mm birch ply')
-  await button(shop, /Build and boards/).click()
+  await pickTop(shop, '18 mm birch ply')
   await cabinet(shop, 'B1').click()
   const card = shop.getByRole('region', { name: 'Properties' })
   const tops = shop.locator('tr[data-row]').filter({ hasText: 'countertop' })
@@ -90,12 +80,7 @@ test('a base too low to work at has no countertop, says so, and has one where it
   await card.getByLabel('Countertop', { exact: true }).selectOption('none here')
   await expect(seats).toHaveCount(0)
   // Where the project has no countertop, the seat board begins as one of the fronts.
-  await shop.locator('section[aria-label^="Elevation"]').focus()
-  await shop.keyboard.press('Escape')
-  await button(shop, /Build and boards/).click()
-  await button(shop, 'Kick, top, trims').click()
-  await shop.getByLabel('Board', { exact: true }).selectOption('none is made')
-  await button(shop, /Build and boards/).click()
+  await pickTop(shop, 'none is made')
   await cabinet(shop, 'B1').click()
   await card.getByLabel('Countertop', { exact: true }).selectOption('a seat board over it')
   await expect(seats).toHaveCount(1)

@@ -87,6 +87,16 @@ export async function startProject(page: Page, unit: 'Millimetres' | 'Inches'): 
   await expect(cabinets(page)).toHaveCount(0)
 }
 
+/** Picks what the countertops of the project are made of, with nothing chosen on the wall, and folds the page of it again. */
+export async function pickTop(page: Page, board: string): Promise<void> {
+  await page.locator('section[aria-label^="Elevation"]').focus()
+  await page.keyboard.press('Escape')
+  await button(page, /Build and boards/).click()
+  await button(page, 'Kick, top, trims').click()
+  await page.getByLabel('Board', { exact: true }).selectOption(board)
+  await button(page, /Build and boards/).click()
+}
+
 /** Where a point of the wall is in the window, in pixels: x along the wall, y up from the floor, in mm. */
 export async function onScreen(page: Page, x: number, y: number): Promise<{ x: number; y: number }> {
   return page.locator('svg[aria-label$="seen from the room"] > g').evaluate(
