@@ -8,6 +8,7 @@ import {
   onScreen,
   openFile,
   openTab,
+  pickTop,
   save,
   startProject,
   test,

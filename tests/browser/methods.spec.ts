@@ -81,7 +81,7 @@ test('the chart of hinges is the maker’s to change, row by row and rising', as
 
   await openTab(shop, 'Hardware')
   const hinges = shop.getByRole('row', { name: /full overlay hinge/ }).first()
-  const before = await hinges.textContent()
+  const before = (await hinges.textContent())!
   await type(height, '300')
   await button(shop, 'Apply').click()
   await expect(height).toHaveValue('300')
