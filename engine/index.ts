@@ -187,7 +187,15 @@ export { startOf } from './project/ready'
 export { type NewKind, newKindName, READY, type ReadyName, SPACES, type SpaceName } from './project/readyKinds'
 export { readProject, writeProject } from './project/schema'
 export { APPLIANCES, type Appliance, type ApplianceSpace, applianceName, cabinetWords } from './project/space'
-export { areTopsMade, countertopOver, hasTopOver, ownTopEdit, ownTopNames, USUAL_TOP } from './project/topOver'
+export {
+  areTopsMade,
+  countertopOver,
+  hasTopOver,
+  type OwnTopChange,
+  ownTopEdit,
+  ownTopNames,
+  USUAL_TOP,
+} from './project/topOver'
 export { hasLid, isSeatHigh, isUnderTop, isWorktopHigh } from './project/underTop'
 export { usualSpace } from './project/usualSpace'
 export { gapFilled } from './runs/fill'

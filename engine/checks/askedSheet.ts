@@ -4,6 +4,7 @@ import type { Project } from '../project/document'
 import type { JobPart, SheetJob } from '../sheets/job'
 import type { SheetLayout } from '../sheets/layout'
 import { lockedSheets, pinKey } from '../sheets/pinned'
+import { sheetCount } from '../sheets/tally'
 import type { Finding } from './finding'
 
 /** What takes back that boards must come from one sheet, or from one kind of sheet. */
@@ -14,7 +15,7 @@ export function sheetsBefore(material: string, { stock }: SheetJob, sheets: read
   const own = new Set(stock.filter((one) => one.material === material).map(({ id }) => id))
   const first = sheets.findIndex((sheet) => own.has(sheet.stock))
   const before = first < 0 ? sheets : sheets.slice(0, first)
-  return before.reduce((sum, { copies }) => sum + copies, 0)
+  return sheetCount({ sheets: before })
 }
 
 /** Why boards are not on the sheet that they must come from, which has room for one of them when it is empty. */
@@ -45,8 +46,8 @@ export function onOtherSheets(
     if (at < 0) return []
     const before = sheetsBefore(material, job, sheets)
     const own = new Set(job.stock.filter((one) => one.material === material).map(({ id }) => id))
-    const count = sheets.reduce((sum, { stock, copies }) => sum + (own.has(stock) ? copies : 0), 0)
-    const is = sheets.slice(0, at).reduce((sum, { copies }) => sum + copies, 0) + 1
+    const count = sheetCount({ sheets: sheets.filter(({ stock }) => own.has(stock)) })
+    const is = sheetCount({ sheets: sheets.slice(0, at) }) + 1
     const wished = before + sheet!
     return is === wished
       ? []

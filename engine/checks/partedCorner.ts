@@ -58,10 +58,10 @@ function cornerPartings(project: Project, runs: readonly BuiltRun[]): CornerPart
   return cornersOf(project).flatMap(({ before, after }) => {
     const [first, second] = [before, after].map((wall) => tops.filter(({ place }) => place.wall === wall.id))
     return first!.flatMap((a) =>
-      second!.flatMap((b) => [
-        ...partingAt(project, a, b, awaysOf(a, b, before, project)),
-        ...partingAt(project, b, a, awaysOf(a, b, before, project)?.toReversed()),
-      ]),
+      second!.flatMap((b) => {
+        const aways = awaysOf(a, b, before, project)
+        return [...partingAt(project, a, b, aways), ...partingAt(project, b, a, aways?.toReversed())]
+      }),
     )
   })
 }

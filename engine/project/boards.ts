@@ -4,40 +4,31 @@ import { isInRange, isSavable, RANGES } from './ranges'
 import { find, isThere, lostFrom } from './references'
 import { changed, changeIn, put, without, withRoom } from './rooms'
 
-/** A part is named after its cabinet and its place in it; the boards of runs stand in no cabinet. */
 export function pin(project: Project, part: PartId, stock: StockId | null): Project {
-  const [id, place] = part.split('/') as [OwnerId, string | undefined]
-  if (!place) return project
-  if (isRunId(id)) {
-    const pins = withPin(project.between.pins, part, stock)
-    return changed(project, { between: changed(project.between, { pins }) })
-  }
-  const cabinet = find(project.cabinets, id)
-  return cabinet ? changeIn(project, 'cabinets', id, { pins: withPin(cabinet.pins, place, stock) }) : project
-}
-
-function withPin<Wish>(pins: Readonly<Record<string, Wish>>, place: string, wish: Wish | null): Record<string, Wish> {
-  const others = Object.entries(pins).filter(([other]) => other !== place)
-  return Object.fromEntries(wish === null ? others : [...others, [place, wish]])
+  return withWish(project, part, 'pins', stock)
 }
 
 /** A number that no sheet can have is no wish. */
 export function pinToSheet(project: Project, parts: readonly PartId[], sheet: number | null): Project {
   if (sheet !== null && !isInRange(sheet, RANGES.sheet)) return project
-  return parts.reduce((before, part) => withSheet(before, part, sheet), project)
+  return parts.reduce((before, part) => withWish(before, part, 'sheets', sheet), project)
 }
 
-function withSheet(project: Project, part: PartId, sheet: number | null): Project {
+/**
+ * Where a board is to come from, or with null from anywhere. A part is named after its cabinet and its place in it; the
+ * boards of runs stand in no cabinet.
+ */
+function withWish(project: Project, part: PartId, field: 'pins' | 'sheets', wish: StockId | number | null): Project {
   const [id, place] = part.split('/') as [OwnerId, string | undefined]
-  const { between } = project
-  const cabinet = place && !isRunId(id) ? find(project.cabinets, id) : undefined
-  if (cabinet) {
-    // Where none was wished, taking back adds nothing.
-    if (sheet === null && cabinet.sheets === undefined) return project
-    return changeIn(project, 'cabinets', cabinet.id, { sheets: withPin(cabinet.sheets ?? {}, place!, sheet) })
-  }
-  if (!place || !isRunId(id) || (sheet === null && between.sheets === undefined)) return project
-  return changed(project, { between: changed(between, { sheets: withPin(between.sheets ?? {}, part, sheet) }) })
+  const owner = isRunId(id) ? project.between : find(project.cabinets, id)
+  // Where none was wished, taking back adds nothing.
+  if (!place || !owner || (wish === null && owner[field] === undefined)) return project
+  const name = isRunId(id) ? part : place
+  const others = Object.entries(owner[field] ?? {}).filter(([other]) => other !== name)
+  const change = { [field]: Object.fromEntries(wish === null ? others : [...others, [name, wish]]) }
+  return isRunId(id)
+    ? changed(project, { between: changed(project.between, change) })
+    : changeIn(project, 'cabinets', id, change)
 }
 
 /** A board that was not there, with a sheet of it. */

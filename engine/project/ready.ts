@@ -25,7 +25,6 @@ export interface Put {
   readonly isAtRight?: boolean
 }
 
-const DOOR: Front = { kind: 'door', hinge: 'left' }
 const DRAWER: Front = { kind: 'drawer' }
 
 /** How a new cabinet begins. Sizes that no maker has typed are common practice, no source. */
@@ -41,7 +40,7 @@ export function startOf(project: Project, what: NewKind, put: Put = {}): Start {
   }
   const usual = { ...plain, ...readyPart(project, what, put) }
   const width = put.width ?? usual.width
-  return { ...usual, width, front: usual.corner ? DOOR : usual.front }
+  return { ...usual, width }
 }
 
 /** What sets a ready cabinet apart from a plain box of its kind. */
@@ -154,6 +153,7 @@ function inCorner(project: Project, kind: Corner['kind'], of: CabinetKind, put: 
   const { interior } = nothingIn(of)
   return {
     width,
+    front: { kind: 'door', hinge: 'left' },
     corner: { kind, hand: put.isAtRight ? 'right' : 'left', other: width, otherDepth: depth },
     ...(isBuiltIn && { interior: { ...interior, fixedShelves: interior.adjustableShelves, adjustableShelves: 0 } }),
   }

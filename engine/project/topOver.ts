@@ -47,21 +47,18 @@ export function ownTopNames({ top }: Pick<Cabinet, 'top'>): (keyof OwnTop)[] {
   return Object.keys(top?.own ?? {}) as (keyof OwnTop)[]
 }
 
-/** How a countertop is over a base after a change of what is its own; what is undefined is as the project's again. */
-export function withOwnTop(
-  before: TopHere | undefined,
-  change: { readonly [Name in keyof OwnTop]?: OwnTop[Name] | undefined },
-): TopHere {
+/** What is undefined is as the project's again. */
+export type OwnTopChange = { readonly [Name in keyof OwnTop]?: OwnTop[Name] | undefined }
+
+/** How a countertop is over a base after a change of what is its own. */
+export function withOwnTop(before: TopHere | undefined, change: OwnTopChange): TopHere {
   const { own, ...others } = before ?? {}
   const left = Object.entries({ ...own, ...change }).filter(([, value]) => value !== undefined)
   return left.length > 0 ? { ...others, own: Object.fromEntries(left) } : others
 }
 
 /** A change of what the tops over bases have of their own, as one edit. */
-export function ownTopEdit(
-  cabinets: readonly Pick<Cabinet, 'id' | 'top'>[],
-  change: { readonly [Name in keyof OwnTop]?: OwnTop[Name] | undefined },
-): Edit {
+export function ownTopEdit(cabinets: readonly Pick<Cabinet, 'id' | 'top'>[], change: OwnTopChange): Edit {
   return eachTop(cabinets, (top) => withOwnTop(top, change))
 }
 

@@ -1,6 +1,7 @@
 import type { SheetJob } from './job'
 import { layoutKey, type SheetAnswer, type SheetLayout } from './layout'
 import { numberAskedFor } from './pinned'
+import { sheetCount } from './tally'
 
 /** A sheet of a material that has its place: as many sheets come before it, of the answer or of its material. */
 interface Held {
@@ -27,12 +28,12 @@ export function standing(job: SheetJob): (answer: SheetAnswer) => SheetAnswer {
     const sheets: SheetLayout[] = lockedAt ? [] : [...locked]
     for (const material of materials) {
       const isOwn = ({ stock }: SheetLayout) => materialOf.get(stock) === material
-      const before = countOf(sheets)
+      const before = sheetCount({ sheets })
       const own = free.filter(isOwn)
       const kept = lockedAt
         ? locked.flatMap((sheet, at) => (isOwn(sheet) ? [{ sheet, at: lockedAt[at]! - before }] : []))
         : []
-      const first = lockedAt ? 0 : countOf(locked.filter(isOwn))
+      const first = lockedAt ? 0 : sheetCount({ sheets: locked.filter(isOwn) })
       const asked = [...own, ...kept.map(({ sheet }) => sheet)].flatMap((sheet): Held[] => {
         const number = numberOf(sheet)
         return number === undefined ? [] : [{ sheet, at: number - 1 }]
@@ -44,10 +45,6 @@ export function standing(job: SheetJob): (answer: SheetAnswer) => SheetAnswer {
     }
     return { ...answer, sheets }
   }
-}
-
-function countOf(sheets: readonly SheetLayout[]): number {
-  return sheets.reduce((sum, { copies }) => sum + copies, 0)
 }
 
 /** Layouts that stood apart for the sake of a number stand together again. */
@@ -71,7 +68,7 @@ function inPlaces(
   asked: readonly Held[],
   first: number,
 ): SheetLayout[] {
-  const all = first + countOf(others) + countOf([...locked, ...asked].map(({ sheet }) => sheet))
+  const all = first + sheetCount({ sheets: [...others, ...[...locked, ...asked].map(({ sheet }) => sheet)] })
   const [free, kept] = [[...others], [...locked]]
   const byNumber = [...asked].sort((a, b) => a.at - b.at)
   const sheets: SheetLayout[] = []

@@ -35,7 +35,7 @@ function area({ length, width }: Piece): number {
   return ticks(length) * ticks(width)
 }
 
-export function sheetCount({ sheets }: SheetAnswer): number {
+export function sheetCount({ sheets }: Pick<SheetAnswer, 'sheets'>): number {
   return sheets.reduce((sum, { copies }) => sum + copies, 0)
 }
 
@@ -47,6 +47,6 @@ export interface Taken {
 
 export function takenBy({ stock }: SheetJob, answer: SheetAnswer): Taken {
   const offcutIds = new Set(stock.filter(({ offcut }) => offcut).map(({ id }) => id))
-  const offcuts = sheetCount({ ...answer, sheets: answer.sheets.filter((sheet) => offcutIds.has(sheet.stock)) })
+  const offcuts = sheetCount({ sheets: answer.sheets.filter((sheet) => offcutIds.has(sheet.stock)) })
   return { sheets: sheetCount(answer) - offcuts, offcuts }
 }

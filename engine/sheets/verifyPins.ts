@@ -1,5 +1,6 @@
 import type { SheetJob } from './job'
 import type { SheetAnswer } from './layout'
+import { sheetCount } from './tally'
 
 /** A sheet on which parts lie that ask for a sheet by its number. */
 interface Asked {
@@ -31,7 +32,7 @@ export function wrongInNumbers(job: SheetJob, answer: Pick<SheetAnswer, 'sheets'
   const materialOf = new Map(job.stock.map(({ id, material }) => [id, material]))
   return asked.flatMap(({ material, numbers: [number], before }) => {
     const isOwn = ({ stock }: { readonly stock: string }) => materialOf.get(stock) === material
-    const count = answer.sheets.filter(isOwn).reduce((sum, { copies }) => sum + copies, 0)
+    const count = sheetCount({ sheets: answer.sheets.filter(isOwn) })
     const isInTheWay = (job.locked ?? []).some(isOwn)
     return number! > count || isInTheWay || before + 1 === number
       ? []

@@ -6,6 +6,7 @@ import {
   type Derived,
   type MaterialId,
   type OwnTop,
+  type OwnTopChange,
   ownTopEdit,
   ownTopNames,
   type Project,
@@ -39,7 +40,7 @@ export function OwnTopRows({ project, cabinets }: OwnTopRowsProps) {
   const isPart = under.length > cabinets.length
   const meant = isPart && reach === 'run' ? under : cabinets
   const names = [...new Set(meant.flatMap(ownTopNames))]
-  const put = (change: Parameters<typeof ownTopEdit>[1]) => {
+  const put = (change: OwnTopChange) => {
     actions.commit(ownTopEdit(meant, change))
     return null
   }

@@ -100,10 +100,12 @@ export function RuleRows(props: RuleRowsProps) {
   )
 }
 
-/** What leaves are hinged to one another by is the one measure that a method may leave out. */
+/** Measures that a method may leave out. */
+const USUAL: Readonly<Record<string, number>> = { foldFromEdge: USUAL_FOLD, widestDoor: USUAL_WIDEST_DOOR }
+
 function measureOf(method: BuildMethod, set: RuleSet, name: string): number {
   const rules = { ...method, pockets: pocketsOf(method) }[set] as unknown as Readonly<Record<string, number>>
-  return rules[name] ?? (name === 'widestDoor' ? USUAL_WIDEST_DOOR : USUAL_FOLD)
+  return rules[name] ?? USUAL[name]!
 }
 
 function ownOf(name: string, { set, own, onReset }: RuleRowsProps) {
