@@ -13,7 +13,7 @@ import { type AssemblyStep, stepOf } from './step'
 
 const CARCASS: readonly BoardRole[] = [
   ...(['leftSide', 'rightSide', 'bottom', 'top', 'frontStretcher', 'backStretcher', 'back'] as const),
-  ...(['topNailer', 'bottomNailer', 'fixedShelf', 'partition', 'divider', 'cornerPost'] as const),
+  ...(['topNailer', 'bottomNailer', 'middleNailer', 'fixedShelf', 'partition', 'divider', 'cornerPost'] as const),
 ]
 
 export function isOfCarcass({ role }: Part): boolean {

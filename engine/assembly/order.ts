@@ -10,7 +10,7 @@ export interface Placing<Of extends Board> {
 
 /** In the order in which boards are taken off, as far as they can be. Sides are closed last; a back before them if it must. */
 const OFF_FIRST: readonly BoardRole[] = [
-  ...(['rightSide', 'top', 'frontStretcher', 'backStretcher', 'topNailer', 'bottomNailer'] as const),
+  ...(['rightSide', 'top', 'frontStretcher', 'backStretcher', 'topNailer', 'bottomNailer', 'middleNailer'] as const),
   ...(['back', 'fixedShelf', 'partition', 'divider', 'bottom', 'leftSide'] as const),
   ...(['drawerBoxBack', 'drawerBottom', 'drawerBoxFront', 'drawerSide'] as const),
 ]

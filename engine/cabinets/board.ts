@@ -17,6 +17,7 @@ export type BoardRole =
   | 'back'
   | 'topNailer'
   | 'bottomNailer'
+  | 'middleNailer'
   | 'fixedShelf'
   | 'adjustableShelf'
   | 'partition'

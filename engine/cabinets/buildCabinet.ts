@@ -1,3 +1,4 @@
+import type { Interval } from '../geometry/interval'
 import type { Cabinet } from '../project/document'
 import { markOf } from '../project/mark'
 import { asMeasured, measuredPlace, openingOf, openingsOf } from './asBuilt'
@@ -23,9 +24,9 @@ import { joined } from './joinery'
 import { type Leaf, leafWeight } from './leaf'
 import { onLegs } from './leg'
 import { lidOf } from './lid'
-import { nailersOf } from './nailer'
+import { NAILERS, nailersOf } from './nailer'
 import { windowsIn } from './niche'
-import { cellsOf } from './openings'
+import { type Cell, cellsOf } from './openings'
 import type { Notch } from './operation'
 import { boardInCabinet, inCabinet } from './past'
 import { type Piece, UNBANDED } from './piece'
@@ -56,8 +57,8 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const carcass = carcassOf(cabinet, rules, report)
   if (!carcass) return { cabinet, mark, boards: [], fronts: [], openings: [], problems: report.problems }
   tellTightness(carcass, report)
-  const shell = shellOf(carcass, report)
   const cells = cellsOf(cabinet.front, carcass, report)
+  const shell = shellOf(carcass, cells.flatMap(filledHeight), report)
   const obstacles = hasNailersBehind(carcass) ? shell.filter(isBackStretcher) : shell.filter(isInTheWay)
   const interior = interiorOf(
     cabinet,
@@ -160,21 +161,26 @@ function fitted(
 }
 
 /** The carcass itself, from the floor up. */
-function shellOf(carcass: Carcass, report: Report): Piece[] {
+function shellOf(carcass: Carcass, taken: readonly Interval[], report: Report): Piece[] {
   const back = backOf(carcass)
   return [
     ...sidesOf(carcass),
     bottomOf(carcass),
     ...(carcass.top === 'full' ? [topOf(carcass)] : stretchersOf(carcass, report)),
     ...(back ? [back] : []),
-    ...nailersOf(carcass, report),
+    ...nailersOf(carcass, report, taken),
     ...lidOf(carcass),
     ...toeKickOf(carcass),
   ]
 }
 
 const isBackStretcher = ({ role }: Piece) => role === 'backStretcher'
-const isInTheWay = ({ role }: Piece) => role === 'topNailer' || role === 'bottomNailer' || role === 'backStretcher'
+const isInTheWay = (piece: Piece) => isBackStretcher(piece) || NAILERS.some((role) => role === piece.role)
+
+/** A niche and a drawer use their height to the back, and shelves do not. */
+function filledHeight({ front, opening }: Cell): Interval[] {
+  return front.kind === 'appliance' || front.kind === 'drawer' || front.kind === 'pullOut' ? [opening] : []
+}
 
 /** A flat stretcher lies above every opening; only what stands before the back is in the way inside. */
 function isBefore({ role }: Piece, carcass: Carcass): boolean {

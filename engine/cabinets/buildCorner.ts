@@ -23,6 +23,7 @@ import { endNotch } from './finishedEnd'
 import { cornerFrameHeld, held } from './held'
 import { joined } from './joinery'
 import { type Foot, withPlates } from './leg'
+import { NAILERS } from './nailer'
 import { type Piece, UNBANDED } from './piece'
 import { type Report, reportOn } from './report'
 import { withSeenEnds } from './seenEnds'
@@ -94,7 +95,7 @@ function builtCorner(
 }
 
 function isOwnNailer({ role, number }: Piece): boolean {
-  return number === 1 && (role === 'topNailer' || role === 'bottomNailer')
+  return number === 1 && NAILERS.some((nailer) => nailer === role)
 }
 
 /** Front edges that a face frame is glued on are not banded; those of shelves behind it are seen. */

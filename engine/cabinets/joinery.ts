@@ -25,7 +25,7 @@ const HOUSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
 
 /** What is cut out of a board right through, to pass round another. */
 const PASSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
-  partition: ['frontStretcher', 'backStretcher', 'topNailer', 'bottomNailer'],
+  partition: ['frontStretcher', 'backStretcher', 'topNailer', 'bottomNailer', 'middleNailer'],
   fixedShelf: ['cornerPost'],
   adjustableShelf: ['cornerPost'],
 }

@@ -47,6 +47,7 @@ const FIXED: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
   backStretcher: ['leftSide', 'rightSide'],
   topNailer: ['leftSide', 'rightSide'],
   bottomNailer: ['leftSide', 'rightSide'],
+  middleNailer: ['leftSide', 'rightSide'],
   leftSide: ['bottom', 'top'],
   rightSide: ['bottom', 'top'],
 }

@@ -1,9 +1,17 @@
 import { METHOD } from '../basics/source'
-import { type Mm, settle } from '../units/length'
-import { downward, rearwardFirst, upward, WAYS } from './apart'
+import { gapsIn, type Interval } from '../geometry/interval'
+import type { Nailers } from '../project/method'
+import { inch, type Mm, settle } from '../units/length'
+import { downward, rearward, rearwardFirst, upward, WAYS } from './apart'
+import type { BoardRole, Explode } from './board'
 import { backFront, backRear, type Carcass, clearBottom, clearWidth, hasNailersBehind, levelTop } from './carcass'
 import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
+
+export const NAILERS = ['topNailer', 'bottomNailer', 'middleNailer'] as const satisfies readonly BoardRole[]
+
+/** What is higher has a strip between the upper and the lower one. Source: AWS 2009, 4.4.18. */
+export const MIDDLE_FROM: Mm = inch(60)
 
 /** Between the sides; behind a back that is flush with their rear edges a nailer runs across both sides. */
 export function nailerLength(carcass: Carcass): Mm {
@@ -21,41 +29,72 @@ function nailerRear(carcass: Carcass): Mm {
 
 /**
  * The nailers a cabinet is hung by, flush with the carcass behind it or between its boards. A stretcher on edge at the
- * rear is itself the upper one.
+ * rear is itself the upper one. The middle one goes as near half way between as `taken` heights allow, where niches and
+ * drawers are.
  */
-export function nailersOf(carcass: Carcass, report: Report): Piece[] {
+export function nailersOf(carcass: Carcass, report: Report, taken: readonly Interval[] = []): Piece[] {
   const { nailers } = carcass.method
   const isBehind = hasNailersBehind(carcass)
   const isAcross = isAcrossSides(carcass)
-  const length = nailerLength(carcass)
-  const left = settle((carcass.width - length) / 2)
-  const rear = nailerRear(carcass)
-  const high = isAcross ? carcass.height : levelTop(carcass)
-  const low = isAcross ? carcass.floorHeight : clearBottom(carcass)
-  const wanted = { top: nailers.top && (isBehind || carcass.top !== 'onEdge' || !carcass.hasBackStretcher) }
-  const need = settle((wanted.top ? nailers.width : 0) + (nailers.bottom ? nailers.width : 0))
-  if (need > settle(high - low)) {
+  const between = {
+    from: isAcross ? carcass.floorHeight : clearBottom(carcass),
+    to: isAcross ? carcass.height : levelTop(carcass),
+  }
+  const wanted: Pick<Nailers, 'top' | 'bottom'> = {
+    top: nailers.top && (isBehind || carcass.top !== 'onEdge' || !carcass.hasBackStretcher),
+    bottom: nailers.bottom,
+  }
+  const need = settle((wanted.top ? nailers.width : 0) + (wanted.bottom ? nailers.width : 0))
+  const height = settle(between.to - between.from)
+  if (need > height) {
     report.stop(
-      `its nailers of ${report.say(nailers.width)} take ${report.say(need)} of height; there is ${report.left(settle(high - low))}. They are left out.`,
-      { is: need, limit: report.left(high - low), source: METHOD },
+      `its nailers of ${report.say(nailers.width)} take ${report.say(need)} of height; there is ${report.left(height)}. They are left out.`,
+      { is: need, limit: report.left(height), source: METHOD },
     )
     return []
   }
-  const common = {
+  const nailer = (role: Piece['role'], from: Mm, explode: Explode) => nailerAt(role, from, explode, carcass)
+  const behind = isBehind ? rearwardFirst(WAYS.nailerBehind) : null
+  const free = {
+    from: settle(between.from + (wanted.bottom ? nailers.width : 0)),
+    to: settle(between.to - (wanted.top ? nailers.width : 0)),
+  }
+  const middle = nailers.middle && carcass.height > MIDDLE_FROM ? middleIn(free, taken, carcass, report) : null
+  return [
+    ...(wanted.bottom ? [nailer('bottomNailer', between.from, behind ?? downward(WAYS.nailer))] : []),
+    // Before the back, and out of the notches of partitions with it.
+    ...(middle !== null ? [nailer('middleNailer', middle, behind ?? rearward(WAYS.nailer))] : []),
+    ...(wanted.top ? [nailer('topNailer', settle(between.to - nailers.width), behind ?? upward(WAYS.nailer))] : []),
+  ]
+}
+
+/** The lower edge of a middle nailer, nearest half way up what is free; null, and told, where it finds no place. */
+function middleIn(free: Interval, taken: readonly Interval[], { method }: Carcass, report: Report): Mm | null {
+  const { width } = method.nailers
+  const wish = settle((free.from + free.to - width) / 2)
+  const places = gapsIn(free, taken)
+    .filter(({ from, to }) => settle(to - from) >= width)
+    .map(({ from, to }) => settle(Math.max(from, Math.min(wish, to - width))))
+    .sort((a, b) => Math.abs(a - wish) - Math.abs(b - wish))
+  if (places[0] !== undefined) return places[0]
+  report.mind(
+    `there is no ${report.say(width)} of height between niches and drawers for its middle nailer; it is left out.`,
+  )
+  return null
+}
+
+function nailerAt(role: Piece['role'], from: Mm, explode: Explode, carcass: Carcass): Piece {
+  const length = nailerLength(carcass)
+  const left = settle((carcass.width - length) / 2)
+  const rear = nailerRear(carcass)
+  const y = [from, settle(from + carcass.method.nailers.width)] as const
+  return {
+    role,
     number: 1,
     material: carcass.method.carcassMaterial,
+    box: room([left, left + length], y, [rear, rear + carcass.thickness]),
     lie: 'onEdgeLookingOut',
     banded: UNBANDED,
-  } as const
-  const box = (from: Mm) => room([left, left + length], [from, from + nailers.width], [rear, rear + carcass.thickness])
-  const pieces: Piece[] = []
-  if (nailers.bottom) {
-    const explode = isBehind ? rearwardFirst(WAYS.nailerBehind) : downward(WAYS.nailer)
-    pieces.push({ ...common, role: 'bottomNailer', box: box(low), explode })
+    explode,
   }
-  if (wanted.top) {
-    const explode = isBehind ? rearwardFirst(WAYS.nailerBehind) : upward(WAYS.nailer)
-    pieces.push({ ...common, role: 'topNailer', box: box(high - nailers.width), explode })
-  }
-  return pieces
 }

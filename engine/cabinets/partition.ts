@@ -67,6 +67,11 @@ export function partitionOf(
   }
 }
 
+/** Whether a stretch reaches past one end of another or up to it, and not past both. */
+function isAtAnEnd(it: Interval, of: Interval): boolean {
+  return intervalsOverlap(it, of) && !(of.from < it.from && it.to < of.to)
+}
+
 function partitionStand(stretch: Stretch, obstacles: readonly Piece[], carcass: Carcass): { y: Interval; rear: Mm } {
   const has = (role: Piece['role']) => obstacles.some((piece) => piece.role === role)
   const isNotchedBelow = !stretch.hasLineBelow && has('bottomNailer')
@@ -78,6 +83,7 @@ function partitionStand(stretch: Stretch, obstacles: readonly Piece[], carcass: 
   }
   // What reaches past a drawer line cannot be notched in from an end: the partition stands before it.
   const inTheWay = obstacles.filter(({ role, box }) => {
+    if (role === 'middleNailer') return isAtAnEnd({ from: box.min.y, to: box.max.y }, y)
     const hasLine = role === 'bottomNailer' ? stretch.hasLineBelow : stretch.hasLineAbove
     return hasLine && intervalsOverlap(y, { from: box.min.y, to: box.max.y })
   })

@@ -13,6 +13,7 @@ export const ROLE_NAMES: Readonly<Record<BoardRole, string>> = {
   back: 'back',
   topNailer: 'top nailer',
   bottomNailer: 'bottom nailer',
+  middleNailer: 'middle nailer',
   fixedShelf: 'fixed shelf',
   adjustableShelf: 'adjustable shelf',
   partition: 'partition',

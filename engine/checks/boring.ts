@@ -1,5 +1,6 @@
 import { counted } from '../basics/counted'
 import { boxOf } from '../cabinets/boardBox'
+import { NAILERS } from '../cabinets/nailer'
 import { centresOf, type HolePurpose, type HoleRow, type Operation, type Recess } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
@@ -78,7 +79,7 @@ function blockedFinding(checked: Checked): Finding[] {
   if (!shelf) return []
   const shelves = withRole(checked.parts, 'adjustableShelf').map(boxOf)
   const rear = Math.min(...shelves.map(({ min }) => min.z))
-  const inTheWay = withRole(checked.parts, 'topNailer', 'bottomNailer', 'backStretcher')
+  const inTheWay = withRole(checked.parts, ...NAILERS, 'backStretcher')
     .map(boxOf)
     .filter((box) => box.max.z > rear)
   const levels = new Set(checked.parts.flatMap(pinLevels))

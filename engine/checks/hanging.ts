@@ -1,6 +1,7 @@
 import { weightOf } from '../breakdown/lift'
 import { boxOf } from '../cabinets/boardBox'
 import { isHung } from '../cabinets/build'
+import { NAILERS } from '../cabinets/nailer'
 import { inch, type Mm, settle } from '../units/length'
 import { KG_PER_POUND, NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
@@ -28,9 +29,10 @@ const PULL_PER_INCH = 2850 * 0.45 ** 2 * 0.19
 const THREAD_IN_STUD_INCHES = 1
 const PULL_OF_SCREW = PULL_PER_INCH * THREAD_IN_STUD_INCHES * KG_PER_POUND
 
-/** What hangs on the wall: what it weighs with all that it is to carry, its screws and the studs behind it. */
+/** What hangs on the wall: what it weighs with all that it is to carry, its screws and the studs behind it; what talls are fixed by. */
 export function hangingFindings(checked: Checked): Finding[] {
-  if (!isHung(checked.cabinet) || checked.parts.length === 0) return []
+  if (checked.parts.length === 0) return []
+  if (!isHung(checked.cabinet)) return checked.cabinet.kind === 'tall' ? hangingRailFindings(checked) : []
   return [...hangingRailFindings(checked), ...loadFinding(checked), ...studFinding(checked), ...pullFinding(checked)]
 }
 
@@ -56,7 +58,7 @@ function loadFinding(checked: Checked): Finding[] {
 
 /** Screws go through the nailer or the back between the sides. */
 function screwedWidth({ parts, cabinet }: Checked): Mm {
-  const nailers = withRole(parts, 'topNailer', 'bottomNailer')
+  const nailers = withRole(parts, ...NAILERS)
   const sides = withRole(parts, 'leftSide', 'rightSide').reduce((sum, { thickness }) => sum + thickness, 0)
   return nailers.length > 0 ? Math.max(...nailers.map(({ length }) => length)) : settle(cabinet.width - sides)
 }

@@ -1,6 +1,11 @@
+import { counted } from '../basics/counted'
+import { listed } from '../basics/listed'
 import { boxOf } from '../cabinets/boardBox'
+import { isHung } from '../cabinets/build'
 import { buildCabinet } from '../cabinets/buildCabinet'
+import { MIDDLE_FROM } from '../cabinets/nailer'
 import type { Part } from '../parts/part'
+import { standsFree } from '../project/builtBy'
 import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
 import { about, type Checked, FIXING_DEFERS, type Finding, type Remedy, withRemedy } from './finding'
@@ -9,13 +14,54 @@ import { sayIn } from './say'
 /** A thinner back needs strips for the screws, and they are at least so wide. */
 const STOUT_BACK: Mm = 12.7
 const STRIP: Mm = 63.5
-const SOURCE = 'AWS 2009, 4.4.18: anchor strips of 12.7 x 63.5 mm (1/2 x 2 1/2 in), or a back of 12.7 mm'
+const SOURCE =
+  'AWS 2009, 4.4.18: anchor strips of 12.7 x 63.5 mm (1/2 x 2 1/2 in), one between over 60 in high, or a back of 12.7 mm'
 
-/** Whether the screws that a cabinet hangs by go through something at its top. */
+/** Whether the screws that a cabinet hangs by, or a tall is fixed by, go through something at its wall side. */
 export function hangingRailFindings(checked: Checked): Finding[] {
-  if (withRole(checked.parts, 'back').some(({ thickness }) => thickness >= STOUT_BACK)) return []
-  const rails = topRails(checked.parts)
-  return rails.length === 0 ? [missing(checked)] : narrow(rails, checked)
+  const { cabinet, parts } = checked
+  if (withRole(parts, 'back').some(({ thickness }) => thickness >= STOUT_BACK)) return []
+  const rails = topRails(parts)
+  if (isHung(cabinet) && rails.length === 0) return [missing(checked)]
+  return standsFree(checked.rules.method) ? [] : [...narrow(rails, checked), ...strips(rails, checked)]
+}
+
+/** The strips that a thin back asks for: one at the top, one at the bottom, and a third between where it is high. */
+function strips(rails: readonly Part[], checked: Checked): Finding[] {
+  const { cabinet, parts } = checked
+  const isHigh = cabinet.height > MIDDLE_FROM
+  const asked = [
+    { name: 'top', isThere: rails.length > 0 },
+    { name: 'bottom', isThere: withRole(parts, 'bottomNailer').length > 0 },
+    ...(isHigh ? [{ name: 'middle', isThere: withRole(parts, 'middleNailer').length > 0 }] : []),
+  ]
+  const lacking = asked.filter(({ isThere }) => !isThere).map(({ name }) => name)
+  if (lacking.length === 0) return []
+  const say = sayIn(checked.display)
+  const [height, from] = say.apart(cabinet.height, MIDDLE_FROM)
+  const third = isHigh ? `, and a third between, since it is ${height} high and not ${from} at most` : ''
+  const finding = about(checked, {
+    // What carries is the upper one; without any a tall has nothing to be fixed by.
+    weight: lacking.length === asked.length ? 'mind' : 'know',
+    message:
+      `its wall side has no anchor strip at its ${listed(lacking)}: before or behind a back under ${say.length(STOUT_BACK)} ` +
+      `there is to be one at the top and one at the bottom${third}. ${FIXING_DEFERS}`,
+    measure: counted(asked.length - lacking.length, 'strip'),
+    limit: counted(asked.length, 'strip'),
+    source: SOURCE,
+  })
+  return [withRemedy(finding, () => stripsFor(lacking, checked))]
+}
+
+function stripsFor(lacking: readonly string[], { cabinet, mark, rules }: Checked): Remedy | null {
+  const { nailers: own } = rules.method
+  const isHigh = cabinet.height > MIDDLE_FROM
+  const nailers = { ...own, top: true, bottom: true, ...(isHigh && { middle: true }) }
+  const { boards } = buildCabinet(cabinet, { ...rules, method: { ...rules.method, nailers } })
+  const areAllThere = lacking.every((name) => boards.some(({ role }) => role === `${name}Nailer`))
+  if (!areAllThere) return null
+  const label = `Put ${lacking.length === 1 ? `a ${lacking[0]} nailer` : `${listed(lacking)} nailers`} into ${mark}`
+  return { label, edit: { kind: 'override', ids: [cabinet.id], choices: { nailers } } }
 }
 
 /** The nailers at the top, and stretchers on edge at the rear, which serve as one. */
@@ -50,6 +96,7 @@ function nailerFor({ cabinet, mark, rules }: Checked): Remedy | null {
 }
 
 function narrow(rails: readonly Part[], checked: Checked): Finding[] {
+  if (rails.length === 0) return []
   const heightOf = (part: Part) => settle(boxOf(part).max.y - boxOf(part).min.y)
   const width = Math.max(...rails.map(heightOf))
   if (width >= STRIP) return []

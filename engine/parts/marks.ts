@@ -14,6 +14,7 @@ export const ROLE_MARKS: Readonly<Record<BoardRole, string>> = {
   back: 'BK',
   topNailer: 'NT',
   bottomNailer: 'NB',
+  middleNailer: 'NM',
   fixedShelf: 'FS',
   adjustableShelf: 'AS',
   partition: 'PT',

@@ -51,6 +51,8 @@ export type Nailers = {
   readonly where: 'inside' | 'behind'
   readonly top: boolean
   readonly bottom: boolean
+  /** Another between them in what is over 60 in high; none where it is left out. */
+  readonly middle?: boolean
   readonly width: Mm
 }
 

@@ -96,12 +96,14 @@ const choices: fc.Arbitrary<Choices> = fc.record<Choices>({
     { kind: 'plinth', height: 90, setback: 60 },
     { kind: 'legs', height: 110, setback: 50 },
   ),
-  nailers: fc.record({
-    where: oneOf('inside', 'behind'),
-    top: fc.boolean(),
-    bottom: fc.boolean(),
-    width: oneOf(80, 60, 110),
-  }),
+  nailers: fc
+    .record({
+      where: oneOf<'inside' | 'behind'>('inside', 'behind'),
+      top: fc.boolean(),
+      bottom: fc.boolean(),
+      width: oneOf(80, 60, 110),
+    })
+    .map((nailers) => (nailers.bottom ? { ...nailers, middle: true } : nailers)),
   dadoFront: oneOf<Choices['dadoFront']>(
     USUAL_DADO_FRONTS.through,
     USUAL_DADO_FRONTS.covered,

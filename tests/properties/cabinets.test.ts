@@ -97,7 +97,16 @@ describe('cabinets of every kind, built by every choice of a method', () => {
 
 const ROLES: readonly Board['role'][] = [
   ...(['leftSide', 'rightSide', 'bottom', 'top', 'lid', 'lidStrip', 'frontStretcher', 'backStretcher'] as const),
-  ...(['back', 'topNailer', 'bottomNailer', 'fixedShelf', 'adjustableShelf', 'partition', 'divider'] as const),
+  ...([
+    'back',
+    'topNailer',
+    'bottomNailer',
+    'middleNailer',
+    'fixedShelf',
+    'adjustableShelf',
+    'partition',
+    'divider',
+  ] as const),
   ...(['kickBoard', 'plinthFront', 'plinthBack', 'plinthEnd', 'filler', 'fillerReturn', 'leftEnd'] as const),
   ...(['rightEnd', 'stile', 'topRail', 'bottomRail', 'midRail', 'mullion', 'doorStile', 'doorRail'] as const),
   ...(['doorPanel', 'drawerStile', 'drawerRail', 'drawerPanel', 'door', 'flap', 'falseFront', 'blindPanel'] as const),

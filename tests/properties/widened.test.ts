@@ -20,7 +20,16 @@ const AT_RIGHT: readonly BoardRole[] = ['rightSide', 'rightEnd']
 /** What goes from side to side, and grows by all that the cabinet does. */
 const THROUGH: readonly BoardRole[] = [
   ...(['bottom', 'top', 'lid', 'lidStrip', 'frontStretcher', 'backStretcher', 'back'] as const),
-  ...(['topNailer', 'bottomNailer', 'kickBoard', 'plinthFront', 'plinthBack', 'topRail', 'bottomRail'] as const),
+  ...([
+    'topNailer',
+    'bottomNailer',
+    'middleNailer',
+    'kickBoard',
+    'plinthFront',
+    'plinthBack',
+    'topRail',
+    'bottomRail',
+  ] as const),
 ]
 /** What is as wide in a wider cabinet, wherever it stands in it. */
 const NEVER_WIDER: readonly BoardRole[] = [

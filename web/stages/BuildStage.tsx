@@ -89,6 +89,7 @@ const ORDER: readonly BoardRole[] = [
   'backStretcher',
   'top',
   'topNailer',
+  'middleNailer',
   'bottomNailer',
   'back',
   'rightSide',

@@ -177,13 +177,16 @@ const nailers: ChoiceOf<Nailers> = {
     ['behind both', 'top and bottom, behind'],
     ['inside bottom', 'bottom, inside'],
     ['behind bottom', 'bottom, behind the back'],
+    ['inside three', 'top, bottom and, where high, between, inside'],
+    ['behind three', 'top, bottom and, where high, between, behind'],
   ],
-  wayOf: ({ where, top: up, bottom: low }) =>
-    up && low ? `${where} both` : up ? `${where} top` : low ? `${where} bottom` : 'none',
-  make(way, before) {
+  wayOf: ({ where, top: up, bottom: low, middle }) =>
+    up && low ? `${where} ${middle ? 'three' : 'both'}` : up ? `${where} top` : low ? `${where} bottom` : 'none',
+  make(way, { where: before, width }) {
     const [where, which] = way.split(' ')
-    if (way === 'none') return { ...before, top: false, bottom: false }
-    return { ...before, where: where as Nailers['where'], top: which !== 'bottom', bottom: which !== 'top' }
+    if (way === 'none') return { where: before, width, top: false, bottom: false }
+    const two = { where: where as Nailers['where'], width, top: which !== 'bottom', bottom: which !== 'top' }
+    return which === 'three' ? { ...two, middle: true } : two
   },
   measures: (value) =>
     value.top || value.bottom

@@ -11,7 +11,7 @@ import { aCabinet, anyCabinet, boardsOf, type MethodChanges, rulesWith } from '.
 
 const CARCASS: readonly BoardRole[] = [
   ...(['leftSide', 'rightSide', 'bottom', 'top', 'frontStretcher', 'backStretcher', 'back'] as const),
-  ...(['topNailer', 'bottomNailer', 'fixedShelf', 'partition'] as const),
+  ...(['topNailer', 'bottomNailer', 'middleNailer', 'fixedShelf', 'partition'] as const),
 ]
 
 const DADO_FRONTS = Object.values(USUAL_DADO_FRONTS)

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { boxOf } from '../../../engine/cabinets/boardBox'
 import { pullAtTop, studsBehind } from '../../../engine/checks/hanging'
+import { derive } from '../../../engine/pipeline'
+import type { Front } from '../../../engine/project/document'
 import { aWall, cabinet } from '../../helpers/wall'
 import { figureOf, findingIn, inHouse, remedied } from './findings'
 
@@ -102,5 +105,70 @@ describe('what the screws of an upper go through', () => {
     // 2 1/2 in, by the same.
     expect(findingIn(narrow(25.4 * 2.5), /rail it hangs by/)).toBeNull()
     expect(findingIn(narrow(60), /rail it hangs by/)?.measure).toBe('60 mm')
+  })
+})
+
+describe('the anchor strips of a thin back', () => {
+  const TWO = { where: 'inside', top: true, bottom: true, width: 90 } as const
+  const tall = (height: number, said: Parameters<typeof cabinet>[1] = {}) =>
+    aWall(cabinet('T1', { left: 400, width: 600, height, ...said }))
+  const rolesIn = (project: ReturnType<typeof upper>) =>
+    derive(project)
+      .cabinets[0]!.parts.map(({ role }) => role)
+      .filter((role) => role.endsWith('Nailer'))
+
+  // Source: AWS 2009, 4.4.18: at the top and the bottom of the wall side, and one between over 60 in.
+  it('are two behind an upper, and the lower one is put there in one step', () => {
+    const project = upper(600)
+    const finding = findingIn(project, /anchor strip/)!
+    expect(finding).toMatchObject({ weight: 'know', measure: '1 strip', limit: '2 strips' })
+    const mended = remedied(project, finding)
+    expect(rolesIn(mended)).toEqual(['bottomNailer', 'topNailer'])
+    expect(findingIn(mended, /anchor strip/)).toBeNull()
+  })
+
+  it('are three in a tall from 60 in, the third half way between', () => {
+    expect(findingIn(tall(60 * 25.4, { overrides: { nailers: TWO } }), /anchor strip/)).toBeNull()
+    const high = tall(60 * 25.4 + 1, { overrides: { nailers: TWO } })
+    const finding = findingIn(high, /anchor strip/)!
+    expect(finding).toMatchObject({ weight: 'know', measure: '2 strips', limit: '3 strips' })
+    const mended = remedied(high, finding)
+    expect(findingIn(mended, /anchor strip/)).toBeNull()
+    const built = derive(mended).cabinets[0]!
+    const lower = (role: string) => boxOf(built.parts.find((part) => part.role === role)!).min.y
+    expect(lower('middleNailer')).toBe((lower('bottomNailer') + lower('topNailer')) / 2)
+  })
+
+  it('are all put into a tall that has none, which is to be minded', () => {
+    const bare = tall(2100, { overrides: { nailers: { ...TWO, top: false, bottom: false } } })
+    const finding = findingIn(bare, /anchor strip/)!
+    expect(finding).toMatchObject({ weight: 'mind', measure: '0 strips', limit: '3 strips' })
+    expect(rolesIn(remedied(bare, finding))).toEqual(['bottomNailer', 'middleNailer', 'topNailer'])
+  })
+
+  it('are not asked for before a stout back, nor in a base', () => {
+    const { carcassMaterial } = Object.values(upper(600).methods)[0]!
+    expect(findingIn(upper(600, { overrides: { backMaterial: carcassMaterial } }), /anchor strip/)).toBeNull()
+    expect(findingIn(aWall(cabinet('B1', { left: 400, width: 600 })), /anchor strip/)).toBeNull()
+  })
+
+  it('leave a niche in the middle of a tall to its appliance', () => {
+    const three = { ...TWO, middle: true } as const
+    const oven: Front = { kind: 'appliance', width: 500, height: 600, air: 0 }
+    const row = (front: Front, height: number | null) => ({
+      front,
+      size: height === null ? ({ kind: 'share', share: 1 } as const) : ({ kind: 'fixed', height } as const),
+    })
+    const front: Front = {
+      kind: 'rows',
+      rows: [row({ kind: 'open' }, null), row(oven, 640), row({ kind: 'open' }, 760)],
+    }
+    const project = tall(2100, { overrides: { nailers: three }, front })
+    const built = derive(project).cabinets[0]!
+    const { min, max } = boxOf(built.parts.find(({ role }) => role === 'middleNailer')!)
+    const boards = built.parts.filter(({ role }) => role === 'fixedShelf').map(boxOf)
+    const [under, over] = boards.sort((a, b) => a.min.y - b.min.y)
+    expect(over!.min.y - under!.max.y).toBeGreaterThan(600)
+    expect(max.y <= under!.max.y || min.y >= over!.min.y).toBe(true)
   })
 })
