@@ -2,7 +2,8 @@ import type { BuiltRun } from '../between/run'
 import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
-import { meetingsOf, turnedIn } from '../runs/reach'
+import { meetingsOf, turnedAcross, turnedIn } from '../runs/reach'
+import { oppositesOf } from '../site/wall'
 import { inch, type Mm, settle } from '../units/length'
 import { about, type Finding } from './finding'
 import { sayIn } from './say'
@@ -19,7 +20,7 @@ interface Plan {
   readonly front: Mm
 }
 
-/** A dishwasher is filled from the sink, at its own wall or round a corner. One across the room is not measured. */
+/** A dishwasher is filled from the sink: at its own wall, round a corner, or across the room. */
 export function toSinkFindings(one: Cabinet, project: Project, runs: readonly BuiltRun[]): Finding[] {
   if (one.space?.of !== 'dishwasher') return []
   const { left, width, depth } = one
@@ -27,27 +28,41 @@ export function toSinkFindings(one: Cabinet, project: Project, runs: readonly Bu
   const sinks = letInto(project, runs).filter(({ of }) => of === 'sink')
   const all = sinks.flatMap((sink) => {
     const there = seenFrom(sink, one, project)
-    return there ? [{ away: awayFrom(washer, there), isRound: sink.cabinet.wall !== one.wall }] : []
+    return there ? [{ away: awayFrom(washer, there.plan), where: WORDS[there.at] }] : []
   })
   const [first] = all.sort((a, b) => a.away - b.away)
   if (!first || first.away <= TO_SINK) return []
   const [measure, limit] = sayIn(project.display).apart(first.away, TO_SINK)
-  const where = first.isRound ? ' round the corner, straight across' : ''
-  const message = `its dishwasher is ${measure} from the edge of the sink${where}; ${limit} at most is asked for.`
+  const message = `its dishwasher is ${measure} from the edge of the sink${first.where}; ${limit} at most is asked for.`
   return [about({ cabinet: one, mark: markOf(one) }, { weight: 'know', message, measure, limit, source: SOURCE })]
 }
 
-/** A sink from the wall of a cabinet; null where it is at neither this one nor one that meets it. */
-function seenFrom({ cabinet, left, right, top }: LetIn, from: Cabinet, project: Project): Plan | null {
+/** At the wall of a cabinet, at one that meets it, or at one that faces it. */
+type Where = 'ownWall' | 'corner' | 'across'
+
+const WORDS: Readonly<Record<Where, string>> = {
+  ownWall: '',
+  corner: ' round the corner, straight across',
+  across: ' across the room, straight from edge to edge',
+}
+
+/** A sink from the wall of a cabinet; null where no row of walls that meet goes from one to the other. */
+function seenFrom(
+  { cabinet, left, right, top }: LetIn,
+  from: Cabinet,
+  project: Project,
+): { readonly plan: Plan; readonly at: Where } | null {
   const { fromFront, depth } = cabinet.cutout!
   const front = settle(top.place.depth - fromFront)
   const own = { left, width: settle(right - left), rear: settle(front - depth), front }
-  if (cabinet.wall === from.wall) return own
+  if (cabinet.wall === from.wall) return { plan: own, at: 'ownWall' }
   const wall = find(project.walls, from.wall)
-  const meeting = wall && meetingsOf(project, wall).find((one) => one.wall.id === cabinet.wall)
-  if (!meeting) return null
   const { bottom, height } = cabinet
-  return turnedIn({ ...own, bottom, height, cabinet, isLeg: false }, meeting)
+  const body = { ...own, bottom, height, cabinet, isLeg: false }
+  const meeting = wall && meetingsOf(project, wall).find((one) => one.wall.id === cabinet.wall)
+  if (meeting) return { plan: turnedIn(body, meeting), at: 'corner' }
+  const opposite = wall && oppositesOf(project, wall).find((one) => one.wall.id === cabinet.wall)
+  return opposite ? { plan: turnedAcross(body, opposite), at: 'across' } : null
 }
 
 /** The shortest way from edge to edge, seen from above. */

@@ -88,16 +88,21 @@ export function reachingFrom(project: Project, meeting: Meeting): Body[] {
   return there.flatMap((cabinet) => bodiesOf(cabinet, project).map((body) => turnedIn(body, meeting)))
 }
 
-/** What stands at a wall that faces this one, in the frame of this one: along it as it is across, out from it up to its rear. */
-export function bodiesAcross(project: Project, { wall, between, before }: Opposite): Body[] {
-  const own = valuesOf<Cabinet>(project.cabinets).filter((cabinet) => cabinet.wall === wall.id)
-  const legs = reachingIn(project, wall).filter(({ isLeg, rear }) => isLeg && rear <= 0)
-  return [...own.flatMap((cabinet) => bodiesOf(cabinet, project)), ...legs].map((body) => ({
+/** What stands at a wall that faces this one, in the frame of this one. */
+export function bodiesAcross(project: Project, opposite: Opposite): Body[] {
+  const own = valuesOf<Cabinet>(project.cabinets).filter((cabinet) => cabinet.wall === opposite.wall.id)
+  const legs = reachingIn(project, opposite.wall).filter(({ isLeg, rear }) => isLeg && rear <= 0)
+  return [...own.flatMap((cabinet) => bodiesOf(cabinet, project)), ...legs].map((body) => turnedAcross(body, opposite))
+}
+
+/** A body at a facing wall, as it is from the wall that it faces: along it as it is across, out from it up to its rear. */
+export function turnedAcross(body: Body, { between, before }: Opposite): Body {
+  return {
     ...body,
     left: settle(before.length - rightEdge(body)),
     rear: settle(between.length - body.front),
     front: settle(between.length - body.rear),
-  }))
+  }
 }
 
 /** Those of them that stand in the way of something so deep at this wall. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId } from '../../../engine/basics/id'
+import type { MaterialId, WallId } from '../../../engine/basics/id'
 import { giveInMiddle } from '../../../engine/checks/bareTop'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
@@ -9,7 +9,7 @@ import type { NewKind } from '../../../engine/project/readyKinds'
 import type { Appliance, ApplianceSpace } from '../../../engine/project/space'
 import { newCabinetAt } from '../../../engine/runs/place'
 import { dimensionsOf } from '../../../engine/thrift/freedom'
-import { aCorner, aWall, cabinet, OTHER_WALL, type Said, space, the } from '../../helpers/wall'
+import { aCorner, aRoom, aWall, cabinet, OTHER_WALL, type Said, space, the } from '../../helpers/wall'
 import { findingIn, remedied } from './findings'
 
 const CARCASS = 'carcass' as MaterialId
@@ -174,6 +174,24 @@ describe('what cooks ask for beside appliances', () => {
       weight: 'know',
     })
     expect(findingIn(sinkAt(700), /edge of the sink/)).toBeNull()
+  })
+  it('is measured across the room where the sink is at the facing wall', () => {
+    const across = (apart: number) => {
+      const washer = space('S1', 'dishwasher', { left: 2000, width: 600, depth: 570, wall: 'w3' as WallId })
+      const room = aRoom(base('B1', 1000, 600, { cutout: SINK }), washer)
+      const walls = Object.fromEntries(
+        Object.entries(room.walls).map(([id, wall]) => [
+          id,
+          id === 'w2' || id === 'w4' ? { ...wall, length: apart } : wall,
+        ]),
+      )
+      return applyEdit({ ...room, walls }, { kind: 'editBetween', change: { countertop: TOP } })
+    }
+    // The front edge of the sink is 580 + 20 - 70 = 530 out, the dishwasher 570 deep: 2800 - 530 - 570 between, side by side.
+    const finding = findingIn(across(2800), /edge of the sink/)
+    expect(finding).toMatchObject({ measure: '1700 mm', limit: '914.4 mm' })
+    expect(finding?.message).toContain('across the room')
+    expect(findingIn(across(2000), /edge of the sink/)).toBeNull()
   })
   it('is 12 in of countertop at one side of a range and 15 in at the other', () => {
     const beside = (left: number, right: number) =>
