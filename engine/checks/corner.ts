@@ -1,4 +1,4 @@
-import type { Cabinet, Project } from '../project/document'
+import type { Cabinet, Project, Side } from '../project/document'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { hasTopOver } from '../project/topOver'
@@ -23,10 +23,16 @@ function awayFinding(cabinet: Cabinet, project: Project): Finding[] {
   if (!corner || !ends || ends[corner.hand] <= IN_CORNER) return []
   const say = sayIn(project.display)
   const [measure, limit] = [say.length(ends[corner.hand]), say.length(IN_CORNER)]
-  const message = `its corner is ${measure} from the ${corner.hand} end of the wall, so its other leg would stand in the room.`
   const mark = markOf(cabinet)
+  const message = () => {
+    const inWay = whatIsInTheWay(cabinet, project)
+    return (
+      `its corner is ${measure} from the ${corner.hand} end of the wall, so its other leg would stand in the room.` +
+      (inWay ? ` In its corner ${inWay}.` : '')
+    )
+  }
   const finding = about({ cabinet, mark }, { weight: 'mind', message, measure, limit, source: PRACTICE })
-  return [withRemedy(finding, () => mirroring(cabinet, project) ?? moving(cabinet, project))]
+  return [withRemedy(finding, () => mirroring(cabinet, project) ?? intoCorner(cabinet, project))]
 }
 
 /** How far it is from either end of its wall. */
@@ -46,13 +52,44 @@ function mirroring(cabinet: Cabinet, project: Project): Remedy | null {
   return { label: `Turn ${markOf(cabinet)} to the ${hand} corner`, edit }
 }
 
-function moving(cabinet: Cabinet, project: Project): Remedy | null {
+/** Moved along its wall into its corner, whether that is free or not. */
+function inCorner(cabinet: Cabinet, hand: Side, project: Project): Cabinet | null {
+  const { corner } = cabinet
+  if (!corner) return null
+  const turned = { ...cabinet, corner: { ...corner, hand } }
+  const ends = endsOf(turned, project)
+  return ends && { ...turned, left: settle(hand === 'left' ? cabinet.left - ends.left : cabinet.left + ends.right) }
+}
+
+/** Why it cannot stand in its corner, in the words of what it meets there: `B1 would overlap B2 by 35 mm`; null where it can. */
+function whatIsInTheWay(cabinet: Cabinet, project: Project): string | null {
+  const moved = cabinet.corner && inCorner(cabinet, cabinet.corner.hand, project)
+  const fit = moved && fitOf(project, moved)
+  return fit && !fit.fits ? fit.why : null
+}
+
+/** Into its own corner, else turned round and into the one at the other end of its wall, where that is free. */
+export function intoCorner(cabinet: Cabinet, project: Project): Remedy | null {
   const { corner, id } = cabinet
-  const ends = endsOf(cabinet, project)
-  if (!corner || !ends) return null
-  const left = settle(corner.hand === 'left' ? cabinet.left - ends.left : cabinet.left + ends.right)
-  if (!fitOf(project, { ...cabinet, left }).fits) return null
-  return { label: `Move ${markOf(cabinet)} into its corner`, edit: { kind: 'shapeCabinets', shapes: [{ id, left }] } }
+  if (!corner) return null
+  const free = (hand: Side) => {
+    const moved = inCorner(cabinet, hand, project)
+    return moved && fitOf(project, moved).fits ? moved.left : null
+  }
+  const own = free(corner.hand)
+  if (own !== null) {
+    const edit = { kind: 'shapeCabinets', shapes: [{ id, left: own }] } as const
+    return own === cabinet.left ? null : { label: `Move ${markOf(cabinet)} into its corner`, edit }
+  }
+  const hand = corner.hand === 'left' ? 'right' : 'left'
+  const left = free(hand)
+  if (left === null) return null
+  const turn = { kind: 'setCorner', ids: [id], corner: { ...corner, hand } } as const
+  const move = { kind: 'shapeCabinets', shapes: [{ id, left }] } as const
+  return {
+    label: `Turn ${markOf(cabinet)} and move it into the ${hand} corner`,
+    edit: { kind: 'several', edits: [turn, move] },
+  }
 }
 
 function otherWall(cabinet: Cabinet, project: Project): Finding[] {

@@ -3,6 +3,7 @@ import { markOf } from '../project/mark'
 import { misfits } from '../runs/fit'
 import { narrowedInPlace, nearestPlace } from '../runs/free'
 import { formatWithUnit } from '../units/format'
+import { intoCorner } from './corner'
 import { type Finding, type Remedy, withRemedy } from './finding'
 
 const WALLS = 'worked out from the walls and what stands at them'
@@ -19,9 +20,9 @@ export function misfitFindings(project: Project): Finding[] {
   })
 }
 
-/** To a place no farther away than it is wide, else narrower where it stands, else to any place. A corner stays in its corner. */
+/** To a place no farther away than it is wide, else narrower where it stands, else to any place. A corner goes into a corner of its wall. */
 function wayOut(project: Project, cabinet: Cabinet): Remedy | null {
-  if (cabinet.corner) return null
+  if (cabinet.corner) return intoCorner(cabinet, project)
   const moved = nearestPlace(project, cabinet)
   if (moved && Math.abs(moved.left - cabinet.left) <= cabinet.width) return moveTo(moved, project)
   const narrowed = narrowedInPlace(project, cabinet)

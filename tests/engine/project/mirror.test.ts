@@ -5,8 +5,10 @@ import { applyEdit } from '../../../engine/project/apply'
 import { newProject } from '../../../engine/project/defaults'
 import type { Cabinet, Project } from '../../../engine/project/document'
 import type { ReadyName } from '../../../engine/project/readyKinds'
+import { misfits } from '../../../engine/runs/fit'
 import { newCabinetAt } from '../../../engine/runs/place'
 import { firstWall } from '../../../engine/site/wall'
+import { cabinet } from '../../helpers/wall'
 
 function holding(name: ReadyName, left = 0): { readonly project: Project; readonly cabinet: Cabinet } {
   const project = newProject('mm')
@@ -74,6 +76,32 @@ describe('a corner cabinet that does not stand in its corner', () => {
     )
     expect(finding!.remedy!.label).toBe('Move B1 into its corner')
     expect(found(applyEdit(away, finding!.remedy!.edit))).toEqual([])
+  })
+
+  it('is turned and moved into the other corner where something stands in its own, which is said', () => {
+    const { project, cabinet: corner } = holding('cornerBase')
+    const away = applyEdit(project, { kind: 'shapeCabinets', shapes: [{ id: corner.id, left: 800 }] })
+    const inWay = cabinet('B7', { left: 0, width: 400, wall: corner.wall })
+    const filled = applyEdit(away, { kind: 'addCabinet', cabinet: inWay })
+    const [finding] = found(filled)
+    expect(finding!.message).toMatch(/In its corner B1 would overlap B7 by 400 mm\.$/)
+    expect(finding!.remedy!.label).toBe('Turn B1 and move it into the right corner')
+    const mended = applyEdit(filled, finding!.remedy!.edit)
+    expect(found(mended)).toEqual([])
+    expect(misfits(mended)).toEqual([])
+  })
+
+  it('only says what is in the way where both corners are taken', () => {
+    const { project, cabinet: corner } = holding('cornerBase')
+    const { length } = project.walls[corner.wall]!
+    const away = applyEdit(project, { kind: 'shapeCabinets', shapes: [{ id: corner.id, left: 800 }] })
+    const taken = [cabinet('B7', { left: 0, width: 400 }), cabinet('B8', { left: length - 400, width: 400 })].reduce(
+      (to: Project, one) => applyEdit(to, { kind: 'addCabinet', cabinet: { ...one, wall: corner.wall } }),
+      away,
+    )
+    const [finding] = found(taken)
+    expect(finding!.message).toContain('In its corner B1 would overlap B7')
+    expect(finding!.remedy).toBeUndefined()
   })
 
   it('is turned round where it stands in the corner at the other end', () => {
