@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { derive } from '../../../engine/pipeline'
 import type { DrawerInsert, Project } from '../../../engine/project/document'
-import { aWall, cabinet } from '../../helpers/wall'
-import { figureOf, findingIn } from './findings'
+import { aWall, cabinet, the } from '../../helpers/wall'
+import { figureOf, findingIn, remedied } from './findings'
 
 const drawers = (width: number, depth = 580) =>
   aWall(cabinet('B1', { left: 400, width, depth, front: { kind: 'drawer' } }))
@@ -31,6 +31,21 @@ describe('the slides of a drawer', () => {
     expect(whole).toBeGreaterThan(50 * LB)
     expect(figureOf(finding.limit)).toBeCloseTo(whole <= 75 * LB ? 75 * LB : 100 * LB, 1)
     expect(whole).toBeGreaterThan(held(project))
+    const mended = remedied(project, finding)
+    expect(findingIn(mended, /class/)).toBeNull()
+    expect(the(mended, 'B1').overrides.slides).toEqual({ loadClass: whole <= 75 * LB ? 75 : 100 })
+  })
+
+  it('are tied together, or the drawer is two, where it is wider than twice their length', () => {
+    // Sides of 18 and clearances of 12.7: 2 x 30.7 = 61.4 less than its cabinet. Slides of 500 in a depth of 580.
+    const side = (width: number) =>
+      derive(drawers(width)).cabinets[0]!.parts.find(({ role }) => role === 'drawerSide')!.length
+    const most = 2 * side(1000) + 2 * (18 + 12.7)
+    expect(findingIn(drawers(most), /askew/)).toBeNull()
+    const finding = findingIn(drawers(most + 10), /askew/)
+    expect(finding?.weight).toBe('know')
+    expect(figureOf(finding?.measure)).toBe(2 * side(1000) + 10)
+    expect(figureOf(finding?.limit)).toBe(2 * side(1000))
   })
 
   it('of a new project carry a drawer of the usual width, but not the one of a base twice as wide', () => {
