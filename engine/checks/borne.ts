@@ -1,8 +1,10 @@
 import { boxOf } from '../cabinets/boardBox'
 import { isHung } from '../cabinets/build'
 import { legsAcross } from '../cabinets/leg'
+import type { Part } from '../parts/part'
 import { type Mm, settle } from '../units/length'
 import { bayOf, clearSpan, withRole } from './boards'
+import { grainWords, legsOfSeat, stiffnessIn } from './cornerSeat'
 import type { Checked } from './finding'
 import { type Bearing, HOUSED_RULE } from './sag'
 
@@ -27,6 +29,7 @@ export function boardsBorne({ parts, rules, cabinet }: Pick<Checked, 'parts' | '
   return parts.flatMap((part): Borne[] => {
     const stiffness = rules.materials[part.material]?.stiffness
     if (!stiffness) return []
+    if (cabinet.corner) return legBorne(part, { parts, rules, cabinet })
     const bay = cabinet.interior.bays ? bayOf(part, parts) : null
     const board = { bay, depth: part.width, thickness: part.thickness, stiffness }
     const resting = { ...board, ends: 'resting', held: ON_PINS } as const
@@ -46,6 +49,36 @@ export function boardsBorne({ parts, rules, cabinet }: Pick<Checked, 'parts' | '
   })
 }
 
+const IN_CORNER: Partial<Readonly<Record<Part['role'], readonly [one: string, many: string]>>> = {
+  adjustableShelf: ['loose shelf', 'loose shelves'],
+  fixedShelf: ['fixed shelf', 'fixed shelves'],
+  bottom: ['bottom', 'bottoms'],
+}
+
+/**
+ * Of a board round a corner the leg that sags the more for its span: from the corner post to its side, as deep as the leg,
+ * and not the rectangle that it is cut from. The post is let into it and bears it, so that no end is taken to be clamped.
+ */
+function legBorne(part: Part, { parts, rules, cabinet }: Pick<Checked, 'parts' | 'rules' | 'cabinet'>): Borne[] {
+  const board = rules.materials[part.material]
+  const names = IN_CORNER[part.role]
+  // The bottom of a base lies on its plinth, its legs or the floor.
+  if (!board || !names || (part.role === 'bottom' && !isHung(cabinet))) return []
+  const [one, many] = names
+  const legs = legsOfSeat(part, parts).map((leg): Borne => {
+    const { span, depth, along } = leg
+    const held = `along ${along === 'x' ? 'its own' : 'the other'} wall, from the corner post to the side${grainWords(leg, board)},`
+    const { thickness } = part
+    return {
+      ...{ bay: null, depth, thickness, span, one, many, held },
+      stiffness: stiffnessIn(leg, board),
+      ends: 'resting',
+    }
+  })
+  const softness = ({ span, stiffness }: Borne) => span ** 3 / stiffness
+  return legs.sort((a, b) => softness(b) - softness(a)).slice(0, 1)
+}
+
 /**
  * What bears a bottom besides its sides. What hangs has nothing under it. What has no kick lies on the floor. A plinth
  * bears it at its front and its back from end to end, so that it spans no more than the depth. Legs bear it where they are.
@@ -61,8 +94,7 @@ export function boardsBorne({ parts, rules, cabinet }: Pick<Checked, 'parts' | '
 function bottomBorne(housed: Borne, { parts, rules, cabinet }: Pick<Checked, 'parts' | 'rules' | 'cabinet'>): Borne[] {
   if (isHung(cabinet)) return [housed]
   const { floor, legs } = rules.method
-  // In a corner the sides stand on one leg each, and posts and kicks meet under the bottom.
-  if (cabinet.corner || floor.kind === 'none' || floor.kind === 'plinth' || !(floor.height > 0)) return []
+  if (floor.kind === 'none' || floor.kind === 'plinth' || !(floor.height > 0)) return []
   const [left] = withRole(parts, 'leftSide').map(boxOf)
   const [right] = withRole(parts, 'rightSide').map(boxOf)
   if (!left || !right) return []

@@ -2,10 +2,11 @@ import { boxOf } from '../cabinets/boardBox'
 import type { Box } from '../geometry/box'
 import type { Interval } from '../geometry/interval'
 import type { Part } from '../parts/part'
+import type { Material } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
 
-/** A leg of a board through a corner, taken to be borne by its side and by the corner post. */
+/** A leg of a level board through a corner, a top or a shelf, taken to be borne by its side and by the corner post. */
 export interface LegOfSeat {
   /** Along its own wall, from the left of the cabinet, or along the other wall, from the corner: as the cabinet's frame has it. */
   readonly along: 'x' | 'z'
@@ -16,10 +17,25 @@ export interface LegOfSeat {
   readonly span: Mm
   /** From its wall to its front edge: of an L that of the leg, of a diagonal as deep as it is in the middle of the span. */
   readonly depth: Mm
+  /** Whether the span runs across the grain of the board, which goes along its own wall. */
+  readonly isAcrossGrain: boolean
+}
+
+/** Of a board in the way that a leg of it spans, in newtons per square millimetre. */
+export function stiffnessIn({ isAcrossGrain }: Pick<LegOfSeat, 'isAcrossGrain'>, board: Material): number {
+  return (isAcrossGrain ? board.stiffnessAcross : undefined) ?? board.stiffness
+}
+
+/** What is assumed of a leg that spans across the grain of a board of which only the stiffness along it is known. */
+export function grainWords({ isAcrossGrain }: Pick<LegOfSeat, 'isAcrossGrain'>, board: Material): string {
+  if (!isAcrossGrain) return ''
+  return board.stiffnessAcross === undefined
+    ? ', across its grain and taken to be as stiff there as along it (birch ply is softer by a sixth to a third, other boards by more: from memory; its stiffness across can be typed with the board)'
+    : ', across its grain'
 }
 
 /**
- * Both legs of a top through a corner. The board of an L gets deeper where the other leg begins, and either leg stiffens the
+ * Both legs of a level board through a corner. The board of an L gets deeper where the other leg begins, and either leg stiffens the
  * other: neither is counted. Common practice, no source.
  *
  *      post________________
@@ -38,7 +54,16 @@ export function legsOfSeat(top: Part, parts: readonly Part[]): LegOfSeat[] {
     const span = between(post, box, along)
     if (span <= 0) return []
     const [atPost, atSide] = [post, box].map(({ min, max }) => ({ from: min[along], to: max[along] }))
-    return [{ along, post: atPost!, side: atSide!, span, depth: depthOf(top, box, along, span) }]
+    return [
+      {
+        along,
+        post: atPost!,
+        side: atSide!,
+        span,
+        depth: depthOf(top, box, along, span),
+        isAcrossGrain: !top.placement.length.endsWith(along),
+      },
+    ]
   })
 }
 

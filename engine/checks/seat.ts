@@ -6,7 +6,7 @@ import { type Mm, settle } from '../units/length'
 import { NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
 import { builtWith, type Changed, ofThicker, withPartition } from './changed'
-import { legsOfSeat } from './cornerSeat'
+import { grainWords, legsOfSeat, stiffnessIn } from './cornerSeat'
 import { about, type Checked, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { HOUSED_RULE, inertiaOf, type PointEnds, pointSagOf } from './sag'
 import { sayIn } from './say'
@@ -28,6 +28,8 @@ interface Seat {
   readonly span: Mm
   readonly ends: PointEnds
   readonly boards: readonly { readonly stiffness: number; readonly inertia: number }[]
+  /** What is said of a leg that spans across its grain. */
+  readonly grain?: string
 }
 
 /** The lid of a bench, or the fixed top of a low base, under somebody who sits in the middle between two things that bear it. */
@@ -41,7 +43,7 @@ export function seatFindings(checked: Checked): Finding[] {
   const how = {
     lid: ', with the stretcher under its front',
     top: alone,
-    leg: ', either leg of it taken to be borne by its side and the corner post and by nothing between',
+    leg: `, either leg of it taken to be borne by its side and the corner post and by nothing between${seat.grain ?? ''}`,
   }[seat.board]
   const name = seat.board === 'leg' ? 'top' : seat.board
   const message =
@@ -100,11 +102,12 @@ function seatOf(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules' | 'isUnderT
 /** The leg of a top through a corner that gives the most for its span. */
 function cornerSeat(checked: Pick<Checked, 'cabinet' | 'parts' | 'rules' | 'isUnderTop'>): Seat | null {
   const top = fixedSeat(checked)
-  const stiffness = top && checked.rules.materials[top.material]?.stiffness
-  if (!top || !stiffness) return null
-  const seats = legsOfSeat(top, checked.parts).map(({ span, depth }): Seat => {
-    const inertia = inertiaOf({ depth, thickness: top.thickness })
-    return { board: 'leg', span, ends: 'resting', boards: [{ stiffness, inertia }] }
+  const board = top && checked.rules.materials[top.material]
+  if (!top || !board?.stiffness) return null
+  const seats = legsOfSeat(top, checked.parts).map((leg): Seat => {
+    const { span, depth } = leg
+    const own = { stiffness: stiffnessIn(leg, board), inertia: inertiaOf({ depth, thickness: top.thickness }) }
+    return { board: 'leg', span, ends: 'resting', boards: [own], grain: grainWords(leg, board) }
   })
   return seats.sort((a, b) => givesBy(b) / b.span - givesBy(a) / a.span)[0] ?? null
 }

@@ -16,7 +16,7 @@ import { ownTopEdit } from '../project/topOver'
 import { type Mm, settle } from '../units/length'
 import { NEWTON_PER_KG } from '../units/weight'
 import { withRole } from './boards'
-import { type LegOfSeat, legsOfSeat } from './cornerSeat'
+import { type LegOfSeat, legsOfSeat, stiffnessIn } from './cornerSeat'
 import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { HOUSED_RULE, inertiaOf, type PointEnds, pointSagOf } from './sag'
 import { sayIn } from './say'
@@ -176,7 +176,8 @@ function legStretch(
 ): Stretch[] {
   const [top] = withRole(parts, 'top')
   if (!top || !leg) return []
-  const stiffness = find(project.materials, top.material)?.stiffness ?? 0
+  const board = find(project.materials, top.material)
+  const stiffness = board ? stiffnessIn(leg, board) : 0
   const below = { stiffness, inertia: inertiaOf({ depth: leg.depth, thickness: top.thickness }) }
   return [
     {

@@ -189,6 +189,8 @@ export interface Material {
   readonly density: number
   /** Modulus of elasticity in bending along the grain, in newtons per square millimetre. */
   readonly stiffness: number
+  /** The same across the grain; taken to be as along it where it is left out, and that is said. */
+  readonly stiffnessAcross?: number
 }
 
 /** Sheets of one size that can be bought, or offcuts of one size that are there. */

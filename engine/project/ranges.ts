@@ -58,6 +58,7 @@ export const RANGES = {
   share: { least: 0.001, most: 1000 },
   density: { least: 1, most: 25_000 },
   stiffness: { least: 1, most: 250_000 },
+  stiffnessAcross: { least: 1, most: 250_000 },
   price: { least: 0, most: 1_000_000 },
   quantity: { least: 0, most: 100_000, isWhole: true },
   copies: { least: 1, most: 10_000, isWhole: true },

@@ -160,6 +160,7 @@ const material = z.strictObject({
   hasGrain: flag,
   density: field('density'),
   stiffness: field('stiffness'),
+  stiffnessAcross: field('stiffnessAcross').optional(),
 })
 
 const stock = z.strictObject({

@@ -9,6 +9,7 @@ const NOT_LENGTHS = new Set([
   'density',
   'weight',
   'stiffness',
+  'stiffnessAcross',
   'across',
   'moisture',
   'angle',

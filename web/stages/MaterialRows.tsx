@@ -80,6 +80,14 @@ function MaterialRow({ material }: { readonly material: Material }) {
         // A typed psi is no whole N/mm², and nobody knows a board so well.
         onNumber={(stiffness) => change({ stiffness: Math.round(stiffness) })}
       />
+      <NumberField
+        label={`Stiffness across the grain, ${stiffnessUnit(display).name}`}
+        per={stiffnessUnit(display).newtons}
+        value={material.stiffnessAcross ?? material.stiffness}
+        least={100}
+        most={250_000}
+        onNumber={(stiffness) => change({ stiffnessAcross: Math.round(stiffness) })}
+      />
       <label className={fields.check}>
         <input
           type="checkbox"

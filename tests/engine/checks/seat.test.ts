@@ -115,6 +115,22 @@ describe('the top of a bench through a corner', () => {
     expect(figureOf(finding.measure)).toBeCloseTo((SEATED * leg ** 3) / (48 * 9000 * ((DEEP * 18 ** 3) / 12)), 1)
   })
 
+  it('of an L gives along the leg across its grain by the stiffness of its board there, or says what is assumed', () => {
+    const project = inCorner('L', 'left', WIDE, 1000)
+    expect(findingIn(project, LEG_GIVES)!.message).toContain('taken to be as stiff there as along it')
+    const softer = Object.fromEntries(
+      Object.entries(project.materials).map(([id, board]) => [id, { ...board, stiffnessAcross: 6000 }]),
+    )
+    const finding = findingIn({ ...project, materials: softer }, LEG_GIVES)!
+    const leg = 1000 - 18 - 18
+    expect(figureOf(finding.measure)).toBeCloseTo((SEATED * leg ** 3) / (48 * 6000 * ((DEEP * 18 ** 3) / 12)), 1)
+    expect(finding.message).not.toContain('taken to be as stiff')
+    // The leg along the own wall has the grain along it, and is judged as before.
+    expect(findingIn({ ...inCorner('L', 'left', WIDE, 700), materials: softer }, LEG_GIVES)!.message).not.toContain(
+      'grain',
+    )
+  })
+
   it('of a diagonal is as deep as it is in the middle of the leg', () => {
     const finding = findingIn(inCorner('diagonal', 'left', 1200, 1200), LEG_GIVES)!
     // The line goes 1200 - 450 along and as far out, so that it is as much deeper as it is away from the end.

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { type MaterialId, valuesOf } from '../../../engine/basics/id'
 import { loadOfShelf, SHELF_LOADS } from '../../../engine/checks/load'
+import { sagOf } from '../../../engine/checks/sag'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Material, Project } from '../../../engine/project/document'
@@ -359,5 +360,54 @@ describe('the bottom', () => {
     // Two spans of (2500 - 2 x 50) / 2. From memory: w L^4 / (185 E I) where both are loaded.
     const alone = (newtons * 1200 ** 3) / (185 * 9000 * ((width * 18 ** 3) / 12))
     expect(figureOf(told.measure)).toBeCloseTo(1.5 * alone, 0)
+  })
+})
+
+describe('a shelf round a corner', () => {
+  const DEEP = 330
+  const inCorner = (kind: 'L' | 'diagonal', width: number, other: number, loose = true): Project =>
+    inHouse(
+      aWall(
+        cabinet('B1', {
+          corner: { kind, hand: 'left', other, otherDepth: DEEP },
+          ...{ width, depth: DEEP, left: 0, overrides: { back: { kind: 'none' } } },
+          interior: { fixedShelves: loose ? 0 : 1, adjustableShelves: loose ? 1 : 0, partition: null },
+        }),
+      ),
+      { shelfLoad: 'books' },
+    )
+  const shelfOf = (project: Project, role: string) =>
+    derive(project).cabinets[0]!.parts.find((part) => part.role === role)!
+
+  it('sags along its longer leg, as deep as that, and not over the rectangle that it is cut from', () => {
+    const project = inCorner('L', 1200, 900)
+    const finding = findingIn(project, /loose shelf .* corner post/)!
+    // The post takes 60 of the leg from the wall, the side 18; the shelf stands back 10 and rests on both.
+    const span = 1200 - 60 - 18
+    const { thickness } = shelfOf(project, 'adjustableShelf')
+    const pressure = SHELF_LOADS.books.pressure
+    const bearing = { depth: DEEP - 10, thickness, stiffness: 9000, ends: 'resting' } as const
+    const factor = finding.message.includes('in the course of years') ? 1.5 : 1
+    expect(figureOf(finding.measure)).toBeCloseTo(factor * sagOf(span, bearing, pressure), 1)
+    expect(finding.message).toContain(`of ${span} mm along its own wall`)
+  })
+
+  it('is of no concern where both legs are short, however large the rectangle', () => {
+    expect(findingIn(inCorner('L', 610, 610), /shelf .* would sag/)).toBeNull()
+    expect(shelfOf(inCorner('L', 610, 610), 'adjustableShelf').width).toBeGreaterThan(550)
+  })
+
+  it('of a diagonal is deeper in the middle of its legs, so that it sags less than that of an L', () => {
+    const [straight, slanting] = (['L', 'diagonal'] as const).map((kind) => {
+      return findingIn(inCorner(kind, 1200, 900), /loose shelf .* corner post/)!
+    })
+    expect([straight!.weight, slanting!.weight]).toEqual(['stop', 'mind'])
+    // At once and in the course of years, which is half as much more.
+    expect(figureOf(slanting!.measure)).toBeLessThan(figureOf(straight!.measure))
+  })
+
+  it('that is fixed is judged along its leg too', () => {
+    const finding = findingIn(inCorner('L', 1200, 900, false), /fixed shelf .* corner post/)
+    expect(finding?.message).toContain(`of ${1200 - 60 - 18} mm along its own wall`)
   })
 })
