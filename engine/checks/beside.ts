@@ -9,10 +9,9 @@ import type { Edit } from '../project/edit'
 import { childrenOf } from '../project/frontTree'
 import { find } from '../project/references'
 import { gapFilled } from '../runs/fill'
-import { fitOf } from '../runs/fit'
 import { rightEdge, sharedBy } from '../runs/lane'
 import { gapsBeside } from '../runs/neighbours'
-import { pushNeighbours } from '../runs/push'
+import { roomMade } from '../runs/push'
 import { faceFrom, meetingsOf, reachingFrom } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
 import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
@@ -196,15 +195,8 @@ function fillerIn({ edit }: Remedy, { cabinet: { id } }: Standing, side: Side, p
 
 /** More room beside a cabinet, when everything then fits: it moves away and pushes its neighbours along. */
 export function roomRemedy({ cabinet, mark }: Standing, side: Side, lacking: Mm, project: Project): Remedy | null {
-  const moved = { ...cabinet, left: settle(cabinet.left + (side === 'left' ? lacking : -lacking)) }
-  const pushed = pushNeighbours(project, moved)
-  if (pushed === null) return null
-  const shapes = [{ id: cabinet.id, left: moved.left }, ...pushed]
-  const others = pushed.flatMap(({ id, left }) => {
-    const other = find(project.cabinets, id)
-    return other && left !== undefined ? [{ ...other, left }] : []
-  })
-  if (!fitOf(project, [moved, ...others]).fits) return null
+  const shapes = roomMade(project, cabinet, side, lacking)
+  if (!shapes) return null
   return { label: `Leave room at the ${side} of ${mark}`, edit: { kind: 'shapeCabinets', shapes } }
 }
 

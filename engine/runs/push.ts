@@ -1,4 +1,4 @@
-import type { Cabinet, Project } from '../project/document'
+import type { Cabinet, Project, Side } from '../project/document'
 import type { CabinetShape } from '../project/edit'
 import { find } from '../project/references'
 import { type Mm, settle } from '../units/length'
@@ -25,6 +25,21 @@ export function pushNeighbours(project: Project, proposed: Cabinet): CabinetShap
   ]
   if (moved.length === 0 || !fitOf(project, [proposed, ...moved]).fits) return null
   return moved.map(({ id, left }) => ({ id, left }))
+}
+
+/**
+ * More room at one side of a cabinet: it moves away from there by so much and pushes its neighbours along. The places of all
+ * that move, its own first; null where not everything fits then.
+ */
+export function roomMade(project: Project, cabinet: Cabinet, side: Side, by: Mm): CabinetShape[] | null {
+  const moved = { ...cabinet, left: settle(cabinet.left + (side === 'left' ? by : -by)) }
+  const pushed = pushNeighbours(project, moved)
+  if (pushed === null) return null
+  const others = pushed.flatMap(({ id, left }) => {
+    const other = find(project.cabinets, id)
+    return other && left !== undefined ? [{ ...other, left }] : []
+  })
+  return fitOf(project, [moved, ...others]).fits ? [{ id: cabinet.id, left: moved.left }, ...pushed] : null
 }
 
 /** Who is stretched keeps its neighbours on their side; who is moved past the middle of another changes places with it. */

@@ -35,15 +35,20 @@ export function BesideRows(props: BesideRowsProps) {
 
 function SideRows({ project, cabinets, side }: BesideRowsProps & { readonly side: Side }) {
   const [why, setWhy] = useState<string | null>(null)
+  const [moved, setMoved] = useState<string | null>(null)
   const all = cabinets.map(({ beside }) => beside[side])
   const single = cabinets.length === 1 ? cabinets[0]! : null
   const one = all.every((beside) => JSON.stringify(beside) === JSON.stringify(all[0])) ? all[0]! : null
   const label = side === 'left' ? 'Left' : 'Right'
 
   function put(beside: Beside): string | null {
-    const refusal = putBeside(project, cabinets, side, beside)
+    const { edit, words, label: step } = besideOutcome(project, cabinets, side, beside)
     setWhy(null)
-    return refusal
+    setMoved(null)
+    if (!edit || !words?.fits) return `${words?.text}.`
+    useStore.getState().actions.commit(edit, step)
+    if (edit.kind === 'several') setMoved(`${words.text}.`)
+    return null
   }
   return (
     <>
@@ -56,6 +61,11 @@ function SideRows({ project, cabinets, side }: BesideRowsProps & { readonly side
       {why !== null && (
         <p className={styles.refused} role="alert">
           {why}
+        </p>
+      )}
+      {moved !== null && (
+        <p className={styles.note} role="status">
+          {moved}
         </p>
       )}
       {one?.kind === 'filler' && (
@@ -100,11 +110,4 @@ function FillGap({ project, cabinet, side }: { project: Project; cabinet: Cabine
       Fill the gap {side}: {formatWithUnit(gap, project.display)} to {to}
     </Button>
   )
-}
-
-function putBeside(project: Project, cabinets: readonly Cabinet[], side: Side, beside: Beside): string | null {
-  const { edit, words } = besideOutcome(project, cabinets, side, beside)
-  if (!edit || !words?.fits) return `${words?.text}.`
-  useStore.getState().actions.commit(edit)
-  return null
 }
