@@ -147,7 +147,7 @@ export {
   withFrontAt,
   withSizeAt,
 } from './project/frontTree'
-export { chartOf, hingesOfRow } from './project/hingeChart'
+export { chartOf, HEAVIEST_DOOR, hingesOfRow, withRowAdded, withRowRemoved } from './project/hingeChart'
 export type { HingeChart, HingeRow } from './project/hingeRules'
 export { begin, type History, make, redo, redoLabel, undo, undoLabel } from './project/history'
 export {

@@ -8,8 +8,8 @@ export interface HingeRow {
   readonly weight: number
 }
 
-/** Rows for 2, 3, 4 and 5 hinges, each above the one before it. */
-export type HingeChart = readonly [HingeRow, HingeRow, HingeRow, HingeRow]
+/** Rows for 2 hinges, for 3 and so on, each above the one before it: as many as `CHART_ROWS` says. */
+export type HingeChart = readonly HingeRow[]
 
 /** How doors and flaps hang: what is bored for a hinge, and how far its door then covers the carcass. */
 export interface HingeRules {

@@ -1,5 +1,5 @@
 import type { Mm } from '../units/length'
-import { notRising } from './hingeChart'
+import { CHART_ROWS, HEAVIEST_DOOR, notRising } from './hingeChart'
 import type { HingeRow } from './hingeRules'
 import { LIMITS } from './limits'
 
@@ -63,7 +63,7 @@ export const RANGES = {
   quantity: { least: 0, most: 100_000, isWhole: true },
   copies: { least: 1, most: 10_000, isWhole: true },
   /** Of a door, in kg. */
-  weight: { least: 0.1, most: 500 },
+  weight: { least: 0.1, most: HEAVIEST_DOOR },
   loadClass: { least: 1, most: 1000 },
   onePersonLift: { least: 0, most: 500 },
   teeth: { least: 1, most: 500, isWhole: true },
@@ -104,7 +104,8 @@ function areNumbersSavable(value: unknown, isInside: boolean): boolean {
 
 /** A chart of hinges, which what reads a file would refuse otherwise; null where a cabinet does without. */
 function isRising(chart: unknown): boolean {
-  return !Array.isArray(chart) || notRising(chart as HingeRow[]) === null
+  if (!Array.isArray(chart)) return true
+  return isInRange(chart.length, CHART_ROWS) && notRising(chart as HingeRow[]) === null
 }
 
 function rangeOf(field: string | undefined, isInside: boolean): Range {

@@ -1,18 +1,22 @@
 import { z } from 'zod'
-import { hingesOfRow, notRising } from './hingeChart'
+import { CHART_ROWS, hingesOfRow, notRising } from './hingeChart'
 import { field, measure } from './savedNumber'
 
-const CHART_FORM = 'it must be a list of four rows: for 2, 3, 4 and 5 hinges'
+const CHART_FORM = `it must be a list of ${CHART_ROWS.least} to ${CHART_ROWS.most} rows: for 2 hinges, for 3 and so on`
 const row = z.strictObject({ height: measure, weight: field('weight') })
 
 /** A chart of hinges; one that does not rise is refused by the first measure that does not. */
-export const savedChart = z.tuple([row, row, row, row], { error: CHART_FORM }).check(({ value, issues }) => {
-  const fault = notRising(value)
-  if (!fault) return
-  const { row: at, field: name, limit } = fault
-  const message = `it must be above ${limit} ${name === 'height' ? 'mm' : 'kg'}, the ${name} for ${hingesOfRow(at - 1)} hinges`
-  issues.push({ code: 'custom', input: value, path: [at, name], message })
-})
+export const savedChart = z
+  .array(row, { error: CHART_FORM })
+  .min(CHART_ROWS.least, CHART_FORM)
+  .max(CHART_ROWS.most, CHART_FORM)
+  .check(({ value, issues }) => {
+    const fault = notRising(value)
+    if (!fault) return
+    const { row: at, field: name, limit } = fault
+    const message = `it must be above ${limit} ${name === 'height' ? 'mm' : 'kg'}, the ${name} for ${hingesOfRow(at - 1)} hinges`
+    issues.push({ code: 'custom', input: value, path: [at, name], message })
+  })
 
 /** What a build method bores for hardware, as a file has it. */
 export const savedMachining = {

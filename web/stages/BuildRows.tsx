@@ -2,6 +2,7 @@ import { useId, useState } from 'react'
 import {
   type BuildMethod,
   type Cabinet,
+  labelOf,
   type MethodId,
   type Overrides,
   ownNames,
@@ -48,6 +49,11 @@ export function BuildRows({ project, cabinets }: BuildRowsProps) {
     withOwn(project.methods[method ?? project.method]!, overrides),
   )
   const override = (change: Overrides) => actions.commit({ kind: 'override', ids, choices: change })
+  const overrideEach = (changeOf: (method: BuildMethod) => Overrides) => {
+    const edits = ids.map((one, at) => ({ kind: 'override', ids: [one], choices: changeOf(choices[at]!) }) as const)
+    const label = labelOf(project, { kind: 'override', ids, choices: {} })
+    if (edits.length > 0) actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits }, label)
+  }
   return (
     <>
       <Choice
@@ -94,6 +100,7 @@ export function BuildRows({ project, cabinets }: BuildRowsProps) {
                     own={owns}
                     display={project.display}
                     onRules={override}
+                    onEach={overrideEach}
                     onReset={override}
                   />
                 </Fold>

@@ -2,13 +2,18 @@ import {
   type BuildMethod,
   chartOf,
   formatWithUnit,
+  HEAVIEST_DOOR,
   type HingeChart,
   type HingeRow,
   hingesOfRow,
   type LengthDisplay,
   type Mm,
   weightUnit,
+  withRowAdded,
+  withRowRemoved,
 } from '../../engine/index'
+import { Button } from '../ui/Button'
+import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
 import { NumberField } from '../ui/NumberField'
 import type { Own } from '../ui/Reset'
@@ -19,53 +24,95 @@ interface HingeChartRowsProps {
   readonly display: LengthDisplay
   /** The chart is one choice, so that all its rows are a cabinet's own or none. */
   readonly own: Own
-  readonly onChart: (chart: HingeChart) => void
+  /** Told what becomes of each chart: several that differ go on to differ in all but what was touched. */
+  readonly onCharts: (change: (chart: HingeChart) => HingeChart) => void
 }
 
 /** In kg. */
 const LIGHTEST = 0.1
-const HEAVIEST = 500
 /** Of a tenth, so that a pound in kg and back is a pound again. */
 const ROUNDING = 1e-6
 
 /** How many hinges a door has: how high it may be for each number, and what it must weigh less than. */
-export function HingeChartRows({ methods, display, own, onChart }: HingeChartRowsProps) {
-  const [first] = methods
-  if (!first) return null
-  const chart = chartOf(first.hinge)
+export function HingeChartRows({ methods, display, own, onCharts }: HingeChartRowsProps) {
+  if (methods.length === 0) return null
+  const charts = methods.map(({ hinge }) => chartOf(hinge))
+  const most = Math.max(...charts.map(({ length }) => length))
   const unit = weightUnit(display)
   const put = (at: number, change: Partial<HingeRow>) =>
-    onChart(chart.map((row, other) => (other === at ? { ...row, ...change } : row)) as unknown as HingeChart)
-  return chart.map((_, at) => {
-    const hinges = hingesOfRow(at)
-    const [before, after] = [chart[at - 1], chart[at + 1]]
-    return [
-      <LengthField
-        key={`${hinges} high`}
-        label={`${hinges} hinges up to a height of`}
-        value={common(methods, ({ hinge }) => chartOf(hinge)[at]!.height)}
-        display={display}
-        isMeasure
-        field="height"
-        onLength={(height) => {
-          const why = outOfLine(height, [before?.height, after?.height], hinges, display)
-          if (why === null) put(at, { height })
-          return why
-        }}
-        {...own}
-      />,
-      <NumberField
-        key={`${hinges} heavy`}
-        label={`${hinges} hinges below a weight of, ${unit.name}`}
-        value={common(methods, ({ hinge }) => chartOf(hinge)[at]!.weight)}
-        per={unit.kg}
-        least={before ? tenthBeside(before.weight, 1, unit.kg) : LIGHTEST}
-        most={after ? tenthBeside(after.weight, -1, unit.kg) : HEAVIEST}
-        onNumber={(weight) => put(at, { weight })}
-        {...own}
-      />,
-    ]
-  })
+    onCharts((chart) => chart.map((row, other) => (other === at ? { ...row, ...change } : row)))
+  return (
+    <>
+      {Array.from({ length: most }, (_, at) => {
+        const hinges = hingesOfRow(at)
+        const [before, after] = [rowsAt(charts, at - 1, at), rowsAt(charts, at + 1, at)]
+        const heaviestBefore = Math.max(...before.map(({ weight }) => weight))
+        const lightestAfter = Math.min(...after.map(({ weight }) => weight))
+        return [
+          <LengthField
+            key={`${hinges} high`}
+            label={`${hinges} hinges up to a height of`}
+            value={common(charts, (chart) => chart[at]?.height ?? null)}
+            display={display}
+            isMeasure
+            field="height"
+            onLength={(height) => {
+              const beside = [
+                before.length > 0 ? Math.max(...before.map((row) => row.height)) : undefined,
+                after.length > 0 ? Math.min(...after.map((row) => row.height)) : undefined,
+              ] as const
+              const why = outOfLine(height, beside, hinges, display)
+              if (why === null) put(at, { height })
+              return why
+            }}
+            {...own}
+          />,
+          <NumberField
+            key={`${hinges} heavy`}
+            label={`${hinges} hinges below a weight of, ${unit.name}`}
+            value={common(charts, (chart) => chart[at]?.weight ?? null)}
+            per={unit.kg}
+            least={before.length > 0 ? tenthBeside(heaviestBefore, 1, unit.kg) : LIGHTEST}
+            most={after.length > 0 ? tenthBeside(lightestAfter, -1, unit.kg) : HEAVIEST_DOOR}
+            onNumber={(weight) => put(at, { weight })}
+            {...own}
+          />,
+        ]
+      })}
+      <RowButtons charts={charts} onCharts={onCharts} />
+    </>
+  )
+}
+
+/** The rows at a place of the charts that have a row at another: those that it must not pass there. */
+function rowsAt(charts: readonly HingeChart[], at: number, of: number): HingeRow[] {
+  return charts.filter((chart) => chart[of] !== undefined).flatMap((chart) => chart[at] ?? [])
+}
+
+/** A chart grows and shrinks at its end, since its rows are for so many hinges, one more and so on. */
+function RowButtons({
+  charts,
+  onCharts,
+}: { readonly charts: readonly HingeChart[] } & Pick<HingeChartRowsProps, 'onCharts'>) {
+  const longest = charts.reduce((a, b) => (b.length > a.length ? b : a))
+  const next = hingesOfRow(longest.length)
+  const isOne = charts.every(({ length }) => length === longest.length)
+  return (
+    <span className={fields.control}>
+      <Button
+        disabled={charts.every((chart) => withRowAdded(chart) === null)}
+        onClick={() => onCharts((chart) => withRowAdded(chart) ?? chart)}
+      >
+        {isOne ? `Add a row for ${next} hinges` : 'Add a row to each'}
+      </Button>
+      <Button
+        disabled={charts.every((chart) => withRowRemoved(chart) === null)}
+        onClick={() => onCharts((chart) => withRowRemoved(chart) ?? chart)}
+      >
+        {isOne ? `Remove the row for ${next - 1}` : 'Remove the last row of each'}
+      </Button>
+    </span>
+  )
 }
 
 /** The next tenth of a unit above a weight, or below it, in kg as it is: weights are shown and typed in tenths. */

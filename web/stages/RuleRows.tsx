@@ -1,5 +1,6 @@
 import {
   type BuildMethod,
+  chartOf,
   formatLength,
   formatWithUnit,
   LEFT_INSIDE,
@@ -31,12 +32,14 @@ export interface RuleRowsProps {
   readonly display: LengthDisplay
   /** Told the measures that change; null for one that is left out. */
   readonly onRules: (change: Overrides) => void
+  /** Told what changes of each, where they go on to differ; of the first where it is left out. */
+  readonly onEach?: (change: (method: BuildMethod) => Overrides) => void
   readonly onReset?: (change: Overrides) => void
 }
 
 /** The measures of one set of rules, of a method or of cabinets that have them otherwise. */
 export function RuleRows(props: RuleRowsProps) {
-  const { set, methods, display, onRules } = props
+  const { set, methods, display, onRules, onEach } = props
   const put = (name: string, value: unknown) => onRules({ [set]: { [name]: value } } as Overrides)
   return (
     <>
@@ -70,7 +73,11 @@ export function RuleRows(props: RuleRowsProps) {
           methods={methods}
           display={display}
           own={ownOf('chart', props)}
-          onChart={(chart) => put('chart', chart)}
+          onCharts={(change) => {
+            const of = ({ hinge }: BuildMethod): Overrides => ({ hinge: { chart: change(chartOf(hinge)) } })
+            if (onEach) onEach(of)
+            else if (methods[0]) onRules(of(methods[0]))
+          }}
         />
       )}
       {set === 'shelves' && <BalanceRows {...props} />}

@@ -3,7 +3,7 @@ import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import { newProject } from '../../../engine/project/defaults'
 import { type Project, VERSION } from '../../../engine/project/document'
-import { chartOf, USUAL_CHART } from '../../../engine/project/hingeChart'
+import { chartOf, USUAL_CHART, withRowAdded, withRowRemoved } from '../../../engine/project/hingeChart'
 import type { HingeChart } from '../../../engine/project/hingeRules'
 import { USUAL_HINGE } from '../../../engine/project/machining'
 import { readMethod, writeMethod } from '../../../engine/project/methodFile'
@@ -76,9 +76,9 @@ describe('a chart of hinges that cannot be', () => {
     ['.2.weight is 9.5; it must be above 10 kg, the weight for 3 hinges.', withRow(2, { weight: 9.5 })],
     ['.0.weight is 0; it must be between 0.1 and 500.', withRow(0, { weight: 0 })],
     ['.0.height is -3; it must be between 0 and 20000 mm.', withRow(0, { height: -3 })],
-    [' is a list; it must be a list of four rows: for 2, 3, 4 and 5 hinges.', CHART.slice(1)],
-    [' is a list; it must be a list of four rows: for 2, 3, 4 and 5 hinges.', [...CHART, CHART[3]]],
-    [' is 5; it must be a list of four rows: for 2, 3, 4 and 5 hinges.', 5],
+    [' is a list; it must be a list of 2 to 8 rows: for 2 hinges, for 3 and so on.', CHART.slice(3)],
+    [' is a list; it must be a list of 2 to 8 rows: for 2 hinges, for 3 and so on.', [...CHART, ...CHART, ...CHART]],
+    [' is 5; it must be a list of 2 to 8 rows: for 2 hinges, for 3 and so on.', 5],
   ])('is refused in a file: %s', (words, chart) => {
     const project = newProject('mm')
     const file = JSON.parse(writeProject(project))
@@ -105,5 +105,42 @@ describe('a chart of hinges that cannot be', () => {
       const choices = { hinge: { chart: wrong } }
       expect(applyEdit(project, { kind: 'override', ids: [idOf('B1')], choices })).toBe(project)
     }
+  })
+})
+
+describe('the rows of a chart of hinges', () => {
+  it('are added behind the last, as far above it as that is above the one before, up to 8', () => {
+    const [before, last] = CHART.slice(-2)
+    const added = withRowAdded(CHART)!
+    expect(added.slice(0, 4)).toEqual(CHART)
+    expect(added[4]).toEqual({
+      height: 2 * last!.height - before!.height,
+      weight: 2 * last!.weight - before!.weight,
+    })
+    let chart: HingeChart = [
+      { height: 300, weight: 2 },
+      { height: 600, weight: 5 },
+    ]
+    for (let rows = 3; rows <= 8; rows++) chart = withRowAdded(chart)!
+    expect(chart.map(({ height }) => height)).toEqual([300, 600, 900, 1200, 1500, 1800, 2100, 2400])
+    expect(withRowAdded(chart)).toBeNull()
+  })
+
+  it('are not added past the highest door', () => {
+    expect(
+      withRowAdded([
+        { height: 2000, weight: 2 },
+        { height: 4000, weight: 5 },
+      ]),
+    ).toBeNull()
+  })
+
+  it('are removed from the end, down to two, and the chart hangs doors by what is left', () => {
+    const three = withRowRemoved(CHART)!
+    expect(three).toEqual(CHART.slice(0, 3))
+    expect(withRowRemoved(three.slice(0, 2))).toBeNull()
+    const project = hungBy(aWall(cabinet('B1', { front: { kind: 'door', hinge: 'left' } })), CHART.slice(0, 2))
+    expect(chartOf(project.methods[project.method]!.hinge)).toEqual(CHART.slice(0, 2))
+    expect(readProject(writeProject(project))).toEqual({ ok: true, value: project })
   })
 })
