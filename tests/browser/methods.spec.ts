@@ -88,6 +88,17 @@ test('the chart of hinges is the maker’s to change, row by row and rising', as
   await expect(hinges).not.toHaveText(before)
 })
 
+test('the chart of hinges gets another row and loses it again', async ({ shop }) => {
+  await openMethods(shop)
+  // 100 and 80 in, so that the next is 120: 3048 mm. No door of the kitchen is so high, and nothing waits for a yes.
+  await button(shop, 'Add a row for 6 hinges').click()
+  await expect(choice(shop, '6 hinges up to a height of')).toHaveValue('3048')
+  await button(shop, 'Remove the row for 6').click()
+  await button(shop, 'Remove the row for 5').click()
+  await expect(choice(shop, '5 hinges up to a height of')).toHaveCount(0)
+  await expect(choice(shop, '4 hinges up to a height of')).toHaveValue('2032')
+})
+
 test('sides are balanced by one choice, with the plates of hinges in their grid', async ({ shop }) => {
   await openMethods(shop)
   const inGrid = shop.getByRole('region', { name: 'Project' }).getByLabel('Hinge plates sit in the grid')

@@ -27,17 +27,33 @@ test('what a board is called and both its sizes are in sight, and hardware needs
   expect(show.x + show.width).toBeLessThanOrEqual(390)
 })
 
-test('the drawing of a part is in sight over its whole width, also when the table is moved aside', async ({ shop }) => {
+test('the frame of a drawing of a part is in sight over its whole width, also when the table is moved aside, and its letters are read', async ({
+  shop,
+}) => {
   await openPage(shop, 'Lists')
   await button(shop, /^Parts of/)
     .first()
     .click()
   const drawing = shop.getByRole('img', { name: /^Drawing of T1-LS, left side/ })
+  const frame = shop.getByRole('region', { name: 'Frame of the drawing of T1-LS' })
   const isInSight = async () => {
-    const { x, width } = (await drawing.boundingBox())!
+    const { x, width } = (await frame.boundingBox())!
     return x >= 0 && width > 300 && x + width <= 390
   }
   await expect.poll(isInSight).toBe(true)
+  // The letters of a side of 2052 are 3 in 100 of its length, which the drawing goes past at both ends.
+  const letters = await drawing.evaluate((one: HTMLImageElement) => {
+    const svg = new DOMParser().parseFromString(decodeURIComponent(one.src.split(',').slice(1).join(',')), 'text/xml')
+    const sizes = [...svg.querySelectorAll('[font-size]')].map((text) => Number(text.getAttribute('font-size')))
+    const [, , across] = svg.documentElement.getAttribute('viewBox')!.split(/[ ,]+/).map(Number)
+    return (Math.min(...sizes) * one.getBoundingClientRect().width) / across!
+  })
+  expect(letters).toBeGreaterThanOrEqual(11)
+  const within = await frame.evaluate((one) => {
+    one.scrollLeft = 60
+    return one.scrollLeft
+  })
+  expect(within).toBe(60)
   const table = shop.locator('div', { has: shop.locator(':scope > table tr[data-row]') }).last()
   const aside = await table.evaluate((one) => {
     one.scrollLeft = 200
