@@ -26,3 +26,40 @@ test('a single measure of a set of rules is settled by one cabinet, shown, and t
   await expectRows(shop, 'U1', loose(10))
   await expect(cabinet(shop, 'U1')).not.toContainText('*')
 })
+
+test('cabinets with charts of hinges of their own keep them, but for the row that is changed on all', async ({
+  shop,
+}) => {
+  await startProject(shop, 'Millimetres')
+  await putReady(shop, 'open shelves')
+  await putReady(shop, 'open shelves')
+  const card = shop.getByRole('region', { name: 'Properties' })
+  const height = (hinges: number) => card.getByLabel(`${hinges} hinges up to a height of`, { exact: true })
+  const open = async () => {
+    const built = card.getByRole('button', { name: /Built differently/ })
+    if ((await built.getAttribute('aria-expanded')) === 'false') await built.click()
+    if (!(await height(2).isVisible()))
+      await card
+        .getByText(/^Hinges/)
+        .last()
+        .click()
+  }
+  await cabinet(shop, 'U1').click()
+  await open()
+  await type(height(3), '1400')
+  await cabinet(shop, 'U2').click()
+  await open()
+  await expect(height(3)).toHaveValue('1524')
+  await cabinet(shop, 'U1').click({ modifiers: ['Shift'] })
+  await open()
+  await expect(height(3)).toHaveValue('')
+  await type(height(2), '900')
+  await cabinet(shop, 'U1').click()
+  await open()
+  await expect(height(2)).toHaveValue('900')
+  await expect(height(3)).toHaveValue('1400')
+  await cabinet(shop, 'U2').click()
+  await open()
+  await expect(height(2)).toHaveValue('900')
+  await expect(height(3)).toHaveValue('1524')
+})
