@@ -7,6 +7,7 @@ import { type Mm, settle } from '../units/length'
 import { hasDrawerBoxes } from './boxes'
 import { areFrontsInset, type Rules } from './build'
 import { tenonIn } from './frameTenon'
+import { areNailersLetIn, hasNailersBehind } from './nailersBehind'
 import type { Report } from './report'
 
 /**
@@ -216,17 +217,13 @@ function backJointDepth({ back }: BuildMethod, thickness: Mm, report: Report): M
   return 0
 }
 
-/** Nailers behind the back; without a back they are simply nailers between the sides. */
-export function hasNailersBehind({ method: { nailers, back } }: Carcass): boolean {
-  return nailers.where === 'behind' && back.kind !== 'none' && (nailers.top || nailers.bottom)
-}
-
 /**
  * The rear edge of the sides, from the wall. What lies behind the sides takes its thickness: an applied back, and
  * nailers behind the back. A back in a groove leaves its inset free, so nailers there take only what they need more.
  */
 export function sideRear(carcass: Carcass): Mm {
   const { back } = carcass.method
+  if (areNailersLetIn(carcass)) return 0
   const nailer = hasNailersBehind(carcass) ? carcass.thickness : 0
   if (back.kind === 'groove') return settle(Math.max(0, nailer - back.inset))
   return settle(nailer + (back.kind === 'applied' ? carcass.backThickness : 0))
@@ -235,7 +232,10 @@ export function sideRear(carcass: Carcass): Mm {
 /** The rear face of the back, from the wall. */
 export function backRear(carcass: Carcass): Mm {
   const { back } = carcass.method
-  if (back.kind === 'groove') return settle(sideRear(carcass) + back.inset)
+  if (back.kind === 'groove') {
+    const inset = areNailersLetIn(carcass) ? Math.max(back.inset, carcass.thickness) : back.inset
+    return settle(sideRear(carcass) + inset)
+  }
   return settle(sideRear(carcass) - (back.kind === 'applied' ? carcass.backThickness : 0))
 }
 

@@ -1,9 +1,10 @@
 import { type Mm, settle } from '../units/length'
 import { STAYS } from './apart'
 import { backOf } from './back'
-import { backFront, backRear, clearBottom, hasNailersBehind, levelTop, sideRear } from './carcass'
+import { backFront, backRear, clearBottom, levelTop, sideRear } from './carcass'
 import { type Legs, turnedLeg } from './cornerLegs'
 import { nailersOf } from './nailer'
+import { hasNailersBehind } from './nailersBehind'
 import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
 

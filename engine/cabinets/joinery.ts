@@ -3,6 +3,7 @@ import { settle } from '../units/length'
 import type { Board, BoardRole } from './board'
 import { type DadoEnds, endedAtFront, offFor } from './dadoFront'
 import { inBoard, notchOf } from './frame'
+import { NAILERS } from './nailer'
 import type { EdgeSlot, Notch, Operation, Recess } from './operation'
 import { boardOf, type Piece } from './piece'
 import { sharedRoom } from './rooms'
@@ -25,7 +26,9 @@ const HOUSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
 
 /** What is cut out of a board right through, to pass round another. */
 const PASSES: Partial<Readonly<Record<BoardRole, readonly BoardRole[]>>> = {
-  partition: ['frontStretcher', 'backStretcher', 'topNailer', 'bottomNailer', 'middleNailer'],
+  leftSide: NAILERS,
+  rightSide: NAILERS,
+  partition: ['frontStretcher', 'backStretcher', ...NAILERS],
   fixedShelf: ['cornerPost'],
   adjustableShelf: ['cornerPost'],
 }

@@ -4,7 +4,8 @@ import type { Nailers } from '../project/method'
 import { inch, type Mm, settle } from '../units/length'
 import { downward, rearward, rearwardFirst, upward, WAYS } from './apart'
 import type { BoardRole, Explode } from './board'
-import { backFront, backRear, type Carcass, clearBottom, clearWidth, hasNailersBehind, levelTop } from './carcass'
+import { backFront, backRear, type Carcass, clearBottom, clearWidth, levelTop, sideRear } from './carcass'
+import { areNailersLetIn, hasNailersBehind } from './nailersBehind'
 import { type Piece, room, UNBANDED } from './piece'
 import type { Report } from './report'
 
@@ -13,17 +14,18 @@ export const NAILERS = ['topNailer', 'bottomNailer', 'middleNailer'] as const sa
 /** What is higher has a strip between the upper and the lower one. Source: AWS 2009, 4.4.18. */
 export const MIDDLE_FROM: Mm = inch(60)
 
-/** Between the sides; behind a back that is flush with their rear edges a nailer runs across both sides. */
+/** Between the sides; one that is let into them, or behind a back that is flush with their rear edges, runs across both. */
 export function nailerLength(carcass: Carcass): Mm {
-  return isAcrossSides(carcass) ? carcass.width : clearWidth(carcass)
+  return isAcrossSides(carcass) || areNailersLetIn(carcass) ? carcass.width : clearWidth(carcass)
 }
 
 function isAcrossSides(carcass: Carcass): boolean {
   return hasNailersBehind(carcass) && carcass.method.back.kind !== 'groove'
 }
 
-/** Between the rear face of the back and the wall, or against the front face of the back. */
+/** Between the rear face of the back and the wall, flush with the sides that it is let into, or against the front face of the back. */
 function nailerRear(carcass: Carcass): Mm {
+  if (areNailersLetIn(carcass)) return sideRear(carcass)
   return hasNailersBehind(carcass) ? settle(backRear(carcass) - carcass.thickness) : backFront(carcass)
 }
 

@@ -53,6 +53,11 @@ export type Nailers = {
   readonly bottom: boolean
   /** Another between them in what is over 60 in high; none where it is left out. */
   readonly middle?: boolean
+  /**
+   * Those behind a back in a groove run across both sides, let into notches in their rear edges, and the back stands before
+   * them; between the sides where it is left out, and behind other backs.
+   */
+  readonly areLetIn?: boolean
   readonly width: Mm
 }
 

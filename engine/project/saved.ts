@@ -79,6 +79,7 @@ const choices = {
     top: flag,
     bottom: flag,
     middle: flag.optional(),
+    areLetIn: flag.optional(),
     width: measure,
   }),
   fixedShelf: oneOf('dado', 'pinned'),

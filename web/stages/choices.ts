@@ -4,13 +4,13 @@ import {
   type CornerJoint,
   type Floor,
   type MethodChoices,
-  type Nailers,
   type SlideFit,
   UNDERMOUNT_LONGER_BY,
 } from '../../engine/index'
 import type { ChoiceOf } from './choiceOf'
 import { dadoFront, doorPull, drawerPull, fixing, frameFixing, frontScrews } from './fixingChoices'
 import { faceFrame, frontBuild, panelWood } from './frameChoices'
+import { nailers } from './nailerChoice'
 import { ruleLabel } from './rules'
 
 /** Where a way is chosen for the first time, these go with it (common practice, no source). */
@@ -165,33 +165,6 @@ const floor: ChoiceOf<Floor> = {
           { label: 'Kick height', value: value.height, put: (length) => ({ ...value, height: length }) },
           { label: 'Kick setback', value: value.setback, put: (length) => ({ ...value, setback: length }) },
         ],
-}
-
-const nailers: ChoiceOf<Nailers> = {
-  label: 'Nailers',
-  ways: [
-    ['none', 'none'],
-    ['inside top', 'top, inside'],
-    ['behind top', 'top, behind the back'],
-    ['inside both', 'top and bottom, inside'],
-    ['behind both', 'top and bottom, behind'],
-    ['inside bottom', 'bottom, inside'],
-    ['behind bottom', 'bottom, behind the back'],
-    ['inside three', 'top, bottom and, where high, between, inside'],
-    ['behind three', 'top, bottom and, where high, between, behind'],
-  ],
-  wayOf: ({ where, top: up, bottom: low, middle }) =>
-    up && low ? `${where} ${middle ? 'three' : 'both'}` : up ? `${where} top` : low ? `${where} bottom` : 'none',
-  make(way, { where: before, width }) {
-    const [where, which] = way.split(' ')
-    if (way === 'none') return { where: before, width, top: false, bottom: false }
-    const two = { where: where as Nailers['where'], width, top: which !== 'bottom', bottom: which !== 'top' }
-    return which === 'three' ? { ...two, middle: true } : two
-  },
-  measures: (value) =>
-    value.top || value.bottom
-      ? [{ label: 'Nailer width', value: value.width, put: (length) => ({ ...value, width: length }) }]
-      : [],
 }
 
 const fixedShelf: ChoiceOf<MethodChoices['fixedShelf']> = {

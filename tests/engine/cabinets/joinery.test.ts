@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Board } from '../../../engine/cabinets/board'
+import { boxOf } from '../../../engine/cabinets/boardBox'
 import { isEdgeSlot, type Operation } from '../../../engine/cabinets/operation'
 import { toCabinet } from '../../../engine/geometry/placement'
 import { aCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
@@ -148,5 +149,44 @@ describe('the banding of a carcass', () => {
       const edge = toCabinet(placement, 0, bands.high > 0 ? width : 0, 0)
       expect(`${role} ${edge.z}`).toBe(`${role} 580`)
     }
+  })
+})
+
+describe('nailers that are let into the sides', () => {
+  // Source: baileylineroad.com: 3/4 x 4 in strips in notches of the sides behind a back of 1/4 in, two for uppers.
+  const nailers = { where: 'behind', top: true, bottom: true, areLetIn: true, width: 101.6 } as const
+  const groove = { kind: 'groove', inset: 10, depth: 6, clearance: 1 } as const
+  const boards = boardsOf(
+    aCabinet('upper', { width: 600, height: 720, depth: 330 }),
+    rulesWith({ nailers, back: groove }),
+  )
+  const notchesIn = (role: 'leftSide' | 'rightSide') =>
+    boardIn(boards, role).operations.filter((one) => one.kind === 'notch')
+
+  it('run across both, flush with their rear edges, with the back before them', () => {
+    for (const role of ['topNailer', 'bottomNailer'] as const) {
+      const { min, max } = boxOf(boardIn(boards, role))
+      expect([min.x, max.x, min.z, max.z]).toEqual([0, 600, 0, 18])
+    }
+    // The groove is where the notches end, though the method has it 10 from the rear.
+    expect(boxOf(boardIn(boards, 'back')).min.z).toBe(18)
+    expect(boardIn(boards, 'leftSide').width).toBe(330)
+  })
+
+  it('are in notches of either side, as high as they are and as deep as they are thick', () => {
+    for (const role of ['leftSide', 'rightSide'] as const) {
+      expect(notchesIn(role).map(({ length, width }) => [length, width])).toEqual([
+        [101.6, 18],
+        [101.6, 18],
+      ])
+    }
+  })
+
+  it('stand between the sides behind a back that is in no groove', () => {
+    const applied = boardsOf(
+      aCabinet('upper', { width: 600 }),
+      rulesWith({ nailers, back: { kind: 'rabbet', depth: 9 } }),
+    )
+    expect(boardIn(applied, 'leftSide').operations.some(({ kind }) => kind === 'notch')).toBe(false)
   })
 })
