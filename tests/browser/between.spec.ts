@@ -64,6 +64,9 @@ test('a filler beside a base and one beside an upper are built by hand, and are 
   // At the end of the wall the cabinet makes room for what is more, in one step with its filler.
   await expect(card).toContainText('B1 moved 5 mm to the right for it.')
   await expect(card.getByLabel('From left', { exact: true })).toHaveValue('90')
+  await button(shop, /^Undo/).click()
+  await expect(card.getByLabel('· Left filler')).toHaveValue('85')
+  await expect(card).not.toContainText('B1 moved')
 })
 
 test('a valance goes over a window from one upper to the next, clear of a filler, and is the sum on paper', async ({

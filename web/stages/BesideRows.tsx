@@ -33,9 +33,16 @@ export function BesideRows(props: BesideRowsProps) {
   )
 }
 
+/** What was told of a cabinet that made room: no more once it stands elsewhere, or another is chosen. */
+interface Moved {
+  readonly text: string
+  readonly id: Cabinet['id']
+  readonly left: Cabinet['left']
+}
+
 function SideRows({ project, cabinets, side }: BesideRowsProps & { readonly side: Side }) {
   const [why, setWhy] = useState<string | null>(null)
-  const [moved, setMoved] = useState<string | null>(null)
+  const [moved, setMoved] = useState<Moved | null>(null)
   const all = cabinets.map(({ beside }) => beside[side])
   const single = cabinets.length === 1 ? cabinets[0]! : null
   const one = all.every((beside) => JSON.stringify(beside) === JSON.stringify(all[0])) ? all[0]! : null
@@ -47,7 +54,8 @@ function SideRows({ project, cabinets, side }: BesideRowsProps & { readonly side
     setMoved(null)
     if (!edit || !words?.fits) return `${words?.text}.`
     useStore.getState().actions.commit(edit, step)
-    if (edit.kind === 'several') setMoved(`${words.text}.`)
+    const after = single && useStore.getState().history.present.cabinets[single.id]
+    if (edit.kind === 'several' && after) setMoved({ text: `${words.text}.`, id: after.id, left: after.left })
     return null
   }
   return (
@@ -63,9 +71,9 @@ function SideRows({ project, cabinets, side }: BesideRowsProps & { readonly side
           {why}
         </p>
       )}
-      {moved !== null && (
+      {moved !== null && single?.id === moved.id && single.left === moved.left && (
         <p className={styles.note} role="status">
-          {moved}
+          {moved.text}
         </p>
       )}
       {one?.kind === 'filler' && (
