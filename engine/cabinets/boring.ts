@@ -1,12 +1,12 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
-import { gridWithin, panelGrid } from './balance'
+import { gridWithin, panelGrid, partsOf } from './balance'
 import type { Bay } from './bay'
 import type { Board } from './board'
 import { backFront, type Carcass, clearBottom, clearTop, insideFront, sideRear } from './carcass'
 import { LEAST_WOOD } from './hinge'
 import { boreDepth } from './holes'
-import type { Face, HoleRow } from './operation'
+import { centresOf, type Face, type HoleRow } from './operation'
 
 /** Equal rows of pin holes up both uprights of a bay, in the cabinet's frame. */
 export interface PinRows {
@@ -80,9 +80,27 @@ export function holesIn(board: Board, pins: readonly PinRows[], carcass: Carcass
       const y = settle(width === '+z' ? z - origin.z : origin.z - z)
       if (y < diameter / 2 || y > board.width - diameter / 2) return []
       const step = shelves.pitch
-      return [{ kind: 'holeRow', purpose: 'shelfPin', face, x, y, step, count, diameter, depth }]
+      return besideNotches({ kind: 'holeRow', purpose: 'shelfPin', face, x, y, step, count, diameter, depth }, board)
     })
   })
+}
+
+/** A row without the holes that would break out into a notch of their board, as into one for a nailer behind a rear row. */
+function besideNotches(row: HoleRow, { operations }: Board): HoleRow[] {
+  const least = row.diameter / 2 + LEAST_WOOD
+  const notches = operations.filter((one) => one.kind === 'notch')
+  const isClear = centresOf(row).map(({ x, y }) =>
+    notches.every((one) => {
+      const [along, across] = [beyond(x, one.x, one.length), beyond(y, one.y, one.width)]
+      return Math.hypot(along, across) >= least
+    }),
+  )
+  return isClear.every(Boolean) ? [row] : partsOf(row, isClear)
+}
+
+/** How far a point is out of a stretch from a place on, so long; 0 within it. */
+function beyond(at: Mm, from: Mm, length: Mm): Mm {
+  return Math.max(0, from - at, at - from - length)
 }
 
 /** The inside of a partition looks right, into the bay it is the left upright of. */

@@ -33,6 +33,8 @@ export interface Plate {
   readonly diameter: Mm
   /** What it covers along the line. */
   readonly length: Mm
+  /** How deep its holes go into its carrier. */
+  readonly depth: Mm
 }
 
 /**
@@ -59,13 +61,16 @@ export function nearestFree(
   return nearest
 }
 
-/** Where the middle of a plate cannot be for what is worked on its face: dadoes, notches and holes. */
+/**
+ * Where the middle of a plate cannot be for what is worked on its face: dadoes, notches and holes; and for dadoes in the
+ * other face that are so deep that its holes would come out in them.
+ */
 export function takenByWork(line: Line, plate: Plate): Interval[] {
   return line.carrier.operations.flatMap((operation) => {
     if (isEdgeSlot(operation)) return []
     if (operation.kind === 'notch') return takenByRecess(operation, line, plate)
     if (isSlantedCut(operation)) return takenByRecess(aroundSlant(operation, line.carrier), line, plate)
-    if (operation.face !== line.face) return []
+    if (operation.face !== line.face) return takenFromBehind(operation, line, plate)
     return operation.kind === 'holeRow' ? takenByHoles(operation, line, plate) : takenByRecess(operation, line, plate)
   })
 }
@@ -76,6 +81,14 @@ function takenByRecess({ x, y, length, width }: Recess | Notch, { carrier, axis,
   const around = plate.diameter / 2 + LEAST_WOOD
   if (Math.max(a.z, b.z) <= z - around || Math.min(a.z, b.z) >= z + around) return []
   return [widened(Math.min(a[axis], b[axis]), Math.max(a[axis], b[axis]), plate.length / 2)]
+}
+
+function takenFromBehind(operation: Recess | HoleRow, { carrier, axis, z }: Line, plate: Plate): Interval[] {
+  if (operation.kind === 'holeRow' || operation.depth + plate.depth <= carrier.thickness) return []
+  const around = { ...plate, length: plate.diameter + 2 * LEAST_WOOD }
+  return takenByRecess(operation, { carrier, axis, z, face: operation.face }, around).flatMap(({ from, to }) =>
+    [-1, 1].map((side) => widened(from + (side * plate.spread) / 2, to + (side * plate.spread) / 2, 0)),
+  )
 }
 
 /** A board that can be built has fewer in a row; what is asked for in nonsense must end too. */

@@ -10,7 +10,7 @@ import { type Line, nearestFree, type Plate, takenByBoards, takenByWork } from '
 import { type Hanging, hangingsOf } from './hanging'
 import { cupCentre, hingeLine, hingeRoom, hingesFor, LEAST_WOOD } from './hinge'
 import { beside, spreadOver } from './hingeSpread'
-import { holesBetween, withHoles } from './holes'
+import { boreDepth, holesBetween, withHoles } from './holes'
 import { type Leaf, leavesOf } from './leaf'
 import type { Face, HoleRow } from './operation'
 
@@ -157,7 +157,8 @@ function middlesOf(
   const { leaf, rect, carrier, face } = hanging
   const line = plateLine(hanging, carcass)
   const leafRange = alongOf(rect, line.axis)
-  const plate: Plate = { spread: hinge.plateSpread, diameter: hinge.plateDiameter, length: hinge.plateLength }
+  const depth = boreDepth(hinge.plateDepth, carrier)
+  const plate: Plate = { spread: hinge.plateSpread, diameter: hinge.plateDiameter, length: hinge.plateLength, depth }
   const range = withinBoth(wholeOf(leaf, line.axis, carcass), hingeRoom(hinge) / 2, rangeOf(carrier, line.axis), plate)
   const hard = [...takenByWork(line, plate), ...takenByBoards(line, plate, boards)]
   const grid = line.axis === 'y' ? plateGrid(carcass) : null

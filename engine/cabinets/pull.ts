@@ -13,7 +13,7 @@ import { LEAST_WOOD } from './hinge'
 import { holesBetween, withHoles } from './holes'
 import { centreOf, type HoleRow } from './operation'
 import { boltsThrough, type Pull } from './pullBolt'
-import { boredBy } from './removed'
+import { boredBy, workedOn } from './removed'
 import type { Report } from './report'
 
 /** The height over the floor at which a hand takes the door of a tall cabinet. Common practice, no source. */
@@ -118,9 +118,9 @@ function boredFor(pull: Pull, face: FrontFace, boards: readonly Board[], method:
   return board && rows.length > 0 && rows.every((row) => isClear(row, board)) ? [{ board, rows, pull }] : []
 }
 
-/** Whether a row meets none of the holes that are there. */
+/** Whether a row meets none of the holes that are there, and no tongue, groove or mortise. */
 function isClear(row: HoleRow, board: Board): boolean {
-  const there = board.operations.flatMap((one) => (one.kind === 'holeRow' ? boredBy(one, board) : []))
+  const there = workedOn(board)
   return !boredBy(row, board).some((box) => there.some((other) => boxesOverlap(box, other)))
 }
 

@@ -1,62 +1,20 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { once } from '../../engine/basics/remember'
 import type { Board } from '../../engine/cabinets/board'
 import { buildCabinet } from '../../engine/cabinets/buildCabinet'
-import { interferences } from '../../engine/solids/interference'
-import { unseatedJoints } from '../../engine/solids/seating'
 import { ANY_KIND, type Made, READY_KINDS, SEED } from '../helpers/anyMade'
-import { outside } from '../helpers/envelope'
 
-/** The most play that any groove of theirs is made with, but for solid panels, which have as much as they are wide. */
-const PLAY = 2
-
-/** Every two boards in one place, every joint that stays partly empty, and all that stands out of the cabinet's room. */
-function wrongIn({ cabinet, rules }: Made, boards: readonly Board[]): string[] {
-  const { method } = rules
-  const hasSolid = method.panelWood.kind === 'solid' && method.frontBuild.kind === 'fivePart'
-  const sheet = { ...rules, method: { ...method, panelWood: { kind: 'sheet' } as const } }
-  const seated = hasSolid ? buildCabinet(cabinet, sheet).boards : boards
-  return [
-    ...interferences(boards).map(({ a, b, volume }) => `${a.role} ${a.number} in ${b.role} ${b.number}: ${volume} mm3`),
-    ...unseatedJoints(seated, PLAY).map(({ board, recess, empty }) => {
-      return `${recess.kind} in ${board.role} ${board.number} has ${empty} mm3 empty`
-    }),
-    ...boards.flatMap((board) => outside(board, cabinet, rules)),
-  ]
+/** All their boards, one of each kind by turns. */
+function* everyBoard(): Generator<Board> {
+  const kinds = ANY_KIND.map(([, any, numRuns]) => fc.sample(any, { numRuns, seed: SEED }))
+  for (let at = 0; kinds.some((made) => at < made.length); at++) {
+    for (const { cabinet, rules } of kinds.flatMap((made) => made[at] ?? [])) yield* buildCabinet(cabinet, rules).boards
+  }
 }
 
-/** Of each kind the first in five as they are built. */
-const aFifth = once(() =>
-  ANY_KIND.map(([, any, numRuns]) => {
-    const made = fc.sample(any, { numRuns: numRuns / 5, seed: SEED })
-    return made.map(({ cabinet, rules }) => buildCabinet(cabinet, rules))
-  }),
-)
-
 describe('cabinets of every kind, built by every choice of a method', () => {
-  it.each(ANY_KIND)(
-    '%s have no two boards in one place, no joint unseated and no board out of their room but by their method',
-    (_, any, numRuns) => {
-      fc.assert(
-        fc.property(any, (made) => {
-          const { boards } = buildCabinet(made.cabinet, made.rules)
-          expect(wrongIn(made, boards)).toEqual([])
-        }),
-        { numRuns, seed: SEED },
-      )
-    },
-    300_000,
-  )
-
-  it('are 5000 in all, most of them with nothing in them that cannot be built', () => {
+  it('are 5000 in all', () => {
     expect(ANY_KIND.reduce((sum, [, , numRuns]) => sum + numRuns, 0)).toBe(5000)
-    for (const builds of aFifth()) {
-      const sound = builds.filter(({ boards, problems }) => {
-        return boards.length > 4 && problems.every(({ weight }) => weight !== 'stop')
-      })
-      expect(sound.length).toBeGreaterThan(builds.length / 2)
-    }
   })
 
   it('are of every kind that there is, with every choice that a method has', () => {
@@ -90,8 +48,12 @@ describe('cabinets of every kind, built by every choice of a method', () => {
   })
 
   it('have every board that a cabinet can have', () => {
-    const roles = new Set(aFifth().flatMap((builds) => builds.flatMap(({ boards }) => boards.map(({ role }) => role))))
-    expect(ROLES.filter((role) => !roles.has(role))).toEqual([])
+    const missing = new Set(ROLES)
+    for (const { role } of everyBoard()) {
+      missing.delete(role)
+      if (missing.size === 0) break
+    }
+    expect([...missing]).toEqual([])
   })
 })
 

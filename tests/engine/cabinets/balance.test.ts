@@ -111,6 +111,24 @@ describe('a balanced side', () => {
     expect(holesOf({ ...method(BALANCED), ...deep }, { height: 768 }).rows[0]).toBe(40 + 6 + 37)
   })
 
+  it('stops its rear row on a partition below the notch for a nailer, before which it would stand too near', () => {
+    const rules = rulesWith({
+      ...method({ rows: 'asLeft', arePlatesOn: false }, { firstHole: 64 }),
+      back: { kind: 'groove', inset: 12, depth: 7, clearance: 2 },
+      nailers: { where: 'inside', top: true, bottom: false, width: 80 },
+    })
+    const interior = { ...SHELF, partition: { at: 0.37 } }
+    const partition = boardIn(boardsOf(aCabinet('base', { height: 560, interior }), rules), 'partition')
+    const notch = partition.operations.find(({ kind }) => kind === 'notch')
+    expect(notch).toMatchObject({ x: 560 - 2 * 18 - 80, y: 0, width: 18 })
+    const rows = partition.operations.flatMap((one) => (one.kind === 'holeRow' && one.face === 'inside' ? [one] : []))
+    // 37 from the rear of the sides, 19 from its own: a hole of 5 has its edge 1.5 inside the notch's front, at 18.
+    expect(rows.map(({ y, count }) => [y, count])).toEqual([
+      [19, 12],
+      [partition.width - 37, 13],
+    ])
+  })
+
   it('has openings above and below a fixed shelf on the same grid', () => {
     const { up } = holesOf(method(BALANCED), {
       height: 1600,

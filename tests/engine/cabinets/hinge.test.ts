@@ -4,8 +4,11 @@ import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { nearestFree } from '../../../engine/cabinets/clearing'
 import { armFor, cupCentre, hingeLine, overlayOf } from '../../../engine/cabinets/hinge'
 import { centresOf, type HolePurpose, type HoleRow } from '../../../engine/cabinets/operation'
+import { boredBy, removedBy } from '../../../engine/cabinets/removed'
+import { boxesOverlap } from '../../../engine/geometry/box'
 import { hardwareOf } from '../../../engine/hardware/hardwareOf'
 import { partsOf } from '../../../engine/parts/partsOf'
+import type { Front } from '../../../engine/project/document'
 import { USUAL_HINGE } from '../../../engine/project/machining'
 import { aCabinet, boardIn, boardsOf, PLAIN, rulesWith } from '../../helpers/cabinets'
 
@@ -151,6 +154,31 @@ describe('the plates of a door', () => {
     const side = boardIn(boardsOf(cabinet, rulesWith({ hinge: HINGE, shelves })), 'leftSide')
     // Pins at 64, 96, 128: the plate's 64 and 96 move by a hole and 3 of wood, 5 + 3, down.
     expect(rowsFor(side, 'hingePlate')[0]?.x).toBe(64 - 8)
+  })
+})
+
+describe('the plates of a flap', () => {
+  it('are bored into a shelf from below beside the dado of what stands on it, where both together are as deep as it is thick', () => {
+    const share = (part: number, front: Front) =>
+      ({ size: { kind: 'share', share: part }, front, shelves: null }) as const
+    const drawer = { size: { kind: 'fixed', width: 180 }, front: { kind: 'drawer' }, shelves: null } as const
+    const columns = [share(1, { kind: 'open' }), drawer, share(2, { kind: 'open' })]
+    const front: Front = {
+      kind: 'rows',
+      rows: [
+        { size: { kind: 'fixed', height: 130 }, front: { kind: 'columns', columns } },
+        { size: { kind: 'share', share: 1 }, front: { kind: 'door', hinge: 'top' } },
+      ],
+    }
+    const rules = rulesWith({ cornerJoint: { kind: 'dado', depth: { rule: 'depth', depth: 6 } } }, { carcass: 16 })
+    const shelf = boardIn(
+      boardsOf(aCabinet('base', { width: 860, height: 744, depth: 450, front }), rules),
+      'fixedShelf',
+    )
+    const dados = shelf.operations.flatMap((one) => (one.kind === 'dado' ? [removedBy(one, shelf)!] : []))
+    const plates = rowsFor(shelf, 'hingePlate').flatMap((row) => boredBy(row, shelf))
+    expect([dados.length, plates.length]).toEqual([2, 4])
+    expect(plates.filter((hole) => dados.some((dado) => boxesOverlap(hole, dado)))).toEqual([])
   })
 })
 

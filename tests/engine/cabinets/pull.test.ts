@@ -11,6 +11,7 @@ import { hardwareOf } from '../../../engine/hardware/hardwareOf'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { CabinetKind, Front } from '../../../engine/project/document'
 import { USUAL_DOOR_PULLS, USUAL_DRAWER_PULLS } from '../../../engine/project/fixing'
+import { USUAL_FIVE_PART } from '../../../engine/project/frames'
 import type { BuildMethod } from '../../../engine/project/method'
 import { settle } from '../../../engine/units/length'
 import { aCabinet, boardIn, boardsOf, type MethodChanges, PLAIN, rulesWith } from '../../helpers/cabinets'
@@ -95,6 +96,17 @@ describe('a front with a pull', () => {
     const said = narrow.problems.map(({ message }) => message)
     expect(said).toContain('B1: a door is too small for its pull, or its hinges are in the way; none is bored.')
     expect(narrow.boards.flatMap((board) => pullsIn(board))).toEqual([])
+  })
+
+  it('gets none where it would be bored through the tongues of a rail, and that is told', () => {
+    const rules = rulesWith({ ...BARS, frontBuild: { ...USUAL_FIVE_PART, stile: 57, groove: 10 } })
+    const built = (width: number) =>
+      buildCabinet(aCabinet('base', { width, front: { kind: 'door', hinge: 'top' } }), rules)
+    const pullsOn = (width: number) => built(width).boards.flatMap((board) => pullsIn(board)).length
+    // The flap is 237 wide, its rail 237 - 2 * 57 + 2 * 10 = 143: holes 128 apart are 7.5 from its ends, in tongues of 10.
+    expect(pullsOn(240)).toBe(0)
+    expect(built(240).problems.map(({ message }) => message)).toContainEqual(expect.stringContaining('its pull'))
+    expect(pullsOn(260)).toBe(1)
   })
 
   it('counts with its cabinet', () => {
