@@ -170,14 +170,18 @@ describe('the plates of a flap', () => {
         { size: { kind: 'share', share: 1 }, front: { kind: 'door', hinge: 'top' } },
       ],
     }
-    const rules = rulesWith({ cornerJoint: { kind: 'dado', depth: { rule: 'depth', depth: 6 } } }, { carcass: 16 })
+    const fronts = { ...PLAIN.fronts, topReveal: 0 }
+    const rules = rulesWith(
+      { cornerJoint: { kind: 'dado', depth: { rule: 'depth', depth: 6 } }, fronts },
+      { carcass: 16 },
+    )
     const shelf = boardIn(
       boardsOf(aCabinet('base', { width: 860, height: 744, depth: 450, front }), rules),
       'fixedShelf',
     )
     const dados = shelf.operations.flatMap((one) => (one.kind === 'dado' ? [removedBy(one, shelf)!] : []))
     const plates = rowsFor(shelf, 'hingePlate').flatMap((row) => boredBy(row, shelf))
-    expect([dados.length, plates.length]).toEqual([2, 4])
+    expect([dados.length, plates.length]).toEqual([2, 6])
     expect(plates.filter((hole) => dados.some((dado) => boxesOverlap(hole, dado)))).toEqual([])
   })
 })
