@@ -33,7 +33,9 @@ export class Columns {
   /** By the numbers of their columns; none for those that are not to be told. */
   private readonly sheets: (PatternSheet | null)[]
   private readonly known = new Set<string>()
+  private readonly demand: number[]
   constructor(demand: readonly number[]) {
+    this.demand = [...demand]
     this.simplex = new Simplex(demand)
     this.sheets = demand.map(() => null)
   }
@@ -44,7 +46,7 @@ export class Columns {
   }
 
   price(patterns: Patterns, prices: Float64Array, most: number): Priced {
-    const priced = patterns.price(prices, most)
+    const priced = patterns.price(prices, this.demand, most)
     this.priced += priced.steps
     return priced
   }
@@ -82,6 +84,7 @@ export class Columns {
 
   /** So many parts of a kind are left. */
   demandOf(kind: number, demand: number): void {
+    this.demand[kind] = demand
     this.simplex.demandOf(kind, demand)
   }
 

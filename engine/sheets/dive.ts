@@ -12,12 +12,16 @@ import type { PatternSheet, Patterns } from './staged'
 const NEARLY = 0.75
 /** So many new sheets are looked for at the prices of what is left. */
 const NEW_SHEETS = 30
-/** The last sheets are left to the search: a programme takes too much of too few parts. */
-const LAST = 0.1
+/**
+ * So much of the sheets is left open, by turns, for the search to fill: a programme takes too much of too few parts. What
+ * can be left over of all sheets is left over on these, so that they are filled the more easily (shares found by trial).
+ */
+const OPEN = [0.4, 0.3, 0.5, 0.25]
 
 /**
  * A goal of a sheet fewer than a plan that sets out from a programme's fractions step by step: the sheets that it takes whole, or nearly, are settled,
- * and a programme of the parts that are left says which come next. Yields null between steps. Source: the diving of
+ * and a programme of the parts that are left says which come next; the sheets after them are empty. Yields null between
+ * steps. Source: the diving of
  * column generation, as in Sadykov et al., 'Primal heuristics for branch and price', INFORMS Journal on Computing 31
  * (2019), from memory.
  */
@@ -26,7 +30,8 @@ export function* diveFrom(
   patterns: Patterns,
   programme: Programme,
   plan: Plan,
-  { random }: Saw,
+  { random, look }: Saw,
+  turn: number,
 ): Generator<null, Goal> {
   const left = lot.kinds.map(({ quantity }) => quantity)
   // Of all sheets of the programme only those that it takes: the others would be weighed again and again.
@@ -35,7 +40,7 @@ export function* diveFrom(
   for (const { sheet } of programme.columns.taken()) columns.add(kindsOf(sheet), sheet)
   const settled: PatternSheet[] = []
   const count = plan.boards.length - 1
-  const most = Math.ceil(count * (1 - LAST))
+  const most = Math.ceil(count * (1 - OPEN[turn % OPEN.length]!))
   while (settled.length < most && left.some((quantity) => quantity > 0)) {
     const weighed = columns.solvedWith(patterns, NEW_SHEETS)
     if (weighed.length === 0) break
@@ -47,6 +52,7 @@ export function* diveFrom(
     }
     yield null
   }
+  look.work += columns.work
   return goalOf(lot, settled, count)
 }
 

@@ -1,8 +1,17 @@
 /** A search that has not ended after so many steps down and up is left as it is. */
 const MOST_TURNS = 2000
 
+/** How many there may be of each piece, and what all of one piece may be worth together. */
+export interface Limits {
+  readonly count: Int32Array
+  readonly worth: Float64Array
+}
+
+/** What adding up may have lost of a worth. */
+const DUST = 1e-9
+
 /**
- * Pieces side by side up to a length, each as often as wished, so that they are worth the most: by branch and bound, the
+ * Pieces side by side up to a length, within their limits, so that they are worth the most: by branch and bound, the
  * densest first. Few pieces of most boards go into a strip, and then this takes a small part of the time of a knapsack
  * over all its points. Sizes and lengths are grown ticks. Source: Gilmore and Gomory, 'A linear programming approach to
  * the cutting stock problem II', Operations Research 11 (1963); Martello and Toth, Knapsack Problems (1990), both from
@@ -13,6 +22,8 @@ export class Filling {
   pieces: readonly number[] | null = null
   /** Taken in all fillings. */
   steps = 0
+  /** As many of each piece as may be worth something. */
+  private readonly most: Int32Array
   private readonly order: Int32Array
   private readonly density: Float64Array
   private readonly counts: Int32Array
@@ -22,6 +33,7 @@ export class Filling {
     private readonly sizes: readonly number[],
     private readonly length: number,
   ) {
+    this.most = new Int32Array(sizes.length)
     this.order = new Int32Array(sizes.length)
     this.density = new Float64Array(sizes.length + 1)
     this.counts = new Int32Array(sizes.length)
@@ -32,9 +44,9 @@ export class Filling {
    * The most that pieces of such worth can be together, or `least` where that is no less. Where the search is left before
    * its end, what they can be at most, and the best filling that was found.
    */
-  fill(worth: Float64Array, least: number): number {
-    const count = this.choose(worth)
-    const { sizes, order, density, counts, bestCounts } = this
+  fill(worth: Float64Array, least: number, limits: Limits): number {
+    const count = this.choose(worth, limits)
+    const { sizes, order, density, counts, bestCounts, most: mostOf } = this
     let best = least
     let isFound = false
     let [rest, sum] = [this.length, 0]
@@ -46,10 +58,10 @@ export class Filling {
       // Down, with as many of each as there is room for.
       while (at < count && sum + rest * density[at]! > best) {
         const piece = order[at]!
-        const some = Math.floor(rest / sizes[piece]!)
+        const some = Math.min(mostOf[piece]!, Math.floor(rest / sizes[piece]!))
         counts[at++] = some
         rest -= some * sizes[piece]!
-        sum += some * worth[piece]!
+        sum += Math.min(some * worth[piece]!, limits.worth[piece]!)
       }
       if (sum > best) {
         best = sum
@@ -62,10 +74,13 @@ export class Filling {
       isOn = false
       while (at > 0 && !isOn) {
         const piece = order[at - 1]!
-        if (counts[at - 1]! > 0) {
-          counts[at - 1]!--
+        const some = counts[at - 1]!
+        const own = Math.min(some * worth[piece]!, limits.worth[piece]!)
+        if (some > 0) {
+          const fewer = (some - 1) * worth[piece]!
+          counts[at - 1] = some - 1
           rest += sizes[piece]!
-          sum -= worth[piece]!
+          sum -= own - fewer
           const hope = sum + rest * density[at]!
           isOn = hope > best && turns < MOST_TURNS
           if (turns >= MOST_TURNS) most = Math.max(most, hope)
@@ -82,15 +97,18 @@ export class Filling {
     return Math.max(best, most)
   }
 
-  /** The pieces that are worth more than any shorter one, the densest first; how many there are. */
-  private choose(worth: Float64Array): number {
-    const { sizes, order, density } = this
+  /** The pieces that are worth more than any shorter one that there are enough of, the densest first; how many there are. */
+  private choose(worth: Float64Array, limits: Limits): number {
+    const { sizes, order, density, most } = this
     let count = 0
-    let most = 0
+    let shorter = 0
     for (let piece = 0; piece < sizes.length; piece++) {
-      if (worth[piece]! <= most || sizes[piece]! > this.length) continue
-      most = worth[piece]!
-      const own = most / sizes[piece]!
+      const alone = worth[piece]!
+      if (alone <= shorter || sizes[piece]! > this.length) continue
+      const room = Math.floor(this.length / sizes[piece]!)
+      most[piece] = Math.min(room, limits.count[piece]!, Math.ceil(limits.worth[piece]! / alone - DUST))
+      if (room * alone <= limits.worth[piece]! && room <= limits.count[piece]!) shorter = alone
+      const own = alone / sizes[piece]!
       let at = count++
       for (; at > 0 && density[at - 1]! < own; at--) {
         order[at] = order[at - 1]!

@@ -3,7 +3,7 @@ import { diveFrom } from './dive'
 import { firstWay, type Goal, goalsFor, isBest } from './goal'
 import { HandlingCount, offcutsOn } from './handling'
 import type { JobGoal } from './job'
-import { type Lot, partsIn } from './lot'
+import { isRepeated, type Lot } from './lot'
 import { neaten } from './neaten'
 import type { Known, Plan } from './plan'
 import { type Programme, programmeOf, type Underway } from './programme'
@@ -19,11 +19,10 @@ const EARLY_SHARE = 0.5
 const EARLY_WORK = 3_000_000
 const DIVE_SHARE = 0.4
 const EARLY_DIVE_SHARE = 0.25
-const DIVES = 4
-/** With fewer parts of a kind a programme takes most of them more often than they are there: its sheets show less of the way. */
-const OF_A_KIND = 1.5
+const DIVES = 8
 /** Rounding it waits then until so much of the budget is searched. */
 const LATE_SHARE = 0.7
+const NOTHING: Plan = { boards: [], left: [] }
 /** Where the programme takes nearly as much as the sheets that are hoped for, rounding it leads nowhere. */
 const LEAST_SLACK = 0.05
 
@@ -57,7 +56,7 @@ export function* improve(
     searched = best.plan
   }
   yield* searchOn(Math.min(EARLY_WORK, EARLY_SHARE * budget))
-  const isRepeated = partsIn(lot) >= OF_A_KIND * lot.kinds.length
+  const repeats = isRepeated(lot)
   const running = programmeFor(lot, best, programmeWork)
   let step = running.next()
   const lift = function* ({ bound }: Programme): Generator<Known> {
@@ -67,13 +66,13 @@ export function* improve(
   }
   for (; !step.done && !isBest(best.plan, lot, best.bound); step = running.next()) {
     if (step.value) yield* lift(step.value)
-    if (step.value?.isEasy && isRepeated)
+    if (step.value?.isEasy && repeats)
       yield* keep(divedFrom(saw, best, step.value, { dives: 1, work: EARLY_DIVE_SHARE * budget }))
     yield null
   }
   const programme = step.done ? step.value : null
   if (programme) yield* lift(programme)
-  if (programme && !isRepeated) yield* searchOn(LATE_SHARE * budget)
+  if (programme && !repeats) yield* searchOn(LATE_SHARE * budget)
   if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: DIVE_SHARE * budget }))
   yield* searchOn(budget)
   const work = Math.min(GOAL_WORK, budget * GOAL_SHARE)
@@ -91,7 +90,8 @@ function* programmeFor(lot: Lot, known: Known, work: number): Generator<Underway
 }
 
 /**
- * Searches for a sheet fewer, several times, from whole sheets that come near to what a programme takes in fractions.
+ * Searches for a sheet fewer, several times, beside whole sheets that come near to what a programme takes in fractions:
+ * on those that these leave open, for the parts that these leave over.
  * Where there are several kinds of sheets a programme takes what may not be there, and only its bound is of use.
  */
 function* divedFrom(
@@ -106,11 +106,13 @@ function* divedFrom(
   const until = look.work + work
   let best = known.plan
   for (let turn = 0; turn < dives && !isBest(best, lot, known.bound); turn++) {
-    const goal = yield* diveFrom(lot, patterns, programme, best, saw)
+    const { boards, pool } = yield* diveFrom(lot, patterns, programme, best, saw, turn)
+    const settled = boards.filter(({ used }) => used > 0)
+    const open = boards.filter(({ used }) => used === 0)
     const slice = look.work + (until - look.work) / (dives - turn)
-    const found = yield* reach(saw, goal, slice, best)
+    const found = pool.length === 0 ? NOTHING : yield* reach(saw, { boards: open, pool }, slice, best)
     if (!found) continue
-    best = found
+    best = { boards: [...settled, ...found.boards], left: [] }
     yield best
   }
 }

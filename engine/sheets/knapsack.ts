@@ -51,62 +51,82 @@ export function heightsOf(items: readonly Item[], across: number, isExact: boole
 
 /** Items of one length on one another: what the best of them are worth up to each height that they can have together. */
 export class Stack {
-  readonly sums: readonly number[]
   readonly worth: Float64Array
-  private readonly taken: Int32Array
+  /** What all parts that there are of its items are worth together: no number of such stacks is worth more. */
+  all = 0
+  /** How many parts there are of its items. */
+  parts = 0
+  /** For each item in turn and each height: how many of it the best of the items up to it take. */
+  private readonly counts: Int32Array
+  /** The same: the highest that is left for the others under one of it; -1 where it is too high itself. */
   private readonly below: Int32Array
-  /** `sums` are all heights that the items can have together, as `heightsOf` gives them. */
   constructor(
     readonly items: readonly Item[],
-    sums: readonly number[],
-    private readonly isExact: boolean,
+    /** All heights that the items can have together, as `heightsOf` gives them. */
+    readonly sums: readonly number[],
+    /** Whether there is one item only, as high as the stack. */
+    isExact: boolean,
   ) {
-    this.sums = sums
-    this.worth = new Float64Array(this.sums.length)
-    this.taken = new Int32Array(this.sums.length).fill(-1)
-    const place = new Map(this.sums.map((sum, at) => [sum, at]))
-    this.below = Int32Array.from(
-      this.sums.flatMap((sum) =>
-        items.map((item) => (isExact && sum !== item.across ? -1 : (place.get(sum - item.across) ?? -1))),
-      ),
-    )
+    this.worth = new Float64Array(sums.length)
+    this.counts = new Int32Array(sums.length * items.length)
+    this.below = Int32Array.from(items.flatMap((item) => (isExact ? alone(item, sums) : under(item, sums))))
   }
 
-  /** Works out the worth of every height at these prices; without `isExact` a lower stack will do for a higher one. */
-  reprice(prices: Float64Array): void {
-    const { items, worth, taken, below, isExact } = this
-    const count = items.length
-    for (let at = 1; at < worth.length; at++) {
-      let best = isExact ? 0 : worth[at - 1]!
-      let from = -1
-      for (let item = 0; item < count; item++) {
-        const under = below[at * count + item]!
-        if (under < 0) continue
-        const sum = worth[under]! + prices[items[item]!.kind]!
-        if (sum > best) {
-          best = sum
-          from = item
+  /** Works out the worth of every height at these prices, with no more of a kind than there is. */
+  reprice(prices: Float64Array, demand: readonly number[]): void {
+    const { items, worth, counts, below } = this
+    this.all = 0
+    this.parts = 0
+    worth.fill(0)
+    for (const [item, { kind }] of items.entries()) {
+      const price = prices[kind]!
+      const most = demand[kind]!
+      this.all += most * price
+      this.parts += most
+      const row = item * worth.length
+      // From the highest down, so that what lies below is still without this item.
+      for (let at = worth.length - 1; at >= 0; at--) {
+        let best = worth[at]!
+        counts[row + at] = 0
+        let rest = below[row + at]!
+        for (let count = 1; count <= most && rest >= 0; count++) {
+          const sum = worth[rest]! + count * price
+          if (sum > best) {
+            best = sum
+            counts[row + at] = count
+          }
+          rest = below[row + rest]!
         }
+        worth[at] = best
       }
-      worth[at] = best
-      taken[at] = from
     }
   }
 
   kindsAt(height: number): readonly Item[] {
+    const { items, counts, below, worth } = this
     const kinds: Item[] = []
-    for (let at = height; at > 0; ) {
-      const item = this.taken[at]!
-      if (item < 0) {
-        if (this.isExact) break
-        at--
-        continue
+    let at = height
+    for (let item = items.length - 1; item >= 0; item--) {
+      const row = item * worth.length
+      for (let left = counts[row + at]!; left > 0; left--) {
+        kinds.push(items[item]!)
+        at = below[row + at]!
       }
-      kinds.push(this.items[item]!)
-      at = this.below[at * this.items.length + item]!
     }
     return kinds
   }
+}
+
+function under({ across }: Item, sums: readonly number[]): number[] {
+  let below = -1
+  return sums.map((sum) => {
+    while (below + 1 < sums.length && sums[below + 1]! <= sum - across) below++
+    return below
+  })
+}
+
+function alone({ across }: Item, sums: readonly number[]): number[] {
+  return sums.map((sum) => (sum === across ? 0 : -1))
 }
 
 /** Pieces side by side up to a length, each as often as wished: a knapsack over raster points. */

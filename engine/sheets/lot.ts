@@ -92,6 +92,14 @@ export function partsIn({ kinds }: Lot): number {
   return kinds.reduce((sum, { quantity }) => sum + quantity, 0)
 }
 
+/** With fewer parts of a kind a programme takes most of them more often than they are there: its sheets show less of the way. */
+const OF_A_KIND = 1.5
+
+/** Whether most parts come several times. */
+export function isRepeated(lot: Lot): boolean {
+  return partsIn(lot) >= OF_A_KIND * lot.kinds.length
+}
+
 function least(sizes: readonly number[]): number {
   return sizes.reduce((a, b) => Math.min(a, b), Infinity)
 }

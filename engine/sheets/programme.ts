@@ -1,5 +1,5 @@
 import { Columns, DUST, kindsOf } from './columns'
-import type { Lot } from './lot'
+import { isRepeated, type Lot } from './lot'
 import type { Known } from './plan'
 import type { Covered } from './simplex'
 import type { Patterns } from './staged'
@@ -26,6 +26,10 @@ const NEW_SHEETS = 20
  * new sheet are drawn nearer to the programme's.
  */
 const CALM = [0.6, 0.3, 0]
+/** A programme that takes no more than this above its bound, in sheets, is as good as solved. */
+const SOLVED = 0.01
+/** From where nothing is left to prove, a programme is solved on for so much of the work that it took until then. */
+const AFTERWARDS = 1
 /** So many sheets fewer in fractions than are hoped for make it likely that whole ones can be found. */
 const EASY_SLACK = 0.7
 
@@ -58,7 +62,14 @@ export function* programmeOf(
     value: solved?.value ?? Infinity,
     columns,
   })
-  const isMet = (value: number) => Math.ceil(best - DUST) >= Math.min(boards.length, Math.ceil(value - DUST))
+  let until = Infinity
+  /** Where a sheet fewer may yet be found, a programme that is solved nearer to its end shows the way to it. */
+  const isMet = (value: number) => {
+    const bound = Math.ceil(best - DUST)
+    if (bound < Math.min(boards.length, Math.ceil(value - DUST))) return false
+    until = Math.min(until, columns.work * (1 + (isRepeated(lot) ? AFTERWARDS : 0)))
+    return bound >= boards.length || value - best < SOLVED || columns.work >= until
+  }
   /** How many sheets are new that are worth more than they cost at the programme's own prices. */
   const addSheets = (own: Float64Array, value: number): number => {
     let added = 0

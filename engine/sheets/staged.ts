@@ -1,12 +1,12 @@
 import { CROSSCUT, RIP, type Way } from './cutTree'
-import { Filling } from './filling'
+import { Filling, type Limits } from './filling'
 import { distinct, heightsOf, type Item, MOST_HEIGHTS, Row, rasterPoints, Stack } from './knapsack'
 import type { Lot, StockKind } from './lot'
 
 /**
  * The best sheet there is when every part has a price: strips side by side, in each strip sections one after another, in
- * each section parts of its length on one another. A part may be taken as often as it fits, so no layout that is cut in
- * so many directions is worth more.
+ * each section parts of its length on one another. On a sheet a part may be taken more often than it is there, so no layout
+ * that is cut in so many directions is worth more.
  *
  *     sheet              strip                section
  *     +-----------+      +-----+---+----+     +---+
@@ -19,8 +19,11 @@ import type { Lot, StockKind } from './lot'
  * (1965), from memory; raster points after Scheithauer and Terno, 1996, from memory.
  */
 export interface Patterns {
-  /** The worth of the best sheet, and the best sheets that hold each of the most promising strips. */
-  price(prices: Float64Array, most: number): Priced
+  /**
+   * The worth of the best sheet, and the best sheets that hold each of the most promising strips, with so many parts of
+   * each kind in demand: no section has more of them, nor have sections of one length on a strip.
+   */
+  price(prices: Float64Array, demand: readonly number[], most: number): Priced
 }
 
 export interface Priced {
@@ -66,7 +69,9 @@ export function patternsOf(lot: Lot): Patterns | null {
   if ((lot.depth !== 2 && lot.depth !== 3) || lot.kinds.some(({ block }) => block)) return null
   const ways = lot.first === 'any' ? [RIP, CROSSCUT] : [lot.first === 'rip' ? RIP : CROSSCUT]
   const each = ways.map((way) => patternsBegun(way as Way, lot, stock))
-  return each.every((patterns) => patterns !== null) ? { price: (prices, most) => pricedBy(each, prices, most) } : null
+  return each.every((patterns) => patterns !== null)
+    ? { price: (prices, demand, most) => pricedBy(each, prices, demand, most) }
+    : null
 }
 
 function patternsBegun(way: Way, lot: Lot, stock: StockKind): Patterns | null {
@@ -74,8 +79,8 @@ function patternsBegun(way: Way, lot: Lot, stock: StockKind): Patterns | null {
   return patternsIn(itemsOf(lot, way === RIP, along, across), along, across, lot.depth === 2, way)
 }
 
-function pricedBy(each: readonly Patterns[], prices: Float64Array, most: number): Priced {
-  const all = each.map((patterns) => patterns.price(prices, most))
+function pricedBy(each: readonly Patterns[], prices: Float64Array, demand: readonly number[], most: number): Priced {
+  const all = each.map((patterns) => patterns.price(prices, demand, most))
   return {
     best: Math.max(...all.map(({ best }) => best)),
     sheets: all.flatMap(({ sheets }) => sheets),
@@ -120,6 +125,8 @@ class StagedPatterns implements Patterns {
   private readonly sections: Float64Array
   private readonly isHigher: Uint8Array
   private readonly filling: Filling
+  /** Of sections of each length on a strip. */
+  private readonly limits: Limits
   /** The stacks that make up the best strip of each width, each as often as it is in it. */
   private readonly filled: (readonly number[])[] = []
   constructor(
@@ -135,11 +142,12 @@ class StagedPatterns implements Patterns {
     this.sections = new Float64Array(stacks.length)
     this.isHigher = new Uint8Array(stacks.length)
     this.filling = new Filling(lengths, along)
+    this.limits = { count: new Int32Array(stacks.length), worth: new Float64Array(stacks.length) }
   }
 
-  price(prices: Float64Array, most: number): Priced {
+  price(prices: Float64Array, demand: readonly number[], most: number): Priced {
     const before = this.stepsSoFar()
-    for (const stack of this.stacks) stack.reprice(prices)
+    this.reprice(prices, demand)
     const worth = this.stripWorths()
     const best = this.sheet.fill(worth)
     const { sheet, widths } = this
@@ -164,6 +172,15 @@ class StagedPatterns implements Patterns {
     return { best, sheets, steps: this.stepsSoFar() - before + this.heights.length }
   }
 
+  private reprice(prices: Float64Array, demand: readonly number[]): void {
+    const { stacks, limits } = this
+    for (const [at, stack] of stacks.entries()) {
+      stack.reprice(prices, demand)
+      limits.count[at] = stack.parts
+      limits.worth[at] = stack.all
+    }
+  }
+
   private stepsSoFar(): number {
     return this.sheet.steps + this.filling.steps
   }
@@ -179,7 +196,7 @@ class StagedPatterns implements Patterns {
       if (this.isExact) worth = 0
       this.filled[at] = worth > 0 ? this.filled[at - 1]! : []
       if (hope > worth) {
-        worth = filling.fill(sections, worth)
+        worth = filling.fill(sections, worth, this.limits)
         if (filling.pieces) this.filled[at] = filling.pieces
       }
       worths[at] = worth

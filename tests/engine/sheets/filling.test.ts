@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { Filling } from '../../../engine/sheets/filling'
+import { Filling, type Limits } from '../../../engine/sheets/filling'
 import { distinct, Row } from '../../../engine/sheets/knapsack'
 
 /** Sizes with their worths, the shortest first, and a length. */
@@ -11,6 +11,20 @@ const cases = fc
     length: fc.integer({ min: 1, max: 200 }),
   })
   .map(({ sizes, worths, length }) => ({ sizes: distinct(sizes), worths: Float64Array.from(worths), length }))
+
+/** As if there were no limits. */
+const NONE: Limits = { count: new Int32Array(64).fill(1000), worth: new Float64Array(64).fill(Infinity) }
+
+/** The most that pieces can be worth within limits, by trying every number of each in turn. */
+function mostWithin(sizes: readonly number[], worths: Float64Array, length: number, limits: Limits, piece = 0): number {
+  if (piece === sizes.length) return 0
+  let best = 0
+  for (let some = 0; some <= limits.count[piece]! && some * sizes[piece]! <= length; some++) {
+    const own = Math.min(some * worths[piece]!, limits.worth[piece]!)
+    best = Math.max(best, own + mostWithin(sizes, worths, length - some * sizes[piece]!, limits, piece + 1))
+  }
+  return best
+}
 
 /** The most that pieces can be worth, by trying every length in turn: nothing shared with either way of filling. */
 function mostWorth(sizes: readonly number[], worths: Float64Array, length: number): number {
@@ -30,10 +44,26 @@ describe('pieces side by side', () => {
       fc.property(cases, ({ sizes, worths, length }) => {
         const filling = new Filling(sizes, length)
         const most = mostWorth(sizes, worths, length)
-        expect(filling.fill(worths, 0)).toBeCloseTo(most, 9)
+        expect(filling.fill(worths, 0, NONE)).toBeCloseTo(most, 9)
         const pieces = filling.pieces ?? []
         expect(pieces.reduce((sum, piece) => sum + worths[piece]!, 0)).toBeCloseTo(most, 9)
         expect(pieces.reduce((sum, piece) => sum + sizes[piece]!, 0)).toBeLessThanOrEqual(length)
+      }),
+      { numRuns: 1000 },
+    )
+  })
+
+  it('are worth the most within their limits', () => {
+    const limited = fc.record({
+      ...{ given: cases, counts: fc.array(fc.integer({ min: 0, max: 4 }), { minLength: 8, maxLength: 8 }) },
+      all: fc.array(fc.integer({ min: 0, max: 250 }), { minLength: 8, maxLength: 8 }),
+    })
+    fc.assert(
+      fc.property(limited, ({ given: { sizes, worths, length }, counts, all }) => {
+        const limits = { count: Int32Array.from(counts), worth: Float64Array.from(all) }
+        const filling = new Filling(sizes, length)
+        const most = mostWithin(sizes, worths, length, limits)
+        expect(filling.fill(worths, 0, limits)).toBeCloseTo(most, 9)
       }),
       { numRuns: 1000 },
     )
@@ -55,9 +85,9 @@ describe('pieces side by side', () => {
 
   it('are told only where they are worth more than the least', () => {
     const filling = new Filling([3, 5], 11)
-    expect(filling.fill(Float64Array.of(3, 6), 0)).toBe(12)
+    expect(filling.fill(Float64Array.of(3, 6), 0, NONE)).toBe(12)
     expect(filling.pieces).toEqual([1, 1])
-    expect(filling.fill(Float64Array.of(3, 5), 12)).toBe(12)
+    expect(filling.fill(Float64Array.of(3, 5), 12, NONE)).toBe(12)
     expect(filling.pieces).toBe(null)
   })
 
@@ -66,7 +96,7 @@ describe('pieces side by side', () => {
     const sizes = Array.from({ length: 30 }, (_, at) => 20 + 2 * at)
     const worths = Float64Array.from(sizes, (size) => size * (1 + 1e-6 * (size % 7)))
     const filling = new Filling(sizes, 2441)
-    const said = filling.fill(worths, 0)
+    const said = filling.fill(worths, 0, NONE)
     const most = mostWorth(sizes, worths, 2441)
     const found = filling.pieces!.reduce((sum, piece) => sum + worths[piece]!, 0)
     expect(said).toBeGreaterThan(found)

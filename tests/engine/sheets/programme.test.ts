@@ -30,6 +30,13 @@ function smallJob(seed: number): SheetJob {
   return { kerf: 0, stages, firstCut, stock: [{ id: 's', material: 'ply', length, width }], parts }
 }
 
+/** More parts of a kind than go on any sheet. */
+const PLENTY = 1000
+
+function demandOf({ kinds }: Lot): number[] {
+  return kinds.map(({ quantity }) => quantity)
+}
+
 function programmeFor(lot: Lot): Programme {
   const plan = improvedBriefly(lot, firstPlan(lot), boundOf(lot), 1, 200_000)
   return endOf(programmeOf(lot, patternsOf(lot)!, { plan, bound: 0 }, 1e9))
@@ -101,7 +108,8 @@ function boundsOf(job: SheetJob): SheetAnswer['bounds'][] {
 }
 
 describe('the best sheet at given prices', () => {
-  it('is worth what plain tables over every millimetre say', () => {
+  it('is worth what plain tables over every millimetre say where there is plenty, and no more where there is not', () => {
+    let bounded = 0
     for (let seed = 1; seed <= 150; seed++) {
       const job = smallJob(seed)
       const lot = lotsOf(job)[0]!
@@ -112,9 +120,33 @@ describe('the best sheet at given prices', () => {
         lot.kinds,
         ({ part }) => prices[job.parts.findIndex(({ id }) => id === part.id)]!,
       )
-      const priced = patterns.price(ofKinds, 5)
-      expect(priced.best, `seed ${seed}`).toBeCloseTo(bestOnGrid(job, prices), 9)
-      expect(priced.sheets[0]!.worth).toBeCloseTo(priced.best, 9)
+      const onGrid = bestOnGrid(job, prices)
+      const plenty = patterns.price(
+        ofKinds,
+        lot.kinds.map(() => PLENTY),
+        5,
+      )
+      expect(plenty.best, `seed ${seed}`).toBeCloseTo(onGrid, 9)
+      expect(plenty.sheets[0]!.worth).toBeCloseTo(plenty.best, 9)
+      const one = patterns.price(ofKinds, demandOf(lot), 5)
+      expect(one.best).toBeLessThanOrEqual(onGrid + 1e-9)
+      if (one.best < onGrid - 1e-9) bounded++
+    }
+    expect(bounded).toBeGreaterThan(50)
+  })
+
+  it('is never worth less than a sheet with no more parts than there are', () => {
+    for (let seed = 1; seed <= 150; seed++) {
+      const job: SheetJob = { ...smallJob(seed), effort: 'glance' }
+      const lot = lotsOf(job)[0]!
+      const random = randomFrom(seed + 1000)
+      const worth = new Map(job.parts.map(({ id }) => [id, random()]))
+      const prices = Float64Array.from(lot.kinds, ({ part }) => worth.get(part.id)!)
+      const { best } = patternsOf(lot)!.price(prices, demandOf(lot), 5)
+      for (const { placements } of packSheets(job).sheets) {
+        const sum = placements.reduce((all, { part }) => all + worth.get(part)!, 0)
+        expect(sum, `seed ${seed}`).toBeLessThanOrEqual(best + 1e-9)
+      }
     }
   })
 })
@@ -128,6 +160,7 @@ describe('sheets that may be cut either way first', () => {
         const lot = lotsOf(asked)[0]!
         return patternsOf(lot)!.price(
           Float64Array.from(lot.kinds, ({ area }) => area ** 0.9 / lot.sheetArea),
+          demandOf(lot),
           5,
         ).best
       })
@@ -224,6 +257,13 @@ describe('the linear programme', () => {
     expect(answer && verify(job, answer)).toEqual([])
   })
 
+  it('takes no more of a kind on a section, or on sections of one length, than there is, and so proves more', () => {
+    // As often as it fits a part would make 13 sheets enough in fractions.
+    const answer = provedAnswer({ ...kitchenJob(150, 39), seconds: 5 })
+    expect(answer?.bounds).toEqual({ board: 14 })
+    expect(sheetCount(answer!)).toBe(14)
+  })
+
   it('leaves the answer to the other bounds at a glance', () => {
     const answer = packSheets({ ...kitchenJob(150, 1), effort: 'glance' })
     expect(answer.bounds).toEqual({ board: 17 })
@@ -240,8 +280,10 @@ describe('settling what a programme takes', () => {
       const plan = firstPlan(lot)
       const programme = programmeFor(lot)
       expect(programme.value).toBeLessThan(plan.boards.length - 1)
-      const goal = endOf(diveFrom(lot, patternsOf(lot)!, programme, plan, sawFor(lot, seed, 1e6)))
+      const goal = endOf(diveFrom(lot, patternsOf(lot)!, programme, plan, sawFor(lot, seed, 1e6), seed))
       expect(goal.boards).toHaveLength(plan.boards.length - 1)
+      const open = goal.boards.filter(({ used }) => used === 0).length
+      expect(open).toBeGreaterThanOrEqual(Math.floor(0.25 * goal.boards.length))
       const sheets = drawerFor(lot, job)(goal.boards.filter(({ used }) => used > 0))
       const homeless = new Map<string, number>()
       for (const kind of goal.pool) {
@@ -251,6 +293,14 @@ describe('settling what a programme takes', () => {
       const unplaced = [...homeless].map(([part, quantity]) => ({ part, quantity, reason: 'in the pool' }))
       expect(sheets.length).toBeGreaterThan(0)
       expect(verify(job, { sheets, unplaced, bounds: { board: 0 }, proved: false })).toEqual([])
+    }
+  })
+
+  it('finds the fewest sheets of kitchens of 600 parts on those that are left open', () => {
+    for (const seed of [3, 4]) {
+      const job = { ...kitchenJob(600, seed), seconds: 5 }
+      const answer = provedAnswer(job)
+      expect(answer && verify(job, answer), `seed ${seed}`).toEqual([])
     }
   })
 })
