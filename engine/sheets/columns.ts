@@ -32,7 +32,8 @@ export class Columns {
   private readonly simplex: Simplex
   /** By the numbers of their columns; none for those that are not to be told. */
   private readonly sheets: (PatternSheet | null)[]
-  private readonly known = new Set<string>()
+  /** The numbers of columns by their kinds. */
+  private readonly known = new Map<string, number>()
   private readonly demand: number[]
   constructor(demand: readonly number[]) {
     this.demand = [...demand]
@@ -51,7 +52,7 @@ export class Columns {
     return priced
   }
 
-  /** The sheets of a plan. They are never told as taken. */
+  /** The sheets of a plan. They are not told as taken. */
   addPlan({ boards }: Plan): void {
     for (const { root } of boards) {
       const kinds: number[] = []
@@ -63,11 +64,15 @@ export class Columns {
     }
   }
 
-  /** Whether it is a new one; its kinds in order. */
+  /** Whether it is a new one; its kinds in order. A sheet that came with a plan can be told once it is known how it is cut. */
   add(kinds: readonly number[], sheet: PatternSheet | null): boolean {
     const key = kinds.join()
-    if (this.known.has(key)) return false
-    this.known.add(key)
+    const known = this.known.get(key)
+    if (known !== undefined) {
+      this.sheets[known] ??= sheet
+      return false
+    }
+    this.known.set(key, this.sheets.length)
     const rows: number[] = []
     const counts: number[] = []
     for (const kind of kinds) {

@@ -16,10 +16,11 @@ const GOAL_SHARE = 0.3
 const GOAL_WORK = 48_000_000
 /** Of the budget: what is searched before a linear programme is asked, and what rounding it may take. */
 const EARLY_SHARE = 0.5
-const EARLY_WORK = 3_000_000
+const EARLY_WORK = 1_000_000
 const DIVE_SHARE = 0.4
 const EARLY_DIVE_SHARE = 0.25
-const DIVES = 8
+const EARLY_DIVE_WORK = 6_000_000
+const DIVES = 16
 /** Rounding it waits then until so much of the budget is searched. */
 const LATE_SHARE = 0.7
 const NOTHING: Plan = { boards: [], left: [] }
@@ -67,7 +68,9 @@ export function* improve(
   for (; !step.done && !isBest(best.plan, lot, best.bound); step = running.next()) {
     if (step.value) yield* lift(step.value)
     if (step.value?.isEasy && repeats)
-      yield* keep(divedFrom(saw, best, step.value, { dives: 1, work: EARLY_DIVE_SHARE * budget }))
+      yield* keep(
+        divedFrom(saw, best, step.value, { dives: 1, work: Math.min(EARLY_DIVE_WORK, EARLY_DIVE_SHARE * budget) }),
+      )
     yield null
   }
   const programme = step.done ? step.value : null
