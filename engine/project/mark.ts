@@ -29,3 +29,19 @@ export function freeNumber(project: Project, one: Named): number {
   while (taken.has(number)) number++
   return number
 }
+
+/** Three or more marks in a row as one stretch, in the order of the marks: `B1 to B5` and `U2`. */
+export function stretchesOf(marks: readonly string[]): string[] {
+  const stretches: string[][] = []
+  for (const mark of marks) {
+    const open = stretches.at(-1)
+    if (open && follows(open.at(-1)!, mark)) open.push(mark)
+    else stretches.push([mark])
+  }
+  return stretches.flatMap((stretch) => (stretch.length > 2 ? [`${stretch[0]} to ${stretch.at(-1)}`] : stretch))
+}
+
+function follows(a: string, b: string): boolean {
+  const [, kind, number] = /^(\D*)(\d+)$/.exec(a) ?? []
+  return kind !== undefined && b === `${kind}${Number(number) + 1}`
+}

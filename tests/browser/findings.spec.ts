@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test'
-import { button, expect, goTo, openTab, test, type } from './shop'
+import { button, cabinet, expect, goTo, openTab, test, type } from './shop'
 
 test('a finding shows its number, its limit and its source, and its way out is one step to undo', async ({ shop }) => {
   await openTab(shop, 'Findings')
@@ -12,6 +12,25 @@ test('a finding shows its number, its limit and its source, and its way out is o
   await button(shop, 'Undo put a filler at the left of T1').click()
   await expect(door).toHaveCount(1)
   await expect(button(shop, 'Undo')).toBeDisabled()
+})
+
+test('what is found alike in several cabinets is one line, with a jump to each and one way out for all', async ({
+  shop,
+}) => {
+  await openTab(shop, 'Findings')
+  const table = shop.getByRole('table', { name: 'Findings' })
+  const strips = table.locator('tr', { hasText: 'anchor strip at its bottom:' })
+  await expect(strips).toHaveCount(1)
+  await expect(strips).toContainText('U1 to U4, each: its wall side has no anchor strip at its bottom')
+  await strips.getByRole('button', { name: 'Show U3', exact: true }).click()
+  await expect(cabinet(shop, 'U3')).toHaveAttribute('aria-pressed', 'true')
+  await expect(cabinet(shop, 'U1')).toHaveAttribute('aria-pressed', 'false')
+  await strips.getByRole('button', { name: 'Show all 4' }).click()
+  await expect(cabinet(shop, 'U1')).toHaveAttribute('aria-pressed', 'true')
+  await button(shop, 'Do it: Put a bottom nailer into U1 to U4').click()
+  await expect(strips).toHaveCount(0)
+  await button(shop, 'Undo put a bottom nailer into U1 to U4').click()
+  await expect(strips).toHaveCount(1)
 })
 
 test('on a phone every finding is a card that is no wider than the screen', async ({ shop }) => {

@@ -1,5 +1,5 @@
 import { useDeferredValue } from 'react'
-import type { About, Derived, Finding, Remedy } from '../../engine/index'
+import { type About, alikeFindings, type Called, type Derived, type Finding, type Remedy } from '../../engine/index'
 import type { Actions } from '../store/state'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
@@ -16,7 +16,8 @@ const WEIGHTS = {
 export function FindingsTable() {
   const derived = useDeferredValue(useFollowing('findings', (state) => state.derived))
   const problems = [...derived.problems].sort((a, b) => WEIGHTS[a.weight].order - WEIGHTS[b.weight].order)
-  if (problems.length === 0) {
+  const lines = alikeFindings(problems, (cabinet) => derived.cabinetOf[cabinet]?.mark)
+  if (lines.length === 0) {
     return (
       <div className={styles.empty}>
         <strong>Nothing to mind.</strong>
@@ -47,8 +48,13 @@ export function FindingsTable() {
           </tr>
         </thead>
         <tbody>
-          {problems.map((finding, at) => (
-            <FindingRow key={`${at} ${finding.message}`} finding={finding} name={nameOf(finding.about, derived)} />
+          {lines.map(({ finding, cabinets }, at) => (
+            <FindingRow
+              key={`${at} ${finding.message}`}
+              finding={finding}
+              cabinets={cabinets}
+              name={nameOf(finding.about, derived)}
+            />
           ))}
         </tbody>
       </table>
@@ -59,7 +65,14 @@ export function FindingsTable() {
   )
 }
 
-function FindingRow({ finding, name }: { readonly finding: Finding; readonly name: string }) {
+interface FindingRowProps {
+  readonly finding: Finding
+  /** Those that it is told of together. */
+  readonly cabinets: readonly Called[]
+  readonly name: string
+}
+
+function FindingRow({ finding, cabinets, name }: FindingRowProps) {
   const actions = useStore((state) => state.actions)
   const isLive = useFollowing('findings', (state) => state.preview !== null)
   const { weight, about, message, measure, limit, source } = finding
@@ -68,7 +81,7 @@ function FindingRow({ finding, name }: { readonly finding: Finding; readonly nam
       <td className={styles[weight]}>
         <span aria-hidden="true">{WEIGHTS[weight].mark}</span> {WEIGHTS[weight].word}
       </td>
-      <td>{name}</td>
+      <td>{cabinets.length > 0 ? <Marks cabinets={cabinets} /> : name}</td>
       <td className={styles.wide}>
         {unbroken(message)}
         {source && <span className={styles.source}>Source: {source}.</span>}
@@ -81,12 +94,49 @@ function FindingRow({ finding, name }: { readonly finding: Finding; readonly nam
         {limit}
       </td>
       <td className={styles.ways}>
-        <button type="button" className={styles.tool} aria-label={`Show ${name}`} onClick={() => show(about, actions)}>
-          Show
-        </button>{' '}
+        {cabinets.length === 0 && (
+          <button
+            type="button"
+            className={styles.tool}
+            aria-label={`Show ${name}`}
+            onClick={() => show(about, actions)}
+          >
+            Show
+          </button>
+        )}
+        {cabinets.length > 0 && (
+          <button
+            type="button"
+            className={styles.tool}
+            aria-label={`Show all ${cabinets.length}`}
+            onClick={() => actions.select({ kind: 'cabinets', ids: cabinets.map(({ id }) => id) })}
+          >
+            Show all
+          </button>
+        )}{' '}
         <WayOut finding={finding} isLive={isLive} onTake={({ edit, label }) => actions.commit(edit, label)} />
       </td>
     </tr>
+  )
+}
+
+/** Each of the cabinets that a line is about, to jump to. */
+function Marks({ cabinets }: Pick<FindingRowProps, 'cabinets'>) {
+  const actions = useStore((state) => state.actions)
+  return (
+    <span className={styles.jumps}>
+      {cabinets.map(({ id, mark }) => (
+        <button
+          key={id}
+          type="button"
+          className={styles.jump}
+          aria-label={`Show ${mark}`}
+          onClick={() => actions.select({ kind: 'cabinets', ids: [id] })}
+        >
+          {mark}
+        </button>
+      ))}
+    </span>
   )
 }
 

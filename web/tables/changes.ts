@@ -1,4 +1,4 @@
-import type { CutList, CutRow, Derived, Mm, RowKey } from '../../engine/index'
+import { type CutList, type CutRow, type Derived, type Mm, type RowKey, stretchesOf } from '../../engine/index'
 
 /** What a row was before the drag began; null where a value is what it was. */
 export interface RowChange {
@@ -40,22 +40,7 @@ function changeOf(row: CutRow, same: CutRow | undefined, partsBefore: Derived['p
   }
 }
 
-/** `B1 to B5, U2`: three or more marks in a row are a stretch. */
+/** `B1 to B5 U2`: three or more marks in a row are a stretch. */
 export function markStretches(marks: readonly string[]): string {
-  const stretches: { readonly first: string; last: string; count: number }[] = []
-  for (const mark of marks) {
-    const open = stretches.at(-1)
-    if (open && follows(open.last, mark)) {
-      open.last = mark
-      open.count++
-    } else stretches.push({ first: mark, last: mark, count: 1 })
-  }
-  return stretches
-    .map(({ first, last, count }) => (count === 1 ? first : `${first}${count === 2 ? ' ' : ' to '}${last}`))
-    .join(' ')
-}
-
-function follows(a: string, b: string): boolean {
-  const [, kind, number] = /^(\D*)(\d+)$/.exec(a) ?? []
-  return kind !== undefined && b === `${kind}${Number(number) + 1}`
+  return stretchesOf(marks).join(' ')
 }
