@@ -1,6 +1,7 @@
 import type { Interval } from '../geometry/interval'
 import { type Rect, rightOf, topOf } from '../geometry/rect'
 import type { Vec3 } from '../geometry/vector'
+import type { MethodChoices } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import { givenToPlates, isPinOnGrid, nearestOnGrid, type PanelGrid, panelGrid } from './balance'
 import type { Board, FrontFace } from './board'
@@ -41,7 +42,7 @@ export function withCups(
   for (const leaf of leavesOf(boards, fronts)) {
     const axis = axisOf(leaf)
     const range = alongOf(leaf.rect, axis)
-    const inHung = wholeOf(leaf.hung, axis, carcass)
+    const inHung = cupRange(leaf.hung, axis, carcass.method)
     const half = hingeRoom(hinge) / 2
     const within = { from: settle(inHung.from + half), to: settle(inHung.to - half) }
     const wishes = hingeLine(range, hingesFor(range.to - range.from, weightOf(leaf), hinge), hinge)
@@ -159,7 +160,12 @@ function middlesOf(
   const leafRange = alongOf(rect, line.axis)
   const depth = boreDepth(hinge.plateDepth, carrier)
   const plate: Plate = { spread: hinge.plateSpread, diameter: hinge.plateDiameter, length: hinge.plateLength, depth }
-  const range = withinBoth(wholeOf(leaf, line.axis, carcass), hingeRoom(hinge) / 2, rangeOf(carrier, line.axis), plate)
+  const range = withinBoth(
+    cupRange(leaf, line.axis, carcass.method),
+    hingeRoom(hinge) / 2,
+    rangeOf(carrier, line.axis),
+    plate,
+  )
   const hard = [...takenByWork(line, plate), ...takenByBoards(line, plate, boards)]
   const grid = line.axis === 'y' ? plateGrid(carcass) : null
   // Holes for pins that are on the grid are those that a plate is screwed in.
@@ -215,8 +221,8 @@ function alongOf(rect: Rect, axis: 'x' | 'y'): Interval {
   return axis === 'x' ? { from: rect.left, to: settle(rightOf(rect)) } : { from: rect.bottom, to: settle(topOf(rect)) }
 }
 
-/** Where a leaf's board has both its faces: a rail without its stub tenons. */
-function wholeOf(board: Board, axis: 'x' | 'y', { method: { frontBuild } }: Carcass): Interval {
+/** Where cups can be bored along a leaf's board, since it has both its faces there: a rail without its stub tenons. */
+export function cupRange(board: Board, axis: 'x' | 'y', { frontBuild }: Pick<MethodChoices, 'frontBuild'>): Interval {
   const { from, to } = rangeOf(board, axis)
   if (board.role !== 'doorRail' || frontBuild.kind !== 'fivePart') return { from, to }
   return { from: settle(from + frontBuild.groove), to: settle(to - frontBuild.groove) }

@@ -1,6 +1,9 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
 
+/** Wishes of two ends that differ by less were settled from either end by themselves: they are as far. */
+const SAME: Mm = 0.002
+
 /** A place for a hinge near a wish: beside what is taken, and rather at one hand where two are as near; null where there is none. */
 type Finder = (wish: Mm, taken: readonly Interval[], rather: 'low' | 'high') => Mm | null
 
@@ -49,7 +52,7 @@ function pairOf(
   const [low, high] = [near(wish.low, 'low'), near(wish.high, 'high')]
   if (low === null || high === null || settle(high - low) >= room) return [...placed(low), ...placed(high)]
   const farther = settle(Math.abs(low - wish.low) - Math.abs(high - wish.high))
-  if (farther === 0) return placed(near(settle((wish.low + wish.high) / 2), 'low'))
+  if (Math.abs(farther) < SAME) return placed(near(settle((wish.low + wish.high) / 2), 'low'))
   return farther < 0
     ? [low, ...placed(near(wish.high, 'high', [low]))]
     : [...placed(near(wish.low, 'low', [high])), high]

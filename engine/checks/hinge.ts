@@ -1,6 +1,7 @@
 import { counted } from '../basics/counted'
 import { type Hanging, hangingsOf } from '../cabinets/hanging'
-import { armFor, cupCentre, hingesFor, overlayOf } from '../cabinets/hinge'
+import { armFor, cupCentre, hingeRoom, hingesFor, overlayOf } from '../cabinets/hinge'
+import { cupRange } from '../cabinets/hingeBoring'
 import { cupsIn, type Leaf, leafWeight, leavesOf } from '../cabinets/leaf'
 import type { Operation } from '../cabinets/operation'
 import type { Part } from '../parts/part'
@@ -24,6 +25,7 @@ export function hingeFindings(checked: Checked): Finding[] {
     ...overlayFinding(checked),
     ...depthFinding(checked),
     ...grooveFinding(checked),
+    ...loneFinding(checked),
     ...placeFinding(checked),
     ...plateFinding(checked),
   ]
@@ -95,14 +97,44 @@ function grooveFinding(checked: Checked): Finding[] {
   return [about(checked, { weight: 'mind', message, measure, limit, source: GEOMETRY })]
 }
 
+/** Flaps and doors whose board is too short for two hinges, so that they would hang on one. */
+function loneFinding(checked: Checked): Finding[] {
+  const { hinge } = checked.rules.method
+  const lone = hungLeaves(checked).filter((leaf) => isTooShort(leaf, checked))
+  const [first] = lone
+  if (!first) return []
+  const say = sayIn(checked.display)
+  const [measure, limit] = say.apart(roomFor(first, checked), 2 * hingeRoom(hinge))
+  const isFlap = first.hinge === 'top'
+  const what = counted(lone.length, isFlap ? 'flap' : 'door')
+  const verb = lone.length === 1 ? 'has' : 'have'
+  const wayOut = isFlap ? 'Make it wider, or hang it at a side.' : 'Make it higher, or lift it as a flap.'
+  const message = `${what} ${verb} no room for two hinges: they take ${limit} of the board that their cups are in, which gives ${measure}. ${wayOut}`
+  return [about(checked, { weight: 'mind', message, measure, limit, source: GEOMETRY })]
+}
+
+function isTooShort(leaf: Leaf<Part>, checked: Checked): boolean {
+  return roomFor(leaf, checked) < settle(2 * hingeRoom(checked.rules.method.hinge)) && cupsIn(leaf.hung) < 2
+}
+
+/** What the board with its cups has for them along its hinges. */
+function roomFor({ hung, hinge }: Leaf<Part>, { rules }: Checked): Mm {
+  const { from, to } = cupRange(hung, hinge === 'top' ? 'x' : 'y', rules.method)
+  return settle(to - from)
+}
+
+/** All but the folding leaf of a corner, which hangs on the other leaf; that one, and a diagonal door, have its cups. */
+function hungLeaves(checked: Checked): Leaf<Part>[] {
+  const leaves = leavesOf(checked.parts, checked.fronts)
+  return checked.cabinet.corner ? leaves.filter((leaf) => leaf.hung.number === 1) : leaves
+}
+
 /** Hinges that a door asks for and that are not bored, since no board is beside it or nothing on that is free. */
 function placeFinding(checked: Checked): Finding[] {
-  const leaves = leavesOf(checked.parts, checked.fronts)
-  // The folding leaf of a corner hangs on the other leaf, and a diagonal door has its cups.
-  const hung = checked.cabinet.corner ? leaves.filter((leaf) => leaf.hung.number === 1) : leaves
+  const hung = hungLeaves(checked).filter((leaf) => !isTooShort(leaf, checked))
   const missing = hung.reduce((sum, leaf) => sum + Math.max(0, wanted(leaf, checked) - cupsIn(leaf.hung)), 0)
   if (missing === 0) return []
-  const message = `${counted(missing, 'hinge')} of its doors find no place: there is no board beside, or shelves and other boards leave no room for the plates. Nothing is bored for them.`
+  const message = `${counted(missing, 'hinge')} of its doors ${missing === 1 ? 'finds' : 'find'} no place: there is no board beside, or shelves and other boards leave no room for the plates. Nothing is bored for them.`
   return [
     about(checked, {
       weight: 'mind',

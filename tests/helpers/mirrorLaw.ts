@@ -71,13 +71,6 @@ function hasNoHand(one: Operation, { role, length, placement, width }: Board, pl
   return /^(front|pocket)/.test(one.purpose) && away <= MAKES_WAY.screw
 }
 
-/** Two hinges have no room on a rail as short as this: the one that is bored may lie in its middle, or out of it to one hand. */
-const SHORT_RAIL = 136
-
-function isLoneHinge(one: Operation, { role, length }: Board): boolean {
-  return one.kind === 'holeRow' && /^hinge/.test(one.purpose) && role === 'doorRail' && length < SHORT_RAIL
-}
-
 const HUNG_AT_SIDE: readonly BoardRole[] = ['door', 'doorStile']
 
 /** What is worked on a board, and the room of it in the frame of its cabinet. */
@@ -89,7 +82,6 @@ interface Work {
 
 function workOn(board: Board, plateWay: number): Work[] {
   return board.operations.flatMap((one) => {
-    if (isLoneHinge(one, board)) return []
     const [what, hasHand] = [whatOf(one), !hasNoHand(one, board, plateWay)]
     return roomsOf(one, board).map((room) => ({ what, hasHand, room: inCabinet(room, board) }))
   })
