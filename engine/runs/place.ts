@@ -105,15 +105,18 @@ export function placesFor(project: Project, what: NewKind, width: Mm, on: WallId
   const places = stretches.flatMap(({ from, to }): Rect[] => {
     const room = settle(to - from)
     if (room < Math.min(width, NARROWEST)) return []
-    if (room < 2 * width) return [{ left: from, bottom, width: Math.min(width, room), height }]
+    // A corner cabinet belongs to the end of the stretch that is in its corner.
+    if (room < (corner ? width : 2 * width)) return [{ left: from, bottom, width: Math.min(width, room), height }]
     return [from, settle(to - width)].map((left) => ({ left, bottom, width, height }))
   })
   // The other leg of a corner wants its room along the other wall too.
   if (!corner) return places
-  return places.filter((place) => {
+  const fitting = places.filter((place) => {
     const there = newCabinetAt(project, what, place.left, place.width, wall.id)
     return there && fitOf(project, there).fits
   })
+  const inCorners = fitting.filter((place) => place.left === 0 || rightEdge(place) === wall.length)
+  return inCorners.length > 0 ? inCorners : fitting
 }
 
 function firstPlace(project: Project, wall: Wall, start: Start, width: Mm): { left: Mm; width: Mm } | null {

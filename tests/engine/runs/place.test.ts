@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
+import type { Project } from '../../../engine/project/document'
 import { fitOf } from '../../../engine/runs/fit'
 import { newCabinetAt, placesFor } from '../../../engine/runs/place'
 import { aWall, cabinet } from '../../helpers/wall'
@@ -69,5 +70,22 @@ describe('the places for a click', () => {
 
   it('are none on a full wall', () => {
     expect(placesFor(aWall(cabinet('B1', { left: 0, width: 3600 })), 'base', 600)).toEqual([])
+  })
+})
+
+describe('the places for a corner cabinet', () => {
+  const lefts = (project: Project, width: number) => placesFor(project, 'cornerUpper', width).map(({ left }) => left)
+
+  it('are the ends of the wall, flush with its corners, though there is more room than it takes', () => {
+    // 3600 - 2700 leaves 900, where 600 go: not beside U1, but in the corner.
+    const project = aWall(cabinet('U1', { left: 2100, width: 600 }))
+    expect(lefts(project, 600)).toEqual([0, 3600 - 600])
+    expect(newCabinetAt(project, 'cornerUpper', 3000, 600)?.corner).toMatchObject({ hand: 'right' })
+    expect(newCabinetAt(project, 'upper', null, 600)?.left).toBe(0)
+  })
+
+  it('are those along the wall where both of its ends are taken', () => {
+    const project = aWall(cabinet('U1', { left: 0, width: 600 }), cabinet('U2', { left: 3000, width: 600 }))
+    expect(lefts(project, 900)).toEqual([600, 3000 - 900])
   })
 })
