@@ -27,6 +27,35 @@ test('a second wall is added, built on and removed with all on it', async ({ sho
   await expect(button(shop, 'Wall 2')).toBeVisible()
 })
 
+test('the names of the walls stand free of all else over a low drawing, and on a phone', async ({ shop }) => {
+  await button(shop, 'Site').click()
+  for (const name of ['North wall', 'Island']) {
+    await button(shop, 'Add a wall').click()
+    await type(shop.getByLabel('Name', { exact: true }), name)
+  }
+  await button(shop, 'Design').click()
+  const walls = shop.getByRole('group', { name: 'Walls' }).getByRole('button')
+  await expect(walls).toHaveText(['Window wall', 'North wall', 'Island'])
+  for (const size of [
+    { width: 1440, height: 900 },
+    { width: 1024, height: 768 },
+    { width: 390, height: 844 },
+  ]) {
+    await shop.setViewportSize(size)
+    // What is under the middle and either end of a name is its own button, and nothing that lies over it.
+    for (const wall of await walls.all()) {
+      const { x, y, width, height } = (await wall.boundingBox())!
+      for (const at of [4, width / 2, width - 4]) {
+        const isOwn = await wall.evaluate((own, { x, y }) => own.contains(document.elementFromPoint(x, y)), {
+          x: x + at,
+          y: y + height / 2,
+        })
+        expect(isOwn, `${await wall.textContent()} at ${size.width}`).toBe(true)
+      }
+    }
+  }
+})
+
 test('a room of four walls is closed, and the client is told of every wall that has cabinets', async ({ shop }) => {
   await button(shop, 'Site').click()
   for (const number of [2, 3, 4]) {

@@ -4,6 +4,8 @@ import { fitView, type Margins, type PaneSize, panBy, type View, zoomAt } from '
 import { useIsNarrow } from '../ui/wide'
 
 const WIDE_MARGINS: Margins = { left: 112, right: 84, top: 64, bottom: 84 }
+/** Under the names of the walls. */
+const SEVERAL_MARGINS: Margins = { ...WIDE_MARGINS, top: 106 }
 const NARROW_MARGINS: Margins = { left: 22, right: 74, top: 64, bottom: 146 }
 /** Without the tray and the buttons of the view. */
 const BARE_MARGINS: Margins = { ...NARROW_MARGINS, bottom: 72 }
@@ -24,14 +26,22 @@ export interface ViewHands {
   fit(): void
 }
 
+interface Around {
+  /** It stands alone, without the tray, the walls and the buttons. */
+  readonly isBare: boolean
+  /** There are several walls, whose names stand over it. */
+  readonly areSeveral: boolean
+}
+
 /** The view of the wall: it fits the pane until it is moved by hand, and again after Fit. */
-export function useView(host: RefObject<HTMLElement | null>, wall: Wall, isBare: boolean): ViewHands {
+export function useView(host: RefObject<HTMLElement | null>, wall: Wall, { isBare, areSeveral }: Around): ViewHands {
   const [pane, setPane] = useState<PaneSize>({ width: 0, height: 0 })
   const [view, setView] = useState<View>({ zoom: 0.2, x: 100, y: 400 })
   const now = useRef(view)
   const isFitted = useRef(true)
   const isNarrow = useIsNarrow()
-  const margins = isBare ? BARE_MARGINS : isNarrow ? NARROW_MARGINS : WIDE_MARGINS
+  const wide = areSeveral ? SEVERAL_MARGINS : WIDE_MARGINS
+  const margins = isBare ? BARE_MARGINS : isNarrow ? NARROW_MARGINS : wide
   const show = useCallback((next: View) => {
     now.current = next
     setView(next)
