@@ -5,9 +5,9 @@ import type { Cabinet, Project, Side, Wall } from '../project/document'
 import { hasTopOver, topThickness } from '../project/topOver'
 import { footprintOf } from '../runs/footprint'
 import { rightEdge, sharedBy, topEdge } from '../runs/lane'
-import { inTheWay } from '../runs/reach'
+import { inTheWay, meetingsOf } from '../runs/reach'
 import { type Mm, settle } from '../units/length'
-import { type TopStep, topDepth } from './countertop'
+import { isTopFree, type TopStep, topDepth } from './countertop'
 import { cabinetsAt } from './runsAlong'
 
 /** Where a top runs along its wall, before it is known what the other wall of a corner has. */
@@ -35,8 +35,8 @@ interface TopEnd {
 }
 
 /**
- * How far a top stands out past its ends: by what is wanted, but not into the end of the wall or what stands beside it.
- * Two tops of one level share the gap between them. An end is closed where what stands there touches it, and is no appliance.
+ * How far a top stands out past its ends: by what is wanted, but not into the end of the wall or what stands beside it. That
+ * of an island has no wall at its ends. Two tops of one level share the gap between them. An end is closed where what stands there touches it, and is no appliance.
  */
 export function endsOf(
   project: Project,
@@ -49,8 +49,10 @@ export function endsOf(
   const { to } = steps.at(-1)!
   const inRun = new Set<CabinetId>(steps.map(({ cabinet }) => cabinet))
   const band = { left: from, width: settle(to - from), bottom: level, height: thickness }
-  let left: TopEnd = { by: Math.min(goesOn.left ?? wanted, from), isClosed: false }
-  let right: TopEnd = { by: Math.min(goesOn.right ?? wanted, settle(wall.length - to)), isClosed: false }
+  const most = (side: Side, room: Mm) =>
+    hasNoEnd(side, along, project) ? wanted : Math.min(goesOn[side] ?? wanted, room)
+  let left: TopEnd = { by: most('left', from), isClosed: false }
+  let right: TopEnd = { by: most('right', settle(wall.length - to)), isClosed: false }
   for (const { cabinet: other, there } of besidesAt(project, along)) {
     if (inRun.has(other.id)) continue
     const hasTop = hasTopOver(other, project)
@@ -74,6 +76,11 @@ export function endsOf(
     else right = nearer(right, stops)
   }
   return { left, right }
+}
+
+/** Whether there is no end of a wall for it: it lies on what stands away from the walls, and no wall meets its own there. */
+export function hasNoEnd(side: Side, along: Along, project: Project): boolean {
+  return isTopFree(along) && !meetingsOf(project, along.wall).some((one) => one.side === side)
 }
 
 /** An appliance that interrupts a top is not joined to it; beside a high one a panel may be. */

@@ -1,4 +1,4 @@
-import type { Project, Wall } from '../project/document'
+import type { Project, Side, Wall } from '../project/document'
 import { areTopsMade, countertopOver, isSameTop, ownTopNames, topThickness } from '../project/topOver'
 import { isSeatHigh, isUnderTop } from '../project/underTop'
 import { rightEdge, topEdge } from '../runs/lane'
@@ -20,7 +20,7 @@ import { type BuiltRun, bandingRules, partsOfRun, type RunName, runNamed } from 
 import { cabinetsAt, parted, remembered } from './runsAlong'
 import { bolted, boltsAcross } from './seam'
 import { longestBoard } from './splice'
-import { type Along, areTopsLevel, endsOf, type GoesOn } from './topEnds'
+import { type Along, areTopsLevel, endsOf, type GoesOn, hasNoEnd } from './topEnds'
 import { topProblems } from './topProblems'
 
 /** What the top of the other wall leaves to one: how far it may go, and how far its splash goes on over that top. */
@@ -201,6 +201,7 @@ function topOf(project: Project, along: Along, { stops, goesOn, joined: joints }
   const { wall, steps, countertop, thickness } = along
   const name = nameOf(along, project)
   const ends = endsOf(project, along, goesOn)
+  const atWall = (side: Side) => !hasNoEnd(side, along, project)
   const stopAt = {
     left: stops.left ? settle(steps[0]!.from - stops.left.at) : Infinity,
     right: stops.right ? settle(stops.right.at - steps.at(-1)!.to) : Infinity,
@@ -209,8 +210,9 @@ function topOf(project: Project, along: Along, { stops, goesOn, joined: joints }
   const longest = longestBoard(project, countertop.material)
   const splashPast = { left: stops.left?.splash ?? 0, right: stops.right?.splash ?? 0 }
   const closed = {
-    left: ends.left.isClosed || steps[0]!.from <= left || left === stopAt.left,
-    right: ends.right.isClosed || wall.length - steps.at(-1)!.to <= right || right === stopAt.right,
+    left: ends.left.isClosed || (atWall('left') && steps[0]!.from <= left) || left === stopAt.left,
+    right:
+      ends.right.isClosed || (atWall('right') && wall.length - steps.at(-1)!.to <= right) || right === stopAt.right,
   }
   const isBolted = (stop: Stop | undefined) => stop !== undefined && canBeBolted(along, stop.over)
   const stopped = { left: isBolted(stops.left), right: isBolted(stops.right) }

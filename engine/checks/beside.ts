@@ -3,7 +3,7 @@ import type { FrontFace } from '../cabinets/board'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import { partsOf } from '../parts/partsOf'
 import { applyEdit } from '../project/apply'
-import { methodOf } from '../project/builtBy'
+import { methodOf, standsFree } from '../project/builtBy'
 import type { Cabinet, Front, Interior, Project, Side, Wall } from '../project/document'
 import type { Edit } from '../project/edit'
 import { childrenOf } from '../project/frontTree'
@@ -65,6 +65,9 @@ function wallEnd({ cabinet }: Standing, side: Side, within: Mm, project: Project
   const gap = settle(side === 'left' ? cabinet.left : wall.length - rightEdge(cabinet))
   // Most stand far from both ends, and that is seen without looking for neighbours.
   if (gap < 0 || gap >= within || gapsBeside(project, cabinet)[side].to !== 'the wall end') return null
+  // What stands at no wall has one at its end only where walls meet.
+  const isMet = meetingsOf(project, wall).some((one) => one.side === side)
+  if (standsFree(methodOf(cabinet, project)) && !isMet) return null
   return isBuried(cabinet, side, project, wall) ? null : { gap, words: 'the wall end' }
 }
 

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId } from '../../../engine/basics/id'
+import type { MaterialId, WallId } from '../../../engine/basics/id'
 import { boxOf } from '../../../engine/cabinets/boardBox'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Cabinet, Countertop, Project, TopHere } from '../../../engine/project/document'
 import { startOf } from '../../../engine/project/ready'
 import { readProject, writeProject } from '../../../engine/project/schema'
-import { aWall, cabinet, idOf, type Said } from '../../helpers/wall'
+import { aWall, cabinet, idOf, type Said, WALL } from '../../helpers/wall'
 import { findingIn } from '../checks/findings'
 
 const TOP: Countertop = { material: 'carcass' as MaterialId, overhang: 20, ends: 15, splash: 80, banding: 0 }
@@ -61,6 +61,21 @@ describe('the countertop of an island', () => {
     expect([top!.length, top!.width]).toEqual([15 + 2000 + 15, 300 + 580 + 18 + 20])
     expect([boxOf(top!).min.z, boxOf(top!).max.z]).toEqual([-300, 580 + 18 + 20])
     expect(top!.banding).toEqual({ low: 2, high: 2, start: 2, end: 2 })
+  })
+  it('stands out and is banded at both ends where it begins at the end of its line, which is no wall, but for one that meets it', () => {
+    const island = [cabinet('B1', { left: 0, width: 600, overrides: ISLAND })]
+    const [top] = boards(topped(island, { banding: 2 }), 'countertop')
+    expect(boxOf(top!).max.x - boxOf(top!).min.x).toBe(15 + 600 + 15)
+    expect(top!.banding).toMatchObject({ start: 2, end: 2 })
+    const wall = topped([cabinet('B1', { left: 0, width: 600 })], { banding: 2 })
+    expect(boards(wall, 'countertop')[0]!.length).toBe(600 + 15)
+    const alone = topped(island, { banding: 2 })
+    const next = { ...alone.walls[WALL]!, id: 'w2' as WallId, order: 1, meets: true, openings: {} }
+    const moved = applyEdit(applyEdit(alone, { kind: 'addWall', wall: next }), {
+      kind: 'shapeCabinets',
+      shapes: [{ id: idOf('B1'), wall: next.id }],
+    })
+    expect(boards(moved, 'countertop')[0]!.length).toBe(600 + 15)
   })
   it('has its cut-outs as far from the front as before', () => {
     const sink = { of: 'sink', width: 500, depth: 400, fromFront: 60 } as const

@@ -154,6 +154,13 @@ describe('an island', () => {
     expect(words.filter((text) => text.includes('cleats on the floor'))).toHaveLength(1)
     expect(words.filter((text) => text.includes('fix it to the wall'))).toEqual([])
   })
+
+  it('has no wall end beside its doors, where a cabinet at a wall has', () => {
+    const front = { kind: 'door', hinge: 'left' } as const
+    const overrides = { ...FREE, backMaterial: aWall().methods[aWall().method]!.frontMaterial }
+    expect(findingIn(aWall(cabinet('B1', { left: 0, front })), /against the wall end/)?.measure).toBe('0 mm')
+    expect(findingIn(aWall(cabinet('B1', { left: 0, front, overrides })), /against the wall end/)).toBeNull()
+  })
 })
 
 describe('the demonstration kitchen', () => {
