@@ -98,7 +98,7 @@ function RowButtons({
   const next = hingesOfRow(longest.length)
   const isOne = charts.every(({ length }) => length === longest.length)
   return (
-    <span className={fields.control}>
+    <span className={fields.together}>
       <Button
         disabled={charts.every((chart) => withRowAdded(chart) === null)}
         onClick={() => onCharts((chart) => withRowAdded(chart) ?? chart)}

@@ -183,7 +183,7 @@ function StockRow({ sheet, of }: { readonly sheet: Stock; readonly of: string })
         least={0}
         most={10_000}
         isWhole
-        placeholder="as many as needed"
+        placeholder="as needed"
         onNumber={(quantity) => put({ quantity })}
         onEmpty={() => put({ quantity: null })}
       />
