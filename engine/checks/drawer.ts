@@ -32,10 +32,13 @@ function classFinding(checked: Checked): Finding[] {
   const say = sayIn(checked.display)
   const kind = CLASSES.find((most) => whole <= most)
   const most = say.weight(kind ?? Math.max(carries, CLASSES.at(-1)!))
-  const weighs = `${counted(heavy.length, 'drawer')} with up to ${say.weight(held)} in it, ${say.weight(whole)} with its boards`
+  const isOne = heavy.length === 1
+  const weighs = isOne
+    ? `1 drawer with ${say.weight(held)} in it, ${say.weight(whole)} with its boards`
+    : `${heavy.length} drawers, the heaviest with ${say.weight(held)} in it, ${say.weight(whole)} with its boards`
   const way = kind
     ? `slides of the class for ${most} at least, not the one for ${say.weight(carries)}.`
-    : `the strongest usual class carries ${most}. Ask for slides that are rated for it, or make two of it.`
+    : `the strongest usual class carries ${most}. Ask for slides that are rated for ${isOne ? 'it' : 'that'}, or make two of ${isOne ? 'it' : 'each'}.`
   const finding = about(checked, {
     weight: kind ? 'know' : 'mind',
     message: `${weighs}: ${way}`,
@@ -77,7 +80,7 @@ function rackingFinding(checked: Checked): Finding[] {
   const [is, limit] = say.apart(width, WIDEST_FOR_LENGTH * length)
   const message =
     `${counted(wide.length, 'drawer box', 'drawer boxes')} of up to ${is} on slides of ${say.length(length)}: wider than twice their length ` +
-    `(${limit}) it runs askew when it is pulled at one end. Take slides that are tied together, pull it in the middle, or make two of it.`
+    `(${limit}) a box runs askew when it is pulled at one end. Take slides that are tied together, pull it in the middle, or make two of it.`
   return [about(checked, { weight: 'know', message, measure: is, limit, source: PRACTICE })]
 }
 

@@ -63,13 +63,17 @@ function applianceFindings(one: Standing, project: Project, standing: readonly S
     const { other, side, gap } = facing
     if (gap >= APPLIANCE) return []
     const say = sayIn(project.display)
-    const [measure, limit] = say.apart(gap, APPLIANCE)
+    const [is, limit] = say.apart(gap, APPLIANCE)
+    const measure = gap < 0 ? `${say.length(-gap)} in its way` : is
     const room = pullsOf(other)
     const out = Math.max(0, ...appliancesIn(one).map((appliance) => appliance.out))
     const isBlocked = out > 0 && gap < room
     const message = isBlocked
-      ? `the door of its appliance opens ${say.length(out)} out, and ${other.mark} with its pulls wants ${say.length(room)} ` +
-        `where there are ${measure}; ${limit} to an inside corner is asked for.`
+      ? `the door of its appliance opens ${say.length(out)} out, and ${other.mark} ` +
+        (gap < 0
+          ? `round the corner stands ${measure}`
+          : `with its pulls wants ${say.length(room)} where there are ${measure}`) +
+        `; ${limit} to an inside corner is asked for.`
       : `its appliance is ${measure} from the inside corner at ${other.mark}; ${limit} lets handles pass the drawers there.`
     const told = { weight: isBlocked ? 'mind' : 'know', message, measure, limit, source: APPLIANCE_SOURCE } as const
     return [withRemedy(about(one, told), () => roomRemedy(one, side, settle(APPLIANCE - gap), project))]

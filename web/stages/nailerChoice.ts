@@ -12,12 +12,12 @@ export const nailers: ChoiceOf<Nailers> = {
     ['behind both', 'top and bottom, behind'],
     ['inside bottom', 'bottom, inside'],
     ['behind bottom', 'bottom, behind the back'],
-    ['inside three', 'top, bottom and, where high, between, inside'],
-    ['behind three', 'top, bottom and, where high, between, behind'],
-    ['let top', 'top, let into the sides behind a grooved back'],
+    ['inside three', 'top, bottom, middle if high: inside'],
+    ['behind three', 'top, bottom, middle if high: behind'],
+    ['let top', 'top, let into the sides'],
     ['let both', 'top and bottom, let into the sides'],
     ['let bottom', 'bottom, let into the sides'],
-    ['let three', 'top, bottom and, where high, between, let in'],
+    ['let three', 'top, bottom, middle if high: let in'],
   ],
   wayOf({ where: at, top: up, bottom: low, middle, areLetIn }) {
     const where = areLetIn && at === 'behind' ? 'let' : at

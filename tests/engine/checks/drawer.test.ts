@@ -36,6 +36,17 @@ describe('the slides of a drawer', () => {
     expect(the(mended, 'B1').overrides.slides).toEqual({ loadClass: whole <= 75 * LB ? 75 : 100 })
   })
 
+  it('are told for one drawer or for several, the heaviest of them by its weight', () => {
+    expect(findingIn(drawers(600), /class/)!.message).toMatch(
+      /^B1: 1 drawer with [\d.]+ kg in it, [\d.]+ kg with its boards: /,
+    )
+    const row = { size: { kind: 'share', share: 1 }, front: { kind: 'drawer' } } as const
+    const bank = aWall(cabinet('B1', { left: 400, width: 1200, front: { kind: 'rows', rows: [row, row, row] } }))
+    expect(findingIn(bank, /class/)!.message).toMatch(
+      /^B1: 3 drawers, the heaviest with [\d.]+ kg in it, .*make two of each\.$/,
+    )
+  })
+
   it('are tied together, or the drawer is two, where it is wider than twice their length', () => {
     // Sides of 18 and clearances of 12.7: 2 x 30.7 = 61.4 less than its cabinet. Slides of 500 in a depth of 580.
     const side = (width: number) =>

@@ -89,6 +89,14 @@ describe('an appliance in an inside corner', () => {
     expect(finding.weight).toBe('mind')
     expect(finding.message).toMatch(/opens .* out, and B2 with its pulls wants 40 mm where there are 39 mm/)
   })
+
+  it('is told by how much what comes round the corner stands in its way', () => {
+    const finding = findingIn(aCorner(b1(-25), b2), APPLIANCE)!
+    expect(finding).toMatchObject({ weight: 'mind', measure: '25 mm in its way' })
+    expect(finding.message).toMatch(
+      /opens .* out, and B2 round the corner stands 25 mm in its way; 381 mm to an inside/,
+    )
+  })
 })
 
 describe('doors hinged in the corner', () => {
