@@ -83,7 +83,7 @@ export { isMaterialFree } from './project/boards'
 export { type BroughtIn, broughtIn } from './project/bringIn'
 export { isHung, methodOf, standsFree } from './project/builtBy'
 export type { Corner } from './project/corner'
-export { fromLeftOf, movedFromLeft, withAside } from './project/cutout'
+export { fromLeftOf, LEAST_CUTOUT, movedFromLeft, usualCutout, withAside } from './project/cutout'
 export { type DadoFront, USUAL_DADO_FRONTS } from './project/dadoFront'
 export { newProject } from './project/defaults'
 export {

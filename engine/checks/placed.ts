@@ -23,6 +23,7 @@ import { seenScrewFindings } from './seenScrews'
 import { sillFindings } from './sill'
 import { spaceFindings } from './space'
 import { drawerFindings, freeFindings, standingFindings } from './standing'
+import { uncutSinkFindings } from './uncutSink'
 import { underCutoutFindings } from './underCutout'
 
 /** A cabinet that is built, where it stands. */
@@ -68,6 +69,7 @@ export function topFindings(project: Project, runs: readonly BuiltRun[], cabinet
     ...overhangFindings(project, runs),
     ...underCutoutFindings(project, runs, boardsOf),
     ...lostCutoutFindings(project),
+    ...uncutSinkFindings(project),
     ...landingFindings(project, runs),
     ...overTopFindings(project, runs),
     ...partedTopFindings(project, runs),

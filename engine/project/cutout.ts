@@ -32,3 +32,19 @@ export function movedFromLeft({ width }: Placed, cutout: Cutout, fromLeft: Mm): 
 export function withAside({ aside: _, ...cutout }: Cutout, aside: Mm): Cutout {
   return aside === 0 ? cutout : { ...cutout, aside }
 }
+
+/** What a cut-out begins with, as wide as its cabinet allows: its maker's paper says the size. Common practice, no source. */
+const USUAL = {
+  sink: { width: 480, depth: 400, fromFront: 70 },
+  hob: { width: 560, depth: 490, fromFront: 55 },
+} as const
+/** Left of the cabinet's width beside a cut-out, in all: two sides and a finger between. */
+const BESIDE: Mm = 60
+
+/** A smaller cut-out is none. */
+export const LEAST_CUTOUT: Mm = 20
+
+export function usualCutout(of: Cutout['of'], { width }: Pick<Placed, 'width'>): Cutout {
+  const usual = USUAL[of]
+  return { of, ...usual, width: settle(Math.min(usual.width, Math.max(LEAST_CUTOUT, width - BESIDE))) }
+}

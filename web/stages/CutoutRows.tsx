@@ -4,10 +4,10 @@ import {
   type Cutout,
   fromLeftOf,
   hasTopOver,
-  type Mm,
+  LEAST_CUTOUT,
   movedFromLeft,
   type Project,
-  settle,
+  usualCutout,
   withAside,
 } from '../../engine/index'
 import { useStore } from '../store/store'
@@ -26,15 +26,7 @@ const WAYS = [
   ['hob', 'hob'],
 ] as const
 
-/** What a cut-out begins with, as wide as its cabinet allows: its maker's paper says the size. Common practice, no source. */
-const USUAL = {
-  sink: { width: 480, depth: 400, fromFront: 70 },
-  hob: { width: 560, depth: 490, fromFront: 55 },
-} as const
-/** Left of the cabinet's width beside a cut-out, in all: two sides and a finger between. */
-const BESIDE: Mm = 60
-
-const SIZE = { spoken: 'The cut-out', least: 20, most: 3000 } as const
+const SIZE = { spoken: 'The cut-out', least: LEAST_CUTOUT, most: 3000 } as const
 
 /** From the left side of its cabinet; and from the middle, to the right or, below 0, to the left. */
 const FROM_LEFT = { spoken: 'From the left, the cut-out', least: -3000, most: 3000 } as const
@@ -70,7 +62,7 @@ export function CutoutRows({ project, cabinets }: CutoutRowsProps) {
         label="Let into top"
         value={common(all, (cutout) => cutout?.of ?? 'none')}
         options={WAYS}
-        onChoice={(way) => put(way === 'none' ? null : usualFor(way, first!))}
+        onChoice={(way) => put(way === 'none' ? null : usualCutout(way, first!))}
       />
       {one &&
         FIELDS.map(([field, label]) => (
@@ -103,9 +95,4 @@ export function CutoutRows({ project, cabinets }: CutoutRowsProps) {
       )}
     </>
   )
-}
-
-function usualFor(of: Cutout['of'], { width }: Cabinet): Cutout {
-  const usual = USUAL[of]
-  return { of, ...usual, width: settle(Math.min(usual.width, Math.max(SIZE.least, width - BESIDE))) }
 }
