@@ -33,6 +33,23 @@ test('what is found alike in several cabinets is one line, with a jump to each a
   await expect(strips).toHaveCount(1)
 })
 
+test('in a middling window a finding has most of the width, and what is said beside it goes on to more lines', async ({
+  shop,
+}) => {
+  await shop.setViewportSize({ width: 1024, height: 768 })
+  await openTab(shop, 'Findings')
+  const table = shop.getByRole('table', { name: 'Findings' })
+  const strips = table.locator('tr', { hasText: 'anchor strip at its bottom:' })
+  const words = (await strips.getByRole('cell').nth(2).boundingBox())!
+  expect(words.width).toBeGreaterThan(1024 / 2.5)
+  const high = (await table
+    .locator('tr', { hasText: 'T1: is 2152' })
+    .getByText('2152\u00a0mm', { exact: true })
+    .boundingBox())!
+  const line = (await strips.getByRole('cell', { name: '1 strip', exact: true }).boundingBox())!
+  expect(high.width).toBeLessThanOrEqual(line.width + 1)
+})
+
 test('on a phone every finding is a card that is no wider than the screen', async ({ shop }) => {
   await shop.setViewportSize({ width: 390, height: 844 })
   await shop.getByRole('navigation', { name: 'Pages of the design' }).getByRole('button', { name: 'Lists' }).click()

@@ -88,10 +88,10 @@ function FindingRow({ finding, cabinets, name }: FindingRowProps) {
         <WayOutWords finding={finding} isLive={isLive} />
       </td>
       <td className={styles.figure} data-head="Is">
-        {measure}
+        {measure && unbroken(measure)}
       </td>
       <td className={styles.figure} data-head="Limit">
-        {limit}
+        {limit && unbroken(limit)}
       </td>
       <td className={styles.ways}>
         {cabinets.length === 0 && (
