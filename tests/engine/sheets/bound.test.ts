@@ -49,13 +49,17 @@ describe('a dual-feasible function', () => {
           .sort((a, b) => a - b)
           .map((size) => ({ size, count: sizes.filter((one) => one === size).length }))
         const measures = measuresOf(whole, counted, 200)
+        // One expectation for all sets: there are so many that to expect takes longer than to judge.
+        const over: number[] = []
         for (let set = 1; set < 2 ** Math.min(10, sizes.length); set++) {
           const some = sizes.filter((_, at) => (set >> at) & 1)
           if (some.reduce((a, b) => a + b, 0) > whole) continue
           for (const measure of measures) {
-            expect(some.reduce((sum, size) => sum + measure(size), 0)).toBeLessThanOrEqual(1 + 1e-9)
+            const all = some.reduce((sum, size) => sum + measure(size), 0)
+            if (!(all <= 1 + 1e-9)) over.push(all)
           }
         }
+        expect(over).toEqual([])
       }),
       { numRuns: 60, seed: 4 },
     )
