@@ -15,6 +15,8 @@ import {
   type,
 } from './shop'
 
+test.use({ looksOn: false })
+
 test('a dishwasher is pulled in between two bases, and countertop and kick go on over and before it', async ({
   shop,
 }) => {

@@ -1,6 +1,8 @@
 import { expectRows, putReady, size } from './cutlist'
 import { button, cabinet, expect, startProject, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 /*
  * Open shelves of 1236 by 720 by 330 of 18 mm boards: 1200 clear inside. Partitions sink 6 into the bottom and are butted to the top, where they are notched round the nailer; tongues of shelves sink 6 into the sides and 4.5, a quarter, into partitions. The banding of 1 on
  * front edges comes off, the back of 6 stands in a groove 10 from the rear, and shelves keep 10 behind the front edge.

@@ -1,6 +1,8 @@
 import { expectRows, size } from './cutlist'
 import { button, cabinet, drag, expect, goTo, middleOf, onScreen, openTab, startProject, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 test('a gap is filled from its own figure, and the filler is measured and cut', async ({ shop }) => {
   await cabinet(shop, 'U4').click()
   await shop.getByRole('button', { name: /^Gap between U4/ }).click()

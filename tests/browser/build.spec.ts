@@ -28,6 +28,8 @@ import {
   type,
 } from './shop'
 
+test.use({ looksOn: false })
+
 const SAMPLE = valuesOf<Cabinet>(demonstrationKitchen().cabinets)
 const [WALL] = valuesOf<Wall>(demonstrationKitchen().walls)
 const [WINDOW] = valuesOf<Opening>(WALL!.openings)

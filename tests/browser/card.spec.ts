@@ -1,6 +1,8 @@
 import type { Locator, Page } from '@playwright/test'
 import { button, cabinet, cabinets, drag, expect, middleOf, onScreen, test, type } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 interface Box {
   readonly x: number
   readonly y: number

@@ -3,6 +3,8 @@ import { QUIET } from './chromium'
 import { cabinets, expect, openFile, startProject, test } from './shop'
 
 test.use({
+  looksOn: false,
+  draws3D: false,
   launchOptions: {
     executablePath: process.env.CASEWRIGHT_CHROMIUM ?? '/usr/bin/chromium',
     args: [...QUIET, '--js-flags=--expose-gc'],

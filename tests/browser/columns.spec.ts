@@ -1,5 +1,7 @@
 import { cabinet, expect, test } from './shop'
 
+test.use({ looksOn: false })
+
 test('columns are chosen and typed in the card, and are one undo step each', async ({ shop }) => {
   await cabinet(shop, 'B3').click()
   const card = shop.getByRole('region', { name: 'Properties' })

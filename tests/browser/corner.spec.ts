@@ -1,5 +1,7 @@
 import { button, cabinet, cabinets, expect, openTab, startProject, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 test('an L corner base built by hand has the boards that a sum on paper gives', async ({ shop }) => {
   await shop.locator('section[aria-label^="Elevation"]').focus()
   await shop.keyboard.press('Control+a')

@@ -1,6 +1,8 @@
 import type { Locator, Page } from '@playwright/test'
 import { button, cabinet, expect, middleOf, stroke, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 function card(page: Page): Locator {
   return page.getByRole('region', { name: 'Properties' })
 }

@@ -16,6 +16,8 @@ import {
   untilSaved,
 } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 const NAME = 'Name of the project'
 
 async function rename(page: Page, name: string): Promise<void> {

@@ -1,6 +1,8 @@
 import type { Page } from '@playwright/test'
 import { button, cabinet, expect, goTo, openTab, test, type } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 test('a finding shows its number, its limit and its source, and its way out is one step to undo', async ({ shop }) => {
   await openTab(shop, 'Findings')
   const table = shop.getByRole('table', { name: 'Findings' })

@@ -2,6 +2,8 @@ import type { Page } from '@playwright/test'
 import { expectRows, size } from './cutlist'
 import { button, cabinet, drag, expect, middleOf, onScreen, openTab, startProject, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 /** The length and width of the row that a part is on, as the cut list shows them. */
 function row(page: Page, name: RegExp) {
   return page.locator('tr[data-row]').filter({ hasText: name })

@@ -1,5 +1,7 @@
 import { button, cabinet, carry, expect, middleOf, notice, onScreen, openTab, save, test } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 test('Escape in the midst of a drag leaves everything as it was', async ({ shop }) => {
   const before = await save(shop)
   const from = await middleOf(cabinet(shop, 'B5'))

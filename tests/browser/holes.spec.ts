@@ -3,6 +3,8 @@ import { fortyCabinets } from '../../engine/samples/workshop'
 import { countDraws, mostDraws } from './draws'
 import { button, expect, openShop, test } from './shop'
 
+test.use({ looksOn: false })
+
 /** What a frame may cost in draw calls: forty cabinets with all their holes, and all kicks, tops and trims over them. */
 const MOST = 150
 

@@ -1,6 +1,8 @@
 import { expectRows, putReady, size } from './cutlist'
 import { button, cabinet, expect, openTab, pickTop, startProject, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 test('the countertop of an island stands out behind it, is told where that is too far, and has no splash of its own', async ({
   shop,
 }) => {

@@ -2,6 +2,8 @@ import type { Page } from '@playwright/test'
 import { expectRows, putReady, size } from './cutlist'
 import { button, cabinet, expect, openTab, startProject, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 function properties(page: Page) {
   return page.getByRole('region', { name: 'Properties' })
 }

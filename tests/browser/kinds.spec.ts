@@ -2,6 +2,8 @@ import type { Page } from '@playwright/test'
 import { expectRows, putReady, size } from './cutlist'
 import { button, cabinet, drag, expect, middleOf, onScreen, startProject, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 /*
  * Every kind of cabinet by hand, and its parts by a sum on paper. All boards are 18 thick, backs 6, drawer boxes 12; tongues
  * sink 6; bases are 868 high with a plinth of 100 and 580 deep, uppers 720 by 330, talls 2152 by 580. Fronts leave 1.5 at each

@@ -2,6 +2,8 @@ import type { Page } from '@playwright/test'
 import { putReady } from './cutlist'
 import { cabinets, drag, expect, middleOf, onScreen, openTab, startProject, test } from './shop'
 
+test.use({ looksOn: false })
+
 const BASES = ['base', 'drawer base', 'sink base', 'wall-hung vanity base', 'island base, finished back', 'end shelf']
 const OTHERS = ['upper', 'tall', 'open shelves', 'tall pantry', 'appliance housing', 'bench box with a lid']
 const IN_CORNERS = [

@@ -1,6 +1,8 @@
 import type { Page } from '@playwright/test'
 import { button, cabinet, expect, goTo, openTab, save, startProject, test, type } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 /** Types a length over the width of B1 in the elevation. */
 async function typeWidth(page: Page, text: string): Promise<void> {
   await button(page, /^Width of B1: .* Type another$/).click()

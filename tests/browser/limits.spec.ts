@@ -1,6 +1,8 @@
 import type { Locator, Page } from '@playwright/test'
 import { button, cabinet, expect, goTo, openTab, test, type } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 /** The message under a field that was not taken. */
 async function refusal(field: Locator): Promise<Locator> {
   await expect(field).toHaveAttribute('aria-invalid', 'true')

@@ -1,5 +1,7 @@
 import { button, cabinet, carry, expect, middleOf, onScreen, openTab, schedule, test } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 test('a base at a wall cannot be put into the leg of a corner cabinet at the wall that meets it', async ({ shop }) => {
   await button(shop, 'Site').click()
   await button(shop, 'Add a wall').click()

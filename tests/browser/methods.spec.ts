@@ -2,6 +2,8 @@ import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import { button, cabinet, expect, notice, openTab, startProject, test, type, untilSaved } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 async function openMethods(page: Page): Promise<void> {
   await button(page, /Build and boards/).click()
 }

@@ -1,6 +1,8 @@
 import { expectRows, putReady, size } from './cutlist'
 import { cabinet, expect, openTab, startProject, test, type } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 test('a single measure of a set of rules is settled by one cabinet, shown, and taken back in one click', async ({
   shop,
 }) => {

@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test'
 import { button, cabinet, cabinets, expect, middleOf, openTab, stroke, test } from './shop'
 
-test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })
+test.use({ looksOn: false, draws3D: false, viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })
 
 /** What a thumb needs. Source: WCAG 2.2, 2.5.5. */
 const THUMB = 44

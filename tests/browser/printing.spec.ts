@@ -1,5 +1,7 @@
 import { expect, goTo, openTab, test } from './shop'
 
+test.use({ looksOn: false, draws3D: false })
+
 test.describe.configure({ timeout: 90_000 })
 
 /** What is printed on A4 within its margins is so wide, in pixels. */

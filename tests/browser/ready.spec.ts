@@ -1,5 +1,7 @@
 import { cabinet, cabinets, expect, openTab, startProject, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 test('a ready kind is picked beside the tray, put in a free place, and is one undo step', async ({ shop }) => {
   await shop.getByRole('button', { name: 'Ready kinds' }).click()
   await shop.getByRole('menuitem', { name: 'sink base' }).click()

@@ -4,6 +4,19 @@ import { test as base, type Download, expect, type Locator, type Page } from '@p
 /** Remarks about the tests themselves: a picture was read from the graphics card, or no copies may be kept. */
 const NOT_OURS = /GPU stall due to ReadPixels|Service Worker registration blocked by Playwright/
 
+interface Choices {
+  /**
+   * Whether the packer goes on looking for better layouts after its first, as it does for a person. That is half of what a
+   * page takes, and is spared where a file of tests looks at no layout or at any that there is.
+   */
+  readonly looksOn: boolean
+  /**
+   * Whether the browser has graphics for the 3D, which the processor draws here. A fifth of the rest is spared without them
+   * where a file of tests looks at the wall or the lists of cabinets that other files draw in 3D.
+   */
+  readonly draws3D: boolean
+}
+
 interface Fixtures {
   /** What the page has said that it should not; it must be nothing when the test is over. */
   readonly said: string[]
@@ -12,7 +25,14 @@ interface Fixtures {
 }
 
 /** A test of the real app. It fails when the page warned, failed or called anywhere outside this machine. */
-export const test = base.extend<Fixtures>({
+export const test = base.extend<Fixtures & Choices>({
+  looksOn: [true, { option: true }],
+  draws3D: [true, { option: true }],
+  page: async ({ page, looksOn, draws3D }, use) => {
+    if (!looksOn) await page.addInitScript(takeFirstLayouts)
+    if (!draws3D) await page.addInitScript(giveNoGraphics)
+    await use(page)
+  },
   // biome-ignore lint/correctness/noEmptyPattern: Playwright reads from the pattern that nothing else is needed.
   said: async ({}, use) => {
     const said: string[] = []
@@ -26,6 +46,14 @@ export const test = base.extend<Fixtures>({
 })
 
 export { expect }
+
+/** Gives every job of the page no time beyond its first answer. What else is written to a worker goes as it is. */
+function takeFirstLayouts(): void {
+  const { postMessage } = Worker.prototype
+  Worker.prototype.postMessage = function (this: Worker, letter: { readonly job?: object }) {
+    postMessage.call(this, letter.job ? { ...letter, job: { ...letter.job, seconds: 0 } } : letter)
+  }
+}
 
 /** Opens the demonstration and notes from then on all that the page should not say. */
 export async function openShop(page: Page, said: string[]): Promise<void> {
@@ -46,6 +74,13 @@ function listen(page: Page, said: string[]): void {
     const { protocol, hostname } = new URL(request.url())
     if (protocol.startsWith('http') && hostname !== 'localhost') said.push(`asked ${request.url()}`)
   })
+}
+
+function giveNoGraphics(): void {
+  const { getContext } = HTMLCanvasElement.prototype
+  HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...more: unknown[]) {
+    return kind.startsWith('webgl') ? null : Reflect.apply(getContext, this, [kind, ...more])
+  } as typeof getContext
 }
 
 export function cabinets(page: Page): Locator {

@@ -1,6 +1,8 @@
 import { inflateSync } from 'node:zlib'
 import { cabinet, expect, goTo, test } from './shop'
 
+test.use({ looksOn: false })
+
 /** The pages of a document, and how many different bytes its pictures are made of. */
 function printed(pdf: Buffer): { readonly pages: number; readonly shades: readonly number[] } {
   const text = pdf.toString('latin1')

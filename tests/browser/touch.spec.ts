@@ -1,6 +1,6 @@
 import { button, cabinet, expect, middleOf, onScreen, openTab, stroke, test } from './shop'
 
-test.use({ hasTouch: true })
+test.use({ looksOn: false, draws3D: false, hasTouch: true })
 
 test('a tap selects, and a drag on the selected box moves it', async ({ shop }) => {
   const middle = await middleOf(cabinet(shop, 'B5'))

@@ -1,5 +1,7 @@
 import { button, cabinet, cabinets, expect, test, type } from './shop'
 
+test.use({ looksOn: false })
+
 test('a second wall is added, built on and removed with all on it', async ({ shop }) => {
   await button(shop, 'Site').click()
   await button(shop, 'Add a wall').click()
