@@ -1,22 +1,14 @@
-import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join, resolve } from 'node:path'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { batchOptions } from '../../../engine/cli/options'
+import { fromSources, inOneFile } from '../../helpers/command'
 import { aJob, boards } from './yard'
 
-const HOUSE = resolve(__dirname, '../../..')
+const sheets = await inOneFile('sheets')
 const folder = mkdtempSync(join(tmpdir(), 'sheets-'))
 const job = aJob([boards('720 x 560 x 4'), boards('600 x 300 x 3', { rotate: true })])
-
-function sheets(...args: string[]) {
-  const tsx = join(HOUSE, 'node_modules/tsx/dist/cli.mjs')
-  const { status, stdout, stderr } = spawnSync(process.execPath, [tsx, join(HOUSE, 'engine/cli/sheets.ts'), ...args], {
-    encoding: 'utf8',
-  })
-  return { status, stdout, stderr }
-}
 
 function file(name: string, text: string): string {
   writeFileSync(join(folder, name), text)
@@ -25,7 +17,7 @@ function file(name: string, text: string): string {
 
 describe('the sheets command', () => {
   it('prints the answer and nothing else', () => {
-    const { status, stdout, stderr } = sheets(file('job.json', JSON.stringify(job)))
+    const { status, stdout, stderr } = fromSources('sheets')(file('job.json', JSON.stringify(job)))
     const answer = JSON.parse(stdout)
     expect([status, stderr]).toEqual([0, ''])
     expect(Object.keys(answer)).toEqual(['sheets', 'unplaced', 'bounds', 'proved', 'elapsedMs'])

@@ -1,20 +1,13 @@
-import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readdirSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { fromSources } from '../../helpers/command'
 
 const HOUSE = resolve(__dirname, '../../..')
 const PROJECT = join(HOUSE, 'tests/old-files/v6.casewright')
+const plan = fromSources('plan')
 const folder = mkdtempSync(join(tmpdir(), 'plan-'))
-
-function plan(...args: string[]) {
-  const tsx = join(HOUSE, 'node_modules/tsx/dist/cli.mjs')
-  const { status, stdout, stderr } = spawnSync(process.execPath, [tsx, join(HOUSE, 'engine/cli/plan.ts'), ...args], {
-    encoding: 'utf8',
-  })
-  return { status, stdout, stderr }
-}
 
 describe('the plan command', () => {
   it('writes the list, the layouts and the plan into a folder that it makes', () => {
