@@ -38,6 +38,9 @@ export async function planCommand(args: readonly string[]): Promise<number> {
   if (!json.ok) return refuse(`${file}, ${json.message}`)
   const project = readProject(text.value)
   if (!project.ok) return refuse(project.message)
+  // A folder that cannot be had is told before the sheets are laid out, which takes seconds.
+  const none = folder ? whyNotWritten(folder, () => makeFolder(resolve(folder))) : null
+  if (none) return refuse(none)
   const derived = derive(project.value)
   const answer = packSheets(derived.sheetJob)
   const plan = JSON.stringify(planOf(derived, answer))
@@ -95,11 +98,9 @@ function fixing({ cabinets, project }: Derived): string[] {
     .map(({ text, cabinets: marks }) => [...marks, text].join(' '))
 }
 
-/** The cut list as CSV, each distinct sheet as SVG, and the plan as JSON. */
 /** One line that says why a folder could not be written to, or nothing. */
 function whyNotWritten(folder: string, write: () => void): string | null {
   try {
-    makeFolder(resolve(folder))
     write()
     return null
   } catch (error) {
@@ -126,6 +127,7 @@ function writeParts(folder: string, { cabinets, runs, project }: Derived): void 
   }
 }
 
+/** The cut list as CSV, each distinct sheet as SVG, and the plan as JSON. */
 function writeAll(folder: string, derived: Derived, answer: SheetAnswer, plan: string): void {
   const { project, cutList, sheetJob } = derived
   writeParts(folder, derived)
