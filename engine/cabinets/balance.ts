@@ -86,7 +86,7 @@ export function givenToPlates(board: Board, plates: readonly HoleRow[]): Board {
 }
 
 /** The stretches of a row whose holes are left. */
-export function partsOf(row: HoleRow, left: readonly boolean[]): HoleRow[] {
+function partsOf(row: HoleRow, left: readonly boolean[]): HoleRow[] {
   const rows: HoleRow[] = []
   for (const [at, { x, y }] of centresOf(row).entries()) {
     const before = left[at - 1] ? rows.at(-1) : undefined

@@ -1,12 +1,12 @@
 import type { Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
-import { gridWithin, panelGrid, partsOf } from './balance'
+import { gridWithin, panelGrid } from './balance'
 import type { Bay } from './bay'
 import type { Board } from './board'
 import { backFront, type Carcass, clearBottom, clearTop, insideFront, sideRear } from './carcass'
 import { LEAST_WOOD } from './hinge'
 import { boreDepth } from './holes'
-import { centresOf, type Face, type HoleRow } from './operation'
+import { centreOf, type Face, type HoleRow, type Notch } from './operation'
 
 /** Equal rows of pin holes up both uprights of a bay, in the cabinet's frame. */
 export interface PinRows {
@@ -87,20 +87,27 @@ export function holesIn(board: Board, pins: readonly PinRows[], carcass: Carcass
 
 /** A row without the holes that would break out into a notch of their board, as into one for a nailer behind a rear row. */
 function besideNotches(row: HoleRow, { operations }: Board): HoleRow[] {
-  const least = row.diameter / 2 + LEAST_WOOD
-  const notches = operations.filter((one) => one.kind === 'notch')
-  const isClear = centresOf(row).map(({ x, y }) =>
-    notches.every((one) => {
-      const [along, across] = [beyond(x, one.x, one.length), beyond(y, one.y, one.width)]
-      return Math.hypot(along, across) >= least
-    }),
-  )
-  return isClear.every(Boolean) ? [row] : partsOf(row, isClear)
+  const lost = operations
+    .flatMap((one) => (one.kind === 'notch' ? lostBeside(one, row) : []))
+    .sort((a, b) => a.from - b.from)
+  const left: HoleRow[] = []
+  let next = 0
+  for (const { from, to } of [...lost, { from: row.count, to: row.count }]) {
+    if (from > next) left.push({ ...row, x: centreOf(row, next).x, count: from - next })
+    next = Math.max(next, to + 1)
+  }
+  return left
 }
 
-/** How far a point is out of a stretch from a place on, so long; 0 within it. */
-function beyond(at: Mm, from: Mm, length: Mm): Mm {
-  return Math.max(0, from - at, at - from - length)
+/** Which holes of a row along its board a notch takes, by their numbers from 0, the last one too; none are counted one by one. */
+function lostBeside(notch: Notch, { x, y, step, count, diameter }: HoleRow): Interval[] {
+  const least = diameter / 2 + LEAST_WOOD
+  const across = Math.max(0, notch.y - y, y - notch.y - notch.width)
+  if (across >= least) return []
+  const along = Math.sqrt(least ** 2 - across ** 2)
+  const from = Math.max(0, Math.floor((notch.x - along - x) / step) + 1)
+  const to = Math.min(count, Math.ceil((notch.x + notch.length + along - x) / step)) - 1
+  return from <= to ? [{ from, to }] : []
 }
 
 /** The inside of a partition looks right, into the bay it is the left upright of. */
