@@ -1,4 +1,4 @@
-import type { Interval } from '../geometry/interval'
+import { gapsIn, type Interval } from '../geometry/interval'
 import { type Mm, settle } from '../units/length'
 import { gridWithin, panelGrid } from './balance'
 import type { Bay } from './bay'
@@ -87,27 +87,23 @@ export function holesIn(board: Board, pins: readonly PinRows[], carcass: Carcass
 
 /** A row without the holes that would break out into a notch of their board, as into one for a nailer behind a rear row. */
 function besideNotches(row: HoleRow, { operations }: Board): HoleRow[] {
-  const lost = operations
-    .flatMap((one) => (one.kind === 'notch' ? lostBeside(one, row) : []))
-    .sort((a, b) => a.from - b.from)
-  const left: HoleRow[] = []
-  let next = 0
-  for (const { from, to } of [...lost, { from: row.count, to: row.count }]) {
-    if (from > next) left.push({ ...row, x: centreOf(row, next).x, count: from - next })
-    next = Math.max(next, to + 1)
-  }
-  return left
+  const lost = operations.flatMap((one) => (one.kind === 'notch' ? lostBeside(one, row) : []))
+  return gapsIn({ from: 0, to: row.count }, lost).map(({ from, to }) => ({
+    ...row,
+    x: centreOf(row, from).x,
+    count: to - from,
+  }))
 }
 
-/** Which holes of a row along its board a notch takes, by their numbers from 0, the last one too; none are counted one by one. */
+/** Which holes of a row along its board a notch takes, by their numbers from 0, up to the first that it leaves; none are counted one by one. */
 function lostBeside(notch: Notch, { x, y, step, count, diameter }: HoleRow): Interval[] {
   const least = diameter / 2 + LEAST_WOOD
   const across = Math.max(0, notch.y - y, y - notch.y - notch.width)
   if (across >= least) return []
   const along = Math.sqrt(least ** 2 - across ** 2)
   const from = Math.max(0, Math.floor((notch.x - along - x) / step) + 1)
-  const to = Math.min(count, Math.ceil((notch.x + notch.length + along - x) / step)) - 1
-  return from <= to ? [{ from, to }] : []
+  const to = Math.min(count, Math.ceil((notch.x + notch.length + along - x) / step))
+  return from < to ? [{ from, to }] : []
 }
 
 /** The inside of a partition looks right, into the bay it is the left upright of. */

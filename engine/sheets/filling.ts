@@ -75,8 +75,8 @@ export class Filling {
       while (at > 0 && !isOn) {
         const piece = order[at - 1]!
         const some = counts[at - 1]!
-        const own = Math.min(some * worth[piece]!, limits.worth[piece]!)
         if (some > 0) {
+          const own = Math.min(some * worth[piece]!, limits.worth[piece]!)
           const fewer = (some - 1) * worth[piece]!
           counts[at - 1] = some - 1
           rest += sizes[piece]!

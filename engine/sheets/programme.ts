@@ -62,12 +62,13 @@ export function* programmeOf(
     value: solved?.value ?? Infinity,
     columns,
   })
+  const afterwards = isRepeated(lot) ? AFTERWARDS : 0
   let until = Infinity
   /** Where a sheet fewer may yet be found, a programme that is solved nearer to its end shows the way to it. */
   const isMet = (value: number) => {
     const bound = Math.ceil(best - DUST)
     if (bound < Math.min(boards.length, Math.ceil(value - DUST))) return false
-    until = Math.min(until, columns.work * (1 + (isRepeated(lot) ? AFTERWARDS : 0)))
+    until = Math.min(until, columns.work * (1 + afterwards))
     return bound >= boards.length || value - best < SOLVED || columns.work >= until
   }
   /** How many sheets are new that are worth more than they cost at the programme's own prices. */

@@ -76,12 +76,13 @@ function FindingRow({ finding, cabinets, name }: FindingRowProps) {
   const actions = useStore((state) => state.actions)
   const isLive = useFollowing('findings', (state) => state.preview !== null)
   const { weight, about, message, measure, limit, source } = finding
+  const areSeveral = cabinets.length > 0
   return (
     <tr data-weight={weight}>
       <td className={styles[weight]}>
         <span aria-hidden="true">{WEIGHTS[weight].mark}</span> {WEIGHTS[weight].word}
       </td>
-      <td>{cabinets.length > 0 ? <Marks cabinets={cabinets} /> : name}</td>
+      <td>{areSeveral ? <Marks cabinets={cabinets} /> : name}</td>
       <td className={styles.wide}>
         {unbroken(message)}
         {source && <span className={styles.source}>Source: {source}.</span>}
@@ -94,26 +95,16 @@ function FindingRow({ finding, cabinets, name }: FindingRowProps) {
         {limit && unbroken(limit)}
       </td>
       <td className={styles.ways}>
-        {cabinets.length === 0 && (
-          <button
-            type="button"
-            className={styles.tool}
-            aria-label={`Show ${name}`}
-            onClick={() => show(about, actions)}
-          >
-            Show
-          </button>
-        )}
-        {cabinets.length > 0 && (
-          <button
-            type="button"
-            className={styles.tool}
-            aria-label={`Show all ${cabinets.length}`}
-            onClick={() => actions.select({ kind: 'cabinets', ids: cabinets.map(({ id }) => id) })}
-          >
-            Show all
-          </button>
-        )}{' '}
+        <button
+          type="button"
+          className={styles.tool}
+          aria-label={areSeveral ? `Show all ${cabinets.length}` : `Show ${name}`}
+          onClick={() =>
+            areSeveral ? actions.select({ kind: 'cabinets', ids: cabinets.map(({ id }) => id) }) : show(about, actions)
+          }
+        >
+          {areSeveral ? 'Show all' : 'Show'}
+        </button>{' '}
         <WayOut finding={finding} isLive={isLive} onTake={({ edit, label }) => actions.commit(edit, label)} />
       </td>
     </tr>
