@@ -1,6 +1,7 @@
 import type { Random } from '../../engine/basics/random'
 import { USUAL_FIVE_PART, USUAL_FRAME } from '../../engine/project/frames'
 import type { FaceFrame, FrontBuild, MethodChoices, PanelWood } from '../../engine/project/method'
+import { picker } from './dice'
 
 /** The members of a frame by which a test names them; they differ from one another. */
 export const FRAME: FaceFrame = {
@@ -15,7 +16,7 @@ export const FRAME: FaceFrame = {
 
 /** As a third of all cabinets: a face frame of any kind, and doors of any make. */
 export function anyFrames(dice: Random): Partial<MethodChoices> {
-  const oneOf = <Value>(...values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
+  const oneOf = picker(dice)
   const faceFrame = oneOf(true, false, false)
     ? {
         stile: oneOf(38, 44.45),
@@ -33,7 +34,7 @@ export function anyFrames(dice: Random): Partial<MethodChoices> {
 }
 
 function anyDoors(dice: Random): { readonly frontBuild: FrontBuild; readonly panelWood: PanelWood } {
-  const oneOf = <Value>(...values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
+  const oneOf = picker(dice)
   return {
     frontBuild: oneOf<FrontBuild>(
       { kind: 'slab' },

@@ -26,6 +26,7 @@ import { freshBoard } from '../../engine/project/materials'
 import type { BuildMethod, MethodChoices } from '../../engine/project/method'
 import { newCabinetAt } from '../../engine/runs/place'
 import { freshWall } from '../../engine/site/wall'
+import { length, pick, whole } from './dice'
 
 /**
  * Some edit of a project: mostly of what is there, now and then of nothing, or one that changes nothing. Cabinets may
@@ -290,17 +291,4 @@ function openingId(random: Random): OpeningId {
 
 function wallIn(project: Project): Wall {
   return valuesOf<Wall>(project.walls)[0]!
-}
-
-function pick<Option>(options: readonly Option[], random: Random): Option {
-  return options[Math.floor(random() * options.length)]!
-}
-
-function whole(from: number, to: number, random: Random): number {
-  return from + Math.floor(random() * (to - from + 1))
-}
-
-/** Not on the grid, so that lengths have something to settle. */
-function length(from: number, to: number, random: Random): number {
-  return from + random() * (to - from)
 }

@@ -9,6 +9,7 @@ import type { Floor } from '../../engine/project/method'
 import { misfits } from '../../engine/runs/fit'
 import { roomBeside } from '../../engine/runs/footprint'
 import { interferences } from '../../engine/solids/interference'
+import { pick } from '../helpers/dice'
 import { aWall, cabinet, withWall } from '../helpers/wall'
 
 const WALLS = 150
@@ -30,7 +31,7 @@ const FLOORS: readonly Floor[] = [
 /** Bases, a tall and uppers side by side, each as close to the one before as what stands beside them lets it. */
 function anyWall(seed: number): Project {
   const dice = randomFrom(seed)
-  const oneOf = <Value>(values: readonly Value[]): Value => values[Math.floor(dice() * values.length)]!
+  const oneOf = <Value>(values: readonly Value[]): Value => pick(values, dice)
   const empty = withWall(
     aWall(),
     { length: 9000 },

@@ -3,7 +3,8 @@ import { randomFrom } from '../../engine/basics/random'
 import { once } from '../../engine/basics/remember'
 import type { Board } from '../../engine/cabinets/board'
 import { centresOf, type HoleRow, isEdgeSlot, isSlantedCut, radians } from '../../engine/cabinets/operation'
-import { anyCabinet, anyCorner, boardsOf } from '../helpers/cabinets'
+import { boardsOf } from '../helpers/cabinets'
+import { anyCabinet, anyCorner } from '../helpers/diced'
 
 const CABINETS = 400
 

@@ -6,7 +6,7 @@ import { derive } from '../../engine/pipeline'
 import type { Cabinet, Front } from '../../engine/project/document'
 import { fortyCabinets } from '../../engine/samples/workshop'
 import { built, findingIn } from '../engine/checks/findings'
-import { anyCabinet, anyCorner } from '../helpers/cabinets'
+import { anyCabinet, anyCorner } from '../helpers/diced'
 import { aWall, cabinet, withWall } from '../helpers/wall'
 
 /** Words with a length in them, which a finding has in its columns too. */

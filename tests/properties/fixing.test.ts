@@ -11,7 +11,7 @@ import { toCabinet } from '../../engine/geometry/placement'
 import type { Vec3 } from '../../engine/geometry/vector'
 import type { Cabinet } from '../../engine/project/document'
 import { biscuits, type Fixing, USUAL_DOOR_PULLS, USUAL_DRAWER_PULLS, USUAL_FIXINGS } from '../../engine/project/fixing'
-import { anyCabinet, anyCorner } from '../helpers/cabinets'
+import { anyCabinet, anyCorner } from '../helpers/diced'
 
 const CABINETS = 600
 const PURPOSES = ['screw', 'pilot', 'dowel', 'looseTenon', 'biscuit']

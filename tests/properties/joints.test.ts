@@ -13,7 +13,7 @@ import { USUAL_DRAWER_PULLS, USUAL_FIXINGS, USUAL_FRONT_SCREWS } from '../../eng
 import { USUAL_FIVE_PART } from '../../engine/project/frames'
 import type { MethodChoices } from '../../engine/project/method'
 import { interferences } from '../../engine/solids/interference'
-import { anyCabinet } from '../helpers/cabinets'
+import { anyCabinet } from '../helpers/diced'
 import { FRAME } from '../helpers/frames'
 
 const RUNS = { numRuns: 250, seed: 1 }

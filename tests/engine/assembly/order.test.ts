@@ -7,7 +7,8 @@ import { boxesOverlap } from '../../../engine/geometry/box'
 import { times, unit } from '../../../engine/geometry/vector'
 import { USUAL_DADO_FRONTS } from '../../../engine/project/dadoFront'
 import { boxesInCabinet, movedBox } from '../../../engine/solids/solid'
-import { aCabinet, anyCabinet, boardsOf, type MethodChanges, rulesWith } from '../../helpers/cabinets'
+import { aCabinet, boardsOf, type MethodChanges, rulesWith } from '../../helpers/cabinets'
+import { anyCabinet } from '../../helpers/diced'
 
 const CARCASS: readonly BoardRole[] = [
   ...(['leftSide', 'rightSide', 'bottom', 'top', 'frontStretcher', 'backStretcher', 'back'] as const),

@@ -6,7 +6,8 @@ import type { BuildMethod } from '../../../engine/project/method'
 import { readMethod, writeMethod } from '../../../engine/project/methodFile'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
 import { settle } from '../../../engine/units/length'
-import { aCabinet, anyCabinet, boardIn, boardsOf, type MethodChanges, PLAIN, rulesWith } from '../../helpers/cabinets'
+import { aCabinet, boardIn, boardsOf, type MethodChanges, PLAIN, rulesWith } from '../../helpers/cabinets'
+import { anyCabinet } from '../../helpers/diced'
 
 const BALANCED = { rows: 'asLeft', arePlatesOn: true } as const
 const SHELF = { fixedShelves: 0, adjustableShelves: 1, partition: null }

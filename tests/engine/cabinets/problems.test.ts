@@ -6,7 +6,8 @@ import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
 import { meshOf } from '../../../engine/solids/mesh'
 import { volumeOf } from '../../../engine/solids/volume'
-import { aCabinet, anyCabinet, PLAIN, rulesWith } from '../../helpers/cabinets'
+import { aCabinet, PLAIN, rulesWith } from '../../helpers/cabinets'
+import { anyCabinet } from '../../helpers/diced'
 
 const messages = (cabinet: Cabinet, rules: Rules = rulesWith()) => {
   return buildCabinet(cabinet, rules).problems.map(({ message }) => message)

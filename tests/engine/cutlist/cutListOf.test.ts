@@ -8,7 +8,8 @@ import type { CutRow } from '../../../engine/cutlist/row'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
 import { type CutLate, NOTHING_LATE } from '../../../engine/project/late'
-import { aCabinet, anyCabinet, rulesWith } from '../../helpers/cabinets'
+import { aCabinet, rulesWith } from '../../helpers/cabinets'
+import { anyCabinet } from '../../helpers/diced'
 
 const RULES = rulesWith({
   back: { kind: 'applied', margin: 0 },

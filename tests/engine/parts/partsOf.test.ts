@@ -5,7 +5,8 @@ import { NO_BANDING } from '../../../engine/cabinets/board'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { cutSize } from '../../../engine/parts/cutSize'
 import { partsOf } from '../../../engine/parts/partsOf'
-import { aCabinet, anyCabinet, PLAIN, rulesWith } from '../../helpers/cabinets'
+import { aCabinet, PLAIN, rulesWith } from '../../helpers/cabinets'
+import { anyCabinet } from '../../helpers/diced'
 
 // The finished size less the bands of 1, 2 or 3 mm on the two edges: common practice, no source.
 describe('the size to cut', () => {

@@ -3,7 +3,7 @@ import { randomFrom } from '../../../engine/basics/random'
 import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import type { MethodChoices } from '../../../engine/project/method'
 import { interferences } from '../../../engine/solids/interference'
-import { anyCorner } from '../../helpers/cabinets'
+import { anyCorner } from '../../helpers/diced'
 
 const CABINETS = 800
 

@@ -7,7 +7,7 @@ import type { MethodChoices } from '../../../engine/project/method'
 import { interferences } from '../../../engine/solids/interference'
 import { blankInCabinet, movedBox } from '../../../engine/solids/solid'
 import { READY_KINDS } from '../../helpers/anyMade'
-import { anyCabinet } from '../../helpers/cabinets'
+import { anyCabinet } from '../../helpers/diced'
 import { readyBuild } from '../../helpers/ready'
 
 /** `leftSide 1 in bottom 1: 12 mm3`, with the cabinet it happens in. */
