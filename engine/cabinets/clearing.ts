@@ -50,15 +50,19 @@ export function nearestFree(
   const isFree = (at: Mm) => at >= from && at <= to && !taken.some((one) => at > one.from && at < one.to)
   if (isFree(wish)) return wish
   const edges = taken.flatMap((one) => [one.from, one.to])
+  return nearestOf(wish, [from, to, ...edges].filter(isFree), rather)
+}
+
+/** Wishes of two ends that differ by less were settled from either end by themselves: they are as near. */
+export const AS_NEAR: Mm = 0.002
+
+/** Of several places the one nearest to a wish; null of none. */
+export function nearestOf(wish: Mm, places: readonly Mm[], rather: 'low' | 'high'): Mm | null {
   const isNearer = (a: Mm, b: Mm) => {
-    const nearer = settle(Math.abs(a - wish) - Math.abs(b - wish))
-    return (nearer || (rather === 'low' ? a - b : b - a)) < 0
+    const nearer = Math.abs(a - wish) - Math.abs(b - wish)
+    return Math.abs(nearer) < AS_NEAR ? (rather === 'low' ? a < b : a > b) : nearer < 0
   }
-  let nearest: Mm | null = null
-  for (const edge of [from, to, ...edges]) {
-    if ((nearest === null || isNearer(edge, nearest)) && isFree(edge)) nearest = edge
-  }
-  return nearest
+  return places.reduce<Mm | null>((best, one) => (best === null || isNearer(one, best) ? one : best), null)
 }
 
 /**

@@ -6,6 +6,7 @@ import { type Mm, settle } from '../units/length'
 import type { Board, BoardRole, FrontFace } from './board'
 import { boxOf } from './boardBox'
 import { boxFrontBehind, isMiddleIn } from './boxFront'
+import { fromBothEnds, type Spread } from './fromBothEnds'
 import { LEAST_WOOD } from './hinge'
 import { holesBetween, withHoles } from './holes'
 import type { HoleRow } from './operation'
@@ -47,11 +48,10 @@ export function frontsScrewed(
   for (const drawer of drawersIn(boards, fronts)) {
     const depth = settle(screws.length - drawer.boxFront.thickness - drawer.gap)
     if (!doesReach(depth, drawer, screws, report)) continue
-    for (const wish of wishesIn(drawer.boxFront, screws)) {
-      const found = nearestPlace(wish, drawer, depth, screws, rowsOf)
-      if (!found) missing++
-      else for (const { board, row } of found) bore(board, [row])
-    }
+    const lines = wishesIn(drawer.boxFront, screws)
+    const found = screwsIn(drawer, lines, depth, screws)
+    missing += Math.max(0, lines.flat().length - found.length)
+    for (const { board, row } of found.flat()) bore(board, [row])
   }
   if (missing > 0) {
     report.mind(
@@ -102,12 +102,12 @@ interface Place {
 }
 
 /** Along the front of the box, in two lines, or in one where it is low. */
-function wishesIn(boxFront: Board, { fromEdge, spacing, head }: Screws): Place[] {
+function wishesIn(boxFront: Board, { fromEdge, spacing, head }: Screws): Place[][] {
   const { min, max } = boxOf(boxFront)
   const xs = wishesAlong({ from: min.x, to: max.x }, { fromEdge, spacing }, head)
   const isLow = max.y - min.y < 3 * fromEdge
   const ys = isLow ? [settle((min.y + max.y) / 2)] : [settle(min.y + fromEdge), settle(max.y - fromEdge)]
-  return ys.flatMap((y) => xs.map((x) => ({ x, y })))
+  return ys.map((y) => xs.map((x) => ({ x, y })))
 }
 
 /** How far a screw may make way, and in what steps it is tried. */
@@ -120,45 +120,59 @@ const OFFSETS: readonly Place[] = (() => {
   return steps.flatMap((x) => steps.map((y) => ({ x, y }))).sort((a, b) => far(a) - far(b) || b.y - a.y || a.x - b.x)
 })()
 
-/** Lengths are on a grid of 1/3200 mm: the middle of two is up to half of that beside it. */
-const HAIR: Mm = 0.001
-
 type Bored = readonly { readonly board: Board; readonly row: HoleRow }[]
 
-function nearestPlace(
-  wish: Place,
-  { boxFront, members, gap }: Drawer,
-  depth: Mm,
-  screws: Screws,
-  rowsOf: ReadonlyMap<Board, readonly HoleRow[]>,
-): Bored | null {
+/** The two holes of each screw of a drawer, line after line, each line from both of its ends. */
+function screwsIn(drawer: Drawer, lines: readonly (readonly Place[])[], depth: Mm, screws: Screws): Bored[] {
+  const boredAt = boredIn(drawer, depth, screws)
+  const room = settle((screws.hole + Math.max(screws.head, screws.hole)) / 2 + LEAST_WOOD)
+  const far = (one: Place, other: Place) => Math.max(Math.abs(one.x - other.x), Math.abs(one.y - other.y))
+  const places: Place[] = []
+  for (const line of lines) {
+    const near: Spread<Place>['near'] = (wish, taken, rather, least) => {
+      const outwards = rather === 'low' ? 1 : -1
+      const isClear = (at: Place) => ![...places, ...taken].some((one) => far(at, one) < room)
+      for (const by of OFFSETS) {
+        if (by.x !== 0 && Math.abs(by.x) < least) continue
+        const at = { x: settle(wish.x + outwards * by.x), y: settle(wish.y + by.y) }
+        if (isClear(at) && boredAt(at)) return at
+      }
+      return null
+    }
+    const between = (one: Place, other: Place) => ({ x: settle((one.x + other.x) / 2), y: one.y })
+    places.push(...fromBothEnds(line, { room, near, far, between }))
+  }
+  return places.flatMap((at): Bored[] => {
+    const bored = boredAt(at)
+    return bored ? [bored] : []
+  })
+}
+
+/** What is bored for a screw at a place; nothing where it meets what is worked on either board, or has no wood round it. */
+function boredIn({ boxFront, members, gap }: Drawer, depth: Mm, screws: Screws): (at: Place) => Bored | null {
   const z = boxOf(boxFront).max.z
-  const roomsOf = (board: Board) => roomsIn(withHoles(board, rowsOf.get(board) ?? []))
-  const inBox = { box: boxOf(boxFront), rooms: roomsOf(boxFront) }
-  const inMembers = members.map((board) => ({ board, box: boxOf(board), rooms: roomsOf(board) }))
-  // Of two places as far away, the one that is farther from the middle, so that both halves are alike.
-  const { min, max } = inBox.box
-  const outwards = wish.x > (min.x + max.x) / 2 + HAIR ? -1 : 1
-  for (const by of OFFSETS) {
-    const at = { x: settle(wish.x + outwards * by.x), y: settle(wish.y + by.y) }
-    if (!isFree(at, screws.head / 2, { from: inBox.box.min.z, to: z }, inBox)) continue
-    const deep = { from: settle(z + gap), to: settle(z + gap + depth) }
+  const inBox = { box: boxOf(boxFront), rooms: roomsIn(boxFront) }
+  const inMembers = members.map((board) => ({ board, box: boxOf(board), rooms: roomsIn(board) }))
+  const deep = { from: settle(z + gap), to: settle(z + gap + depth) }
+  return (at) => {
+    if (!isFree(at, screws.head / 2, { from: inBox.box.min.z, to: z }, inBox)) return null
     const member = inMembers.find((one) => isFree(at, screws.pilot / 2, deep, one))
-    if (!member) continue
+    if (!member) return null
     const point = (plane: Mm) => ({ ...at, z: plane })
     const through = { purpose: 'frontScrew', diameter: screws.hole, depth: 'through' } as const
     const [hole] = holesBetween(boxFront, 'inside', point(z), point(z), through)
     const spot = { purpose: 'frontPilot', diameter: screws.pilot, depth } as const
     const [pilot] = holesBetween(member.board, 'inside', point(deep.from), point(deep.from), spot)
-    if (hole && pilot) {
-      return [
-        { board: boxFront, row: hole },
-        { board: member.board, row: pilot },
-      ]
-    }
+    if (!hole || !pilot) return null
+    return [
+      { board: boxFront, row: hole },
+      { board: member.board, row: pilot },
+    ]
   }
-  return null
 }
+
+/** Lengths are on a grid of 1/3200 mm, and the middle of two is up to half of that beside it: so much is no touch. */
+const HAIR: Mm = 0.002
 
 /** Whether a round hole lies in a board with wood all round it, and meets nothing that is worked on it. */
 function isFree(
@@ -167,7 +181,7 @@ function isFree(
   z: { readonly from: Mm; readonly to: Mm },
   { box, rooms }: { readonly box: Box; readonly rooms: readonly Box[] },
 ): boolean {
-  const by = radius + LEAST_WOOD
+  const by = radius + LEAST_WOOD - HAIR
   const isInside = x - by >= box.min.x && x + by <= box.max.x && y - by >= box.min.y && y + by <= box.max.y
   return (
     isInside &&

@@ -42,7 +42,7 @@ export function cornerFrameHeld(
 function toldFrame({ boards, missing }: FixedBoards, report: Report): readonly Board[] {
   if (missing > 0) {
     report.mind(
-      `${counted(missing, 'pocket screw')} of its face frame find no place: the members are too narrow or too thin for them, or other holes are in the way. Nothing is bored for them.`,
+      `${counted(missing, 'pocket screw')} of its face frame find no place: the members are too narrow, too short or too thin for them, or other holes are in the way. Nothing is bored for them.`,
       { is: `${missing} missing`, limit: 'none' },
     )
   }

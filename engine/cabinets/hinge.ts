@@ -9,9 +9,12 @@ import { type Mm, settle } from '../units/length'
  */
 export function hingesFor(height: Mm, kg: number, hinge: HingeRules): number {
   const chart = chartOf(hinge)
-  const row = chart.findIndex((one) => height <= one.height && kg < one.weight)
+  const row = chart.findIndex((one) => height < one.height + AS_HIGH && kg < one.weight)
   return hingesOfRow(row === -1 ? chart.length : row)
 }
+
+/** What is higher by less is so by how its ends were settled, each by itself. */
+const AS_HIGH: Mm = 0.002
 
 /** How the arm of a hinge is bent: for doors that cover a whole edge, that share one, that stand between the sides. */
 export type Arm = 'straight' | 'half' | 'inset'

@@ -7,10 +7,10 @@ import { givenToPlates, isPinOnGrid, nearestOnGrid, type PanelGrid, panelGrid } 
 import type { Board, FrontFace } from './board'
 import { boxOf } from './boardBox'
 import { type Carcass, insideFront } from './carcass'
-import { type Line, nearestFree, type Plate, takenByBoards, takenByWork } from './clearing'
+import { type Line, nearestFree, nearestOf, type Plate, takenByBoards, takenByWork } from './clearing'
+import { beside, type Finder, spreadOver } from './fromBothEnds'
 import { type Hanging, hangingsOf } from './hanging'
 import { cupCentre, hingeLine, hingeRoom, hingesFor, LEAST_WOOD } from './hinge'
-import { beside, spreadOver } from './hingeSpread'
 import { boreDepth, holesBetween, withHoles } from './holes'
 import { type Leaf, leavesOf } from './leaf'
 import type { Face, HoleRow } from './operation'
@@ -46,7 +46,7 @@ export function withCups(
     const half = hingeRoom(hinge) / 2
     const within = { from: settle(inHung.from + half), to: settle(inHung.to - half) }
     const wishes = hingeLine(range, hingesFor(range.to - range.from, weightOf(leaf), hinge), hinge)
-    const middles = spreadOver(wishes, along(range, axis), hingeRoom(hinge), (wish, taken, rather) =>
+    const middles = spreadOver(wishes, axis, hingeRoom(hinge), (wish, taken, rather) =>
       nearestFree(wish, taken, within, rather),
     )
     const holes = middles.flatMap((middle) => cupHoles({ leaf: leaf.hung, hinge: leaf.hinge }, middle, carcass))
@@ -67,19 +67,21 @@ function hungOnCarcass(
   for (const { leaf, carrier, also = [], ...rest } of hangingsOf(boards, fronts)) {
     // What was bored for the doors before this one is on the boards of now.
     const at = (board: Board) => now[boards.indexOf(board)]!
-    const carriers = [carrier, ...also]
-    const own: Mm[] = []
-    for (const one of carriers) {
-      const hanging = { ...rest, leaf: at(leaf), carrier: at(one), also: carriers.filter((other) => other !== one) }
-      const middles = middlesOf(hanging, now, { places, own }, carcass, weights.get(leaf)!)
-      places.push(...middles.map((middle) => ({ carrier: one, face: rest.face, middle })))
-      own.push(...middles)
-      const { cups, plates } = holesFor(hanging, middles, carcass)
-      now = now.map((board) => {
-        if (board === hanging.carrier) return withPlates(board, plates, carcass)
-        return withHoles(board, board === hanging.leaf ? cups : [])
-      })
-    }
+    const hanging = { ...rest, leaf: at(leaf), carrier: at(carrier), also: also.map(at) }
+    const middles = middlesOf(hanging, now, places, carcass, weights.get(leaf)!)
+    const { cups } = holesFor(hanging, middles, carcass)
+    const bored = new Map(
+      [carrier, ...also].map((one) => {
+        const own = middles.filter((middle) => also.length === 0 || isBefore(one, middle))
+        places.push(...own.map((middle) => ({ carrier: one, face: rest.face, middle })))
+        return [at(one), holesFor({ ...hanging, carrier: at(one) }, own, carcass).plates]
+      }),
+    )
+    now = now.map((board) => {
+      const plates = bored.get(board)
+      if (plates) return withPlates(board, plates, carcass)
+      return withHoles(board, board === hanging.leaf ? cups : [])
+    })
   }
   return now
 }
@@ -94,7 +96,7 @@ export function hungOn(
   carcass: Carcass,
   kg: number,
 ): { readonly cups: readonly HoleRow[]; readonly plates: readonly HoleRow[] } {
-  return holesFor(hanging, middlesOf(hanging, boards, NONE_THERE, carcass, kg), carcass)
+  return holesFor(hanging, middlesOf(hanging, boards, [], carcass, kg), carcass)
 }
 
 function holesFor(hanging: Hanging, middles: readonly Mm[], carcass: Carcass) {
@@ -114,14 +116,7 @@ function plateGrid(carcass: Carcass): PanelGrid | null {
   return carcass.method.shelves.balance?.arePlatesOn ? panelGrid(carcass) : null
 }
 
-/** The hinges that are there: of other doors by what they hang on, and those of the same leaf on another board. */
-interface There {
-  readonly places: readonly Placed[]
-  readonly own: readonly Mm[]
-}
-
-const NONE_THERE: There = { places: [], own: [] }
-
+/** A hinge of another door that is there, by what it hangs on. */
 interface Placed {
   readonly carrier: Board
   readonly face: Face
@@ -145,19 +140,39 @@ export function plateLine(
 /**
  * Where the hinges of a door sit along it. Each goes where it is wished, or to the nearest place where its plate meets
  * no shelf, no other board, no dado and no hole. A loose shelf can be put elsewhere: where nothing else is left, the plate
- * may sit at its height. A hinge that finds no place is left out.
+ * may sit at its height. A hinge that finds no place is left out. One of a flap before several bays is on the nearest board
+ * over them, and where the middle of it is between two, there is one on either.
  */
 function middlesOf(
   hanging: Hanging,
   boards: readonly Board[],
-  { places, own }: There,
+  places: readonly Placed[],
   carcass: Carcass,
   kg: number,
 ): Mm[] {
   const { hinge } = carcass.method
-  const { leaf, rect, carrier, face } = hanging
+  const { rect, carrier, also = [] } = hanging
+  const axis = axisOf(hanging)
+  const { from, to } = alongOf(rect, axis)
+  const finders = [carrier, ...also].map((one) => finderOn({ ...hanging, carrier: one }, boards, places, carcass))
+  return spreadOver(
+    hingeLine({ from, to }, hingesFor(to - from, kg, hinge), hinge),
+    axis,
+    hingeRoom(hinge),
+    (wish, placed, rather) =>
+      nearestOf(
+        wish,
+        finders.flatMap((find) => find(wish, placed, rather) ?? []),
+        rather,
+      ),
+  )
+}
+
+/** Where a hinge may be on one of the boards that a door hangs on. */
+function finderOn(hanging: Hanging, boards: readonly Board[], places: readonly Placed[], carcass: Carcass): Finder {
+  const { hinge } = carcass.method
+  const { leaf, carrier, face } = hanging
   const line = plateLine(hanging, carcass)
-  const leafRange = alongOf(rect, line.axis)
   const depth = boreDepth(hinge.plateDepth, carrier)
   const plate: Plate = { spread: hinge.plateSpread, diameter: hinge.plateDiameter, length: hinge.plateLength, depth }
   const range = withinBoth(
@@ -166,41 +181,25 @@ function middlesOf(
     rangeOf(carrier, line.axis),
     plate,
   )
-  const hard = [...takenByWork(line, plate), ...takenByBoards(line, plate, boards)]
+  const byBoards = takenByBoards(line, plate, boards)
   const grid = line.axis === 'y' ? plateGrid(carcass) : null
-  // Holes for pins that are on the grid are those that a plate is screwed in.
-  const onGrid = grid
-    ? [...takenByWork(withoutPins(line, grid, carcass), plate), ...takenByBoards(line, plate, boards)]
-    : []
   const soft = takenByBoards(line, plate, boards, ['adjustableShelf'])
-  const others = places.filter(
-    (one) => one.carrier.role === carrier.role && one.carrier.number === carrier.number && one.face === face,
-  )
-  const there = [...others.map(({ middle }) => middle), ...own].map((middle) => beside(middle, hingeRoom(hinge)))
-  const wishes = hingeLine(leafRange, hingesFor(leafRange.to - leafRange.from, kg, hinge), hinge)
-  const here = wishes.filter((wish) => isNearest(hanging, wish))
-  return spreadOver(here, along(leafRange, line.axis), hingeRoom(hinge), (wish, placed, rather) => {
-    const plates = [...there, ...placed]
-    const taken = [...hard, ...plates]
-    return (
-      (grid && nearestOnGrid(wish, [...onGrid, ...plates, ...soft], range, grid, plate.spread)) ??
-      nearestFree(wish, [...taken, ...soft], range, rather) ??
-      nearestFree(wish, taken, range, rather)
-    )
-  })
+  const there = places
+    .filter((one) => one.carrier.role === carrier.role && one.carrier.number === carrier.number && one.face === face)
+    .map(({ middle }) => beside(middle, hingeRoom(hinge)))
+  const hard = [...takenByWork(line, plate), ...byBoards, ...there]
+  // Holes for pins that are on the grid are those that a plate is screwed in.
+  const onGrid = grid ? [...takenByWork(withoutPins(line, grid, carcass), plate), ...byBoards, ...there, ...soft] : []
+  return (wish, placed, rather) =>
+    (grid && nearestOnGrid(wish, [...onGrid, ...placed], range, grid, plate.spread)) ??
+    nearestFree(wish, [...hard, ...placed, ...soft], range, rather) ??
+    nearestFree(wish, [...hard, ...placed], range, rather)
 }
 
-/** Whether a hinge of a flap before several bays is to be on this board of those that it hangs on: on both where it is between. */
-function isNearest({ carrier, also = [] }: Pick<Hanging, 'carrier' | 'also'>, wish: Mm): boolean {
-  const away = (board: Board) => {
-    const { from, to } = rangeOf(board, 'x')
-    return Math.max(from - wish, wish - to, 0)
-  }
-  return also.every((other) => away(carrier) <= away(other))
-}
-
-function along({ from, to }: Interval, axis: 'x' | 'y'): { readonly axis: 'x' | 'y'; readonly middle: Mm } {
-  return { axis, middle: settle((from + to) / 2) }
+/** Whether a flap's hinge is on a board: of several over bays each has its own stretch. */
+function isBefore(board: Board, middle: Mm): boolean {
+  const { from, to } = rangeOf(board, 'x')
+  return middle > from && middle < to
 }
 
 /** The line on a board without those rows of pins that a plate on the grid can be screwed in: on its line, and as wide as its holes. */
@@ -226,6 +225,12 @@ export function cupRange(board: Board, axis: 'x' | 'y', { frontBuild }: Pick<Met
   const { from, to } = rangeOf(board, axis)
   if (board.role !== 'doorRail' || frontBuild.kind !== 'fivePart') return { from, to }
   return { from: settle(from + frontBuild.groove), to: settle(to - frontBuild.groove) }
+}
+
+/** What the board with the cups of a leaf has for them along its hinges. */
+export function roomForHinges({ hung: board, hinge }: Leaf, method: Pick<MethodChoices, 'frontBuild'>): Mm {
+  const { from, to } = cupRange(board, axisOf({ hinge }), method)
+  return settle(to - from)
 }
 
 function rangeOf(board: Board, axis: 'x' | 'y'): Interval {

@@ -1,12 +1,13 @@
-import { type Box, boxAround } from '../geometry/box'
+import { type Box, boxAround, boxesOverlap } from '../geometry/box'
 import type { Interval } from '../geometry/interval'
 import { toCabinet } from '../geometry/placement'
 import type { PocketRules } from '../project/fixing'
 import { type Mm, settle } from '../units/length'
 import type { Board } from './board'
 import { boxOf } from './boardBox'
-import { nearestFree } from './clearing'
+import { nearestFree, nearestOf } from './clearing'
 import { inBoard } from './frame'
+import { type Finder, spreadOver } from './fromBothEnds'
 import { LEAST_WOOD } from './hinge'
 import { withHoles } from './holes'
 import { type EdgeFace, type Face, type HoleRow, isLongAlong, radians } from './operation'
@@ -51,23 +52,105 @@ export function pocketIn(
 
 /**
  * The boards with pocket holes in all joints, as far as they find places that meet nothing else: neither what is worked on
- * the board, nor what is worked on the one that the screw goes into, nor a screw that comes from its other side.
+ * the board, nor what is worked on the one that the screw goes into, nor a screw that comes from its other side. Of two that
+ * would meet from left and right, as in a rail that is too short for both, neither is bored: there is no hand to give one.
  */
 export function pocketed(boards: readonly Board[], joints: readonly PocketJoint[], rules: PocketRules): FixedBoards {
-  let now = boards
+  let now: Bored = { boards, screws: [] }
   let missing = 0
-  const screws: Box[] = []
-  for (const joint of joints) {
-    const at = (board: Board) => now[boards.indexOf(board)]!
+  for (const together of atOnce(joints)) {
+    const before = now
+    const ways = together.map((inTurn) => boredInTurn(inTurn, boards, before, rules))
+    const found = ways.flatMap((one, at) => withoutMeeting(one, ways[1 - at] ?? [], rules))
+    for (const { joint, wished, places } of found.sort((a, b) => joints.indexOf(a.joint) - joints.indexOf(b.joint))) {
+      missing += Math.max(0, wished - places.length)
+      now = withPockets(now, boards.indexOf(joint.board), places, joint, rules)
+    }
+  }
+  return { boards: now.boards, missing }
+}
+
+/** The boards in the order that they were given, and all screws that hold them by now, in the cabinet's frame. */
+interface Bored {
+  readonly boards: readonly Board[]
+  readonly screws: readonly Box[]
+}
+
+interface Found {
+  /** Of the boards as they were given. */
+  readonly joint: PocketJoint
+  readonly wished: number
+  readonly places: readonly Mm[]
+}
+
+/** One after another, each making way for those before it. */
+function boredInTurn(
+  joints: readonly PocketJoint[],
+  boards: readonly Board[],
+  before: Bored,
+  rules: PocketRules,
+): Found[] {
+  let now = before
+  return joints.map((joint) => {
+    const at = (board: Board) => now.boards[boards.indexOf(board)]!
     const current = { ...joint, board: at(joint.board), into: joint.into.map(at) }
     const wishes = wishesAlong(joint.stretch, joint.spacing, rules.diameter)
-    const places = freePlaces(wishes, current, screws, rules)
-    missing += wishes.length - places.length
-    screws.push(...places.map((place) => screwAt(place, current, rules)))
-    const rows = rowsAt(places, current, rules)
-    now = now.map((board) => (board === current.board ? withHoles(board, rows) : board))
+    const places = freePlaces(wishes, current, now.screws, rules)
+    now = withPockets(now, boards.indexOf(joint.board), places, joint, rules)
+    return { joint, wished: wishes.length, places }
+  })
+}
+
+function withPockets(
+  { boards, screws }: Bored,
+  bored: number,
+  places: readonly Mm[],
+  joint: PocketJoint,
+  rules: PocketRules,
+): Bored {
+  const rows = rowsAt(places, joint, rules)
+  return {
+    boards: boards.map((board, at) => (at === bored ? withHoles(board, rows) : board)),
+    screws: [...screws, ...places.map((place) => screwAt(place, joint, rules))],
   }
-  return { boards: now, missing }
+}
+
+/** Joints in their order, each by itself; but of those across the cabinet that follow one another, either way at once. */
+function atOnce(joints: readonly PocketJoint[]): PocketJoint[][][] {
+  const groups: PocketJoint[][][] = []
+  for (const joint of joints) {
+    const last = groups.at(-1)
+    const way = wayAcross(joint)
+    if (way === null) groups.push([[joint]])
+    else {
+      const both = last?.length === 2 ? last : [[], []]
+      if (both !== last) groups.push(both)
+      both[way]!.push(joint)
+    }
+  }
+  return groups
+}
+
+/** 0 where what is butted looks left, 1 where it looks right, null where neither. */
+function wayAcross(joint: PocketJoint): 0 | 1 | null {
+  const { placement } = joint.board
+  const way = joint.towards === 'start' || joint.towards === 'end' ? placement.length : placement.width
+  if (!way.endsWith('x')) return null
+  return way.startsWith('+') === isHigh(joint) ? 1 : 0
+}
+
+/** The same without the places whose pockets or screws would meet one of the others. */
+function withoutMeeting(found: readonly Found[], others: readonly Found[], rules: PocketRules): readonly Found[] {
+  const theirs = others.flatMap((one) => one.places.flatMap((place) => roomsAt(place, one, rules)))
+  if (theirs.length === 0) return found
+  const isMet = (own: Box) => theirs.some((one) => boxesOverlap(own, one, -LEAST_WOOD))
+  return found.map((one) => ({ ...one, places: one.places.filter((place) => !roomsAt(place, one, rules).some(isMet)) }))
+}
+
+/** What a pocket and its screw take, in the cabinet's frame. */
+function roomsAt(place: Mm, { joint }: Found, rules: PocketRules): Box[] {
+  const alone = withHoles({ ...joint.board, operations: [] }, rowsAt([place], joint, rules))
+  return [screwAt(place, joint, rules), ...roomsIn(alone)]
 }
 
 function rowsAt(places: readonly Mm[], joint: PocketJoint, rules: PocketRules): HoleRow[] {
@@ -127,17 +210,18 @@ function freePlaces(wishes: readonly Mm[], joint: PocketJoint, screws: readonly 
     ...takenBy([...into.flatMap(roomsIn), ...screws], board, screw, along),
   ]
   const room = rules.diameter / 2 + LEAST_WOOD
-  const places: Mm[] = []
-  for (const wish of wishes) {
-    const others = places.map((at) => ({ from: at - 2 * room + LEAST_WOOD, to: at + 2 * room - LEAST_WOOD }))
+  const near: Finder = (wish, others, rather) => {
     const free = ranges.flatMap(({ from, to }) => {
       const within = { from: settle(Math.max(from, stretch.from + room)), to: settle(Math.min(to, stretch.to - room)) }
-      return nearestFree(wish, [...taken, ...others], within) ?? []
+      return nearestFree(wish, [...taken, ...others], within, rather) ?? []
     })
-    const [nearest] = free.sort((a, b) => Math.abs(a - wish) - Math.abs(b - wish) || a - b)
-    if (nearest !== undefined) places.push(settle(nearest))
+    return nearestOf(wish, free, rather)
   }
-  return places.sort((a, b) => a - b)
+  const { placement } = board
+  const axis = (along === 'x' ? placement.length : placement.width).slice(1) as 'x' | 'y' | 'z'
+  return spreadOver(wishes, axis, rules.diameter + LEAST_WOOD, near)
+    .map(settle)
+    .sort((a, b) => a - b)
 }
 
 /** Whether the whole seat of the head is below the face: in a thin board less may be left under it. */

@@ -1,7 +1,7 @@
 import { counted } from '../basics/counted'
 import { type Hanging, hangingsOf } from '../cabinets/hanging'
 import { armFor, cupCentre, hingeRoom, hingesFor, overlayOf } from '../cabinets/hinge'
-import { cupRange } from '../cabinets/hingeBoring'
+import { roomForHinges } from '../cabinets/hingeBoring'
 import { cupsIn, type Leaf, leafWeight, leavesOf } from '../cabinets/leaf'
 import type { Operation } from '../cabinets/operation'
 import type { Part } from '../parts/part'
@@ -104,23 +104,23 @@ function loneFinding(checked: Checked): Finding[] {
   const [first] = lone
   if (!first) return []
   const say = sayIn(checked.display)
-  const [measure, limit] = say.apart(roomFor(first, checked), 2 * hingeRoom(hinge))
+  const [measure, limit] = say.apart(roomForHinges(first, checked.rules.method), 2 * hingeRoom(hinge))
   const isFlap = first.hinge === 'top'
   const what = counted(lone.length, isFlap ? 'flap' : 'door')
   const verb = lone.length === 1 ? 'has' : 'have'
   const wayOut = isFlap ? 'Make it wider, or hang it at a side.' : 'Make it higher, or lift it as a flap.'
-  const message = `${what} ${verb} no room for two hinges: they take ${limit} of the board that their cups are in, which gives ${measure}. ${wayOut}`
+  // A flap has its one in the middle, so that it hangs level; where a plate finds no place there, it has none.
+  const none =
+    cupsIn(first.hung) === 0 ? `${isFlap ? 'The middle of it' : 'Its place'} is taken too, so that none is bored. ` : ''
+  const message = `${what} ${verb} no room for two hinges: they take ${limit} of the board that their cups are in, which gives ${measure}. ${none}${wayOut}`
   return [about(checked, { weight: 'mind', message, measure, limit, source: GEOMETRY })]
 }
 
 function isTooShort(leaf: Leaf<Part>, checked: Checked): boolean {
-  return roomFor(leaf, checked) < settle(2 * hingeRoom(checked.rules.method.hinge)) && cupsIn(leaf.hung) < 2
-}
-
-/** What the board with its cups has for them along its hinges. */
-function roomFor({ hung, hinge }: Leaf<Part>, { rules }: Checked): Mm {
-  const { from, to } = cupRange(hung, hinge === 'top' ? 'x' : 'y', rules.method)
-  return settle(to - from)
+  return (
+    roomForHinges(leaf, checked.rules.method) < settle(2 * hingeRoom(checked.rules.method.hinge)) &&
+    cupsIn(leaf.hung) < 2
+  )
 }
 
 /** All but the folding leaf of a corner, which hangs on the other leaf; that one, and a diagonal door, have its cups. */

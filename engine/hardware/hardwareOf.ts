@@ -1,7 +1,8 @@
 import type { CabinetBuild, Rules } from '../cabinets/build'
 import { countedFeet } from '../cabinets/cornerCarcass'
 import { type Hang, hangOf } from '../cabinets/hang'
-import { hingesFor } from '../cabinets/hinge'
+import { hingeRoom, hingesFor } from '../cabinets/hinge'
+import { roomForHinges } from '../cabinets/hingeBoring'
 import { cupsIn, leafWeight, leavesOf } from '../cabinets/leaf'
 import { legsAcross } from '../cabinets/leg'
 import { packedOut } from '../cabinets/slideBoring'
@@ -53,11 +54,10 @@ function hingesOf({ cabinet, fronts, boards }: CabinetBuild, rules: Rules): Hard
   for (const leaf of leavesOf(boards, fronts)) {
     const { width, height } = leaf.rect
     const kg = leafWeight(leaf, ({ material }) => materials[material]?.density ?? 0)
-    // A flap hangs along its width, and before two bays it may have one more, which is bored.
-    const hinges =
-      leaf.hinge === 'top'
-        ? Math.max(hingesFor(width, kg, method.hinge), cupsIn(leaf.hung))
-        : hingesFor(height, kg, method.hinge)
+    // A flap hangs along its width, and beside a middle that is taken it may have one more, which is bored.
+    const asked = hingesFor(leaf.hinge === 'top' ? width : height, kg, method.hinge)
+    const most = Math.max(1, Math.floor(roomForHinges(leaf, method) / hingeRoom(method.hinge)))
+    const hinges = Math.max(Math.min(asked, most), cupsIn(leaf.hung))
     const hang = hangOf(leaf, hung)
     counts.set(hang, (counts.get(hang) ?? 0) + hinges)
   }

@@ -39,10 +39,6 @@ function flipped({ min, max }: Box, width: number): Box {
   return { min: { ...min, x: width - max.x }, max: { ...max, x: width - min.x } }
 }
 
-function moved({ min, max }: Box, by: number): Box {
-  return { min: { ...min, x: min.x + by }, max: { ...max, x: max.x + by } }
-}
-
 function areAlike({ min, max }: Box, other: Box, by: number): boolean {
   return (
     Math.abs(min.x - other.min.x) < by &&
@@ -54,36 +50,16 @@ function areAlike({ min, max }: Box, other: Box, by: number): boolean {
   )
 }
 
-/** How far a screw makes way, and one of its steps more; and how far a plate does for the middle hinge of a flap. */
-const MAKES_WAY = { screw: 40 + 4, plate: 80 }
-
-/**
- * What is bored where there is no hand: a screw in the middle of a drawer front, or of what is behind a face frame, or the
- * middle hinge of a flap. Where its place is taken and another is as near either way, it is the one at the left, in the
- * mirror too; and so is the hinge that is left of two where a flap has no room for both, which is told.
- */
-function hasNoHand(one: Operation, { role, length, placement, width }: Board, plateWay: number): boolean {
-  if (one.kind !== 'holeRow') return false
-  const isAlong = placement.length.endsWith('x')
-  if (!isAlong && !placement.width.endsWith('x')) return false
-  const away = Math.abs(isAlong ? one.x - length / 2 : one.y - width / 2)
-  if (/^hinge/.test(one.purpose)) return !HUNG_AT_SIDE.includes(role) && away <= plateWay
-  return /^(front|pocket)/.test(one.purpose) && away <= MAKES_WAY.screw
-}
-
-const HUNG_AT_SIDE: readonly BoardRole[] = ['door', 'doorStile']
-
 /** What is worked on a board, and the room of it in the frame of its cabinet. */
 interface Work {
   readonly what: string
   readonly room: Box
-  readonly hasHand: boolean
 }
 
-function workOn(board: Board, plateWay: number): Work[] {
+function workOn(board: Board): Work[] {
   return board.operations.flatMap((one) => {
-    const [what, hasHand] = [whatOf(one), !hasNoHand(one, board, plateWay)]
-    return roomsOf(one, board).map((room) => ({ what, hasHand, room: inCabinet(room, board) }))
+    const what = whatOf(one)
+    return roomsOf(one, board).map((room) => ({ what, room: inCabinet(room, board) }))
   })
 }
 
@@ -116,7 +92,7 @@ interface Lying {
 }
 
 /** What of a board is not where a mirror shows it. */
-function apart(board: Board, there: readonly Lying[], width: number, plateWay: number): string[] {
+function apart(board: Board, there: readonly Lying[], width: number): string[] {
   const name = `${board.role} ${board.number}`
   const by = board.placement.turn ? SLANTED : TICKS
   const own = flipped(boxOf(board), width)
@@ -129,11 +105,10 @@ function apart(board: Board, there: readonly Lying[], width: number, plateWay: n
   const bands = ({ banding }: Board) => [banding.low + banding.high, banding.start + banding.end].join()
   const isBanded = bands(other) === [low + high, start + end].join()
   const isAway = Math.abs(other.explode.by.x + board.explode.by.x) > by
-  const [here, seen] = [workOn(board, plateWay), workOn(other, plateWay)]
-  const away = lying.box.min.x - boxOf(board).min.x
-  const lost = here.filter(({ what, room, hasHand }) => {
-    const places = [flipped(room, width), ...(hasHand ? [] : [moved(room, away)])]
-    return !seen.some((one) => one.what === what && places.some((place) => areAlike(one.room, place, by)))
+  const [here, seen] = [workOn(board), workOn(other)]
+  const lost = here.filter(({ what, room }) => {
+    const place = flipped(room, width)
+    return !seen.some((one) => one.what === what && areAlike(one.room, place, by))
   })
   return [
     ...sizes.map((side) => `${side} of ${name}`),
@@ -146,12 +121,10 @@ function apart(board: Board, there: readonly Lying[], width: number, plateWay: n
 
 /** A mirror shows the boards of the other hand in the mirrored places, with the mirrored work on each. */
 export const isMirrored: Law = (built) => {
-  const { cabinet, boards, build } = built
-  const isHingeTold = build.problems.some(({ message }) => /hinge/.test(message))
-  const plateWay = isHingeTold ? cabinet.width : MAKES_WAY.plate
+  const { cabinet, boards } = built
   const there = inMirror(built).boards.map((board): Lying => ({ board, box: boxOf(board) }))
   return [
-    ...boards.flatMap((board) => apart(board, there, cabinet.width, plateWay)),
+    ...boards.flatMap((board) => apart(board, there, cabinet.width)),
     ...(there.length === boards.length ? [] : [`${boards.length} boards, ${there.length} seen`]),
   ]
 }

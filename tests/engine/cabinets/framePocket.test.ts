@@ -38,7 +38,7 @@ describe('a face frame with pocket screws', () => {
       buildCabinet(aCabinet('base'), rulesWith({ faceFrame: FRAME }, { frame, front: 10 }))
     expect(thin(18).problems).toEqual([])
     expect(thin(16).problems.map(({ message }) => message)).toEqual([
-      'B1: 8 pocket screws of its face frame find no place: the members are too narrow or too thin for them, or other holes are in the way. Nothing is bored for them.',
+      'B1: 8 pocket screws of its face frame find no place: the members are too narrow, too short or too thin for them, or other holes are in the way. Nothing is bored for them.',
     ])
   })
 

@@ -111,6 +111,20 @@ describe('the hinges of a build method', () => {
     expect(findingIn(flapBefore(1000, false), /hinge/)).toBeNull()
   })
 
+  it('of a flap too short for two have none where the middle of it is taken, and that is told', () => {
+    const lifted = (partition: { readonly at: number } | null) => {
+      const interior = { fixedShelves: 0, adjustableShelves: 0, partition }
+      const front = { kind: 'door', hinge: 'top' } as const
+      const project = aWall(cabinet('U1', { width: 220, height: 700, depth: 330, front, interior }))
+      return applyEdit(project, { kind: 'editMethod', id: 'm1' as MethodId, change: { frontBuild: USUAL_FIVE_PART } })
+    }
+    const told = (project: Project) => findingIn(project, /no room for two hinges/)?.message
+    expect(told(lifted(null))).toMatch(/which gives [\d.]+ mm\. Make it wider, or hang it at a side\.$/)
+    expect(told(lifted({ at: 0.5 }))).toMatch(
+      /mm\. The middle of it is taken too, so that none is bored\. Make it wider/,
+    )
+  })
+
   it('need their plates on the board that the door hangs on', () => {
     expect(findingIn(PROJECT, /the plates of/)).toBeNull()
     const finding = findingIn(hungWith({ plateFromFront: 900 }), /the plates of/)
