@@ -22,7 +22,7 @@ export type {
 } from './basics/id'
 export { entriesOf, freeId, isRunId, valuesOf } from './basics/id'
 export type { About, Problem } from './basics/problem'
-export { once } from './basics/remember'
+export { once, remember } from './basics/remember'
 export type { Result } from './basics/result'
 export type { BuiltRun, Place } from './between/run'
 export { assignParts, type PlacedPart } from './breakdown/assign'

@@ -8,6 +8,7 @@ import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { CutListTable } from '../tables/CutListTable'
 import { FindingsTable } from '../tables/FindingsTable'
+import { findingsWords } from '../tables/findingLines'
 import { HardwareTable } from '../tables/HardwareTable'
 import { Tabs } from '../ui/Tabs'
 import styles from './Dock.module.css'
@@ -114,11 +115,4 @@ function ReadyStepCount() {
   const isKnown = layout?.job === derived.sheetJob
   const count = useMemo(() => (isKnown ? breakdownFor(derived, layout).steps.length : null), [isKnown, derived, layout])
   return count === null ? null : <span className={styles.count}>{count}</span>
-}
-
-function findingsWords({ problems }: Derived): string {
-  const stops = problems.filter(({ weight }) => weight === 'stop').length
-  const minds = problems.filter(({ weight }) => weight === 'mind').length
-  if (stops + minds === 0) return String(problems.length)
-  return [stops > 0 ? `${stops} to stop for` : '', minds > 0 ? `${minds} to mind` : ''].filter(Boolean).join(', ')
 }

@@ -1,22 +1,22 @@
 import { useDeferredValue } from 'react'
-import { type About, alikeFindings, type Called, type Derived, type Finding, type Remedy } from '../../engine/index'
+import type { About, Called, Derived, Finding, Remedy } from '../../engine/index'
 import type { Actions } from '../store/state'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { unbroken } from '../ui/unbroken'
+import { findingLines } from './findingLines'
 import styles from './Tables.module.css'
 
 const WEIGHTS = {
-  stop: { word: 'Stop', mark: '■', order: 0 },
-  mind: { word: 'Mind this', mark: '▲', order: 1 },
-  know: { word: 'Good to know', mark: '●', order: 2 },
+  stop: { word: 'Stop', mark: '■' },
+  mind: { word: 'Mind this', mark: '▲' },
+  know: { word: 'Good to know', mark: '●' },
 } as const satisfies Record<Finding['weight'], object>
 
 /** What the maker should know about the design, the gravest first. */
 export function FindingsTable() {
   const derived = useDeferredValue(useFollowing('findings', (state) => state.derived))
-  const problems = [...derived.problems].sort((a, b) => WEIGHTS[a.weight].order - WEIGHTS[b.weight].order)
-  const lines = alikeFindings(problems, (cabinet) => derived.cabinetOf[cabinet]?.mark)
+  const lines = findingLines(derived)
   if (lines.length === 0) {
     return (
       <div className={styles.empty}>
