@@ -146,3 +146,34 @@ test('Escape lets go what is selected, with the keys on the wall, in the card or
   await shop.keyboard.press('Escape')
   await expect(card).toHaveCount(0)
 })
+
+test('words that are chosen are read in full, on as many lines as they take', async ({ shop }) => {
+  await cabinet(shop, 'B1').click()
+  const build = card(shop).getByLabel('Build', { exact: true })
+  await expect(build.locator('option:checked')).toHaveText('as the project (Shop standard)')
+  await card(shop).getByText('Built differently').click()
+  await card(shop).getByLabel('Nailers', { exact: true }).selectOption('top, bottom, middle if high: behind')
+  await expect(card(shop).locator('[data-words="top, bottom, middle if high: behind"]')).toBeVisible()
+  const fields = await card(shop)
+    .locator('[data-words]')
+    .evaluateAll((all) =>
+      all.map((field) => {
+        const { width, font, lineHeight, paddingLeft, paddingRight } = getComputedStyle(field, '::after')
+        const pen = document.createElement('canvas').getContext('2d')!
+        pen.font = font
+        const words = field.getAttribute('data-words')!
+        const room = Number.parseFloat(width) - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight)
+        const longest = Math.max(...words.split(' ').map((word) => pen.measureText(word).width))
+        const lines = Math.ceil(pen.measureText(words).width / room)
+        return { words, over: longest - room, short: lines * Number.parseFloat(lineHeight) - field.clientHeight }
+      }),
+    )
+  expect(fields.length).toBeGreaterThan(15)
+  for (const { words, over, short } of fields) {
+    expect(over, `the longest word of "${words}" over its field, px`).toBeLessThanOrEqual(0)
+    expect(short, `what "${words}" lacks of lines, px`).toBeLessThanOrEqual(0)
+  }
+  // One line is 26 px high, and these take three.
+  const { height } = (await card(shop).getByLabel('Nailers', { exact: true }).boundingBox())!
+  expect(height).toBeGreaterThan(40)
+})

@@ -11,10 +11,11 @@ interface ChoiceProps<Value extends string> extends Own {
   readonly isBare?: boolean
 }
 
-/** One of several words. */
+/** One of several words. What is chosen is written over its field by hand: a field of words cuts them off, and so they go on. */
 export function Choice<Value extends string>(props: ChoiceProps<Value>) {
   const { label, value, options, onChoice, isOwn, onReset, usual, isBare } = props
   const id = useId()
+  const chosen = value === null ? 'mixed' : options.find(([key]) => key === value)?.[1]
   const row = isBare ? styles.bare : isOwn ? `${styles.row} ${styles.own}` : styles.row
   return (
     <div className={row}>
@@ -22,24 +23,26 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
         {label}
       </label>
       <span className={styles.control}>
-        <select
-          id={id}
-          className={styles.field}
-          value={value ?? ''}
-          title={isOwn ? ownTitle(usual) : undefined}
-          onChange={(event) => onChoice(event.currentTarget.value as Value)}
-        >
-          {value === null && (
-            <option value="" disabled>
-              mixed
-            </option>
-          )}
-          {options.map(([key, words]) => (
-            <option key={key} value={key}>
-              {words}
-            </option>
-          ))}
-        </select>
+        <span className={styles.chosen} data-words={chosen}>
+          <select
+            id={id}
+            className={styles.field}
+            value={value ?? ''}
+            title={isOwn ? ownTitle(usual) : undefined}
+            onChange={(event) => onChoice(event.currentTarget.value as Value)}
+          >
+            {value === null && (
+              <option value="" disabled>
+                mixed
+              </option>
+            )}
+            {options.map(([key, words]) => (
+              <option key={key} value={key}>
+                {words}
+              </option>
+            ))}
+          </select>
+        </span>
         <Reset label={label} isOwn={isOwn} onReset={onReset} usual={usual} />
       </span>
     </div>
