@@ -1,5 +1,6 @@
+import { valuesOf } from '../basics/id'
 import type { BuiltRun } from '../between/run'
-import type { Cutout, Project, Side } from '../project/document'
+import type { Cabinet, Cutout, Project, Side } from '../project/document'
 import { find } from '../project/references'
 import { rightEdge } from '../runs/lane'
 import { type Meeting, meetingsOf } from '../runs/reach'
@@ -14,15 +15,27 @@ const LANDINGS: Readonly<Record<Cutout['of'], { readonly wide: Mm; readonly narr
   hob: { wide: inch(15), narrow: inch(12), source: 'a list after the NKBA planning guidelines' },
 }
 
-/** Sinks and hobs with less countertop beside them than cooks ask for, and kitchens with none to work on next to a sink. */
+/**
+ * Sinks and hobs with less countertop beside them than cooks ask for, and kitchens with none to work on next to a sink. Nobody
+ * cooks at the basin of a bathroom: nothing is said of one.
+ */
 export function landingFindings(project: Project, runs: readonly BuiltRun[]): Finding[] {
-  const all = letInto(project, runs)
+  const all = letInto(project, runs).filter((one, _, others) => !isBasin(one, others, project))
   const told = all.flatMap((one) => landingFinding(one, all, project))
   // A sink with less than it takes to put things down is told that first.
   const isTold = ({ cabinet }: LetIn) =>
     told.some(({ about: of }) => of.kind === 'cabinet' && of.cabinet === cabinet.id)
   const sinks = all.filter(({ of }) => of === 'sink')
   return [...told, ...(sinks.some(isTold) ? [] : preparationFinding(sinks, all, project, runs))]
+}
+
+/** Tops of wash stands are 19 to 22 in deep, of kitchens 24 and more. Common practice, no source. */
+const SHALLOW: Mm = inch(22)
+
+/** A sink in a top that is less deep than a kitchen has it, in a project where nothing cooks, is kept cool or washes dishes. */
+function isBasin({ of, top }: LetIn, all: readonly LetIn[], project: Project): boolean {
+  if (of !== 'sink' || top.place.depth > SHALLOW || all.some((one) => one.of === 'hob')) return false
+  return valuesOf<Cabinet>(project.cabinets).every(({ space }) => !space || space.of === 'washingMachine')
 }
 
 /** Countertop to work on, in one piece and next to a sink. Metric tops of 600 mm count as 24 in deep; common practice. */

@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest'
 import type { MaterialId } from '../../../engine/basics/id'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Cabinet, Countertop, Cutout, Project } from '../../../engine/project/document'
+import type { Appliance } from '../../../engine/project/space'
+import { usualSpace } from '../../../engine/project/usualSpace'
+import { newCabinetAt } from '../../../engine/runs/place'
 import { aWall, cabinet, the, withWall } from '../../helpers/wall'
 import { findingIn, remedied } from './findings'
 
@@ -93,6 +96,31 @@ describe('countertop beside a sink and a hob', () => {
   it('is short at the wider side too', () => {
     const project = topped(aWall(base('B1', 700, 500), base('B2', 1200, 600, SINK), base('B3', 1800, 500)))
     expect(findingIn(project, LANDING)).toMatchObject({ measure: '520 mm', limit: '609.6 mm' })
+  })
+})
+
+describe('the basin of a bathroom', () => {
+  const KITCHEN = /its sink has .* of countertop beside it|to prepare food on/
+  // 480 deep with a front of 18 and an overhang of 20: 518, and 22 in is 558.8.
+  const stand = (depth: number) => ({ ...base('B1', 600, 600, { ...SINK, width: 480, depth: 400 }), depth })
+  const beside = (of: Appliance) => ({ ...base('B2', 1800, 600), ...usualSpace(aWall(), of, 'base') })
+
+  it('is asked for no countertop to cook on, and gets its cut-out in one step', () => {
+    expect(findingIn(topped(aWall(stand(480))), KITCHEN)).toBeNull()
+    const vanity = newCabinetAt(topped(aWall()), 'vanityBase', 0, 600)!
+    const project = applyEdit(topped(aWall()), { kind: 'addCabinet', cabinet: vanity })
+    const uncut = findingIn(project, /open at its top for a sink/)!
+    expect(uncut.remedy?.label).toBe('Let a sink into the top over B1')
+    expect(findingIn(remedied(project, uncut), KITCHEN)).toBeNull()
+  })
+  it('is a sink where its top is as deep as that of a kitchen, and beside what cooks or washes dishes', () => {
+    expect(findingIn(topped(aWall(stand(580))), KITCHEN)).toMatchObject({ weight: 'know', limit: '457.2 mm' })
+    for (const of of ['dishwasher', 'range', 'fridge'] as const) {
+      const kitchen = topped(aWall(stand(480), beside(of)))
+      expect(findingIn(kitchen, KITCHEN), of).not.toBeNull()
+    }
+    expect(findingIn(topped(aWall(stand(480), beside('washingMachine'))), KITCHEN)).toBeNull()
+    expect(findingIn(topped(aWall(stand(480), { ...base('B2', 1800, 600, HOB), depth: 580 })), KITCHEN)).not.toBeNull()
   })
 })
 
