@@ -112,7 +112,7 @@ function sagFinding(worst: Worst, checked: Checked): Finding {
     limit: most,
     source: sourceOf(board, limit.source, load.source),
   })
-  return limit.weight === 'know' ? finding : withRemedy(finding, () => remedyFor(checked, worst))
+  return withRemedy(finding, () => remedyFor(checked, worst))
 }
 
 /** Who says so of the limit, of the load, and of the ends where those were judged by a rule of the trade. */
@@ -179,14 +179,14 @@ function worstOf(borne: readonly Borne[], checked: Checked): Worst | null {
 }
 
 /**
- * A way out is offered when the cabinet can be built so and nothing of it then sags past more than the eye notices: its
- * shelves fixed, a partition, or a thicker board that the project has. Where none does, a partition is offered that cures
- * the boards that sag worst and makes none sag more.
+ * A way out is offered when the cabinet can be built so and nothing of it then sags past more than the eye notices, nor past
+ * that where it offended nothing but the eye: its shelves fixed, a partition, or a thicker board that the project has. Where
+ * none does, a partition is offered that cures the boards that sag worst and makes none sag more.
  */
 function remedyFor(checked: Checked, worst: Worst): Remedy | null {
   const { mark, parts } = checked
   const { bay } = worst.board
-  const isCured = (change: Changed) => isSound(change, checked, bay)
+  const isCured = (change: Changed) => isSound(change, checked, worst)
   const fixed = withShelvesFixed(checked, bay)
   const isLoose = (part: Part) => bay === null || bayOf(part, parts) === bay
   if (withRole(parts, 'adjustableShelf').some(isLoose) && isCured(fixed))
@@ -200,8 +200,8 @@ function remedyFor(checked: Checked, worst: Worst): Remedy | null {
   return parted && isBetter(parted, checked, worst) ? partedRemedy : null
 }
 
-/** Whether nothing in the cabinet, or in the bay, then sags past more than the eye notices. */
-function isSound(change: Changed, checked: Checked, bay: number | null): boolean {
+/** Whether nothing in the cabinet, or in the bay, then sags past more than the eye notices, where it did, or at all. */
+function isSound(change: Changed, checked: Checked, { board: { bay }, limit }: Worst): boolean {
   const after = builtWith(change, checked)
   const worst =
     after &&
@@ -209,7 +209,7 @@ function isSound(change: Changed, checked: Checked, bay: number | null): boolean
       boardsBorne(after).filter((board) => bay === null || board.bay === bay),
       after,
     )
-  return after !== null && (worst === null || worst.limit.weight === 'know')
+  return after !== null && (worst === null || (worst.limit.weight === 'know' && limit.weight !== 'know'))
 }
 
 /** Whether what sagged worst is cured, and no kind of board breaks any limit by more than it did. */

@@ -37,9 +37,7 @@ const FIXED: Readonly<Partial<Record<FrontFace['kind'], string>>> = {
 
 /** Loose shelves that cannot be put in through what stays open before them: once for each cabinet. */
 export function shelfWayFindings(checked: Checked): Finding[] {
-  return stuckFindings(checked).map((finding) =>
-    finding.weight === 'know' ? finding : withRemedy(finding, () => fixedRemedy(checked)),
-  )
+  return stuckFindings(checked).map((finding) => withRemedy(finding, () => fixedRemedy(checked)))
 }
 
 /** Fixed shelves go in with the other boards. */

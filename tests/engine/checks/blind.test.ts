@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { applyEdit } from '../../../engine/project/apply'
 import type { Front } from '../../../engine/project/document'
+import { newCabinetAt } from '../../../engine/runs/place'
 import { aWall, cabinet } from '../../helpers/wall'
-import { findingIn } from './findings'
+import { findingIn, remedied } from './findings'
 
 const blind = { kind: 'blind', neighbour: 580, filler: 50, pull: 35 } as const
 const corner = (width: number): Front => ({
@@ -31,5 +33,32 @@ describe('the blind part of a corner', () => {
       measure: `${least - 1} mm`,
       limit: `${least} mm`,
     })
+  })
+})
+
+describe('a ready blind corner', () => {
+  const SAGS = /would sag/
+  const STUCK = /cannot be put in/
+  const ready = (kind: 'blindBase' | 'blindUpper') => {
+    const wall = aWall()
+    return applyEdit(wall, { kind: 'addCabinet', cabinet: newCabinetAt(wall, kind, 0)! })
+  }
+
+  it('is told of loose shelves that are long for the eye and for its opening, with one way out of both', () => {
+    const base = ready('blindBase')
+    for (const about of [SAGS, STUCK]) {
+      const finding = findingIn(base, about)!
+      expect(finding).toMatchObject({ weight: 'know' })
+      expect(finding.remedy?.label).toBe('Fix the shelves of B1')
+      const after = remedied(base, finding)
+      expect(findingIn(after, SAGS)).toBeNull()
+      expect(findingIn(after, STUCK)).toBeNull()
+    }
+  })
+
+  it('that hangs is told of the way in alone, with its way out', () => {
+    const upper = ready('blindUpper')
+    expect(findingIn(upper, SAGS)).toBeNull()
+    expect(findingIn(remedied(upper, findingIn(upper, STUCK)!), STUCK)).toBeNull()
   })
 })
