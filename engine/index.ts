@@ -191,6 +191,7 @@ export { APPLIANCES, type Appliance, type ApplianceSpace, applianceName, cabinet
 export {
   areTopsMade,
   countertopOver,
+  eachTop,
   hasTopOver,
   type OwnTopChange,
   ownTopEdit,

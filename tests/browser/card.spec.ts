@@ -177,3 +177,19 @@ test('words that are chosen are read in full, on as many lines as they take', as
   const { height } = (await card(shop).getByLabel('Nailers', { exact: true }).boundingBox())!
   expect(height).toBeGreaterThan(40)
 })
+
+test('the drawings of a board that is opened low in the list come into sight with it', async ({ shop }) => {
+  const list = shop.getByRole('grid', { name: 'Cut list' })
+  // The fourth row is the last that is whole in sight, with 30 px and less under it.
+  const row = list.locator('tr[data-row]').nth(3)
+  await row.getByRole('button', { name: /^Parts of/ }).click()
+  const drawing = list.getByRole('img', { name: /^Drawing of / }).first()
+  await expect(drawing).toBeVisible()
+  const pane = (await shop.getByRole('tabpanel').boundingBox())!
+  await expect(async () => {
+    const [at, under] = [(await row.boundingBox())!, (await drawing.boundingBox())!]
+    expect(at.y).toBeGreaterThanOrEqual(pane.y)
+    expect(at.y - pane.y).toBeLessThan(100)
+    expect(pane.y + pane.height - under.y, 'of the drawing in sight, px').toBeGreaterThan(60)
+  }).toPass()
+})

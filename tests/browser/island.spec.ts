@@ -37,6 +37,24 @@ test('the countertop of an island stands out behind it, is told where that is to
   await expect(findings).not.toContainText('with nothing under it')
 })
 
+test('what stands out behind an island of two bases is told and changed at either, as one top', async ({ shop }) => {
+  await startProject(shop, 'Millimetres')
+  const card = shop.getByRole('region', { name: 'Properties' })
+  const rear = card.getByLabel('Past the back', { exact: true })
+  for (let count = 0; count < 2; count++) await putReady(shop, 'island base, finished back')
+  await pickTop(shop, '18 mm birch ply')
+  await cabinet(shop, 'B1').click({ position: { x: 20, y: 40 } })
+  await type(rear, '240')
+  await expect(button(shop, /^Undo change the countertop over B1 and B2/)).toBeVisible()
+  await cabinet(shop, 'B2').click({ position: { x: 20, y: 40 } })
+  await expect(rear).toHaveValue('240')
+  await expectRows(shop, 'BT1', { countertop: size(15 + 2 * 600 + 15, 240 + 580 + 18 + 20) })
+  await type(rear, '0')
+  await expectRows(shop, 'BT1', { countertop: size(15 + 2 * 600 + 15, 580 + 18 + 20) })
+  await cabinet(shop, 'B1').click({ position: { x: 20, y: 40 } })
+  await expect(rear).toHaveValue('0')
+})
+
 test('an island has a top of another board and edge than the wall, which shows that it differs and is taken back', async ({
   shop,
 }) => {

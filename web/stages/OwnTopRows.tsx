@@ -1,9 +1,7 @@
 import { useState } from 'react'
 import {
   type Cabinet,
-  type CabinetId,
   countertopOver,
-  type Derived,
   type MaterialId,
   type OwnTop,
   type OwnTopChange,
@@ -30,13 +28,8 @@ type Reach = 'run' | 'chosen'
 /** What a countertop over bases has otherwise than the project's: over all that one top lies on, or over what is chosen alone. */
 export function OwnTopRows({ project, cabinets }: OwnTopRowsProps) {
   const actions = useStore((state) => state.actions)
-  const runs = useStore(({ before, derived }) => (before ?? derived).runs)
   const [reach, setReach] = useState<Reach>('run')
-  const tops = topsOver(
-    runs,
-    cabinets.map(({ id }) => id),
-  )
-  const under = tops.flatMap((top) => top.cabinets.flatMap((id) => project.cabinets[id] ?? []))
+  const { tops, under } = useTopsOver(project, cabinets)
   const isPart = under.length > cabinets.length
   const meant = isPart && reach === 'run' ? under : cabinets
   const names = [...new Set(meant.flatMap(ownTopNames))]
@@ -88,7 +81,10 @@ export function OwnTopRows({ project, cabinets }: OwnTopRowsProps) {
   )
 }
 
-/** The countertops that go over any of some cabinets. */
-function topsOver(runs: Derived['runs'], ids: readonly CabinetId[]) {
-  return runs.filter(({ kind, cabinets }) => kind === 'countertop' && cabinets.some((id) => ids.includes(id)))
+/** The countertops that go over any of some cabinets, and all that these lie on. */
+export function useTopsOver(project: Project, cabinets: readonly Cabinet[]) {
+  const runs = useStore(({ before, derived }) => (before ?? derived).runs)
+  const ids = cabinets.map(({ id }) => id)
+  const tops = runs.filter(({ kind, cabinets: below }) => kind === 'countertop' && below.some((id) => ids.includes(id)))
+  return { tops, under: tops.flatMap((top) => top.cabinets.flatMap((id) => project.cabinets[id] ?? [])) }
 }

@@ -86,7 +86,10 @@ function WallFields({ project, wall }: WallProps) {
   return (
     <section aria-label="Wall">
       <h2>Wall</h2>
-      <p>Measured from its left end and from the finished floor, seen from the room.</p>
+      <p>
+        Measured from its left end and from the finished floor, seen from the room. An island gets a wall of its own, as
+        long as the floor is free for it, that meets no other: island bases stand along it, and nothing is fixed to it.
+      </p>
       <div className={styles.fields}>
         <TextField label="Name" value={wall.name} onText={(name) => change({ name })} />
         <LengthField

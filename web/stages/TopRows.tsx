@@ -2,11 +2,11 @@ import {
   type BuildMethod,
   type Cabinet,
   countertopOver,
+  eachTop,
   hasLid,
   isSeatHigh,
   isUnderTop,
   isWorktopHigh,
-  type Mm,
   methodOf,
   type OwnTop,
   type Project,
@@ -16,7 +16,7 @@ import {
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import { LengthField } from '../ui/LengthField'
-import { OwnTopRows } from './OwnTopRows'
+import { OwnTopRows, useTopsOver } from './OwnTopRows'
 import styles from './Properties.module.css'
 import { common } from './shaping'
 
@@ -27,7 +27,6 @@ interface TopRowsProps {
 
 /** What is chosen; undefined is as the others. */
 interface Chosen {
-  readonly rear?: Mm
   readonly hasSplash?: boolean | undefined
   readonly isOver?: boolean | undefined
   readonly own?: OwnTop
@@ -63,7 +62,6 @@ export function TopRows({ project, cabinets }: TopRowsProps) {
     actions.commit(edits.length === 1 ? edits[0]! : { kind: 'several', edits })
     return null
   }
-  const areFree = cabinets.every((cabinet) => !cabinet.space && standsFree(methodOf(cabinet, project)))
   const areUnder = cabinets.every((one) => isUnderTop(one, project))
   // Where the project has no countertop, a seat board begins as a board of the fronts.
   const boardHere = ({ frontMaterial }: BuildMethod) => (areNone ? { own: { material: frontMaterial } } : {})
@@ -91,18 +89,36 @@ export function TopRows({ project, cabinets }: TopRowsProps) {
           onChoice={(way) => put({ hasSplash: chosenBy(way) })}
         />
       )}
-      {areUnder && !areNone && areFree && (
-        <LengthField
-          label="Past the back"
-          value={common(cabinets, ({ top }) => top?.rear ?? 0)}
-          display={project.display}
-          field={REAR}
-          onLength={(rear) => put({ rear })}
-        />
+      {areUnder && !areNone && cabinets.every((one) => isFree(one, project)) && (
+        <RearField project={project} cabinets={cabinets} />
       )}
       {areUnder && <OwnTopRows project={project} cabinets={cabinets} />}
     </>
   )
+}
+
+/** How far the top stands out behind: as one board, over all that it lies on. */
+function RearField({ project, cabinets }: TopRowsProps) {
+  const actions = useStore((state) => state.actions)
+  const { tops, under } = useTopsOver(project, cabinets)
+  const rears = tops.map((top) => Math.max(0, ...top.cabinets.map((id) => project.cabinets[id]?.top?.rear ?? 0)))
+  return (
+    <LengthField
+      label="Past the back"
+      value={common(rears, (rear) => rear)}
+      display={project.display}
+      field={REAR}
+      onLength={(rear) => {
+        const free = under.filter((one) => isFree(one, project))
+        actions.commit(eachTop(free, (top) => cleared({ ...top, rear })))
+        return null
+      }}
+    />
+  )
+}
+
+function isFree(cabinet: Cabinet, project: Project): boolean {
+  return !cabinet.space && standsFree(methodOf(cabinet, project))
 }
 
 /** Bases but those with a lid, and spaces that say themselves that it goes on over them. */

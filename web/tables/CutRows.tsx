@@ -36,13 +36,24 @@ export function CutRows({ rows, derived, changes, sheets, scroller }: CutRowsPro
 
   const choose = useCallback((row: CutRow) => actions.select({ kind: 'row', row: row.key }), [actions])
   const choosePart = useCallback((part: PartId) => actions.select(selectionOf(part, latest.current)), [actions])
-  const toggle = useCallback((row: CutRow) => setOpen((was) => toggled(was, row.key)), [])
+  const justToggled = useRef<RowKey | null>(null)
+  const toggle = useCallback((row: CutRow) => {
+    justToggled.current = row.key
+    setOpen((was) => toggled(was, row.key))
+  }, [])
 
   // What is picked in any view comes into sight, but not under the hand: that would have every move wait for a layout.
   const body = useRef<HTMLTableSectionElement>(null)
   useEffect(() => {
     if (!isLive) body.current?.querySelector('[aria-selected=true]')?.scrollIntoView({ block: 'nearest' })
   }, [selection, isLive])
+
+  // The drawings of a row that is opened low in its pane are brought up with it.
+  useEffect(() => {
+    const row = [...(body.current?.rows ?? [])].find(({ dataset }) => dataset.row === justToggled.current)
+    justToggled.current = null
+    if (row && open.has(row.dataset.row as RowKey)) bringUp(row, scroller.current)
+  }, [open, scroller])
 
   const view = useVirtualizer({
     count: rows.length,
@@ -87,6 +98,12 @@ export function CutRows({ rows, derived, changes, sheets, scroller }: CutRowsPro
       <Space rows={rows.length - 1 - last} />
     </tbody>
   )
+}
+
+/** Where what is under a row goes on below the pane, the row goes to its top. */
+function bringUp(row: HTMLElement, pane: HTMLElement | null): void {
+  const below = row.nextElementSibling?.getBoundingClientRect().bottom ?? 0
+  if (pane && below > pane.getBoundingClientRect().bottom) row.scrollIntoView({ block: 'start' })
 }
 
 /** Stands for rows that are out of sight. */

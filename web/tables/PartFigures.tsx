@@ -26,17 +26,22 @@ export const PartFigures = memo(function PartFigures({ parts, display }: PartFig
           const marks = alike.map(({ mark }) => mark).join(' ')
           const drawing = partDrawing({ part: alike[0], display })
           const source = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svgOf(drawing, marks))}`
-          return { marks, name: alike[0].name, source, minWidth: leastWidthPx(drawing) }
+          const { width, height } = drawing.bounds
+          return { marks, name: alike[0].name, source, minWidth: leastWidthPx(drawing), shape: `${width} / ${height}` }
         }),
     [parts, display],
   )
   return (
     <div className={styles.figures}>
-      {figures.map(({ marks, name, source, minWidth }) => (
+      {figures.map(({ marks, name, source, minWidth, shape }) => (
         <figure key={marks}>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
           <section className={styles.drawn} aria-label={`Frame of the drawing of ${marks}`} tabIndex={0}>
-            <img src={source} style={{ minWidth }} alt={`Drawing of ${marks}, ${name}, with what is worked on it`} />
+            <img
+              src={source}
+              style={{ minWidth, aspectRatio: shape }}
+              alt={`Drawing of ${marks}, ${name}, with what is worked on it`}
+            />
           </section>
           <figcaption>
             <strong>{marks}</strong> {name}
