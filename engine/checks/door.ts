@@ -6,7 +6,7 @@ import type { Rect } from '../geometry/rect'
 import { chartOf, hingesOfRow, USUAL_CHART } from '../project/hingeChart'
 import { isSame } from '../project/settled'
 import { type Mm, settle } from '../units/length'
-import { about, type Checked, type Finding, PRACTICE } from './finding'
+import { about, type Checked, type Finding, PRACTICE, type Remedy } from './finding'
 import { sayIn } from './say'
 
 const HINGE_CHART = "a hinge maker's chart of hinges by door height and weight"
@@ -95,19 +95,30 @@ function spreadFinding(doors: readonly Door[], checked: Checked): Finding[] {
         ? 'A pair, or a flap, hangs better.'
         : FLAP)
   const message = spreadOf(worst) > 0 ? apart : tooLow
-  const remedy =
-    checked.cabinet.front.kind === 'door'
-      ? {
-          label: `Hang a pair on ${checked.mark}`,
-          edit: { kind: 'setFront', ids: [checked.cabinet.id], front: { kind: 'pair' } } as const,
-        }
-      : null
+  const isFlapBetter = !isBetter && (!isOfPair || spreadOf(worst) < LEAST_DOOR)
+  const remedy = isBetter ? pairRemedy(checked) : isFlapBetter ? flapRemedy(first, checked) : null
   return [
     about(checked, {
       ...{ weight: 'mind', message, measure: spread, limit: width, source: HINGE_CHART },
-      ...(remedy && isBetter ? { remedy } : {}),
+      ...(remedy ? { remedy } : {}),
     }),
   ]
+}
+
+/** Where one door is all of the front; a corner has its own. */
+function pairRemedy({ cabinet: { id, front, corner }, mark }: Checked): Remedy | null {
+  if (front.kind !== 'door' || corner) return null
+  return { label: `Hang a pair on ${mark}`, edit: { kind: 'setFront', ids: [id], front: { kind: 'pair' } } }
+}
+
+/** Where a door or a pair is all of the front, and the hinges along its top are farther apart than it is high. */
+function flapRemedy({ part, isOfPair }: Door, { cabinet: { id, front, corner }, mark, rules }: Checked): Remedy | null {
+  const { fronts, hinge } = rules.method
+  const width = isOfPair ? 2 * part.width + fronts.gap : part.width
+  const isWhole = !corner && (front.kind === 'door' || front.kind === 'pair')
+  if (!isWhole || settle(width - 2 * hinge.firstFromEnd) <= part.length) return null
+  const flap = { kind: 'door', hinge: 'top' } as const
+  return { label: `Hang a flap on ${mark}`, edit: { kind: 'setFront', ids: [id], front: flap } }
 }
 
 /** Narrower than this a door is hardly hung. Common practice, no source. */

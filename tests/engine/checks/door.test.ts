@@ -123,7 +123,26 @@ describe('doors too wide for how far apart their hinges are', () => {
     const finding = findingIn(withDoor('B1', 600, 300), /hinges of/)!
     expect(finding.message).toContain('A flap hangs better.')
     expect(finding.message).not.toContain('A pair')
-    expect(finding.remedy).toBeUndefined()
+    expect(finding.remedy?.label).toBe('Hang a flap on B1')
+    const after = remedied(withDoor('B1', 600, 300), finding)
+    expect(the(after, 'B1').front).toEqual({ kind: 'door', hinge: 'top' })
+    expect(findingIn(after, /hinges of/)).toBeNull()
+  })
+
+  it('are lifted where they are a pair too low for its width, as long as the flap is wider than it is high', () => {
+    const pair = aWall(cabinet('B1', { left: 500, width: 1200, height: 380, front: { kind: 'pair' } }))
+    expect(findingIn(pair, /hinges of 2 doors/)!.remedy?.label).toBe('Hang a flap on B1')
+    // 348 less 3 for the gaps leaves hinges along the top 345 - 2 x 76.2 = 192.6 apart, and the door is 200 high.
+    const square = findingIn(withDoor('B1', 348, 303), /hinges of/)!
+    expect(square.message).toContain('A flap hangs better.')
+    expect(square.remedy).toBeUndefined()
+    const corner = { kind: 'diagonal', hand: 'left', other: 900, otherDepth: 580 } as const
+    const slanting = aWall(
+      cabinet('B1', { left: 0, width: 900, height: 300, corner, front: { kind: 'door', hinge: 'left' } }),
+    )
+    const low = findingIn(slanting, /hinges of/)!
+    expect(low.message).toContain('A flap hangs better.')
+    expect(low.remedy).toBeUndefined()
   })
 })
 
