@@ -29,16 +29,18 @@ export function MethodPage() {
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the keys are those of the fields inside.
     <div onKeyDown={useSecondEnter()}>
-      <Choice
-        label="Method"
-        value={method.id}
-        options={valuesOf<BuildMethod>(project.methods).map((one) => [
-          one.id,
-          one.id === project.method ? `${one.name} (used)` : one.name,
-        ])}
-        onChoice={setChosen}
-      />
-      <TextField label="Name" value={method.name} onText={(name) => change({ name })} />
+      <div className={styles.named}>
+        <Choice
+          label="Method"
+          value={method.id}
+          options={valuesOf<BuildMethod>(project.methods).map((one) => [
+            one.id,
+            one.id === project.method ? `${one.name} (used)` : one.name,
+          ])}
+          onChoice={setChosen}
+        />
+        <TextField label="Name" value={method.name} onText={(name) => change({ name })} />
+      </div>
       <Deeds method={method} onChoose={setChosen} />
       <ChoiceRows
         choices={[method]}

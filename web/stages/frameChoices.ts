@@ -41,7 +41,7 @@ const FRAME_MEASURES = [
   ['mullion', 'Mullions, mid rails'],
   ['pastLeft', 'Past the left side'],
   ['pastRight', 'Past the right side'],
-  ['proud', 'Above the floor'],
+  ['proud', 'Rail proud of the bottom'],
 ] as const
 
 export const faceFrame: ChoiceOf<FaceFrame | null> = {
