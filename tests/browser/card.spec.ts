@@ -193,3 +193,14 @@ test('the drawings of a board that is opened low in the list come into sight wit
     expect(pane.y + pane.height - under.y, 'of the drawing in sight, px').toBeGreaterThan(60)
   }).toPass()
 })
+
+test('an opening that was measured has its buttons within the card', async ({ shop }) => {
+  await cabinet(shop, 'B4').click()
+  await card(shop).getByText('Openings as built').click()
+  const width = card(shop).getByLabel('Measured width').first()
+  await type(width, `${Number(await width.inputValue()) - 1}`)
+  const back = card(shop).getByRole('button', { name: 'Make it as drawn' })
+  await expect(back).toBeVisible()
+  const [inside, around] = [await boxOf(back), await boxOf(card(shop))]
+  expect(inside.x + inside.width).toBeLessThanOrEqual(around.x + around.width)
+})

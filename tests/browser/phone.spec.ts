@@ -27,6 +27,20 @@ test('what a board is called and both its sizes are in sight, and hardware needs
   expect(show.x + show.width).toBeLessThanOrEqual(390)
 })
 
+test('long names of boards are read in full, in rows that stay as high', async ({ shop }) => {
+  await openPage(shop, 'Lists')
+  const rows = shop.locator('tr[data-row]')
+  await expect(rows.filter({ hasText: 'drawer box front, drawer box back' }).first()).toBeAttached()
+  const names = await rows.evaluateAll((all) =>
+    all.map((row) => {
+      const { scrollWidth, clientWidth, textContent } = row.children[1]!
+      return { textContent, over: scrollWidth - clientWidth, height: row.getBoundingClientRect().height }
+    }),
+  )
+  expect(names.filter(({ over }) => over > 0)).toEqual([])
+  expect(names.filter(({ height }) => height > 32)).toEqual([])
+})
+
 test('the frame of a drawing of a part is in sight over its whole width, also when the table is moved aside, and its letters are read', async ({
   shop,
 }) => {

@@ -10,7 +10,7 @@ import styles from './Tables.module.css'
 import { Totals } from './Totals'
 
 /** Of the columns, in pixels; the two with words share the rest. Fixed, so that a new figure moves no other column. */
-const WIDTHS = [76, null, 64, 104, 104, 92, 66, null, 84] as const
+const WIDTHS = [76, '26%', 64, 104, 104, 92, 66, null, 84] as const
 /** On a phone what a board is called and both its sizes are in sight; the rest is found by moving the list aside. */
 const NARROW_WIDTHS = [58, 158, 34, 70, 68, 62, 58, null, 70] as const
 

@@ -50,7 +50,7 @@ export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
         </button>
         {row.mark}
       </th>
-      <td>
+      <td className={styles.name}>
         {rowName(row)}
         {row.bank && <span className={styles.note}> · in a run of grain, place {row.bank.place}</span>}
         {(row.from || row.sheet !== undefined) && <span className={styles.note}> · from its own sheet</span>}
