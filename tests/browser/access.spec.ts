@@ -71,6 +71,9 @@ test.describe('on a narrow screen', () => {
     for (const tab of TABS) {
       await openTab(shop, tab)
       await expectNoBarriers(shop, tab, LIST, allButColours)
+      // What is wider moves aside in its own frame.
+      const width = await shop.evaluate(() => document.querySelector('#root > *')!.scrollWidth)
+      expect(width, tab).toBeLessThanOrEqual(390)
     }
   })
 

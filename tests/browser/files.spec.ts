@@ -25,6 +25,14 @@ async function rename(page: Page, name: string): Promise<void> {
   await untilSaved(page)
 }
 
+test('a project that is begun is called apart from those that are there', async ({ shop }) => {
+  await startProject(shop, 'Millimetres')
+  await expect(shop.getByLabel(NAME)).toHaveValue('New project')
+  await untilSaved(shop)
+  await startProject(shop, 'Millimetres')
+  await expect(shop.getByLabel(NAME)).toHaveValue('New project (2)')
+})
+
 test('every project is there after a reload, and the one at work is open', async ({ shop }) => {
   await startProject(shop, 'Inches')
   await rename(shop, 'Boat house')

@@ -134,7 +134,8 @@ async function namesHere(): Promise<string[]> {
 }
 
 export async function startNew(unit: 'mm' | 'in'): Promise<void> {
-  await bring({ ...newProject(unit), id: freshId() }, true)
+  const fresh = newProject(unit)
+  await bring({ ...fresh, id: freshId(), name: nameBeside(fresh.name, await namesHere()) }, true)
 }
 
 export async function listProjects(): Promise<ProjectCard[]> {
