@@ -16,7 +16,8 @@ export function uncutSinkFindings(project: Project): Finding[] {
     if (cutout || space || methodOf(cabinet, project).baseTop.kind !== 'frontRail') return []
     if (!Object.hasOwn(cabinet.overrides, 'baseTop') || !isUnderTop(cabinet, project)) return []
     const message =
-      'it is open at its top for a sink, and the countertop over it is cut out for none. How large the cut-out is says the paper of the sink.'
+      'it is open at its top for a sink, and the countertop over it is cut out for none. Let a sink in at its card, under Beside it; ' +
+      'how large the cut-out is says the paper of the sink.'
     const mark = markOf(cabinet)
     const told = {
       weight: 'know',

@@ -24,6 +24,7 @@ describe('a sink base', () => {
     const project = topped(withNew('sinkBase'))
     const finding = findingIn(project, UNCUT)!
     expect(finding).toMatchObject({ weight: 'know', measure: 'no cut-out' })
+    expect(finding.message).toContain('Let a sink in at its card, under Beside it')
     expect(finding.remedy?.label).toBe('Let a sink into the top over B3')
     const after = remedied(project, finding)
     expect(findingIn(after, UNCUT)).toBeNull()
