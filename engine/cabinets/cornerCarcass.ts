@@ -1,5 +1,5 @@
 import { PRACTICE } from '../basics/source'
-import type { Corner } from '../project/corner'
+import { type Corner, LEAST_LEAF } from '../project/corner'
 import type { Cabinet, Front } from '../project/document'
 import { baysOf } from '../project/interior'
 import { type Mm, settle } from '../units/length'
@@ -9,9 +9,6 @@ import { feetInCorner } from './cornerFeet'
 import { type Legs, legsOf } from './cornerLegs'
 import { pastRight } from './past'
 import { type Report, SILENT } from './report'
-
-/** The narrowest leaf of an L and the least that a diagonal goes on past either side. Common practice, no source. */
-const LEAST_LEAF: Mm = 150
 
 /** What a corner can have of what is asked: shelves, and doors or none. */
 export function plainCabinet(cabinet: Cabinet, report: Report): Cabinet {

@@ -13,3 +13,6 @@ export interface Corner {
   /** Of the leg along the other wall: with the back, without the fronts. */
   readonly otherDepth: Mm
 }
+
+/** The narrowest leaf of an L and the least that a diagonal goes on past either side. Common practice, no source. */
+export const LEAST_LEAF: Mm = 150

@@ -274,6 +274,7 @@ function methodIn({ methods, method }: Project): BuildMethod {
   return methods[method]!
 }
 
-function thicknessOf(project: Project, material: 'carcassMaterial' | 'frontMaterial'): Mm {
+/** Of a board as the project is built; 0 where it is not there. */
+export function thicknessOf(project: Project, material: 'carcassMaterial' | 'frontMaterial'): Mm {
   return project.materials[methodIn(project)[material]]?.thickness ?? 0
 }

@@ -2,9 +2,10 @@ import { type CabinetId, freeId, type WallId } from '../basics/id'
 import type { Interval } from '../geometry/interval'
 import type { Rect } from '../geometry/rect'
 import { CORNER_FILLER } from '../project/blind'
+import { LEAST_LEAF } from '../project/corner'
 import { type Cabinet, NOTHING_BESIDE, type OwnTop, type Project, type Wall } from '../project/document'
 import { freeNumber } from '../project/mark'
-import { type Start, startOf } from '../project/ready'
+import { type Start, startOf, thicknessOf } from '../project/ready'
 import type { NewKind } from '../project/readyKinds'
 import { wallAt } from '../site/wall'
 import { type Mm, settle } from '../units/length'
@@ -109,9 +110,11 @@ export function placesFor(project: Project, what: NewKind, width: Mm, on: WallId
     if (room < (corner ? width : 2 * width)) return [{ left: from, bottom, width: Math.min(width, room), height }]
     return [from, settle(to - width)].map((left) => ({ left, bottom, width, height }))
   })
-  // The other leg of a corner wants its room along the other wall too.
+  // A leg of a corner goes on past the one across it, and the other leg wants its room along the other wall too.
   if (!corner) return places
+  const least = settle(corner.otherDepth + LEAST_LEAF + thicknessOf(project, 'carcassMaterial'))
   const fitting = places.filter((place) => {
+    if (place.width < least) return false
     const there = newCabinetAt(project, what, place.left, place.width, wall.id)
     return there && fitOf(project, there).fits
   })

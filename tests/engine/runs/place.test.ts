@@ -84,6 +84,18 @@ describe('the places for a corner cabinet', () => {
     expect(newCabinetAt(project, 'upper', null, 600)?.left).toBe(0)
   })
 
+  it('are none where its legs would be shorter than the one across is deep, a side thick and a leaf wide', () => {
+    // Bases are 580 deep, sides 18 thick, and the narrowest leaf is 150.
+    const least = 580 + 18 + 150
+    const withGaps = (left: number) =>
+      placesFor(aWall(cabinet('B1', { left, width: 3600 - 2 * left })), 'cornerBase', 900).map(({ width }) => width)
+    expect(withGaps(least - 1)).toEqual([])
+    expect(withGaps(least)).toEqual([least, least])
+    const made = newCabinetAt(aWall(), 'cornerBase', 0, least)!
+    const stops = derive(aWall(made)).problems.filter(({ weight }) => weight === 'stop')
+    expect(stops).toEqual([])
+  })
+
   it('are those along the wall where both of its ends are taken', () => {
     const project = aWall(cabinet('U1', { left: 0, width: 600 }), cabinet('U2', { left: 3000, width: 600 }))
     expect(lefts(project, 900)).toEqual([600, 3000 - 900])
