@@ -96,6 +96,7 @@ test('a base too low to work at has no countertop, says so, and has one where it
   await card.getByLabel('Countertop', { exact: true }).selectOption('a seat board over it')
   const seats = shop.locator('tr[data-row]').filter({ hasText: 'seat board' })
   await expect(seats).toHaveCount(1)
+  await expect(card.getByLabel('Let into top')).toHaveCount(0)
   await expectRows(shop, 'BS1', { 'seat board': size(600 + 15, 580 + 18 + 20) })
   await card.getByLabel('Countertop', { exact: true }).selectOption('none here')
   await expect(seats).toHaveCount(0)

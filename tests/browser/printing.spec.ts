@@ -23,6 +23,11 @@ test('the cut list is printed from Design, with every word of its rows and nothi
   await expect(shop.getByRole('tab', { name: /^Cut list/ })).toBeVisible()
   await expect(shop.getByRole('tab', { name: /^Schedule/ })).toBeHidden()
   await expect(shop.getByRole('button', { name: 'Parts of A1' })).toBeHidden()
+  // What is picked on the screen is not marked on paper.
+  await shop.evaluate(() => document.querySelector<HTMLElement>('tr[data-row] td')!.click())
+  const picked = list.locator('tr[aria-selected=true]').first()
+  await expect(picked).toBeVisible()
+  await expect(picked).toHaveCSS('box-shadow', 'none')
   const cut = await list
     .locator('td, th')
     .evaluateAll((cells) => cells.filter((one) => one.scrollWidth > one.clientWidth + 1).map((one) => one.textContent))

@@ -4,6 +4,7 @@ import {
   type Cutout,
   fromLeftOf,
   hasTopOver,
+  isSeatHigh,
   LEAST_CUTOUT,
   movedFromLeft,
   type Project,
@@ -38,9 +39,10 @@ const FIELDS = [
   ['fromFront', '· From front'],
 ] as const
 
-/** What is under a countertop takes one; one that lost its countertop shows it, to be taken out. */
+/** What is under a countertop takes one, a seat none; one that lost its countertop shows it, to be taken out. */
 function takesCutout(cabinet: Cabinet, project: Project): boolean {
-  return !cabinet.space && (hasTopOver(cabinet, project) || cabinet.cutout !== null)
+  const isUnder = hasTopOver(cabinet, project) && !isSeatHigh(cabinet)
+  return !cabinet.space && (isUnder || cabinet.cutout !== null)
 }
 
 /** The cut-out in the countertop over bases; only where a countertop is made. */
