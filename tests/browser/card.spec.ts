@@ -153,15 +153,15 @@ test('words that are chosen are read in full, on as many lines as they take', as
   await expect(build.locator('option:checked')).toHaveText('as the project (Shop standard)')
   await card(shop).getByText('Built differently').click()
   await card(shop).getByLabel('Nailers', { exact: true }).selectOption('top, bottom, middle if high: behind')
-  await expect(card(shop).locator('[data-words="top, bottom, middle if high: behind"]')).toBeVisible()
+  await expect(card(shop).locator('[data-picked="top, bottom, middle if high: behind"]')).toBeVisible()
   const fields = await card(shop)
-    .locator('[data-words]')
+    .locator('[data-picked]')
     .evaluateAll((all) =>
       all.map((field) => {
         const { width, font, lineHeight, paddingLeft, paddingRight } = getComputedStyle(field, '::after')
         const pen = document.createElement('canvas').getContext('2d')!
         pen.font = font
-        const words = field.getAttribute('data-words')!
+        const words = field.getAttribute('data-picked')!
         const room = Number.parseFloat(width) - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight)
         const longest = Math.max(...words.split(' ').map((word) => pen.measureText(word).width))
         const lines = Math.ceil(pen.measureText(words).width / room)

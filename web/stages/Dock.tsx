@@ -1,4 +1,4 @@
-import { type ReactNode, useDeferredValue, useMemo } from 'react'
+import { type ReactNode, useDeferredValue, useMemo, useRef } from 'react'
 import { type Derived, takenBy } from '../../engine/index'
 import { SheetsView } from '../sheets/SheetsView'
 import { StepsView } from '../sheets/StepsView'
@@ -8,7 +8,7 @@ import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { CutListTable } from '../tables/CutListTable'
 import { FindingsTable } from '../tables/FindingsTable'
-import { findingsWords } from '../tables/findingLines'
+import { findingsWords, findingsWordsUnderHand } from '../tables/findingLines'
 import { HardwareTable } from '../tables/HardwareTable'
 import { Tabs } from '../ui/Tabs'
 import styles from './Dock.module.css'
@@ -63,21 +63,28 @@ function TableOf({ table }: { readonly table: TableName }) {
 
 /** How much is in a table. */
 function Count({ table }: { readonly table: TableName }) {
-  return table === 'steps' ? <StepCount /> : <QuickCount table={table} />
+  if (table === 'steps') return <StepCount />
+  return table === 'findings' ? <FindingsCount /> : <QuickCount table={table} />
 }
 
-function QuickCount({ table }: { readonly table: Exclude<TableName, 'steps'> }) {
-  const follower = table === 'findings' ? 'findings' : 'sheets'
-  const count = useFollowing(follower, (state) => countOf(table, state))
-  const isWarning = useFollowing(
-    follower,
-    ({ derived }) => table === 'findings' && derived.problems.some(({ weight }) => weight !== 'know'),
-  )
-  if (count === null) return null
-  return <span className={isWarning ? styles.warning : styles.count}>{count}</span>
+type Quick = Exclude<TableName, 'steps' | 'findings'>
+
+function QuickCount({ table }: { readonly table: Quick }) {
+  const count = useFollowing('sheets', (state) => countOf(table, state))
+  return count === null ? null : <span className={styles.count}>{count}</span>
 }
 
-function countOf(table: Exclude<TableName, 'steps'>, state: State): string | null {
+/** Counted as they are listed once nothing is under the hand, and nearly so until then. */
+function FindingsCount() {
+  const near = useFollowing('findings', ({ preview, derived }) => (preview ? findingsWordsUnderHand(derived) : null))
+  const derived = useDeferredValue(useFollowing('findings', (state) => (state.preview ? null : state.derived)))
+  const isWarning = useFollowing('findings', (state) => state.derived.problems.some(({ weight }) => weight !== 'know'))
+  const last = useRef('')
+  last.current = near ?? (derived ? findingsWords(derived) : last.current)
+  return <span className={isWarning ? styles.warning : styles.count}>{last.current}</span>
+}
+
+function countOf(table: Quick, state: State): string | null {
   const { derived } = state
   switch (table) {
     case 'cutList':
@@ -90,8 +97,6 @@ function countOf(table: Exclude<TableName, 'steps'>, state: State): string | nul
       return String(hardwareCount(derived))
     case 'schedule':
       return String(derived.cabinets.length)
-    case 'findings':
-      return findingsWords(derived)
   }
 }
 

@@ -23,7 +23,7 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
         {label}
       </label>
       <span className={styles.control}>
-        <span className={styles.chosen} data-words={chosen}>
+        <span className={styles.chosen} data-picked={chosen}>
           <select
             id={id}
             className={styles.field}

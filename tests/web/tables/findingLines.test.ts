@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { derive } from '../../../engine/index'
-import { findingLines, findingsWords } from '../../../web/tables/findingLines'
+import { findingLines, findingsWords, findingsWordsUnderHand } from '../../../web/tables/findingLines'
 import { aWall, cabinet } from '../../helpers/wall'
 
 const tall = (id: string, left: number, height: number) =>
@@ -19,6 +19,20 @@ describe('how much the list of findings holds', () => {
     expect(minds).toBe(3)
     expect(lines).toBe(1)
     expect(findingsWords(apart)).toBe('1 to mind')
+    expect(findingsWordsUnderHand(apart)).toBe('1 to mind')
+    expect(findingsWordsUnderHand(known)).toBe('1')
+  })
+
+  it('is counted under the hand without the words of any finding', () => {
+    const derived = derive(aWall(tall('T1', 400, 2000), tall('T2', 1400, 2000), tall('T3', 2400, 1900)))
+    const problems = derived.problems.map(({ weight, about, measure, limit, source }) => ({
+      ...{ weight, about, measure, limit, source },
+      get message(): string {
+        throw new Error('words were made')
+      },
+    }))
+    expect(findingsWordsUnderHand({ ...derived, problems } as typeof derived)).toBe('2 to mind')
+    expect(findingsWords(derived)).toBe('2 to mind')
   })
 
   it('begins with the gravest, and is worked out once for one design', () => {
