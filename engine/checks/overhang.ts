@@ -30,6 +30,8 @@ const KNEES: readonly { readonly height: Mm; readonly depth: Mm }[] = [
   { height: inch(42), depth: inch(12) },
 ]
 const KNEES_SOURCE = 'NKBA planning guideline 9'
+/** From the edge that one sits at to what stands behind: where nobody passes, where others edge past, where they walk past. */
+const BEHIND = { nobody: inch(32), edging: inch(36), walking: inch(44), source: 'NKBA planning guideline 8' } as const
 /** Less than this is an edge, and nobody sits at it. Common practice, no source. */
 const LEAST_SEAT: Mm = 150
 
@@ -147,7 +149,10 @@ function overhangFinding({ words, length, shortened }: Overhang, lying: Lying, p
   ]
 }
 
-/** Where a top stands out behind an island somebody may sit: for how many there is room, and for their knees. */
+/**
+ * Where a top stands out behind an island somebody may sit: for how many there is room, and for their knees. What stands
+ * behind them in the room is in no project, so what is asked for there is said and not judged.
+ */
 function seatFinding(cabinet: Cabinet, top: BuiltRun, project: Project): Finding[] {
   const rear = rearOf(top)
   if (rear < LEAST_SEAT) return []
@@ -157,7 +162,9 @@ function seatFinding(cabinet: Cabinet, top: BuiltRun, project: Project): Finding
   const [measure, limit] = say.apart(rear, knee.depth)
   const message =
     `its countertop, ${say.length(surface)} high, stands out ${measure} behind, over ${counted(Math.floor(top.place.width / SEAT), 'seat')} of ${say.length(SEAT)}; ` +
-    `${limit} for the knees is asked for at ${say.length(knee.height)} high.`
-  const told = { weight: 'know', message, measure, limit, source: KNEES_SOURCE } as const
+    `${limit} for the knees is asked for at ${say.length(knee.height)} high. Behind who sits there keep ${say.length(BEHIND.nobody)} from its edge, ` +
+    `${say.length(BEHIND.edging)} where others edge past and ${say.length(BEHIND.walking)} where they walk past.`
+  const source = `${KNEES_SOURCE}; behind seats: ${BEHIND.source}`
+  const told = { weight: 'know', message, measure, limit, source } as const
   return [about({ cabinet, mark: markOf(cabinet) }, told)]
 }

@@ -293,7 +293,13 @@ describe('the knees of who sits at an island', () => {
       top: { rear: 200 },
     })
     const told = findingIn(topped(aWall(island)), /for the knees/)!
-    expect(told).toMatchObject({ limit: `${settle(inch(deep))} mm`, source: 'NKBA planning guideline 9' })
+    expect(told).toMatchObject({
+      limit: `${settle(inch(deep))} mm`,
+      source: 'NKBA planning guideline 9; behind seats: NKBA planning guideline 8',
+    })
+    // Source: NKBA guideline 8: from the edge 32 in behind a seat where nobody passes, 36 to edge past, 44 to walk past.
+    const asked = [...told.message.matchAll(/([\d.]+) mm (?=from its edge|where)/g)].map(([, mm]) => Number(mm))
+    expect(asked.map((mm) => mm / 25.4)).toEqual([32, 36, 44].map((inches) => expect.closeTo(inches, 1)))
     expect(told.message).toContain('over 2 seats of 609.6 mm')
   })
 })
