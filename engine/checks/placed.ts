@@ -23,6 +23,7 @@ import { seenScrewFindings } from './seenScrews'
 import { sillFindings } from './sill'
 import { spaceFindings } from './space'
 import { drawerFindings, freeFindings, standingFindings } from './standing'
+import { triangleFindings } from './triangle'
 import { uncutSinkFindings } from './uncutSink'
 import { underCutoutFindings } from './underCutout'
 
@@ -71,6 +72,7 @@ export function topFindings(project: Project, runs: readonly BuiltRun[], cabinet
     ...lostCutoutFindings(project),
     ...uncutSinkFindings(project),
     ...landingFindings(project, runs),
+    ...triangleFindings(project, runs),
     ...overTopFindings(project, runs),
     ...partedTopFindings(project, runs),
     ...partedCornerFindings(project, runs),
