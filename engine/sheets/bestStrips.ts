@@ -2,8 +2,8 @@ import type { Random } from '../basics/random'
 import { type Board, listParts, RIP, type Twig } from './cutTree'
 import type { HandlingCount } from './handling'
 import { type Lot, mayComeFrom } from './lot'
+import type { PatternSection } from './pattern'
 import { stripTwig } from './settledSheets'
-import type { PatternSection } from './staged'
 
 /** What a part counts is its area, more or less by up to so much, and up to so much more the larger it is. */
 const NOISE = 0.1

@@ -1,13 +1,14 @@
 import { listParts } from './cutTree'
+import type { PatternSheet } from './pattern'
 import type { Plan } from './plan'
 import { type Covered, Simplex } from './simplex'
-import type { PatternSheet, Patterns, Priced } from './staged'
+import type { Patterns, Priced } from './staged'
 
 /** What adding up may have lost. */
 export const DUST = 1e-6
 
 /** One step of a pricing takes so much of the time that looking at a rest takes, and one of solving so much. */
-const STEP_WORK = 1 / 8
+export const STEP_WORK = 1 / 8
 const SOLVING_WORK = 1 / 30
 
 /** A way to fill a sheet, and how many such sheets the programme takes of it: a fraction. */

@@ -2,11 +2,12 @@ import type { Random } from '../basics/random'
 import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
 import type { Goal } from './goal'
 import type { Lot } from './lot'
+import type { PatternSheet } from './pattern'
 import type { Plan } from './plan'
 import type { Programme } from './programme'
 import type { Saw } from './saw'
 import { goalOf } from './settledSheets'
-import type { PatternSheet, Patterns } from './staged'
+import type { Patterns } from './staged'
 
 /** A fraction of so much is taken for a whole sheet. */
 const NEARLY = 0.75

@@ -1,5 +1,6 @@
 import { type Board, depthUsed, freshBoard, listParts, RIP, release } from './cutTree'
 import { diveFrom } from './dive'
+import { settledExactly } from './exact'
 import { firstWay, type Goal, goalsFor, isBest } from './goal'
 import { HandlingCount, offcutsOn } from './handling'
 import type { JobGoal } from './job'
@@ -23,6 +24,9 @@ const EARLY_DIVE_WORK = 6_000_000
 const DIVES = 16
 /** Rounding it waits then until so much of the budget is searched. */
 const LATE_SHARE = 0.7
+/** Settling it for a few sheets may take so much of the budget, and so much in all. */
+const SETTLING_SHARE = 0.7
+const SETTLING_WORK = 60_000_000
 const NOTHING: Plan = { boards: [], left: [] }
 /** Where the programme takes nearly as much as the sheets that are hoped for, rounding it leads nowhere. */
 const LEAST_SLACK = 0.05
@@ -65,6 +69,14 @@ export function* improve(
     best = { ...best, bound: Math.min(bound, best.plan.boards.length) }
     yield best
   }
+  const settle = function* (programme: Programme): Generator<Known | null> {
+    if (isBest(best.plan, lot, best.bound)) return
+    const work = Math.min(SETTLING_WORK, SETTLING_SHARE * budget)
+    const { plan, isNone } = yield* settledExactly(lot, patternsOf(lot)!, programme, best, work)
+    if (plan) best = { ...best, plan }
+    else if (isNone) best = { ...best, bound: best.plan.boards.length }
+    if (plan || isNone) yield best
+  }
   for (; !step.done && !isBest(best.plan, lot, best.bound); step = running.next()) {
     if (step.value) yield* lift(step.value)
     if (step.value?.isEasy && repeats)
@@ -75,6 +87,7 @@ export function* improve(
   }
   const programme = step.done ? step.value : null
   if (programme) yield* lift(programme)
+  if (programme) yield* settle(programme)
   if (programme && !repeats) yield* searchOn(LATE_SHARE * budget)
   if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: DIVE_SHARE * budget }))
   yield* searchOn(budget)
@@ -110,6 +123,7 @@ function* divedFrom(
   let best = known.plan
   for (let turn = 0; turn < dives && !isBest(best, lot, known.bound); turn++) {
     const { boards, pool } = yield* diveFrom(lot, patterns, programme, best, saw, turn)
+    if (boards.length === 0) continue
     const settled = boards.filter(({ used }) => used > 0)
     const open = boards.filter(({ used }) => used === 0)
     const slice = look.work + (until - look.work) / (dives - turn)

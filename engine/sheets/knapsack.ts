@@ -206,6 +206,30 @@ export class Row {
     return pieces
   }
 
+  /** For each piece in turn, the best up to each point with pieces no larger than it. */
+  upTo(worth: Float64Array): Float64Array[] {
+    const { points, sizes, before } = this
+    let best = new Float64Array(points.length)
+    let next = 0
+    return sizes.map((size, piece) => {
+      while (next < points.length && points[next]! < size) next++
+      const own = points[next] === size ? next : next - 1
+      if (worth[piece]! <= best[own]!) return best
+      best = best.slice()
+      for (let at = next; at < points.length; at++) {
+        const sum = best[before[at * sizes.length + piece]!]! + worth[piece]!
+        best[at] = Math.max(best[at]!, best[at - 1]!, sum)
+      }
+      this.steps += points.length
+      return best
+    })
+  }
+
+  /** The last point that leaves room for a piece under a point; less than nothing where there is none. */
+  under(point: number, piece: number): number {
+    return this.before[point * this.sizes.length + piece]!
+  }
+
   /** The last point that leaves room for a piece, and the worth up to there. */
   beside(piece: number): number {
     return this.before[(this.points.length - 1) * this.sizes.length + piece]!

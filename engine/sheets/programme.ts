@@ -11,6 +11,8 @@ export interface Programme {
   readonly value: number
   /** The sheets that it chooses from. */
   readonly columns: Columns
+  /** What the parts cost at the best bound so far, in sheets: no sheet is worth more than one. */
+  readonly prices: Float64Array
 }
 
 /** What a programme knows on its way. */
@@ -30,6 +32,12 @@ const CALM = [0.6, 0.3, 0]
 const SOLVED = 0.01
 /** From where nothing is left to prove, a programme is solved on for so much of the work that it took until then. */
 const AFTERWARDS = 1
+/** Where it may be settled whether so few sheets do, the nearer to its end the fewer are to be listed. */
+const NEAR_AFTERWARDS = 10
+const NEAR_SOLVED = 0.001
+/** With more sheets, or more than this left over on all together, in sheets, there are too many ways to fill one. */
+const MOST_SHEETS = 6
+export const MOST_OVER = 0.1
 /** So many sheets fewer in fractions than are hoped for make it likely that whole ones can be found. */
 const EASY_SLACK = 0.7
 
@@ -54,6 +62,7 @@ export function* programmeOf(
   let best = 0
   // Until the programme knows better a part is worth its area.
   let calm = Float64Array.from(lot.kinds, ({ area }) => area / lot.sheetArea)
+  let scale = 1
   let solved: Covered | null = null
   let isToBeRounded = true
   let told = least
@@ -61,6 +70,7 @@ export function* programmeOf(
     bound: Math.ceil(best - DUST),
     value: solved?.value ?? Infinity,
     columns,
+    prices: calm.map((price) => price * scale),
   })
   const afterwards = isRepeated(lot) ? AFTERWARDS : 0
   let until = Infinity
@@ -68,8 +78,9 @@ export function* programmeOf(
   const isMet = (value: number) => {
     const bound = Math.ceil(best - DUST)
     if (bound < Math.min(boards.length, Math.ceil(value - DUST))) return false
-    until = Math.min(until, columns.work * (1 + afterwards))
-    return bound >= boards.length || value - best < SOLVED || columns.work >= until
+    const isNear = canBeSettled(lot, boards.length - 1, value)
+    until = Math.min(until, columns.work * (1 + (isNear ? NEAR_AFTERWARDS : afterwards)))
+    return bound >= boards.length || value - best < (isNear ? NEAR_SOLVED : SOLVED) || columns.work >= until
   }
   /** How many sheets are new that are worth more than they cost at the programme's own prices. */
   const addSheets = (own: Float64Array, value: number): number => {
@@ -81,6 +92,7 @@ export function* programmeOf(
       if (bound > best) {
         best = bound
         calm = prices
+        scale = 1 / priced.best
       }
       for (const sheet of priced.sheets) {
         const kinds = kindsOf(sheet)
@@ -103,6 +115,11 @@ export function* programmeOf(
     yield isEasy || isLifted ? { ...known(), isEasy } : null
   }
   return known()
+}
+
+/** Whether so many sheets can be listed, of which a programme takes so many in fractions. */
+export function canBeSettled(lot: Lot, count: number, value: number): boolean {
+  return lot.stocks.length === 1 && count <= MOST_SHEETS && count - value < MOST_OVER
 }
 
 function total(demand: readonly number[], prices: Float64Array): number {

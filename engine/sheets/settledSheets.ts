@@ -1,15 +1,15 @@
 import { Board, CROSSCUT, freshBoard, listParts, RIP, Twig, tidy, type Way } from './cutTree'
 import { firstWay, type Goal } from './goal'
 import type { Lot } from './lot'
+import type { PatternSection, PatternSheet, PatternStrip } from './pattern'
 import { sheetsAskedFor } from './pinned'
 import { eachOf } from './plan'
-import type { PatternSection, PatternSheet, PatternStrip } from './staged'
 
 /**
  * These sheets in turn, as many as there are to be, without the parts that are already on others; the rest is the pool.
  * One with parts that ask for a sheet by its number is that sheet, once, without what asks for another.
  */
-export function goalOf(lot: Lot, sheets: readonly PatternSheet[], count: number): Goal {
+export function goalOf(lot: Lot, sheets: readonly PatternSheet[], count: number, leastUsed = LEAST_USED): Goal {
   const left = lot.kinds.map(({ quantity }) => quantity)
   const boards: Board[] = []
   const asked = new Set(sheetsAskedFor(lot))
@@ -22,7 +22,7 @@ export function goalOf(lot: Lot, sheets: readonly PatternSheet[], count: number)
     const others = isAsking ? lot.kinds.map((kind) => kind.sheet !== undefined && kind.sheet !== number) : []
     const board = boardOf(sheet, lot, left, others)
     board.sheet = number
-    if (board.used >= LEAST_USED * lot.sheetArea) {
+    if (board.used >= leastUsed * lot.sheetArea) {
       boards.push(board)
       if (number !== undefined) asked.delete(number)
     } else giveBack(board, left)

@@ -1,7 +1,9 @@
 import { CROSSCUT, RIP, type Way } from './cutTree'
 import { Filling, type Limits } from './filling'
 import { distinct, heightsOf, type Item, MOST_HEIGHTS, Row, rasterPoints, Stack } from './knapsack'
+import { type ListedSheet, Listing } from './listing'
 import type { Lot, StockKind } from './lot'
+import type { PatternSheet, PatternStrip } from './pattern'
 
 /**
  * The best sheet there is when every part has a price: strips side by side, in each strip sections one after another, in
@@ -24,6 +26,18 @@ export interface Patterns {
    * each kind in demand: no section has more of them, nor have sections of one length on a strip.
    */
   price(prices: Float64Array, demand: readonly number[], most: number): Priced
+  /**
+   * All sheets worth no less than `least` at these prices with no more of any kind than is in demand, as far as `most`
+   * steps of work allow.
+   */
+  list(prices: Float64Array, demand: readonly number[], least: number, most: number): Generator<null, Listed>
+}
+
+export interface Listed {
+  readonly sheets: readonly ListedSheet[]
+  /** Whether these are all. */
+  readonly isAll: boolean
+  readonly steps: number
 }
 
 export interface Priced {
@@ -31,24 +45,6 @@ export interface Priced {
   readonly sheets: readonly PatternSheet[]
   /** How many steps it took, to be counted as work. */
   readonly steps: number
-}
-
-/** Kinds of parts in a section, on one another. */
-export interface PatternSection {
-  readonly along: number
-  readonly kinds: readonly { readonly kind: number; readonly across: number; readonly turned: boolean }[]
-}
-
-export interface PatternStrip {
-  readonly across: number
-  readonly sections: readonly PatternSection[]
-}
-
-export interface PatternSheet {
-  /** Which way it is cut first. */
-  readonly way: Way
-  readonly strips: readonly PatternStrip[]
-  readonly worth: number
 }
 
 const MOST_LENGTHS = 300
@@ -70,7 +66,10 @@ export function patternsOf(lot: Lot): Patterns | null {
   const ways = lot.first === 'any' ? [RIP, CROSSCUT] : [lot.first === 'rip' ? RIP : CROSSCUT]
   const each = ways.map((way) => patternsBegun(way as Way, lot, stock))
   return each.every((patterns) => patterns !== null)
-    ? { price: (prices, demand, most) => pricedBy(each, prices, demand, most) }
+    ? {
+        price: (prices, demand, most) => pricedBy(each, prices, demand, most),
+        list: (prices, demand, least, most) => listedBy(each, prices, demand, least, most),
+      }
     : null
 }
 
@@ -84,6 +83,22 @@ function pricedBy(each: readonly Patterns[], prices: Float64Array, demand: reado
   return {
     best: Math.max(...all.map(({ best }) => best)),
     sheets: all.flatMap(({ sheets }) => sheets),
+    steps: all.reduce((sum, { steps }) => sum + steps, 0),
+  }
+}
+
+function* listedBy(
+  each: readonly Patterns[],
+  prices: Float64Array,
+  demand: readonly number[],
+  least: number,
+  most: number,
+): Generator<null, Listed> {
+  const all: Listed[] = []
+  for (const patterns of each) all.push(yield* patterns.list(prices, demand, least, most / each.length))
+  return {
+    sheets: all.flatMap(({ sheets }) => sheets),
+    isAll: all.every(({ isAll }) => isAll),
     steps: all.reduce((sum, { steps }) => sum + steps, 0),
   }
 }
@@ -170,6 +185,16 @@ class StagedPatterns implements Patterns {
       sheets.push({ way: this.way, strips, worth: each.worth })
     }
     return { best, sheets, steps: this.stepsSoFar() - before + this.heights.length }
+  }
+
+  *list(prices: Float64Array, demand: readonly number[], least: number, most: number): Generator<null, Listed> {
+    const before = this.stepsSoFar()
+    this.reprice(prices, demand)
+    const { way, stacks, lengths, widths, heights, along, sheet: row, isExact } = this
+    const priced = { way, stacks, lengths, widths, heights, along, row, strips: this.stripWorths(), isExact }
+    const listing = new Listing(priced, prices, demand, least, most)
+    yield* listing.run()
+    return { sheets: listing.sheets, isAll: !listing.isCut, steps: this.stepsSoFar() - before + listing.steps }
   }
 
   private reprice(prices: Float64Array, demand: readonly number[]): void {
