@@ -1,23 +1,15 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId, WallId } from '../../engine/basics/id'
+import type { MaterialId } from '../../engine/basics/id'
 import { derive } from '../../engine/pipeline'
-import { applyEdit } from '../../engine/project/apply'
 import { newProject } from '../../engine/project/defaults'
-import type { Cabinet, CabinetKind, Countertop, Cutout, Project } from '../../engine/project/document'
+import type { Cabinet, CabinetKind, Cutout, Project } from '../../engine/project/document'
 import { startOf } from '../../engine/project/ready'
 import { newCabinetAt } from '../../engine/runs/place'
 import { inch, settle } from '../../engine/units/length'
 import { findingIn } from '../engine/checks/findings'
-import { aCorner, aRoom, aWall, cabinet, OTHER_WALL, type Said, space } from '../helpers/wall'
+import { aCorner, aWall, cabinet, OTHER_WALL, type Said, space } from '../helpers/wall'
+import { base, HOB, SINK, topped } from './kitchens'
 
-const TOP: Countertop = { material: 'carcass' as MaterialId, overhang: 20, ends: 0, splash: 0, banding: 0 }
-const SINK: Cutout = { of: 'sink', width: 480, depth: 400, fromFront: 70 }
-const HOB: Cutout = { of: 'hob', width: 560, depth: 490, fromFront: 55 }
-
-function topped(project: Project, change: Partial<Countertop> = {}): Project {
-  return applyEdit(project, { kind: 'editBetween', change: { countertop: { ...TOP, ...change } } })
-}
-const base = (mark: string, left: number, width: number, said: Said = {}) => cabinet(mark, { left, width, ...said })
 /** The first cabinet of a kind that is put into a new project, in inches unless said. */
 function first(kind: CabinetKind, unit: 'mm' | 'in' = 'in'): { project: Project; made: Cabinet } {
   const plain = newProject(unit)
@@ -301,87 +293,5 @@ describe('the knees of who sits at an island', () => {
     const asked = [...told.message.matchAll(/([\d.]+) mm (?=from its edge|where)/g)].map(([, mm]) => Number(mm))
     expect(asked.map((mm) => mm / 25.4)).toEqual([32, 36, 44].map((inches) => expect.closeTo(inches, 1)))
     expect(told.message).toContain('over 2 seats of 609.6 mm')
-  })
-})
-
-describe('the work triangle', () => {
-  // Source: NKBA guideline 3: sink, cooking and fridge, each way from 4 to 9 ft and no more than 26 ft in all.
-  const TRIANGLE = /between the middles of their fronts/
-  const FOOT = 12 * 25.4
-  /** At one wall of 8 m, with their middles so many feet from its left end, all as deep. */
-  const inARow = (...feet: readonly [sink: number, hob: number, fridge: number]) => {
-    const [sink, hob, fridge] = feet.map((at) => at * FOOT - 300) as [number, number, number]
-    const all = [
-      base('B1', sink, 600, { cutout: SINK, depth: 600 }),
-      base('B2', hob, 600, { cutout: HOB, depth: 600 }),
-      space('S3', 'fridge', { left: fridge, width: 600, depth: 600 }),
-    ]
-    const project = topped(aWall(...all))
-    const walls = Object.fromEntries(Object.entries(project.walls).map(([id, wall]) => [id, { ...wall, length: 8000 }]))
-    return { ...project, walls } as Project
-  }
-
-  /** The hob at the wall that meets it at its right end, so far from the corner. */
-  const roundCorner = (sink: number, hob: number, fridge: number) => {
-    const all = [
-      base('B1', sink * FOOT - 300, 600, { cutout: SINK, depth: 600 }),
-      base('B2', hob * FOOT - 300, 600, { cutout: HOB, depth: 600, wall: OTHER_WALL }),
-      space('S3', 'fridge', { left: fridge * FOOT - 300, width: 600, depth: 600 }),
-    ]
-    const project = topped(aCorner(...all))
-    const walls = Object.fromEntries(
-      Object.entries(project.walls).map(([id, wall]) => [id, { ...wall, length: 15 * FOOT }]),
-    )
-    return { ...project, walls } as Project
-  }
-
-  it('has ways of 4 ft at least and 9 at most', () => {
-    expect(findingIn(inARow(6, 2, 10), TRIANGLE)).toBeNull()
-    const short = findingIn(inARow(5.9, 2, 10), TRIANGLE)!
-    expect(short).toMatchObject({
-      weight: 'know',
-      limit: `${settle(4 * FOOT)} mm`,
-      source: 'NKBA planning guideline 3: the work triangle',
-    })
-    expect(findingIn(inARow(6, 2, 11), TRIANGLE)).toBeNull()
-    expect(findingIn(inARow(6, 2, 11.1), TRIANGLE)).toMatchObject({ limit: `${settle(9 * FOOT)} mm` })
-  })
-
-  it('is measured straight from one wall to the other', () => {
-    // From the sink to the hob it is 15 ft less its place and 600, and its own place less 600, at a right angle.
-    const [along, out] = [(15 - 6) * FOOT - 600, 8 * FOOT - 600]
-    const told = findingIn(roundCorner(6, 8, 1.9), TRIANGLE)!
-    expect(told.message).toContain(`${Math.round(Math.hypot(along, out) * 10) / 10} mm from sink to hob`)
-  })
-
-  it('has 26 ft in all at most, though no way of it is longer than 9', () => {
-    // Sink and fridge 9 ft apart, the hob across the room midway between: two ways of 8.5 are 26 with that.
-    const across = (way: number) => {
-      const deep = Math.sqrt(way ** 2 - 4.5 ** 2) * FOOT + 2 * 600
-      const room = aRoom(
-        base('B1', 2 * FOOT - 300, 600, { cutout: SINK, depth: 600 }),
-        base('B2', (15 - 6.5) * FOOT - 300, 600, { cutout: HOB, depth: 600, wall: 'w3' as WallId }),
-        space('S3', 'fridge', { left: 11 * FOOT - 300, width: 600, depth: 600 }),
-      )
-      const long = (id: string) => (id === 'w2' || id === 'w4' ? deep : 15 * FOOT)
-      const walls = Object.fromEntries(
-        Object.entries(room.walls).map(([id, wall]) => [id, { ...wall, length: long(id) }]),
-      )
-      return topped({ ...room, walls } as Project)
-    }
-    expect(findingIn(across(8.49), TRIANGLE)).toBeNull()
-    expect(findingIn(across(8.51), TRIANGLE)).toMatchObject({ limit: `${settle(26 * FOOT)} mm` })
-  })
-
-  it('is told of no kitchen that has no hob, no sink or no fridge, nor where one stands at a wall that meets none', () => {
-    const far = inARow(3, 2, 20)
-    expect(findingIn(far, TRIANGLE)).not.toBeNull()
-    for (const gone of Object.keys(far.cabinets)) {
-      const cabinets = Object.fromEntries(Object.entries(far.cabinets).filter(([id]) => id !== gone))
-      expect(findingIn({ ...far, cabinets } as Project, TRIANGLE)).toBeNull()
-    }
-    const corner = roundCorner(6, 8, 1.9)
-    const apart = { ...corner.walls[OTHER_WALL]!, meets: false }
-    expect(findingIn({ ...corner, walls: { ...corner.walls, [OTHER_WALL]: apart } }, TRIANGLE)).toBeNull()
   })
 })

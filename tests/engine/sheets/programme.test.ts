@@ -1,101 +1,19 @@
 import { describe, expect, it } from 'vitest'
 import { randomFrom } from '../../../engine/basics/random'
 import { boundOf } from '../../../engine/sheets/bound'
-import { diveFrom } from '../../../engine/sheets/dive'
-import { drawerFor } from '../../../engine/sheets/draw'
-import { improvedBriefly } from '../../../engine/sheets/improve'
 import type { SheetJob } from '../../../engine/sheets/job'
 import type { SheetAnswer } from '../../../engine/sheets/layout'
-import { type Lot, lotsOf } from '../../../engine/sheets/lot'
+import { lotsOf } from '../../../engine/sheets/lot'
 import { packing, packSheets } from '../../../engine/sheets/pack'
-import { firstPlan } from '../../../engine/sheets/plan'
-import { type Programme, programmeOf } from '../../../engine/sheets/programme'
-import { sawFor } from '../../../engine/sheets/saw'
 import { patternsOf } from '../../../engine/sheets/staged'
 import { sheetCount } from '../../../engine/sheets/tally'
 import { verify } from '../../../engine/sheets/verify'
 import { kitchenJob } from '../../bench/jobs'
-
-/** A small job of whole millimetres without kerf or trim, so that it can be looked at on a grid. */
-function smallJob(seed: number): SheetJob {
-  const random = randomFrom(seed)
-  const upTo = (most: number) => 1 + Math.floor(random() * most)
-  const [length, width] = [10 + upTo(20), 8 + upTo(14)]
-  const parts = Array.from({ length: 2 + upTo(6) }, (_, at) => ({
-    ...{ id: `p${at}`, material: 'ply', length: upTo(length), width: upTo(width) },
-    ...{ quantity: upTo(6), rotate: random() < 0.4 },
-  }))
-  const stages = random() < 0.3 ? 2 : 3
-  const firstCut = random() < 0.3 ? 'crosscut' : 'rip'
-  return { kerf: 0, stages, firstCut, stock: [{ id: 's', material: 'ply', length, width }], parts }
-}
+import { bestOnGrid, smallJob } from './grid'
+import { demandOf, programmeFor, provedAnswer } from './programmes'
 
 /** More parts of a kind than go on any sheet. */
 const PLENTY = 1000
-
-function demandOf({ kinds }: Lot): number[] {
-  return kinds.map(({ quantity }) => quantity)
-}
-
-function programmeFor(lot: Lot): Programme {
-  const plan = improvedBriefly(lot, firstPlan(lot), boundOf(lot), 1, 200_000)
-  return endOf(programmeOf(lot, patternsOf(lot)!, { plan, bound: 0 }, 1e9))
-}
-
-/** What a search comes to when it is left to its end. */
-function endOf<Outcome>(search: Generator<unknown, Outcome>): Outcome {
-  for (;;) {
-    const step = search.next()
-    if (step.done) return step.value
-  }
-}
-
-/** The worth of the best sheet by plain tables over every millimetre. */
-function bestOnGrid(job: SheetJob, prices: readonly number[]): number {
-  const isRipFirst = job.firstCut !== 'crosscut'
-  const { length, width } = job.stock[0]!
-  const [along, across] = isRipFirst ? [length, width] : [width, length]
-  const items = job.parts.flatMap((part, at) => {
-    const own = isRipFirst ? [part.length, part.width] : [part.width, part.length]
-    const ways = part.rotate ? [own, [own[1]!, own[0]!]] : [own]
-    return ways.map(([a, b]) => ({ along: a!, across: b!, price: prices[at]! }))
-  })
-  const strips = Array.from({ length: across + 1 }, (_, height) => {
-    const sections = Array.from({ length: along + 1 }, (_, long) => stackOnGrid(items, long, height, job.stages === 2))
-    return fullRow(sections)
-  })
-  return fullRow(strips)
-}
-
-type GridItem = { readonly along: number; readonly across: number; readonly price: number }
-
-function stackOnGrid(items: readonly GridItem[], along: number, height: number, isExact: boolean): number {
-  const here = items.filter((item) => item.along === along)
-  if (isExact) return Math.max(0, ...here.filter(({ across }) => across === height).map(({ price }) => price))
-  const best = new Array<number>(height + 1).fill(0)
-  for (let at = 1; at <= height; at++) {
-    best[at] = Math.max(
-      best[at - 1]!,
-      ...here.filter(({ across }) => across <= at).map((item) => best[at - item.across]! + item.price),
-    )
-  }
-  return best[height]!
-}
-
-/** Pieces of every size 1, 2... with these worths, side by side up to the last size. */
-function fullRow(worths: readonly number[]): number {
-  const best = new Array<number>(worths.length).fill(0)
-  for (let at = 1; at < worths.length; at++) {
-    best[at] = best[at - 1]!
-    for (let size = 1; size <= at; size++) best[at] = Math.max(best[at]!, best[at - size]! + worths[size]!)
-  }
-  return best[worths.length - 1]!
-}
-
-function provedAnswer(job: SheetJob): SheetAnswer | null {
-  for (const answer of packing(job)) if (answer?.proved) return answer
-  return null
-}
 
 /** The bounds that a job is told on its way, until one is lifted. */
 function boundsOf(job: SheetJob): SheetAnswer['bounds'][] {
@@ -268,43 +186,5 @@ describe('the linear programme', () => {
     const answer = packSheets({ ...kitchenJob(150, 1), effort: 'glance' })
     expect(answer.bounds).toEqual({ board: 17 })
     expect(answer.proved).toBe(false)
-  })
-})
-
-describe('settling what a programme takes', () => {
-  it('gives sheets that can be cut, with every part on one of them or in the pool', () => {
-    // Of these a programme takes more than a sheet fewer than the first plan has.
-    for (const seed of [1, 2, 11]) {
-      const job = kitchenJob(150, seed)
-      const lot = lotsOf(job)[0]!
-      const plan = firstPlan(lot)
-      const programme = programmeFor(lot)
-      expect(programme.value).toBeLessThan(plan.boards.length - 1)
-      const goal = endOf(diveFrom(lot, patternsOf(lot)!, programme, plan, sawFor(lot, seed, 1e6), seed))
-      expect(goal.boards).toHaveLength(plan.boards.length - 1)
-      const open = goal.boards.filter(({ used }) => used === 0).length
-      expect(open).toBeGreaterThanOrEqual(Math.floor(0.25 * goal.boards.length))
-      const sheets = drawerFor(lot, job)(goal.boards.filter(({ used }) => used > 0))
-      const homeless = new Map<string, number>()
-      for (const kind of goal.pool) {
-        const { id } = lot.kinds[kind]!.part
-        homeless.set(id, (homeless.get(id) ?? 0) + 1)
-      }
-      const unplaced = [...homeless].map(([part, quantity]) => ({ part, quantity, reason: 'in the pool' }))
-      expect(sheets.length).toBeGreaterThan(0)
-      expect(verify(job, { sheets, unplaced, bounds: { board: 0 }, proved: false })).toEqual([])
-    }
-  })
-
-  it.each([
-    { parts: 600, seed: 3 },
-    { parts: 600, seed: 4 },
-    // These leave over about a tenth of a sheet in all.
-    { parts: 80, seed: 32 },
-    { parts: 80, seed: 46 },
-  ])('finds the fewest sheets of kitchens on those that are left open: $parts parts, seed $seed', ({ parts, seed }) => {
-    const job = { ...kitchenJob(parts, seed), seconds: 5 }
-    const answer = provedAnswer(job)
-    expect(answer && verify(job, answer)).toEqual([])
   })
 })
