@@ -43,6 +43,6 @@ describe('settling what a programme takes', () => {
   ])('finds the fewest sheets of kitchens on those that are left open: $parts parts, seed $seed', ({ parts, seed }) => {
     const job = { ...kitchenJob(parts, seed), seconds: 5 }
     const answer = provedAnswer(job)
-    expect(answer && verify(job, answer)).toEqual([])
+    expect(verify(job, answer)).toEqual([])
   })
 })

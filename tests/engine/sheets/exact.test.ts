@@ -3,9 +3,7 @@ import { randomFrom } from '../../../engine/basics/random'
 import { listParts } from '../../../engine/sheets/cutTree'
 import { type Settled, settledExactly } from '../../../engine/sheets/exact'
 import type { JobPart, SheetJob } from '../../../engine/sheets/job'
-import type { SheetAnswer } from '../../../engine/sheets/layout'
 import { type Lot, lotsOf } from '../../../engine/sheets/lot'
-import { packing } from '../../../engine/sheets/pack'
 import type { PatternStrip } from '../../../engine/sheets/pattern'
 import { firstPlan, type Plan } from '../../../engine/sheets/plan'
 import { programmeOf } from '../../../engine/sheets/programme'
@@ -13,19 +11,12 @@ import { type Listed, patternsOf } from '../../../engine/sheets/staged'
 import { sheetCount } from '../../../engine/sheets/tally'
 import { verify } from '../../../engine/sheets/verify'
 import { kitchenJob } from '../../bench/jobs'
+import { endOf, provedAnswer } from './programmes'
 
 const LONG = 240
 const WIDE = 120
 const KERF = 2
 const PLENTY = 1e8
-
-/** What a search comes to when it is left to its end. */
-function endOf<Outcome>(search: Generator<unknown, Outcome>): Outcome {
-  for (;;) {
-    const step = search.next()
-    if (step.done) return step.value
-  }
-}
 
 /** Lengths side by side that use up a length, with a cut between each two and a little left over at times. */
 function cutUp(length: number, least: number, most: number, random: () => number): number[] {
@@ -78,11 +69,6 @@ function partsOf({ boards }: Plan, lot: Lot): number[] {
     for (const kind of kinds) counts[kind]!++
   }
   return counts
-}
-
-function provedAnswer(job: SheetJob): SheetAnswer {
-  for (const answer of packing(job)) if (answer?.proved) return answer
-  throw new Error('nothing is proved')
 }
 
 /** Prices at which no sheet is worth more than one, none of them nothing. */

@@ -159,7 +159,7 @@ describe('the linear programme', () => {
     const job = { ...kitchenJob(150, 1), seconds: 5 }
     const [sheet] = job.stock
     const counted = provedAnswer({ ...job, stock: [{ ...sheet!, quantity: 20 }] })
-    expect(counted?.bounds).toEqual({ board: 18 })
+    expect(counted.bounds).toEqual({ board: 18 })
     // The offcut is no larger than the sheets, which are 18 at least by themselves.
     const offcut = { ...sheet!, id: 'rest', length: 800, width: 150, quantity: 1, offcut: true, trim: undefined }
     const bounds = boundsOf({ ...job, stock: [sheet!, offcut] })
@@ -171,15 +171,15 @@ describe('the linear programme', () => {
     const job = kitchenJob(150, 1)
     expect(boundOf(lotsOf(job)[0]!)).toBe(17)
     const answer = provedAnswer({ ...job, seconds: 5 })
-    expect(answer?.bounds).toEqual({ board: 18 })
-    expect(answer && verify(job, answer)).toEqual([])
+    expect(answer.bounds).toEqual({ board: 18 })
+    expect(verify(job, answer)).toEqual([])
   })
 
   it('takes no more of a kind on a section, or on sections of one length, than there is, and so proves more', () => {
     // As often as it fits a part would make 13 sheets enough in fractions.
     const answer = provedAnswer({ ...kitchenJob(150, 39), seconds: 5 })
-    expect(answer?.bounds).toEqual({ board: 14 })
-    expect(sheetCount(answer!)).toBe(14)
+    expect(answer.bounds).toEqual({ board: 14 })
+    expect(sheetCount(answer)).toBe(14)
   })
 
   it('leaves the answer to the other bounds at a glance', () => {

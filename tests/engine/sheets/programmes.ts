@@ -25,8 +25,8 @@ export function endOf<Outcome>(search: Generator<unknown, Outcome>): Outcome {
   }
 }
 
-/** The first answer that is proved; null where none is. */
-export function provedAnswer(job: SheetJob): SheetAnswer | null {
+/** The first answer that is proved. */
+export function provedAnswer(job: SheetJob): SheetAnswer {
   for (const answer of packing(job)) if (answer?.proved) return answer
-  return null
+  throw new Error('nothing is proved')
 }
