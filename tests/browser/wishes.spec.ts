@@ -5,11 +5,13 @@ import { button, cabinet, expect, goTo, notice, openFile, openTab, test, type } 
 
 test.describe.configure({ timeout: 90_000 })
 
-/** The sheets when their layout has settled. */
+/** The sheets when their layout has settled and is drawn with all that is drawn later, the numbers of its cuts. */
 async function openSheets(page: Page): Promise<void> {
   await openTab(page, 'Sheets')
   await expect(page.locator('[data-layout=current]')).toBeVisible({ timeout: 20_000 })
   await expect(page.getByText(/still looking for/i)).toHaveCount(0, { timeout: 20_000 })
+  const firstCut = page.locator('svg text', { hasText: /^1$/ })
+  await expect(page.locator('[data-layout=current] figure', { has: firstCut })).not.toHaveCount(0, { timeout: 20_000 })
 }
 
 /** The name of a kept sheet, and the boards on it with their places; the marks of rows change with the design. */
