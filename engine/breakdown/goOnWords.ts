@@ -40,7 +40,7 @@ export function keptWords(
       named.length > 0,
     ),
     ...askedWords(input, again, cutList.rows),
-    ...(givenUp.length > 0 ? [`To save a sheet, what is cut from ${piecesOf(givenUp)} is laid out anew.`] : []),
+    ...givenUpWords(anew.length - again.length, givenUp),
     ...(others.length > 0 ? [`All else stays as it was: ${nameList(others)}.`] : []),
     ...(all === 0 ? ['Nothing is left to cut.'] : []),
   ]
@@ -56,6 +56,13 @@ function askedWords({ marks }: BreakdownInput, parts: readonly PartId[], rows: r
       ? `${names.length} parts that were chosen from one sheet are cut from where there is room.`
       : `${nameList(names)} ${names.length === 1 ? 'was' : 'were'} chosen from one sheet, and now ${names.length === 1 ? 'is' : 'are'} cut from where there is room.`,
   ]
+}
+
+/** `To save a sheet, 2 parts that were to be cut from 10a are laid out anew too.` */
+function givenUpWords(parts: number, names: readonly string[]): string[] {
+  if (names.length === 0) return []
+  const were = counted(parts, 'part that was', 'parts that were')
+  return [`To save a sheet, ${were} to be cut from ${piecesOf(names)} ${parts === 1 ? 'is' : 'are'} laid out anew too.`]
 }
 
 function piecesOf(names: readonly string[]): string {

@@ -110,7 +110,16 @@ describe('many parts that are spoiled', () => {
       spoiled(...Array.from({ length: many }, (_, at) => cut[Math.floor(((at + 0.5) * cut.length) / many)]!.part)),
     )
     expect(gone.plan.lost.length).toBe(many)
-    expect(gone.told).toContainEqual(expect.stringMatching(/^To save a sheet, what is cut from .* is laid out anew\.$/))
+    // Every part is counted once: those that are laid out anew, those that are to save a sheet, and all else.
+    const counts = [
+      /^(\d+) parts are laid out anew/,
+      /^To save a sheet, (\d+) parts? that w\w+ to be cut from .* laid out anew too\.$/,
+      /^All else stays as it was: (\d+) parts that are cut/,
+      /^All else stays .* (\d+) parts still to be cut\.$/,
+    ].map((line) => Number(gone.told.map((told) => line.exec(told)?.[1]).find(Boolean)))
+    expect(counts.reduce((sum, count) => sum + count)).toBe(
+      INPUT.cutList.rows.reduce((sum, { quantity }) => sum + quantity, 0),
+    )
     expect(gone.told.filter((line) => line.startsWith('Laying all of it out anew'))).toEqual([])
     // All that stays as it was is as many as are not laid out anew, of boards of which no sheet is saved.
     const [, stay] = gone.told.map((line) => /^All else .* (\d+) parts still to be cut\.$/.exec(line)).find(Boolean)!
