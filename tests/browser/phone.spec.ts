@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test'
-import { button, cabinet, cabinets, expect, middleOf, openTab, stroke, test } from './shop'
+import { button, cabinet, cabinets, expect, goTo, middleOf, openTab, stroke, test } from './shop'
 
 test.use({ looksOn: false, draws3D: false, viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })
 
@@ -120,4 +120,11 @@ test('under a finger it is said what a stretch comes to, and why one is refused'
   const from = await middleOf(handle)
   await stroke(shop, { from, to: { x: from.x + 60, y: from.y } })
   await expect(shop.locator('[data-tone=stop]')).toContainText(/it must be at least 50 mm\. Nothing was changed\./)
+})
+
+test('the words of a step have the width of a phone', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  const words = shop.locator('li[data-step] p').first()
+  await expect(words).toBeAttached({ timeout: 30_000 })
+  expect((await words.boundingBox())!.width).toBeGreaterThan(300)
 })
