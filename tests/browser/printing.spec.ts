@@ -1,4 +1,4 @@
-import { expect, goTo, openTab, test } from './shop'
+import { button, expect, goTo, openTab, test } from './shop'
 
 test.use({ looksOn: false, draws3D: false })
 
@@ -51,4 +51,34 @@ test('every printed page has the name of the project at its foot', async ({ shop
       .filter((text) => /@page/.test(text)),
   )
   expect(feet.join()).toContain(`content: "${name}"`)
+})
+
+test('labels are printed by themselves, one whole for every part of the plan, and steps again after them', async ({
+  shop,
+}) => {
+  await goTo(shop, 'Cut')
+  const labels = shop.getByRole('list', { name: 'Labels' }).getByRole('listitem')
+  // Paper is closed by the browser, and here by hand.
+  await shop.evaluate(() => Object.assign(window, { print: () => {} }))
+  await button(shop, 'Print labels').click({ timeout: 30_000 })
+  await shop.emulateMedia({ media: 'print' })
+  await shop.setViewportSize(PAPER)
+  const [, parts] = /(\d+)\s*parts/.exec((await shop.locator('main, body').first().textContent()) ?? '')!
+  await expect(shop.getByRole('region', { name: 'Steps', exact: true })).toBeHidden()
+  await expect(labels.first()).toContainText(/^[ABTU]\d+-\w+.*step \d+.*\d mm/)
+  // The name of the part alone, where its row has those of several.
+  await expect(labels.filter({ hasText: 'B3-PF' })).toContainText(/plinth front\d/)
+  await expect(labels.filter({ hasText: 'B3-LS' })).toContainText(/banded: 1 long/)
+  const marks = await labels.locator('strong').allTextContents()
+  expect(new Set(marks).size).toBe(marks.length)
+  expect(marks.length).toBe(Number(parts))
+  const cut = await labels.evaluateAll((all) =>
+    all.filter((one) => one.scrollWidth > one.clientWidth + 1).map((one) => one.textContent),
+  )
+  expect(cut).toEqual([])
+  // Three beside one another, some nine rows of them on a page.
+  expect(pagesOf(await shop.pdf({ format: 'A4' }))).toBeLessThan(8)
+  await shop.evaluate(() => window.dispatchEvent(new Event('afterprint')))
+  await expect(labels).toHaveCount(0)
+  await expect(shop.getByRole('region', { name: 'Steps', exact: true })).toBeVisible()
 })

@@ -1,6 +1,7 @@
-import { useMemo, useState } from 'react'
+import { useEffect, useMemo, useState } from 'react'
 import { counted } from '../../engine/index'
 import { CuttingSheets } from '../sheets/CuttingSheets'
+import { PaperLabels } from '../sheets/PaperLabels'
 import { SheetsView } from '../sheets/SheetsView'
 import { CuttingSteps, StepsView } from '../sheets/StepsView'
 import { doneOf, goToBench, stopCutting, useCutting } from '../store/cutting'
@@ -15,11 +16,21 @@ import { StartCutting } from './StartCutting'
 
 /** Sheets to buy, the cuts in their order, and the shop they are made for. */
 export function CutStage() {
+  const [isForLabels, setForLabels] = useState(false)
+  // The labels are on the page when it is printed, and off it when that is over, however it ends.
+  useEffect(() => {
+    if (!isForLabels) return
+    const isOver = () => setForLabels(false)
+    window.addEventListener('afterprint', isOver)
+    window.print()
+    return () => window.removeEventListener('afterprint', isOver)
+  }, [isForLabels])
   return (
-    <div className={styles.cutPage}>
-      <CutTools />
+    <div className={styles.cutPage} data-paper={isForLabels ? 'labels' : undefined}>
+      <CutTools onLabels={() => setForLabels(true)} />
       <CutParts />
       <Cut />
+      {isForLabels && <PaperLabels />}
     </div>
   )
 }
@@ -65,7 +76,7 @@ function Cut() {
 }
 
 /** From the plan to the saw, and back to it on another day. */
-function CutTools() {
+function CutTools({ onLabels }: { readonly onLabels: () => void }) {
   const cutting = useStore((state) => state.cutting)
   const isReady = useStore((state) => currentLayout(state)?.isSettled && state.derived.cutList.rows.length > 0)
   const [isSure, setSure] = useState(false)
@@ -88,6 +99,9 @@ function CutTools() {
       )}
       <Button look="plain" onClick={() => window.print()}>
         Print sheets and steps
+      </Button>
+      <Button look="plain" disabled={!cutting && !isReady} onClick={onLabels}>
+        Print labels
       </Button>
     </div>
   )

@@ -1,4 +1,5 @@
 import type { CutRow } from '../../engine/index'
+import { bandWords } from './bandWords'
 import styles from './Tables.module.css'
 
 /** Which edges are banded, as a board seen from its face: long edges at the foot and the top, ends left and right. */
@@ -6,7 +7,7 @@ export function Bands({ row }: { readonly row: Pick<CutRow, 'bandedEdges' | 'ins
   const { long, ends } = row.bandedEdges
   if (long + ends === 0 && row.insideBand > 0) return <span title="banded where its corner is sawn out">inside</span>
   if (long + ends === 0) return <span className={styles.faint}>none</span>
-  const words = [long > 0 && `${long} long`, ends > 0 && `${ends} end${ends > 1 ? 's' : ''}`].filter(Boolean).join(', ')
+  const words = bandWords(row.bandedEdges)
   return (
     <svg width="22" height="15" viewBox="0 0 22 15" role="img" aria-label={`banded: ${words}`} className={styles.bands}>
       <title>{`banded: ${words}`}</title>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { MaterialId } from '../../../engine/basics/id'
 import { floorAfter } from '../../../engine/breakdown/floor'
+import { labelsOf } from '../../../engine/breakdown/labels'
 import { settingsOf } from '../../../engine/breakdown/minutes'
 import { replanAfter } from '../../../engine/breakdown/mishap'
 import { type BreakdownInput, breakdownOf, worksOf } from '../../../engine/breakdown/steps'
@@ -36,6 +37,18 @@ describe('the breakdown of the demonstration kitchen', () => {
   it('writes every mark once, on the step that frees the part', () => {
     const freed = STEPS.flatMap(({ write }) => write).filter((mark) => /^[BUT]\d+-/.test(mark))
     expect(freed.sort()).toEqual(marksOf(INPUT.cutList.rows))
+  })
+
+  it('has a label for every part, with its size, in the order in which the steps free them', () => {
+    const labels = labelsOf({ steps: STEPS }, INPUT)
+    expect(labels.map(({ mark }) => mark).sort()).toEqual(marksOf(INPUT.cutList.rows))
+    expect(labels.map(({ step }) => step)).toEqual(labels.map(({ step }) => step).sort((a, b) => a - b))
+    for (const { mark, row, step } of labels) {
+      const { write, leaves } = STEPS[step - 1]!
+      expect(write).toContain(mark)
+      const part = leaves.find(({ kind, name }) => kind === 'part' && name.split(/, | and /).includes(mark))!
+      expect([part.length, part.width].sort(), mark).toEqual([row.length, row.width].sort())
+    }
   })
 
   it('counts settings alike for the plan and for its steps', () => {
