@@ -128,3 +128,17 @@ test('the words of a step have the width of a phone', async ({ shop }) => {
   await expect(words).toBeAttached({ timeout: 30_000 })
   expect((await words.boundingBox())!.width).toBeGreaterThan(300)
 })
+
+test('what is proved of the number of sheets is in sight beside figures that take two lines', async ({ shop }) => {
+  await goTo(shop, 'Cut')
+  await button(shop, 'Add an offcut of 18 mm birch ply').click()
+  const strip = shop.getByRole('region', { name: 'Consequences' })
+  await expect(strip).toContainText(/sheets, 1 offcut.*(no layout|at least)/, { timeout: 30_000 })
+  const end = await strip.evaluate((one) => {
+    const range = document.createRange()
+    range.selectNodeContents(one)
+    return range.getBoundingClientRect().bottom
+  })
+  const { y, height } = (await strip.boundingBox())!
+  expect(end).toBeLessThanOrEqual(y + height)
+})

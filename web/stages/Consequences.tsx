@@ -37,7 +37,7 @@ export function Consequences() {
   const since = (value: number | null, past: number | null | undefined) =>
     isThinking || value === null || past === null || past === undefined ? null : value - past
   return (
-    <Strip isThinking={isThinking} isSettled={isSettled}>
+    <Strip isThinking={isThinking} isSettled={isSettled} isLong={shown.offcuts > 0 || shown.onHand > 0}>
       <Figure
         words={shown.offcuts > 0 ? `sheets, ${takenWords({ sheets: 0, offcuts: shown.offcuts })}` : 'sheets'}
         value={shown.sheets}
@@ -74,17 +74,20 @@ export function Consequences() {
 interface StripProps {
   readonly isThinking: boolean
   readonly isSettled: boolean
+  /** Whether its figures take two lines on a phone. */
+  readonly isLong: boolean
   readonly children: ReactNode
 }
 
 /** Figures that have fallen behind the hand are greyed until they catch up. */
-function Strip({ isThinking, isSettled, children }: StripProps) {
+function Strip({ isThinking, isSettled, isLong, children }: StripProps) {
   const currency = useCurrency('sheets')
   return (
     <section
       className={currency === 'late' ? `${styles.strip} ${styles.late}` : styles.strip}
       aria-label="Consequences"
       aria-busy={isThinking || currency !== 'now'}
+      data-long={isLong || undefined}
       data-settled={isSettled && currency === 'now'}
     >
       {children}
