@@ -76,8 +76,8 @@ export function countWords(layout: Pick<Layout, 'job' | 'answer' | 'isSettled' |
     return `${words}; ${onNoSheetWords(left)}.${room}`
   }
   const looking = answer.mayCostLess ? `; ${dearerWords(layout)}` : lookingWords(layout)
-  if (answer.proved) return `${words}, and no layout ${ofPartsWords(job)} needs fewer${looking}.`
-  const least = `any layout ${ofPartsWords(job)} needs at least ${boundOf(answer)}${taken.offcuts > 0 ? ', offcuts counted' : ''}`
+  if (answer.proved) return `${words}, and no layout ${ofPartsWords(job)} needs fewer${directionWords(job)}${looking}.`
+  const least = `any layout ${ofPartsWords(job)} needs at least ${boundOf(answer)}${taken.offcuts > 0 ? ', offcuts counted' : ''}${directionWords(job)}`
   const keeping = keepingWords(job)
   if (answer.provedWithLocked) return `${words}, and no layout that ${keeping} needs fewer; ${least}${looking}.`
   const less = `${lessWords(job, taken)}${keeping === '' ? '' : ` that ${keeping}`}`
@@ -85,9 +85,21 @@ export function countWords(layout: Pick<Layout, 'job' | 'answer' | 'isSettled' |
   return `${words}; ${least}. ${isSettled ? `None ${less} ${found}` : `Still looking for one ${less}`}.`
 }
 
+/** Whether a sheet is chosen for some board. */
+export function isPinned({ parts }: SheetJob): boolean {
+  return parts.some(({ from, sheet }) => from !== undefined || sheet !== undefined)
+}
+
 /** Where boards are pinned, layouts that do not mind it are not spoken of. */
-export function ofPartsWords({ parts }: SheetJob): string {
-  return `of these parts${parts.some(({ from, sheet }) => from !== undefined || sheet !== undefined) ? ', cut from the sheets chosen for them,' : ''}`
+export function ofPartsWords(job: SheetJob): string {
+  return `of these parts${isPinned(job) ? ', cut from the sheets chosen for them,' : ''}`
+}
+
+/** `, cut in three directions with the rip first`: what a proof is of, where directions are limited; nothing where not. */
+export function directionWords({ stages = 3, firstCut = 'rip' }: SheetJob): string {
+  if (stages === null) return ''
+  const first = firstCut === 'any' ? '' : ` with the ${firstCut} first`
+  return `, cut in ${stages === 2 ? 'two' : 'three'} directions${first}`
 }
 
 /** `keeps the 3 kept sheets`; nothing where none is kept. */

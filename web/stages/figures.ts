@@ -7,7 +7,7 @@ import {
   sheetCost,
   takenBy,
 } from '../../engine/index'
-import { boundOf, keepingWords, leftCount, lookingWords, ofPartsWords, onNoSheetWords } from '../sheets/words'
+import { boundOf, isPinned, keepingWords, leftCount, lookingWords, ofPartsWords, onNoSheetWords } from '../sheets/words'
 import type { Layout } from '../store/state'
 
 /** What a design comes to, as far as it is known. */
@@ -58,7 +58,9 @@ export function proofOf(layout: Layout | null): { readonly text: string; readonl
   const least = boundOf(answer)
   const more = answer.mayCostLess ? '; one may cost less' : lookingWords(layout)
   if (answer.proved) {
-    return { text: `no layout ${ofPartsWords(job)} needs fewer than ${least}${more}`, isProved: !answer.mayCostLess }
+    // The directions themselves are told with the sheets: here is no room for them.
+    const these = job.stages === null || isPinned(job) ? ofPartsWords(job) : 'in these directions'
+    return { text: `no layout ${these} needs fewer than ${least}${more}`, isProved: !answer.mayCostLess }
   }
   if (answer.provedWithLocked) {
     return { text: `no layout that ${keepingWords(job)} needs fewer${more}`, isProved: false }

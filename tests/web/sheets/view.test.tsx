@@ -20,7 +20,7 @@ type Lies = Parameters<typeof handWords>[0][number]
 
 const MATERIAL = { id: 'm1', name: '18 mm ply', nominal: 18, thickness: 18, hasGrain: true, density: 685 }
 const STOCK = { id: 's1', material: 'm1', length: 1000, width: 500, trim: { length: 10, width: 10 }, price: 40 }
-const JOB: SheetJob = { kerf: 4, stock: [STOCK], parts: [] }
+const JOB: SheetJob = { kerf: 4, stages: null, stock: [STOCK], parts: [] }
 
 /** Two alike sheets with one side on each: 980 x 480 inside the trim. */
 const SHEET: SheetLayout = {
@@ -236,6 +236,19 @@ describe('the sheets on screen', () => {
     ).toBe(
       'What is being cut, as the steps have it: 2 sheets and 1 piece, 1 cut and 1 begun. A part that is cut is struck through. 1 part was cut before this plan and is on none of them. Still to be bought: sheet 14.',
     )
+  })
+
+  it('say of which directions of cutting a proof is, where they are limited', () => {
+    const answer = { ...LAYOUT.answer, proved: true }
+    const words = (job: Partial<SheetJob>) => countWords({ ...LAYOUT, answer, job: { ...JOB, ...job } })
+    const few = '2 sheets, and no layout of these parts needs fewer'
+    expect(words({ stages: 3 })).toBe(`${few}, cut in three directions with the rip first.`)
+    expect(words({ stages: 2, firstCut: 'crosscut' })).toBe(`${few}, cut in two directions with the crosscut first.`)
+    expect(words({ stages: 3, firstCut: 'any' })).toBe(`${few}, cut in three directions.`)
+    expect(words({ stages: null, firstCut: 'rip' })).toBe(`${few}.`)
+    const limited = { ...LAYOUT, job: { ...JOB, stages: 3 as const } }
+    expect(countWords(limited)).toContain('needs at least 1, cut in three directions with the rip first.')
+    expect(proofOf({ ...limited, answer })?.text).toBe('no layout in these directions needs fewer than 1')
   })
 
   it('say what is still looked for when no layout needs fewer sheets', () => {
