@@ -238,19 +238,6 @@ describe('the sheets on screen', () => {
     )
   })
 
-  it('say of which directions of cutting a proof is, where they are limited', () => {
-    const answer = { ...LAYOUT.answer, proved: true }
-    const words = (job: Partial<SheetJob>) => countWords({ ...LAYOUT, answer, job: { ...JOB, ...job } })
-    const few = '2 sheets, and no layout of these parts needs fewer'
-    expect(words({ stages: 3 })).toBe(`${few}, cut in three directions with the rip first.`)
-    expect(words({ stages: 2, firstCut: 'crosscut' })).toBe(`${few}, cut in two directions with the crosscut first.`)
-    expect(words({ stages: 3, firstCut: 'any' })).toBe(`${few}, cut in three directions.`)
-    expect(words({ stages: null, firstCut: 'rip' })).toBe(`${few}.`)
-    const limited = { ...LAYOUT, job: { ...JOB, stages: 3 as const } }
-    expect(countWords(limited)).toContain('needs at least 1, cut in three directions with the rip first.')
-    expect(proofOf({ ...limited, answer })?.text).toBe('no layout in these directions needs fewer than 1')
-  })
-
   it('say what is still looked for when no layout needs fewer sheets', () => {
     const layout = { ...LAYOUT, answer: { ...LAYOUT.answer, proved: true }, isSettled: false }
     const proof = 'no layout of these parts needs fewer'

@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest'
+import type { SheetJob } from '../../../engine/index'
+import { countWords } from '../../../web/sheets/words'
+import { proofOf } from '../../../web/stages/figures'
+
+const STOCK = { id: 's1', material: 'm1', length: 1000, width: 500 }
+
+/** A settled layout of two alike sheets in some directions of cutting. */
+function layoutIn(directions: Pick<SheetJob, 'stages' | 'firstCut'>, proved: boolean) {
+  const root = { kind: 'waste', x: 0, y: 0, length: 1000, width: 500 } as const
+  const sheet = { stock: 's1', copies: 2, placements: [], root }
+  const job: SheetJob = { kerf: 4, ...directions, stock: [STOCK], parts: [] }
+  return { job, answer: { sheets: [sheet], unplaced: [], bounds: { m1: proved ? 2 : 1 }, proved }, isSettled: true }
+}
+
+describe('what is proved of the number of sheets', () => {
+  it.each([
+    [{}, ', cut in three directions with the rip first'],
+    [{ stages: 3, firstCut: 'any' }, ', cut in three directions'],
+    [{ stages: 2, firstCut: 'crosscut' }, ', cut in two directions with the crosscut first'],
+    [{ stages: null, firstCut: 'rip' }, ''],
+  ] as const)('is said of the directions that are cut in, where they are limited: %j', (directions, words) => {
+    expect(countWords(layoutIn(directions, true))).toBe(`2 sheets, and no layout of these parts needs fewer${words}.`)
+    expect(countWords(layoutIn(directions, false))).toBe(
+      `2 sheets; any layout of these parts needs at least 1${words}. None with fewer was found.`,
+    )
+  })
+
+  it('is said of these directions where there is little room', () => {
+    expect(proofOf(layoutIn({ stages: 3 }, true))?.text).toBe('no layout in these directions needs fewer than 2')
+    expect(proofOf(layoutIn({ stages: null }, true))?.text).toBe('no layout of these parts needs fewer than 2')
+  })
+})
