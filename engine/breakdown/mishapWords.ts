@@ -133,7 +133,7 @@ function damageWords(
   const { left, bottom } = told.rect
   const size = `${formatLength(rect.width, display)} x ${formatWithUnit(rect.height, display)}`
   const from = `${formatLength(left, display)} along and ${formatWithUnit(bottom, display)} up`
-  const where = `${name.replace(/^sheet/, 'Sheet')} is damaged over ${size}, from ${from}.`
+  const where = `${name.replace(/^[sr]/, (first) => first.toUpperCase())} is damaged over ${size}, from ${from}.`
   const names = new Set(hit.map((piece) => piece.name))
   // What an earlier damage waits to be cut away from is another matter.
   const own = hand.cutAways.filter((cutAway) => names.has(cutAway.name))

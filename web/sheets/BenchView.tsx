@@ -12,6 +12,7 @@ import { MishapForm } from './MishapForm'
 import { Odds } from './Odds'
 import { PauseCard } from './PauseCard'
 import { PiecePicture } from './PiecePicture'
+import { Sentence } from './Sentence'
 import { useAwake } from './useAwake'
 import { handWords, piecesWords, roughWords, TOOLS } from './words'
 
@@ -151,7 +152,9 @@ function Told({ cutting }: { readonly cutting: Cutting }) {
       <h2>What has changed</h2>
       <ul>
         {told.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>
+            <Sentence words={line} />
+          </li>
         ))}
       </ul>
       {unitThen !== unit && (
@@ -260,7 +263,7 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
       <ul className={styles.leaves} aria-label="It leaves">
         {leaves.map(({ kind, name, length, width, count: pieces, clean }, at) => (
           <li key={at}>
-            {piecesWords({ kind, count: pieces })} {kind === 'waste' ? '' : name}{' '}
+            {piecesWords({ kind, count: pieces })} {kind === 'waste' ? '' : <Sentence words={name} />}{' '}
             <span className="frac">
               {say(length)} × {say(width)}
               {clean && `, clean ${say(clean.length)} × ${say(clean.width)}`}

@@ -5,6 +5,7 @@ import type { Cutting, MaterialEdit } from '../store/state'
 import { Button } from '../ui/Button'
 import { hirePacker } from '../workers/hire'
 import styles from './Bench.module.css'
+import { Sentence } from './Sentence'
 
 /** A plan that is being worked out, one that waits for a yes, or why there is none. */
 export interface Asking {
@@ -60,7 +61,9 @@ export function ProposedPlan({ asking: { proposed, accept, leave } }: { readonly
       </h3>
       <ul>
         {proposed.words.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>
+            <Sentence words={line} />
+          </li>
         ))}
       </ul>
       <p>Nothing is changed yet. Until the next cut is ticked, the entry can be taken back.</p>

@@ -73,6 +73,25 @@ describe('the next mishap', () => {
     expect(named('rest of sheet 1 (2)')).toContain('1RR1')
   })
 
+  it('begins what it tells of a damaged rest with a capital, as of a sheet', () => {
+    const first = breakdownOf(INPUT).steps.findIndex(({ leaves }) =>
+      leaves.some(({ name }) => name.startsWith('rest of')),
+    )
+    const done = new Set(
+      breakdownOf(INPUT)
+        .steps.slice(0, first + 1)
+        .map(({ id }) => id),
+    )
+    const hand = atHandNow(INPUT, { done })
+    const on = hand.ok ? hand.value.find(({ name }) => name.startsWith('rest of'))!.name : ''
+    const plan = replanAfter(
+      INPUT,
+      { done },
+      { kind: 'damaged', on, rect: { left: 0, bottom: 0, width: 9, height: 9 } },
+    )
+    expect(plan.ok && plan.value.told[0]).toMatch(/^Rest of .* is damaged over 9 x 9 mm/)
+  })
+
   it('can be a damage on a piece that no layout uses', () => {
     const rect = { left: 2000, bottom: 0, width: 440, height: 304 }
     const plan = again({ kind: 'damaged', on: '2c', rect })
