@@ -15,6 +15,7 @@ import { buildFindings } from './checks/looseShelves'
 import { misfitFindings } from './checks/misfit'
 import { overlapFindings } from './checks/overlap'
 import { placeFindings, topFindings } from './checks/placed'
+import { withLongerLegs } from './checks/shortLeg'
 import { stockFindings } from './checks/stock'
 import { cutListOf } from './cutlist/cutListOf'
 import type { CutList, CutRow } from './cutlist/row'
@@ -74,7 +75,7 @@ export const derive: (project: Project) => Derived = remember((project: Project)
   const listed = once(() => listOf([...cabinets, ...runs], project))
   const order = once(() => sheetOrderOf(project, listed().cutList.rows))
   const found = once((): readonly Finding[] => [
-    ...cabinets.flatMap((one) => findingsOf(one, project)),
+    ...cabinets.flatMap((one) => withLongerLegs(findingsOf(one, project), one.cabinet, project)),
     ...runs.flatMap((run) => run.problems),
     ...misfitFindings(project),
     ...placeFindings(project, cabinets),

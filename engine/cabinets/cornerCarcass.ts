@@ -57,21 +57,40 @@ export function countedFeet(cabinet: Cabinet, rules: Rules): { readonly all: num
 }
 
 /** Whether both legs go on far enough: to the side, or to the stile of an L whose opening ends there. */
-export function isRoomy({ kind, own, other }: Legs, report: Report): boolean {
-  const frame = kind === 'L' ? own.frame : null
+export function isRoomy(legs: Legs, report: Report): boolean {
+  const short = roomsOf(legs).filter(({ left }) => left < LEAST_LEAF)
+  for (const { way, name, left, across } of short) {
+    report.stop(
+      `${name} goes on ${report.left(left)} between the ${report.say(across)} of the leg across it and its ${framed(legs) ? 'stile' : 'side'}; ${report.say(LEAST_LEAF)} is the least.`,
+      { is: report.left(left), limit: LEAST_LEAF, source: PRACTICE, way },
+    )
+  }
+  return short.length === 0
+}
+
+function framed({ kind, own }: Legs) {
+  return kind === 'L' ? own.frame : null
+}
+
+/** How far either leg goes on past the front of the leg across it. */
+function roomsOf(legs: Legs) {
+  const { own, other } = legs
+  const frame = framed(legs)
   const [depth, deepOther] = frame ? [outerFront(own), outerFront(other)] : [own.depth, other.depth]
   const end = (width: Mm, past: Mm) =>
     frame ? settle(width + past - frame.rules.stile) : settle(width - own.thickness)
-  const room = [
-    ['its own leg', settle(end(own.width, pastRight(own)) - deepOther), deepOther],
-    ['the other leg', settle(end(other.width, other.frame?.rules.pastLeft ?? 0) - depth), depth],
+  const ends = [end(own.width, pastRight(own)), end(other.width, other.frame?.rules.pastLeft ?? 0)] as const
+  return [
+    { way: 'ownLeg', name: 'its own leg', left: settle(ends[0] - deepOther), across: deepOther },
+    { way: 'otherLeg', name: 'the other leg', left: settle(ends[1] - depth), across: depth },
   ] as const
-  for (const [name, left, across] of room) {
-    if (left >= LEAST_LEAF) continue
-    report.stop(
-      `${name} goes on ${report.left(left)} between the ${report.say(across)} of the leg across it and its ${frame ? 'stile' : 'side'}; ${report.say(LEAST_LEAF)} is the least.`,
-      { is: report.left(left), limit: LEAST_LEAF, source: PRACTICE },
-    )
-  }
-  return room.every(([, left]) => left >= LEAST_LEAF)
+}
+
+/** What each leg of a corner cabinet lacks of going on far enough, 0 where it does; null where there is nothing to work from. */
+export function lackingOfLegs(cabinet: Cabinet, rules: Rules): { readonly own: Mm; readonly other: Mm } | null {
+  const { corner } = cabinet
+  const legs = corner && cornerCarcass(cabinet, corner, cornerRules(rules), SILENT)
+  if (!legs) return null
+  const [own, other] = roomsOf(legs).map(({ left }) => settle(Math.max(0, LEAST_LEAF - left))) as [Mm, Mm]
+  return { own, other }
 }
