@@ -1,11 +1,14 @@
 import { valuesOf } from '../basics/id'
+import { once } from '../basics/remember'
 import type { BuiltRun } from '../between/run'
 import { ROLE_NAMES } from '../cabinets/role'
-import type { Cabinet, Project } from '../project/document'
+import type { Cabinet, Project, Side } from '../project/document'
+import type { CabinetShape } from '../project/edit'
 import { markOf } from '../project/mark'
 import { find } from '../project/references'
 import { fitOf } from '../runs/fit'
 import { rightEdge, topEdge } from '../runs/lane'
+import { roomMade } from '../runs/push'
 import { bodiesOf, reachingIn } from '../runs/reach'
 import { inch, type Mm, settle } from '../units/length'
 import { about, type Finding, type Remedy, withRemedy } from './finding'
@@ -94,6 +97,8 @@ interface Beside {
   readonly cabinet: Cabinet
   /** How far it is from what is cooked on, along the wall; less than 0 before or behind it. */
   readonly gap: Mm
+  /** At which side of what is cooked on. */
+  readonly side: Side
   /** How deep it is; round a corner, how far it stands out from this wall. */
   readonly out: Mm
 }
@@ -113,6 +118,7 @@ function besideOf(hob: Heat, project: Project): Beside[] {
       words: `${markOf(body.cabinet)}${isRound ? ' round the corner' : ''}`,
       cabinet: body.cabinet,
       gap: settle(Math.max(body.left - hob.right, hob.left - rightEdge(body))),
+      side: body.left - hob.right > hob.left - rightEdge(body) ? 'right' : 'left',
       out: isRound || body.cabinet.corner ? body.front : body.cabinet.depth,
     }))
 }
@@ -126,18 +132,38 @@ function asideFindings(hob: Heat, project: Project): Finding[] {
     // What hangs higher is told as what it is over.
     return cabinet.kind === 'tall' || (cabinet.kind === 'upper' && gap >= 0 && cabinet.bottom < hob.surface + ASIDE)
   })
-  const sides: readonly Pick<Beside, 'words' | 'gap'>[] = [
-    { words: 'the left end of the wall', gap: hob.left },
-    { words: 'the right end of the wall', gap: settle(length - hob.right) },
+  const sides: readonly Aside[] = [
+    { words: 'the left end of the wall', gap: hob.left, side: 'left', cabinet: null },
+    { words: 'the right end of the wall', gap: settle(length - hob.right), side: 'right', cabinet: null },
     ...risers,
   ]
   return sides
     .filter(({ gap }) => gap < ASIDE)
-    .map(({ words, gap }) => {
-      const [measure, limit] = say.apart(gap, ASIDE)
-      const message = `its ${hob.what} is ${measure} from ${words}; ${limit} is the least to a side that rises above it. ${MAKER_FIRST}`
-      return about(hob, { weight: 'mind', message, measure, limit, source: ASIDE_SOURCE })
+    .map((one) => {
+      const [measure, limit] = say.apart(one.gap, ASIDE)
+      const made = once(() => movedApart(hob, one, project))
+      const message = () =>
+        `its ${hob.what} is ${measure} from ${one.words}; ${limit} is the least to a side that rises above it. ` +
+        `${made() ? '' : `There is no room to move it or what rises beside it: what stands along this wall would have to be ${say.length(settle(ASIDE - one.gap))} narrower in all. `}${MAKER_FIRST}`
+      return withRemedy(about(hob, { weight: 'mind', message, measure, limit, source: ASIDE_SOURCE }), made)
     })
+}
+
+/** What rises beside what is cooked on, at one side of it: a cabinet, or the end of the wall. */
+type Aside = Pick<Beside, 'words' | 'gap' | 'side'> & { readonly cabinet: Cabinet | null }
+
+/** What is cooked on moved away from what rises beside it, or that moved away; what stands there is pushed along. */
+function movedApart({ cabinet, mark, what }: Heat, aside: Aside, project: Project): Remedy | null {
+  const { gap, side, cabinet: riser } = aside
+  if (gap < 0 || cabinet.corner) return null
+  const by = settle(ASIDE - gap)
+  const words = sayIn(project.display).length(by)
+  const away = roomMade(project, cabinet, side, by)
+  const put = (shapes: readonly CabinetShape[]) => ({ kind: 'shapeCabinets', shapes }) as const
+  if (away) return { label: `Move ${mark} with its ${what} ${words} away from ${aside.words}`, edit: put(away) }
+  if (!riser || riser.corner || riser.wall !== cabinet.wall) return null
+  const cleared = roomMade(project, riser, side === 'left' ? 'right' : 'left', by)
+  return cleared && { label: `Move ${markOf(riser)} ${words} away from the ${what} of ${mark}`, edit: put(cleared) }
 }
 
 /** Uppers beside what is cooked on that stand out further than the makers of cooktops allow. */
