@@ -6,8 +6,11 @@ import { buildCabinet } from '../cabinets/buildCabinet'
 import { MIDDLE_FROM } from '../cabinets/nailer'
 import type { Part } from '../parts/part'
 import { standsFree } from '../project/builtBy'
+import type { Nailers } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
+import { boringFindings } from './boring'
+import { builtWith } from './changed'
 import { about, type Checked, FIXING_DEFERS, type Finding, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
 
@@ -53,15 +56,28 @@ function strips(rails: readonly Part[], checked: Checked): Finding[] {
   return [withRemedy(finding, () => stripsFor(lacking, checked))]
 }
 
-function stripsFor(lacking: readonly string[], { cabinet, mark, rules }: Checked): Remedy | null {
+/** Where the method has them, else behind the back: a strip before it is in the way of shelves that can be put there now. */
+function stripsFor(lacking: readonly string[], checked: Checked): Remedy | null {
+  const { cabinet, mark, rules } = checked
   const { nailers: own } = rules.method
   const isHigh = cabinet.height > MIDDLE_FROM
-  const nailers = { ...own, top: true, bottom: true, ...(isHigh && { middle: true }) }
-  const { boards } = buildCabinet(cabinet, { ...rules, method: { ...rules.method, nailers } })
-  const areAllThere = lacking.every((name) => boards.some(({ role }) => role === `${name}Nailer`))
-  if (!areAllThere) return null
-  const label = `Put ${lacking.length === 1 ? `a ${lacking[0]} nailer` : `${listed(lacking)} nailers`} into ${mark}`
+  const asked = { ...own, top: true, bottom: true, ...(isHigh && { middle: true }) }
+  const ways: readonly Nailers[] = own.where === 'behind' ? [asked] : [asked, { ...asked, where: 'behind' }]
+  const nailers = ways.find((one) => areWellPlaced(one, lacking, checked))
+  if (!nailers) return null
+  const where = nailers.where === own.where ? '' : ', behind the back'
+  const label = `Put ${lacking.length === 1 ? `a ${lacking[0]} nailer` : `${listed(lacking)} nailers`} into ${mark}${where}`
   return { label, edit: { kind: 'override', ids: [cabinet.id], choices: { nailers } } }
+}
+
+/** Whether all that lack are there, and no more is told of the build and of its pin holes than before. */
+function areWellPlaced(nailers: Nailers, lacking: readonly string[], checked: Checked): boolean {
+  const { cabinet, rules } = checked
+  const edit = { kind: 'override', ids: [cabinet.id], choices: { nailers } } as const
+  const changed = { ...checked, rules: { ...rules, method: { ...rules.method, nailers } } }
+  const built = builtWith({ changed, edit }, checked)
+  if (!built || boringFindings(built).length > boringFindings(checked).length) return false
+  return lacking.every((name) => built.parts.some(({ role }) => role === `${name}Nailer`))
 }
 
 /** The nailers at the top, and stretchers on edge at the rear, which serve as one. */

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import type { MethodId } from '../../../engine/basics/id'
 import { boxOf } from '../../../engine/cabinets/boardBox'
 import { pullAtTop, studsBehind } from '../../../engine/checks/hanging'
 import { derive } from '../../../engine/pipeline'
-import type { Front } from '../../../engine/project/document'
+import { newProject } from '../../../engine/project/defaults'
+import type { Front, Project } from '../../../engine/project/document'
 import { aWall, cabinet } from '../../helpers/wall'
 import { figureOf, findingIn, inHouse, remedied } from './findings'
 
@@ -170,5 +172,20 @@ describe('the anchor strips of a thin back', () => {
     const [under, over] = boards.sort((a, b) => a.min.y - b.min.y)
     expect(over!.min.y - under!.max.y).toBeGreaterThan(600)
     expect(max.y <= under!.max.y || min.y >= over!.min.y).toBe(true)
+  })
+
+  it('go behind the back of a tall whose loose shelves could not be put before them', () => {
+    for (const method of Object.keys(newProject('mm').methods) as MethodId[]) {
+      const project = {
+        ...tall(2100, { method, interior: { fixedShelves: 0, adjustableShelves: 4, partition: null } }),
+      }
+      const finding = findingIn(project, /anchor strip/)!
+      expect(finding.remedy?.label).toBe('Put bottom and middle nailers into T1, behind the back')
+      const mended = remedied(project, finding)
+      expect(findingIn(mended, /anchor strip|behind a nailer/)).toBeNull()
+      const depthOf = (one: Project) =>
+        boxOf(derive(one).cabinets[0]!.parts.find(({ role }) => role === 'middleNailer')!).max.z
+      expect(depthOf(mended)).toBeLessThan(40)
+    }
   })
 })
