@@ -117,7 +117,7 @@ function hingedFinding(one: Standing, side: Side, project: Project, standing: re
   const made = once(() => fillerRemedy(one, side, { gap, wanted: HANDLE_OUT }, project))
   const message = () =>
     `a door hinged at its ${side} opens against ${words}, ${say.length(gap)} beside it; its handle wants ${say.length(HANDLE_OUT)}. ` +
-    roomWords(made(), hasPair(one.cabinet.front, one.fronts), say.length(settle(HANDLE_OUT - gap)))
+    roomWords(made(), hasPair(one.cabinet.front, one.fronts), say.between(HANDLE_OUT, gap))
   const told = { message, measure: say.length(gap), limit: say.length(HANDLE_OUT), source: PRACTICE }
   return [withRemedy(about(one, { weight: 'mind', ...told }), () => made() ?? turnRemedy(one, side))]
 }

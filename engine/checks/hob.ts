@@ -144,7 +144,7 @@ function asideFindings(hob: Heat, project: Project): Finding[] {
       const made = once(() => movedApart(hob, one, project))
       const message = () =>
         `its ${hob.what} is ${measure} from ${one.words}; ${limit} is the least to a side that rises above it. ` +
-        `${made() ? '' : `There is no room to move it or what rises beside it: what stands along this wall would have to be ${say.length(settle(ASIDE - one.gap))} narrower in all. `}${MAKER_FIRST}`
+        `${made() ? '' : `There is no room to move it or what rises beside it: what stands along this wall would have to be ${say.between(ASIDE, one.gap)} narrower in all. `}${MAKER_FIRST}`
       return withRemedy(about(hob, { weight: 'mind', message, measure, limit, source: ASIDE_SOURCE }), made)
     })
 }
@@ -157,7 +157,7 @@ function movedApart({ cabinet, mark, what }: Heat, aside: Aside, project: Projec
   const { gap, side, cabinet: riser } = aside
   if (gap < 0 || cabinet.corner) return null
   const by = settle(ASIDE - gap)
-  const words = sayIn(project.display).length(by)
+  const words = sayIn(project.display).between(ASIDE, gap)
   const away = roomMade(project, cabinet, side, by)
   const put = (shapes: readonly CabinetShape[]) => ({ kind: 'shapeCabinets', shapes }) as const
   if (away) return { label: `Move ${mark} with its ${what} ${words} away from ${aside.words}`, edit: put(away) }

@@ -1,4 +1,4 @@
-import { formatApart } from '../units/apart'
+import { formatApart, formatBetween } from '../units/apart'
 import { fineFor, formatFine } from '../units/format'
 import type { LengthDisplay, Mm } from '../units/length'
 import { formatWeight, NEWTON_PER_KG } from '../units/weight'
@@ -9,6 +9,8 @@ export interface Say {
   readonly length: (length: Mm) => string
   /** Two lengths that are told apart: finer where they would look the same, in one unit. */
   readonly apart: (a: Mm, b: Mm) => readonly [string, string]
+  /** What lies between two lengths that are said beside it: the difference of what is read. */
+  readonly between: (a: Mm, b: Mm) => string
   /** From kg. */
   readonly weight: (kg: number) => string
   /** From newtons per square millimetre. */
@@ -23,6 +25,7 @@ export function sayIn(display: LengthDisplay): Say {
   return {
     length: (length) => formatFine(length, display),
     apart: (a, b) => formatApart(a, b, fineFor(Math.min(Math.abs(a), Math.abs(b)), display)),
+    between: (a, b) => formatBetween(a, b, fineFor(Math.min(Math.abs(a), Math.abs(b)), display)),
     weight: (kg) => formatWeight(kg, display),
     load: (pressure) =>
       isMetric

@@ -50,7 +50,7 @@ function sizeFindings(one: Space, project: Project): Finding[] {
   const say = sayIn(project.display)
   return SIZES.filter(([size]) => one[size] < space[size]).map(([size, word, weight]) => {
     const [measure, limit] = say.apart(one[size], space[size])
-    const after = size === 'depth' ? ` It would stand out by ${say.length(settle(space.depth - one.depth))}.` : ''
+    const after = size === 'depth' ? ` It would stand out by ${say.between(space.depth, one.depth)}.` : ''
     const message = `the space is ${measure} ${word}; the ${applianceName(space.of)} asks for ${limit}.${after}`
     const told = { weight, message, measure, limit, source: APPLIANCE } as const
     return withRemedy(about({ cabinet: one, mark: markOf(one) }, told), () =>

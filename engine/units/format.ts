@@ -1,4 +1,4 @@
-import { inch, type LengthDisplay, type Mm } from './length'
+import { inch, type LengthDisplay, type Mm, settle } from './length'
 
 /**
  * A length as it is shown: `756.6` or `30 1/4`, fractions reduced, without its unit. Showing rounds to the display's
@@ -66,6 +66,11 @@ export function formatWithUnit(length: Mm, display: LengthDisplay): string {
 /** The unit of the display as it stands in headers and behind numbers: `mm` or `in`. */
 export function unitName(display: LengthDisplay): 'mm' | 'in' {
   return display.unit
+}
+
+/** A length as its display rounds it, for sums that are read beside it. */
+export function asShown(length: Mm, { unit, step }: LengthDisplay): Mm {
+  return unit === 'mm' ? settle(Math.round(length / step) * step) : inch(Math.round((length * 10 * step) / 254) / step)
 }
 
 function formatMm(length: Mm, step: 1 | 0.5 | 0.1): string {

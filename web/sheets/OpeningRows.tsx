@@ -2,10 +2,13 @@ import {
   type DerivedCabinet,
   type Front,
   type FrontOpening,
+  formatBetween,
   formatWithUnit,
   type LengthDisplay,
+  type Mm,
   MOST_OFF,
   placeWords,
+  settle,
 } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
@@ -63,7 +66,9 @@ export function OpeningRows({ built: { cabinet, mark, openings }, display }: Ope
             />
             <p className={styles.drawn}>
               drawn <span className="frac">{formatWithUnit(drawn[side], display)}</span>
-              {(measured?.[side] ?? null) !== null && <strong>, {differenceWords(off[side], display)}</strong>}
+              {(measured?.[side] ?? null) !== null && (
+                <strong>, {differenceWords(settle(drawn[side] + off[side]), drawn[side], display)}</strong>
+              )}
             </p>
           </div>
         ))}
@@ -83,10 +88,10 @@ function openSides(measured: Measured, drawn: FrontOpening['drawn']): Partial<No
   return { width: measured?.width ?? drawn.width, height: measured?.height ?? drawn.height }
 }
 
-/** `2 mm more`; nothing between them is told too, since it was measured. */
-function differenceWords(off: number, display: LengthDisplay): string {
-  if (off === 0) return 'measured as drawn'
-  return `measured ${formatWithUnit(Math.abs(off), display)} ${off > 0 ? 'more' : 'less'}`
+/** `measured 2 mm more`, of both as they are read; nothing between them is told too, since it was measured. */
+export function differenceWords(measured: Mm, drawn: Mm, display: LengthDisplay): string {
+  if (measured === drawn) return 'measured as drawn'
+  return `measured ${formatBetween(measured, drawn, display)} ${measured > drawn ? 'more' : 'less'}`
 }
 
 const WORDS: Partial<Readonly<Record<FrontOpening['front']['kind'], string>>> = {

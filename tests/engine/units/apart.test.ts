@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { formatApart } from '../../../engine/units/apart'
+import { formatApart, formatBetween } from '../../../engine/units/apart'
 import { inch } from '../../../engine/units/length'
 
 describe('two lengths told apart', () => {
@@ -20,5 +20,15 @@ describe('two lengths told apart', () => {
 
   it('are the same where they are equal', () => {
     expect(formatApart(50, 50, { unit: 'mm', step: 1 })).toEqual(['50 mm', '50 mm'])
+  })
+})
+
+describe('what lies between two lengths', () => {
+  it('is the difference of what is shown of them', () => {
+    const thirtySeconds = { unit: 'in', step: 32 } as const
+    expect(formatBetween(inch(1) + 0.39, inch(1) - 0.39, thirtySeconds)).toBe('under 1/32 in')
+    expect(formatBetween(inch(1) + 0.41, inch(1) - 0.41, thirtySeconds)).toBe('1/16 in')
+    expect(formatBetween(100.4, 98.6, { unit: 'mm', step: 1 })).toBe('1 mm')
+    expect(formatBetween(50, 50, { unit: 'mm', step: 1 })).toBe('0 mm')
   })
 })
