@@ -1,4 +1,4 @@
-import type { CabinetId } from '../basics/id'
+import { type CabinetId, valuesOf } from '../basics/id'
 import { listed } from '../basics/listed'
 import type { BuiltRun } from '../between/run'
 import type { Board, BoardRole } from '../cabinets/board'
@@ -7,9 +7,10 @@ import { methodOf } from '../cabinets/build'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import { ROLE_NAMES } from '../cabinets/role'
 import { type Box, boxOver } from '../geometry/box'
-import type { Cutout, Project } from '../project/document'
+import type { Cabinet, Cutout, Project } from '../project/document'
 import type { Edit } from '../project/edit'
-import type { BaseTop } from '../project/method'
+import { type FrontPath, frontAt, withFrontAt } from '../project/frontTree'
+import type { BaseTop, BuildMethod } from '../project/method'
 import { inch, type Mm, settle } from '../units/length'
 import { about, type Finding, PRACTICE, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
@@ -48,6 +49,8 @@ function roomUnder({ cabinet, of, left, right, top }: LetIn): Box | null {
   }
 }
 
+const DRAWER_BOX = 'drawer box'
+
 interface Solid {
   readonly name: string
   readonly box: Box
@@ -60,7 +63,7 @@ function solidsOf(boards: readonly Board[]): Solid[] {
     .filter(({ role }) => role === 'drawerBottom')
     .map(({ number }): Solid => {
       const ends = boards.filter((board) => board.number === number && DRAWER_ENDS.includes(board.role))
-      return { name: 'drawer box', box: ends.map(boxOf).reduce(boxOver) }
+      return { name: DRAWER_BOX, box: ends.map(boxOf).reduce(boxOver) }
     })
   return [...single.map((board) => ({ name: ROLE_NAMES[board.role], box: boxOf(board) })), ...drawers]
 }
@@ -80,26 +83,61 @@ function underFinding(one: LetIn, room: Box, solids: readonly Solid[], project: 
   const measure = say.length(Math.max(0, settle(one.cabinet.height - max.y)))
   const limit = say.length(HANGS[one.of])
   const names = [...new Set(solids.map(({ name }) => name))]
+  const isDrawer = names.includes(DRAWER_BOX)
+  const way = isDrawer && isLetInElsewhere(one, project) ? takenAway(one) : null
   const message =
-    `under the cut-out for its ${one.of} lies the ${listed(names)}; ${limit} below the countertop is usual to keep free. ` +
-    `From the wall, the cut-out goes from ${say.length(room.min.z)} to ${say.length(room.max.z)}, the ${first.name}, ${measure} below the countertop, from ${say.length(min.z)} to ${say.length(max.z)}.`
+    `${isDrawer ? `its cut-out for a ${one.of} meets its drawers. Under it lies` : `under the cut-out for its ${one.of} lies`} the ${listed(names)}; ${limit} below the countertop is usual to keep free. ` +
+    `From the wall, the cut-out goes from ${say.length(room.min.z)} to ${say.length(room.max.z)}, the ${first.name}, ${measure} below the countertop, from ${say.length(min.z)} to ${say.length(max.z)}.` +
+    (isDrawer
+      ? ` Take the cut-out away where no ${one.of} is let in here, or put a false front before what hangs down.`
+      : '')
   return [
-    withRemedy(about(one, { weight: 'mind', message, measure, limit, source: PRACTICE }), () =>
-      withFrontRail(one, room, project),
+    withRemedy(
+      about(one, { weight: 'mind', message, measure, limit, source: PRACTICE }),
+      () => way ?? withFrontRail(one, room, project) ?? (isDrawer ? withFalseFront(one, room, project) : null),
     ),
   ]
 }
 
+/** A copy of a sink base brings its cut-out along: there is another cabinet that the sink is let in over. */
+function isLetInElsewhere({ cabinet, of }: LetIn, { cabinets }: Project): boolean {
+  return valuesOf<Cabinet>(cabinets).some(({ id, cutout }) => id !== cabinet.id && cutout?.of === of)
+}
+
+function takenAway({ cabinet: { id }, mark }: LetIn): Remedy {
+  return { label: `Take the cut-out from ${mark}`, edit: { kind: 'setCutout', ids: [id], cutout: null } }
+}
+
+/** No drawer box in the top row, and a front rail where that is wanted too. */
+function withFalseFront({ cabinet, mark, of }: LetIn, room: Box, project: Project): Remedy | null {
+  if (frontAt(cabinet.front, TOP_ROW)?.kind !== 'drawer') return null
+  const front = withFrontAt(cabinet.front, TOP_ROW, { kind: 'falseFront' })
+  const label = `Make the top drawer of ${mark} a false front`
+  const edit: Edit = { kind: 'setFront', ids: [cabinet.id], front }
+  if (isFree({ ...cabinet, front }, methodOf(cabinet, project), room, project)) return { label, edit }
+  const rail = withFrontRail({ cabinet: { ...cabinet, front }, mark, of }, room, project)
+  return rail && { label, edit: { kind: 'several', edits: [edit, rail.edit] } }
+}
+
+const TOP_ROW: FrontPath = [0]
+
 /** Over a sink there is often no top but a rail on edge at the front, where that leaves the room free. */
-function withFrontRail({ cabinet, mark, of }: LetIn, room: Box, project: Project): Remedy | null {
+function withFrontRail(
+  { cabinet, mark, of }: Pick<LetIn, 'cabinet' | 'mark' | 'of'>,
+  room: Box,
+  project: Project,
+): Remedy | null {
   const method = methodOf(cabinet, project)
   if (of !== 'sink' || method.baseTop.kind === 'frontRail') return null
   const baseTop: BaseTop = { kind: 'frontRail', width: railWidth(method.baseTop, project) }
-  const { materials, display, between } = project
-  const rules = { method: { ...method, baseTop }, materials, display, kick: between.kick }
-  if (inTheWay(buildCabinet(cabinet, rules).boards, room).length > 0) return null
+  if (!isFree(cabinet, { ...method, baseTop }, room, project)) return null
   const edit: Edit = { kind: 'override', ids: [cabinet.id], choices: { baseTop } }
   return { label: `Make the top of ${mark} a front rail`, edit }
+}
+
+function isFree(cabinet: Cabinet, method: BuildMethod, room: Box, { materials, display, between }: Project): boolean {
+  const rules = { method, materials, display, kick: between.kick }
+  return inTheWay(buildCabinet(cabinet, rules).boards, room).length === 0
 }
 
 function railWidth(top: BaseTop, { display }: Project): Mm {

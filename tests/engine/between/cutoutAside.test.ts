@@ -61,7 +61,7 @@ describe('a cut-out that is not in the middle of its cabinet', () => {
       const open = built(wall, { baseTop: { kind: 'frontRail', width: 30 } })
       return findingIn(
         applyEdit(open, { kind: 'editBetween', change: { countertop: TOP } }),
-        /under the cut-out[\s\S]*drawer box/,
+        /cut-out for a (sink|hob) meets its drawers[\s\S]*drawer box/,
       )
     }
     // The drawer is in the left 400 of 1200, and the sink from 350 to 850, or 200 further to the right.

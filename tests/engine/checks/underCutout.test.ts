@@ -3,12 +3,13 @@ import type { MaterialId } from '../../../engine/basics/id'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Cutout, Front, Project } from '../../../engine/project/document'
 import type { MethodChoices } from '../../../engine/project/method'
-import { aWall, cabinet } from '../../helpers/wall'
+import { aWall, cabinet, idOf } from '../../helpers/wall'
 import { built, findingIn, remedied } from './findings'
 
 const SINK: Cutout = { of: 'sink', width: 500, depth: 450, fromFront: 60 }
 const HOB: Cutout = { ...SINK, of: 'hob' }
 const UNDER = /under the cut-out/
+const MEETS = /its cut-out for a sink meets its drawers/
 const FLAT: MethodChoices['baseTop'] = { kind: 'stretchersFlat', width: 75 }
 const DRAWERS: Front = {
   kind: 'rows',
@@ -33,11 +34,28 @@ describe('what lies under a cut-out', () => {
     )
     expect(findingIn(remedied(project, finding), UNDER)).toBeNull()
   })
-  it('may be drawers, which a front rail does not help', () => {
-    const finding = findingIn(over(SINK, { kind: 'frontRail', width: 75 }, DRAWERS), UNDER)!
-    expect(finding.message).toContain('lies the drawer box;')
-    expect(finding.remedy).toBeUndefined()
-    expect(findingIn(over(SINK, FLAT, DRAWERS), UNDER)!.remedy).toBeUndefined()
+  it('may be a drawer box: with the only sink there the top drawer becomes a false front, with a rail where one is wanted', () => {
+    for (const top of [{ kind: 'frontRail', width: 75 }, FLAT] as const) {
+      const project = over(SINK, top, DRAWERS)
+      const finding = findingIn(project, MEETS)!
+      expect(finding.message).toContain('lies the ')
+      expect(finding.message).toContain('drawer box')
+      expect(finding.remedy?.label).toBe('Make the top drawer of B1 a false front')
+      const after = remedied(project, finding)
+      expect(findingIn(after, MEETS)).toBeNull()
+      expect(findingIn(after, UNDER)).toBeNull()
+      expect(after.cabinets[idOf('B1')]!.cutout).toEqual(SINK)
+    }
+  })
+  it('loses its cut-out where drawers were put into a copy of a sink base', () => {
+    const base = over(SINK, FLAT, DRAWERS)
+    const other = cabinet('B2', { left: 1400, width: 800, front: { kind: 'pair' }, cutout: SINK })
+    const project = applyEdit(base, { kind: 'addCabinet', cabinet: other })
+    const finding = findingIn(project, MEETS)!
+    expect(finding.remedy?.label).toBe('Take the cut-out from B1')
+    const after = remedied(project, finding)
+    expect(findingIn(after, MEETS)).toBeNull()
+    expect([after.cabinets[idOf('B1')]!.cutout, after.cabinets[idOf('B2')]!.cutout]).toEqual([null, SINK])
   })
   it('is measured 50 down from a hob: a full top is in its way, a front rail is not', () => {
     const finding = findingIn(over(HOB, { kind: 'full' }), UNDER)!
