@@ -109,6 +109,7 @@ function lower(label: string): string {
   return label.charAt(0).toLowerCase() + label.slice(1)
 }
 
+/** On as many lines as it takes: a name has one line, so Enter is the end of it. */
 function ProjectName() {
   const name = useStore((state) => state.shown.name)
   const actions = useStore((state) => state.actions)
@@ -120,23 +121,29 @@ function ProjectName() {
     else if (text !== name) actions.commit({ kind: 'rename', name: text })
   }
   return (
-    <input
-      className={styles.name}
-      aria-label="Name of the project"
-      value={typed}
-      maxLength={80}
-      size={Math.max(8, typed.length)}
-      autoComplete="off"
-      onChange={(event) => setTyped(event.currentTarget.value)}
-      onBlur={settleName}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') event.currentTarget.blur()
-        if (event.key === 'Escape' && typed !== name) {
-          event.stopPropagation()
-          setTyped(name)
-        }
-      }}
-    />
+    <span className={styles.nameFrame} data-typed={typed}>
+      <textarea
+        className={styles.name}
+        aria-label="Name of the project"
+        value={typed}
+        maxLength={80}
+        rows={1}
+        autoComplete="off"
+        spellCheck={false}
+        onChange={(event) => setTyped(event.currentTarget.value.replace(/\s*\n\s*/g, ' '))}
+        onBlur={settleName}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') {
+            event.preventDefault()
+            event.currentTarget.blur()
+          }
+          if (event.key === 'Escape' && typed !== name) {
+            event.stopPropagation()
+            setTyped(name)
+          }
+        }}
+      />
+    </span>
   )
 }
 
