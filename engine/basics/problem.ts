@@ -25,6 +25,9 @@ export interface Problem {
   readonly limit?: string
   /** Who says so: a publication, or `common practice, no source`. */
   readonly source?: string
-  /** What is to be changed for a way out, where the checks know one: loose shelves that find no room or no pin holes; the length of a corner's leg. */
-  readonly way?: 'looseShelves' | 'ownLeg' | 'otherLeg'
+  /**
+   * What is to be changed for a way out, where the checks know one: loose shelves that find no room or no pin holes; the length of a corner's leg; a frame past
+   * a finished end; tenons that would meet; shelves where drawers take all of the height.
+   */
+  readonly way?: 'looseShelves' | 'ownLeg' | 'otherLeg' | 'flushFrame' | 'shorterTenon' | 'noShelves'
 }

@@ -88,7 +88,7 @@ export function filledBay(
   const under = linePins(boards, bay, carcass)
   const run = freeStretch(cells)
   const free = run && besideLines(run, boards)
-  if (isAnythingIn(shelves) && !free) report.stop(noHeight(cells), report.room(0))
+  if (isAnythingIn(shelves) && !free) report.stop(noHeight(cells), { ...report.room(0), way: 'noShelves' })
   if (isAnythingIn(shelves) && free && !(free.to > free.from)) tellNoHeight(free, report)
   const fixed = [...boards, ...rowPosts(cells, boards, obstacles, carcass)]
   const own =

@@ -52,7 +52,7 @@ export function finishedEndOf(
   if (past > 0) {
     report.mind(
       `the ${end.kind} at its ${side} stands ${report.say(past)} off the side, as its face frame does. Let the frame end flush with that side.`,
-      { is: past, limit: 0, source: METHOD },
+      { is: past, limit: 0, source: METHOD, way: 'flushFrame' },
     )
   }
   return [

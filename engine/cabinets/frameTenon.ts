@@ -15,7 +15,7 @@ export function tenonIn({ joint, stile, topRail, bottomRail, mullion }: FaceFram
   const most = report.say(Math.min(narrowest, shared / 2))
   report.stop(
     `the tenons of its face frame would be ${report.say(length)} long; they must be shorter than ${most} in its members. The members are butted instead.`,
-    { is: length, limit: `under ${most}`, source: METHOD },
+    { is: length, limit: `under ${most}`, source: METHOD, way: 'shorterTenon' },
   )
   return 0
 }

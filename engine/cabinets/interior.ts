@@ -49,7 +49,7 @@ export function interiorOf(
   const drawers = drawersIn(cells, wholeBay(carcass), carcass)
   const free = freeStretch(cells)
   if (!free) {
-    report.stop(noHeight(cells), report.room(0))
+    report.stop(noHeight(cells), { ...report.room(0), way: 'noShelves' })
     return { ...NOTHING, drawers }
   }
   const stretch = parted(free, carcass)

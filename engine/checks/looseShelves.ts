@@ -4,15 +4,20 @@ import { buildCabinet } from '../cabinets/buildCabinet'
 import type { ColumnShelves } from '../project/document'
 import { baysOf, withBayShelves } from '../project/interior'
 import { settle } from '../units/length'
+import { builtWay } from './builtWays'
 import { type Changed, withInside, withShelvesFixed } from './changed'
 import { type Checked, type Finding, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
 
-/** What the build of a cabinet tells, with the ways out that there are: of loose shelves that find no room or no pin holes. */
+/** What the build of a cabinet tells, with the ways out that there are. */
 export function buildFindings(problems: readonly Problem[], checked: Checked): Finding[] {
-  return problems.map((problem) =>
-    problem.way === 'looseShelves' ? withRemedy(problem, () => shelvesRemedy(checked)) : problem,
-  )
+  return problems.map((problem) => {
+    const { way } = problem
+    if (way === 'looseShelves') return withRemedy(problem, () => shelvesRemedy(checked))
+    // How long the legs of a corner may be is asked of what stands beside it.
+    if (way === undefined || way === 'ownLeg' || way === 'otherLeg') return problem
+    return withRemedy(problem, () => builtWay(way, checked))
+  })
 }
 
 /** A change, and what it does in words. */
