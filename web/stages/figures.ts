@@ -59,7 +59,7 @@ export function proofOf(layout: Layout | null): { readonly text: string; readonl
   const more = answer.mayCostLess ? '; one may cost less' : lookingWords(layout)
   if (answer.proved) {
     // The directions themselves are told with the sheets: here is no room for them.
-    const these = job.stages === null || isPinned(job) ? ofPartsWords(job) : 'in these directions'
+    const these = job.stages === null || isPinned(job) ? ofPartsWords(job) : 'cut this way'
     return { text: `no layout ${these} needs fewer than ${least}${more}`, isProved: !answer.mayCostLess }
   }
   if (answer.provedWithLocked) {

@@ -27,7 +27,7 @@ describe('what is proved of the number of sheets', () => {
   })
 
   it('is said of these directions where there is little room', () => {
-    expect(proofOf(layoutIn({ stages: 3 }, true))?.text).toBe('no layout in these directions needs fewer than 2')
+    expect(proofOf(layoutIn({ stages: 3 }, true))?.text).toBe('no layout cut this way needs fewer than 2')
     expect(proofOf(layoutIn({ stages: null }, true))?.text).toBe('no layout of these parts needs fewer than 2')
   })
 })
