@@ -67,13 +67,23 @@ export function assemblyOf({ cabinet, isFree, parts, late, work, display }: Asse
     fits('Put in what is loose: it goes in from the front.', 'adjustableShelf'),
     fits('Put the boxes on their slides, all the way in and out.', ...DRAWER_BOX),
     fits('Glue each insert square, its dividers into its ends, and lay it loose in its drawer.', ...INSERT),
-    fits(
-      `Fronts last: hang the doors${hangWords(of(...FRAME).length > 0)}, screw drawer fronts to their boxes, and make all gaps equal.`,
-      ...SLAB_FRONTS,
-      ...FIVE_PARTS,
-    ),
+    fits(frontWords(parts), ...SLAB_FRONTS, ...FIVE_PARTS),
   ]
   return steps.filter(({ marks, stage }) => marks.length > 0 || stage === 'carcass')
+}
+
+/** What there is of fronts, and how it is put on. */
+function frontWords(parts: readonly Part[]): string {
+  const has = (...roles: readonly BoardRole[]) => parts.some(({ role }) => roles.includes(role))
+  const hasBoxes = has(...DRAWER_BOX)
+  const isFixed = has('falseFront', 'blindPanel') || (has('drawerStile') && !hasBoxes)
+  const put = [
+    ...(has('door', 'flap', 'doorStile') ? [`hang the doors${hangWords(has(...FRAME))}`] : []),
+    ...(hasBoxes ? ['screw drawer fronts to their boxes'] : []),
+    ...(isFixed ? ['screw what does not open on from inside'] : []),
+    'make all gaps equal',
+  ]
+  return `Fronts last: ${listed(put)}.`
 }
 
 /** The hinges of a face frame come with their plates. */

@@ -37,6 +37,26 @@ describe('a cabinet after the saw', () => {
     expect(steps[1]!.text).toContain('B1-LS and B1-RS they run out through the banding')
   })
 
+  it('gets its fronts last, and is told only of those that it has', () => {
+    const last = (front: Cabinet['front'], faceFrame: MethodChanges['faceFrame'] = null) =>
+      stepsOf({ ...DADO, faceFrame }, { front }).at(-1)!.text
+    const share = { kind: 'share', share: 1 } as const
+    const sink = {
+      kind: 'rows',
+      rows: [
+        { size: share, front: { kind: 'falseFront' } },
+        { size: share, front: { kind: 'pair' } },
+      ],
+    } as const
+    expect(last({ kind: 'drawer' })).toBe('Fronts last: screw drawer fronts to their boxes and make all gaps equal.')
+    expect(last({ kind: 'pair' })).toBe('Fronts last: hang the doors and make all gaps equal.')
+    expect(last(sink)).toBe(
+      'Fronts last: hang the doors, screw what does not open on from inside and make all gaps equal.',
+    )
+    expect(last({ kind: 'drawer' }, USUAL_FRAME)).not.toContain('hinges')
+    expect(last({ kind: 'pair' }, USUAL_FRAME)).toContain('their hinges are screwed to the frame')
+  })
+
   it('has sides whose band goes over the ends of dados grooved and dadoed before that, and the others after it', () => {
     const steps = stepsOf({ ...DADO, dadoFront: { kind: 'covered' } }).filter(({ stage }) => stage === 'machining')
     const words = steps.map(({ text }) => text)
