@@ -1,4 +1,5 @@
 import { listed } from '../basics/listed'
+import type { BoardRole } from '../cabinets/board'
 import { type HolePurpose, isEdgeSlot, isMitre, isOpening, type Recess } from '../cabinets/operation'
 import type { Part } from '../parts/part'
 import type { BuildMethod } from '../project/method'
@@ -33,7 +34,7 @@ export function machiningOf(parts: readonly Part[], { banding, dadoFront }: Work
   const before = bevelled.filter(isBandedOnBevel)
   const notched = parts.filter((part) => isCutInto(part))
   const opened = parts.filter((part) => part.operations.some((one) => one.kind === 'notch' && isOpening(one, part)))
-  const slotted = parts.filter(({ operations }) => operations.some(isEdgeSlot))
+  const jointed = parts.filter((part) => isTenoned(part) || part.operations.some(isEdgeSlot))
   const bored = parts.filter(({ operations }) => operations.some(({ kind }) => kind === 'holeRow'))
   return [
     stepOf('machining', `${BEVEL} These are banded after it, on the slanting edge.`, before),
@@ -62,7 +63,7 @@ export function machiningOf(parts: readonly Part[], { banding, dadoFront }: Work
       'Saw the openings out of the boards: bore a hole in each corner, then along the lines.',
       opened,
     ),
-    stepOf('machining', 'Groove the edges for panels and cut mortises and tenons; try each joint dry.', slotted),
+    stepOf('machining', 'Groove the edges for panels and cut mortises and tenons; try each joint dry.', jointed),
     stepOf('machining', boreWords(bored), bored),
   ].filter(({ marks }) => marks.length > 0)
 }
@@ -91,7 +92,15 @@ function isBanded({ banding, insideBanding }: Part): boolean {
   return insideBanding !== undefined || Object.values(banding).some((thickness) => thickness > 0)
 }
 
+/** What is cut off their ends leaves tenons. */
+const RAILS: readonly BoardRole[] = ['topRail', 'bottomRail', 'midRail', 'mullion', 'doorRail', 'drawerRail']
+
+function isTenoned({ role, operations }: Part): boolean {
+  return RAILS.includes(role) && operations.some(({ kind }) => kind === 'rabbet')
+}
+
 function isCutInto(part: Part): boolean {
+  if (isTenoned(part)) return false
   return part.operations.some(
     (one) =>
       one.kind === 'clip' ||
@@ -99,9 +108,9 @@ function isCutInto(part: Part): boolean {
   )
 }
 
-function recessesOf({ operations }: Part): Recess[] {
-  return operations.filter(
-    (one): one is Recess => one.kind === 'dado' || one.kind === 'groove' || one.kind === 'rabbet',
+function recessesOf(part: Part): Recess[] {
+  return part.operations.filter(
+    (one): one is Recess => one.kind === 'dado' || one.kind === 'groove' || (one.kind === 'rabbet' && !isTenoned(part)),
   )
 }
 

@@ -4,7 +4,7 @@ import { buildCabinet } from '../../../engine/cabinets/buildCabinet'
 import { partsOf } from '../../../engine/parts/partsOf'
 import type { Cabinet } from '../../../engine/project/document'
 import { USUAL_FIXINGS, USUAL_FRAME_FIXINGS } from '../../../engine/project/fixing'
-import { USUAL_FRAME } from '../../../engine/project/frames'
+import { USUAL_FIVE_PART, USUAL_FRAME } from '../../../engine/project/frames'
 import { NOTHING_LATE } from '../../../engine/project/late'
 import { aCabinet, type MethodChanges, rulesWith } from '../../helpers/cabinets'
 
@@ -35,6 +35,20 @@ describe('a cabinet after the saw', () => {
     expect([at('Band '), at('Cut '), at('Bore ')]).toEqual([0, 1, 2])
     expect(steps.findIndex(({ stage }) => stage === 'carcass')).toBe(3)
     expect(steps[1]!.text).toContain('B1-LS and B1-RS they run out through the banding')
+  })
+
+  it('has the tenons of its frame and of its doors cut with their mortises, and named for nothing else', () => {
+    const joint = { kind: 'tenon', length: 15 } as const
+    const steps = stepsOf(
+      { ...DADO, faceFrame: { ...USUAL_FRAME, joint }, frontBuild: USUAL_FIVE_PART },
+      { front: { kind: 'pair' } },
+    )
+    const marksIn = (words: string) => steps.filter(({ text }) => text.startsWith(words)).flatMap(({ marks }) => marks)
+    const joints = marksIn('Groove the edges for panels and cut mortises and tenons')
+    for (const mark of ['B1-TR', 'B1-BR', 'B1-ST1', 'B1-DL1', 'B1-DT1']) expect(joints).toContain(mark)
+    const others = marksIn('Cut ')
+    expect(others.length).toBeGreaterThan(0)
+    expect(others.filter((mark) => /-(TR|BR|DL)/.test(mark))).toEqual([])
   })
 
   it('gets its fronts last, and is told only of those that it has', () => {
