@@ -17,7 +17,7 @@ const GOAL_SHARE = 0.3
 const GOAL_WORK = 48_000_000
 /** Of the budget: what is searched before a linear programme is asked, and what rounding it may take. */
 const EARLY_SHARE = 0.5
-const EARLY_WORK = 1_000_000
+const EARLY_WORK = 2_000_000
 const DIVE_SHARE = 0.4
 const EARLY_DIVE_SHARE = 0.25
 const EARLY_DIVE_WORK = 6_000_000

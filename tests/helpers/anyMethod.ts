@@ -67,6 +67,14 @@ const fivePart = fc.record({
 
 const { none, screws, dowels, looseTenons, pocketScrews } = USUAL_FIXINGS
 
+export const BASE_TOPS: readonly MethodChoices['baseTop'][] = [
+  { kind: 'full' },
+  { kind: 'stretchersFlat', width: 75 },
+  { kind: 'stretchersOnEdge', width: 90 },
+  { kind: 'frontRail', width: 100 },
+  { kind: 'lid', width: 70 },
+]
+
 const choices: fc.Arbitrary<Choices> = fc.record<Choices>({
   cornerJoint: anyOf<MethodChoices['cornerJoint']>(
     [1, fc.constant({ kind: 'butt' })],
@@ -75,13 +83,7 @@ const choices: fc.Arbitrary<Choices> = fc.record<Choices>({
   ),
   bottom: oneOf('between', 'under'),
   top: oneOf('between', 'over'),
-  baseTop: oneOf<MethodChoices['baseTop']>(
-    { kind: 'full' },
-    { kind: 'stretchersFlat', width: 75 },
-    { kind: 'stretchersOnEdge', width: 90 },
-    { kind: 'frontRail', width: 100 },
-    { kind: 'lid', width: 70 },
-  ),
+  baseTop: oneOf(...BASE_TOPS),
   back: oneOf<MethodChoices['back']>(
     { kind: 'none' },
     { kind: 'applied', margin: 0 },

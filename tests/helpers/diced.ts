@@ -13,6 +13,7 @@ import {
   NOTHING_BESIDE,
 } from '../../engine/project/document'
 import type { MethodChoices } from '../../engine/project/method'
+import { BASE_TOPS } from './anyMethod'
 import { aCabinet, PLAIN, rulesWith } from './cabinets'
 import { picker } from './dice'
 import { anyFrames } from './frames'
@@ -148,13 +149,7 @@ function anyChoices(dice: Random): Partial<MethodChoices> {
     ),
     bottom: oneOf('between', 'under'),
     top: oneOf('between', 'over'),
-    baseTop: oneOf<MethodChoices['baseTop']>(
-      { kind: 'full' },
-      { kind: 'stretchersFlat', width: 75 },
-      { kind: 'stretchersOnEdge', width: 90 },
-      { kind: 'frontRail', width: 100 },
-      { kind: 'lid', width: 70 },
-    ),
+    baseTop: oneOf(...BASE_TOPS),
     back: oneOf<MethodChoices['back']>(
       { kind: 'groove', inset: 12, depth: 7, clearance: 2 },
       { kind: 'groove', inset: 20, depth: 5, clearance: 0 },
