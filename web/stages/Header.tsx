@@ -82,7 +82,7 @@ function UndoRedo() {
   return (
     <>
       <Button
-        className={styles.undo}
+        className={undoes === null ? undefined : styles.undo}
         disabled={undoes === null}
         onClick={actions.undo}
         title={undoes === null ? 'Nothing to undo' : `Undo ${lower(undoes)} (Ctrl+Z)`}
