@@ -1,9 +1,8 @@
 import type { Problem } from '../basics/problem'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import { USUAL_TENON } from '../project/frames'
-import type { MethodChoices } from '../project/method'
 import { settle } from '../units/length'
-import { type Changed, withInside } from './changed'
+import { type Changed, withChoices, withInside } from './changed'
 import type { Checked, Remedy } from './finding'
 import { sayIn } from './say'
 
@@ -53,12 +52,4 @@ function withoutShelves(checked: Checked): Way {
   const { fixedAt: _, bays: __, dividers: ___, rollOuts: ____, ...others } = interior
   const label = `Leave the shelves and partitions out of ${checked.mark}`
   return { ...withInside(checked, { ...others, fixedShelves: 0, adjustableShelves: 0, partition: null }), label }
-}
-
-function withChoices(checked: Checked, choices: Partial<MethodChoices>): Changed {
-  const { rules, cabinet } = checked
-  return {
-    changed: { ...checked, rules: { ...rules, method: { ...rules.method, ...choices } } },
-    edit: { kind: 'override', ids: [cabinet.id], choices },
-  }
 }

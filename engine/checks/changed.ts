@@ -21,6 +21,15 @@ export function withInside(checked: Checked, interior: Interior): Changed {
   }
 }
 
+/** Built by other choices than its method has. */
+export function withChoices(checked: Checked, choices: Partial<MethodChoices>): Changed {
+  const { cabinet, rules } = checked
+  return {
+    changed: { ...checked, rules: { ...rules, method: { ...rules.method, ...choices } } },
+    edit: { kind: 'override', ids: [cabinet.id], choices },
+  }
+}
+
 /** With all its loose shelves fixed, or those of one of its bays, from 1 at the left. */
 export function withShelvesFixed(checked: Checked, bay: number | null = null): Changed {
   const { interior } = checked.cabinet
@@ -43,16 +52,12 @@ export function withPartition(checked: Checked): Changed | null {
 
 /** Of each board of the project that is thicker than its own, the thinnest first. */
 export function ofThicker(checked: Checked, choice: 'carcassMaterial' | 'frontMaterial') {
-  const { cabinet, rules } = checked
+  const { rules } = checked
   const before = rules.materials[rules.method[choice]]?.thickness ?? 0
   return valuesOf<Material>(rules.materials)
     .filter(({ thickness }) => thickness > before)
     .sort((a, b) => a.thickness - b.thickness || (a.id < b.id ? -1 : 1))
-    .map(({ id, name }) => {
-      const choices: Partial<MethodChoices> = { [choice]: id }
-      const changed = { ...checked, rules: { ...rules, method: { ...rules.method, ...choices } } }
-      return { name, changed, edit: { kind: 'override', ids: [cabinet.id], choices } as const }
-    })
+    .map(({ id, name }) => ({ name, ...withChoices(checked, { [choice]: id }) }))
 }
 
 /** The boards of a change; null where it cannot be built as well as before. */

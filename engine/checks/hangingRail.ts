@@ -10,7 +10,7 @@ import type { Nailers } from '../project/method'
 import { type Mm, settle } from '../units/length'
 import { withRole } from './boards'
 import { boringFindings } from './boring'
-import { builtWith } from './changed'
+import { builtWith, withChoices } from './changed'
 import { about, type Checked, FIXING_DEFERS, type Finding, type Remedy, withRemedy } from './finding'
 import { sayIn } from './say'
 
@@ -72,10 +72,7 @@ function stripsFor(lacking: readonly string[], checked: Checked): Remedy | null 
 
 /** Whether all that lack are there, and no more is told of the build and of its pin holes than before. */
 function areWellPlaced(nailers: Nailers, lacking: readonly string[], checked: Checked): boolean {
-  const { cabinet, rules } = checked
-  const edit = { kind: 'override', ids: [cabinet.id], choices: { nailers } } as const
-  const changed = { ...checked, rules: { ...rules, method: { ...rules.method, nailers } } }
-  const built = builtWith({ changed, edit }, checked)
+  const built = builtWith(withChoices(checked, { nailers }), checked)
   if (!built || boringFindings(built).length > boringFindings(checked).length) return false
   return lacking.every((name) => built.parts.some(({ role }) => role === `${name}Nailer`))
 }
