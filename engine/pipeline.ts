@@ -5,7 +5,7 @@ import { once, remember } from './basics/remember'
 import { betweenOf } from './between/betweenOf'
 import type { BuiltRun } from './between/run'
 import type { FrontFace } from './cabinets/board'
-import { methodOf, type Rules, withOverrides } from './cabinets/build'
+import { type Rules, rulesOf, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
 import type { FrontOpening } from './cabinets/frontOpening'
 import { cabinetFindings } from './checks/cabinetFindings'
@@ -243,13 +243,13 @@ interface Looked {
 const lookedAt = new WeakMap<readonly Part[], Looked>()
 
 function findingsOf({ cabinet, mark, parts, fronts, problems }: DerivedCabinet, project: Project): readonly Finding[] {
-  const { house, shop, display, materials } = project
+  const { house, shop, display } = project
   const wallHeight = find(project.walls, cabinet.wall)?.height ?? null
   const isUnderTop = hasTopOver(cabinet, project)
   const before = lookedAt.get(parts)
   const isKnown = before?.house === house && before.shop === shop && before.problems === problems
   if (isKnown && before.wallHeight === wallHeight && before.isUnderTop === isUnderTop) return before.findings
-  const rules = { method: methodOf(cabinet, project), materials, display, kick: project.between.kick }
+  const rules = rulesOf(cabinet, project)
   const checked: Checked = { cabinet, mark, parts, fronts, rules, display, house, shop, wallHeight, isUnderTop }
   const findings = [...buildFindings(problems, checked), ...cabinetFindings(checked)]
   lookedAt.set(parts, { house, shop, wallHeight, isUnderTop, problems, findings })

@@ -1,7 +1,8 @@
 import type { MaterialId } from '../basics/id'
 import type { Problem } from '../basics/problem'
 import type { Box } from '../geometry/box'
-import type { Between, Cabinet, Material } from '../project/document'
+import { methodOf } from '../project/builtBy'
+import type { Between, Cabinet, Material, Project } from '../project/document'
 import type { BuildMethod } from '../project/method'
 import type { LengthDisplay } from '../units/length'
 import type { Board, FrontFace } from './board'
@@ -31,4 +32,10 @@ export interface Rules {
   readonly kick?: Between['kick']
   /** How messages say a length; in millimetres when it is not given. */
   readonly display?: LengthDisplay
+}
+
+/** What a cabinet of a project is built from. */
+export function rulesOf(cabinet: Cabinet, project: Project): Rules {
+  const { materials, display, between } = project
+  return { method: methodOf(cabinet, project), materials, display, kick: between.kick }
 }

@@ -1,7 +1,7 @@
 import type { Interval } from '../geometry/interval'
 import { toCabinet } from '../geometry/placement'
 import type { Vec3 } from '../geometry/vector'
-import { type Mm, settle } from '../units/length'
+import { AS_SETTLED, type Mm, settle } from '../units/length'
 import type { Board, BoardRole } from './board'
 import { boxOf } from './boardBox'
 import { LEAST_WOOD } from './hinge'
@@ -53,14 +53,11 @@ export function nearestFree(
   return nearestOf(wish, [from, to, ...edges].filter(isFree), rather)
 }
 
-/** Wishes of two ends that differ by less were settled from either end by themselves: they are as near. */
-export const AS_NEAR: Mm = 0.002
-
 /** Of several places the one nearest to a wish; null of none. */
 export function nearestOf(wish: Mm, places: readonly Mm[], rather: 'low' | 'high'): Mm | null {
   const isNearer = (a: Mm, b: Mm) => {
     const nearer = Math.abs(a - wish) - Math.abs(b - wish)
-    return Math.abs(nearer) < AS_NEAR ? (rather === 'low' ? a < b : a > b) : nearer < 0
+    return Math.abs(nearer) < AS_SETTLED ? (rather === 'low' ? a < b : a > b) : nearer < 0
   }
   return places.reduce<Mm | null>((best, one) => (best === null || isNearer(one, best) ? one : best), null)
 }

@@ -1,6 +1,5 @@
 import type { Interval } from '../geometry/interval'
-import { type Mm, settle } from '../units/length'
-import { AS_NEAR } from './clearing'
+import { AS_SETTLED, type Mm, settle } from '../units/length'
 
 /** At which hand of a wish a place is rather, of two that are as near to it. */
 export type Hand = 'low' | 'high'
@@ -42,7 +41,7 @@ function pairOf<Place>(low: Place, high: Place, taken: readonly Place[], spread:
   const [first, last] = [near(low, taken, 'low', 0), near(high, taken, 'high', 0)]
   if (first === null || last === null || areApart(first, last, spread)) return [...placed(first), ...placed(last)]
   const farther = far(first, low) - far(last, high)
-  if (Math.abs(farther) < AS_NEAR) return aboutMiddle(between(low, high), taken, spread)
+  if (Math.abs(farther) < AS_SETTLED) return aboutMiddle(between(low, high), taken, spread)
   return farther < 0
     ? [first, ...placed(near(high, [...taken, first], 'high', 0))]
     : [...placed(near(low, [...taken, last], 'low', 0)), last]
@@ -59,11 +58,11 @@ function aboutMiddle<Place>(wish: Place, taken: readonly Place[], spread: Spread
 function eitherSide<Place>(wish: Place, taken: readonly Place[], { near, far }: Spread<Place>, least: Mm): Place[] {
   const [low, high] = [near(wish, taken, 'low', least), near(wish, taken, 'high', least)]
   if (low === null || high === null) return []
-  return far(low, high) < AS_NEAR ? [low] : [low, high]
+  return far(low, high) < AS_SETTLED ? [low] : [low, high]
 }
 
 function areApart<Place>(one: Place, other: Place, { far, room }: Spread<Place>): boolean {
-  return far(one, other) > room - AS_NEAR
+  return far(one, other) > room - AS_SETTLED
 }
 
 function placed<Place>(at: Place | null): Place[] {

@@ -2,7 +2,7 @@ import { counted } from '../basics/counted'
 import { PRACTICE } from '../basics/source'
 import type { Box } from '../geometry/box'
 import type { FrontScrews } from '../project/fixing'
-import { type Mm, settle } from '../units/length'
+import { AS_SETTLED, type Mm, settle } from '../units/length'
 import type { Board, BoardRole, FrontFace } from './board'
 import { boxOf } from './boardBox'
 import { boxFrontBehind, isMiddleIn } from './boxFront'
@@ -171,9 +171,6 @@ function boredIn({ boxFront, members, gap }: Drawer, depth: Mm, screws: Screws):
   }
 }
 
-/** Lengths are on a grid of 1/3200 mm, and the middle of two is up to half of that beside it: so much is no touch. */
-const HAIR: Mm = 0.002
-
 /** Whether a round hole lies in a board with wood all round it, and meets nothing that is worked on it. */
 function isFree(
   { x, y }: Place,
@@ -181,7 +178,7 @@ function isFree(
   z: { readonly from: Mm; readonly to: Mm },
   { box, rooms }: { readonly box: Box; readonly rooms: readonly Box[] },
 ): boolean {
-  const by = radius + LEAST_WOOD - HAIR
+  const by = radius + LEAST_WOOD - AS_SETTLED
   const isInside = x - by >= box.min.x && x + by <= box.max.x && y - by >= box.min.y && y + by <= box.max.y
   return (
     isInside &&

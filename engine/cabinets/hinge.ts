@@ -1,7 +1,7 @@
 import type { Interval } from '../geometry/interval'
 import { chartOf, hingesOfRow } from '../project/hingeChart'
 import type { HingeRules } from '../project/hingeRules'
-import { type Mm, settle } from '../units/length'
+import { AS_SETTLED, type Mm, settle } from '../units/length'
 
 /**
  * The height of a door, or the length of a flap along its hinges, and its weight in kg each ask for a number of hinges, and
@@ -9,12 +9,9 @@ import { type Mm, settle } from '../units/length'
  */
 export function hingesFor(height: Mm, kg: number, hinge: HingeRules): number {
   const chart = chartOf(hinge)
-  const row = chart.findIndex((one) => height < one.height + AS_HIGH && kg < one.weight)
+  const row = chart.findIndex((one) => height < one.height + AS_SETTLED && kg < one.weight)
   return hingesOfRow(row === -1 ? chart.length : row)
 }
-
-/** What is higher by less is so by how its ends were settled, each by itself. */
-const AS_HIGH: Mm = 0.002
 
 /** How the arm of a hinge is bent: for doors that cover a whole edge, that share one, that stand between the sides. */
 export type Arm = 'straight' | 'half' | 'inset'

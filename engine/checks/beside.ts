@@ -1,5 +1,6 @@
 import { once } from '../basics/remember'
 import type { FrontFace } from '../cabinets/board'
+import { rulesOf } from '../cabinets/build'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import { partsOf } from '../parts/partsOf'
 import { applyEdit } from '../project/apply'
@@ -186,8 +187,7 @@ function fillerIn({ edit }: Remedy, { cabinet: { id } }: Standing, side: Side, p
   const moved = find(after.cabinets, id)
   const filled = moved && gapFilled(after, moved, side)
   if (!moved || filled?.kind !== 'setBeside' || filled.beside.kind !== 'filler') return null
-  const { materials, display, between } = after
-  const rules = { method: methodOf(moved, after), materials, display, kick: between.kick }
+  const rules = rulesOf(moved, after)
   // What is in the cabinet and before it changes nothing of the width.
   const bare = { ...moved, front: { kind: 'open' }, interior: EMPTY, corner: null } as const
   const build = buildCabinet({ ...bare, beside: { ...moved.beside, [side]: filled.beside } }, rules)

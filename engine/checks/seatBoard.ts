@@ -2,7 +2,7 @@ import { type CabinetId, valuesOf } from '../basics/id'
 import { betweenOf } from '../between/betweenOf'
 import type { BuiltRun } from '../between/run'
 import { boxOf } from '../cabinets/boardBox'
-import { methodOf } from '../cabinets/build'
+import { rulesOf } from '../cabinets/build'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import type { Interval } from '../geometry/interval'
 import type { Part } from '../parts/part'
@@ -198,13 +198,10 @@ function stiffnessOf({ materials }: Project, parts: readonly Part[]): Stretch['b
 
 /** The boards of a bench after a change of it; null where it cannot be built as well as before. */
 function rebuilt(before: Cabinet, after: Cabinet, project: Project): readonly Part[] | null {
-  const { materials, display } = project
-  const rulesOf = (cabinet: Cabinet) => {
-    return { method: methodOf(cabinet, project), materials, display, kick: project.between.kick }
-  }
-  const build = buildCabinet(after, rulesOf(after))
-  if (build.problems.length > buildCabinet(before, rulesOf(before)).problems.length) return null
-  return partsOf(build, rulesOf(after))
+  const rules = rulesOf(after, project)
+  const build = buildCabinet(after, rules)
+  if (build.problems.length > buildCabinet(before, rulesOf(before, project)).problems.length) return null
+  return partsOf(build, rules)
 }
 
 /** A partition in the middle of the bench where the board gives most, where there is none, and the board holds then. */

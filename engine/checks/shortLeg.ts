@@ -1,4 +1,4 @@
-import { methodOf } from '../cabinets/build'
+import { rulesOf } from '../cabinets/build'
 import { lackingOfLegs } from '../cabinets/cornerCarcass'
 import type { Cabinet, Project } from '../project/document'
 import type { CabinetShape, Edit } from '../project/edit'
@@ -51,8 +51,7 @@ function longerLegs(cabinet: Cabinet, project: Project): Remedy | null {
 
 /** The cabinet with both legs long enough, still in its corner; null where no length is. */
 function grown(cabinet: Cabinet, project: Project): Cabinet | null {
-  const { materials, display, between } = project
-  const rules = { method: methodOf(cabinet, project), materials, display, kick: between.kick }
+  const rules = rulesOf(cabinet, project)
   let longer = cabinet
   for (let round = 0; round < ROUNDS; round++) {
     const lacking = lackingOfLegs(longer, rules)

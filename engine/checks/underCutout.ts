@@ -3,7 +3,7 @@ import { listed } from '../basics/listed'
 import type { BuiltRun } from '../between/run'
 import type { Board, BoardRole } from '../cabinets/board'
 import { boxOf } from '../cabinets/boardBox'
-import { methodOf } from '../cabinets/build'
+import { methodOf, rulesOf } from '../cabinets/build'
 import { buildCabinet } from '../cabinets/buildCabinet'
 import { ROLE_NAMES } from '../cabinets/role'
 import { type Box, boxOver } from '../geometry/box'
@@ -135,9 +135,8 @@ function withFrontRail(
   return { label: `Make the top of ${mark} a front rail`, edit }
 }
 
-function isFree(cabinet: Cabinet, method: BuildMethod, room: Box, { materials, display, between }: Project): boolean {
-  const rules = { method, materials, display, kick: between.kick }
-  return inTheWay(buildCabinet(cabinet, rules).boards, room).length === 0
+function isFree(cabinet: Cabinet, method: BuildMethod, room: Box, project: Project): boolean {
+  return inTheWay(buildCabinet(cabinet, { ...rulesOf(cabinet, project), method }).boards, room).length === 0
 }
 
 function railWidth(top: BaseTop, { display }: Project): Mm {

@@ -14,6 +14,9 @@ export function settle(length: Mm): Mm {
   return Math.round(length * TICKS_PER_MM) / TICKS_PER_MM + 0
 }
 
+/** Lengths that were settled each by itself may differ by less though they are meant to be equal. */
+export const AS_SETTLED: Mm = 0.002
+
 export function ticks(length: Mm): number {
   return Math.round(length * TICKS_PER_MM)
 }
