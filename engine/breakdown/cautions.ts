@@ -4,7 +4,7 @@ import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { formatWeight } from '../units/weight'
 import { boardWeight } from './lift'
 import { roughCutOf } from './rough'
-import { isWithin } from './tool'
+import { gripFor } from './tool'
 import { nameList } from './wording'
 import type { Work } from './work'
 
@@ -102,12 +102,14 @@ function reachCautions(work: Work, shop: Shop, say: Say): string[] {
 }
 
 /** One piece can be ripped from its other edge, once that is straight: the guides then hold what falls away. */
-function aroundReach({ task, takes, size, cuts }: Work, { guides, kerf }: Shop, say: Say): string {
+function aroundReach({ task, takes, size, cuts }: Work, shop: Shop, say: Say): string {
   const line = 'follow a line, with the piece held down'
-  const other = settle(takes.width - takes.rough.high - size - kerf)
-  if (cuts !== 1 || task.direction !== 'rip' || !isWithin(other, guides)) return line
+  const other = settle(takes.width - takes.rough.high - size - shop.kerf)
+  const grip = gripFor('rip', other, takes.length, shop)
+  if (cuts !== 1 || task.direction !== 'rip' || other <= 0 || grip.tool !== 'guides') return line
   const straighten = takes.rough.high > 0 ? `straighten the far edge by ${say(takes.rough.high)} and ` : ''
-  return `${line}; or, from the other side, ${straighten}set the guides to ${say(other)}`
+  const wearing = grip.hasAttachment ? ', with their attachment on,' : ''
+  return `${line}; or, from the other side, ${straighten}set the guides${wearing} to ${say(other)}`
 }
 
 function benchCautions(work: Work, shop: Shop, say: Say): string[] {

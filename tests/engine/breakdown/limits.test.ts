@@ -85,6 +85,25 @@ describe('a rip that is narrower than the guides reach', () => {
   })
 })
 
+describe('a rip that is wider than the guides reach', () => {
+  const WIDE = rip(crosscut(part('W'), WASTE), OFFCUT)
+
+  it('is made from the other side with their attachment where little falls away', () => {
+    const [, rip] = stepsIn({}, { W: [1000, 1150] }, WIDE)
+    // 1220 - 10 low - 10 high - 1150 - 3
+    expect(rip!.cautions.at(-1)).toBe(
+      '1150 mm is wider than the guides reach (650 mm): follow a line, with the piece held down; or, from the other side, straighten the far edge by 10 mm and set the guides, with their attachment on, to 47 mm.',
+    )
+  })
+
+  it('follows a line where they have none', () => {
+    const [, rip] = stepsIn({ narrowRips: null }, { W: [1000, 1150] }, WIDE)
+    expect(rip!.cautions.at(-1)).toBe(
+      '1150 mm is wider than the guides reach (650 mm): follow a line, with the piece held down.',
+    )
+  })
+})
+
 describe('a strip that is too heavy to be carried to the bench', () => {
   // 2.44 m x 0.64 m x 0.018 m x 685 kg/m3 = 19.3 kg
   const STRIP = rip(crosscut(part('A'), part('A'), OFFCUT), OFFCUT)
