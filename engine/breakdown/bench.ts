@@ -2,6 +2,7 @@ import { assert } from '../basics/assert'
 import type { Shop } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { bareName } from './cutAway'
+import { bearsItsName } from './names'
 import type { Future } from './stage'
 import type { Child, Group, Task } from './task'
 import { gripFor } from './tool'
@@ -16,7 +17,7 @@ interface Standing {
   done: Mm
   left: Mm
   isPrepared: boolean
-  /** Whether its number is written on a sheet yet. */
+  /** Whether its name is written on it yet. */
   isNamed: boolean
   groups: Group[]
   tail: readonly Group[]
@@ -74,7 +75,7 @@ export class Bench {
     const before = this.spots.get(task.name)
     const spot = before ?? { x: 0, y: 0 }
     const isPrepared = task.trim === 0
-    const isNamed = before !== undefined
+    const isNamed = before !== undefined || bearsItsName(task.name, task.sheet)
     const standing = {
       task,
       spot,

@@ -25,3 +25,8 @@ export function letter(at: number): string {
   const last = String.fromCharCode(97 + (at % 26))
   return at < 26 ? last : letter(Math.floor(at / 26) - 1) + last
 }
+
+/** Whether a piece has its name written on it when it is taken up: not a sheet, nor one of several pieces of one name. */
+export function bearsItsName(name: string, sheet: number): boolean {
+  return name !== `sheet ${sheet}` && !/ \(\d+\)$/.test(name)
+}

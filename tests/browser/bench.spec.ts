@@ -56,6 +56,9 @@ test('a damage that is off its sheet is refused, and nothing is changed', async 
   await button(shop, 'Start cutting').click({ timeout: 30_000 })
   const bench = shop.getByRole('dialog', { name: 'At the bench' })
   await bench.getByRole('button', { name: 'Something went wrong' }).click()
+  // With no part cut, none can be spoiled: the form opens on boards.
+  await expect(bench.getByLabel('From its first edge')).toBeVisible()
+  await bench.getByRole('button', { name: 'A part is spoiled' }).click()
   await expect(bench).toContainText('No part is cut yet')
   await bench.getByRole('button', { name: 'A board is damaged' }).click()
   await bench.getByLabel('From its first edge').fill('50000')

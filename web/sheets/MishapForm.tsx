@@ -43,7 +43,7 @@ interface MishapFormProps {
 
 /** What went wrong is told, and the rest is planned again; what is cut stays cut. */
 export function MishapForm({ cutting, inHand, onDone }: MishapFormProps) {
-  const [kind, setKind] = useState<Kind>('spoiled')
+  const [kind, setKind] = useState<Kind>(() => (partsCut(cutting).length > 0 ? 'spoiled' : 'damaged'))
   const asking = useAsking(cutting, onDone)
   const form = { cutting, isBusy: asking.isBusy, onMishap: asking.ask }
   if (asking.proposed) {

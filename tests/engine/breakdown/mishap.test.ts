@@ -73,6 +73,18 @@ describe('the next mishap', () => {
     expect(named('rest of sheet 1 (2)')).toContain('1RR1')
   })
 
+  it('asks for a name on a sheet and on one of two pieces of one name, and on no piece that bears it', () => {
+    const written = (name: string) => {
+      const rough = { start: 10, low: 10, end: 10, high: 10 }
+      const atHand = new Map([['s1', { names: [name, name], rough }]])
+      return breakdownOf({ ...INPUT, atHand }).steps.flatMap(({ write }) => write)
+    }
+    expect(written('sheet 1')).toContain('sheet 1')
+    expect(written('1c (2)')).toContain('1c (2)')
+    expect(written('1c')).not.toContain('1c')
+    expect(written('rest of sheet 1')).not.toContain('rest of sheet 1')
+  })
+
   it('begins what it tells of a damaged rest with a capital, as of a sheet', () => {
     const first = breakdownOf(INPUT).steps.findIndex(({ leaves }) =>
       leaves.some(({ name }) => name.startsWith('rest of')),
