@@ -1,7 +1,7 @@
 import type { Random } from '../basics/random'
 import { Columns, DUST, kindsOf, type WeighedSheet } from './columns'
 import type { Goal } from './goal'
-import type { Lot } from './lot'
+import { isRepeated, type Lot } from './lot'
 import type { PatternSheet } from './pattern'
 import type { Plan } from './plan'
 import type { Programme } from './programme'
@@ -24,6 +24,12 @@ const OPEN = [0.4, 0.3, 0.5, 0.25]
  * must still be so in the end: most of its sheets lead nowhere (found by trial).
  */
 const TIGHT = { over: 0.4, rounds: 3, choices: 3, kept: 0.3 }
+/**
+ * Where parts repeat, as many sheets of a tight programme are left open as have so much left over each, by turns some
+ * more, within a least number and a most share of all; looking for new sheets less often leaves time for more dives
+ * (found by trial).
+ */
+const REPEATED = { over: 0.025, more: [0, 1, 2], least: 3, most: 0.6, rounds: 2 }
 /** What telling demands apart may have taken from a whole sheet. */
 const WHOLE_DUST = 1e-4
 /** So far luck may change which sheet comes first, so that the next dive goes elsewhere. */
@@ -44,12 +50,14 @@ export function* diveFrom(
   turn: number,
 ): Generator<null, Goal> {
   const count = plan.boards.length - 1
-  const most = Math.ceil(count * (1 - OPEN[turn % OPEN.length]!))
   const over = count - programme.value
   const isTight = over < TIGHT.over
+  const repeats = isRepeated(lot)
+  const most = count - openOf(count, over, turn, repeats)
+  const rounds = !isTight ? 1 : repeats ? REPEATED.rounds : TIGHT.rounds
   const dive = new Dive(lot, programme, plan)
   while (dive.settled.length < most && !dive.isDone()) {
-    const weighed = dive.weighed(patterns, isTight ? TIGHT.rounds : 1)
+    const weighed = dive.weighed(patterns, rounds)
     if (weighed.length === 0) break
     yield null
     const whole = wholeOf(weighed, isTight)
@@ -65,6 +73,14 @@ export function* diveFrom(
   }
   look.work += dive.columns.work
   return goalOf(lot, dive.settled, count)
+}
+
+/** How many sheets a dive leaves open at least. */
+function openOf(count: number, over: number, turn: number, repeats: boolean): number {
+  if (over >= TIGHT.over || !repeats) return Math.floor(count * OPEN[turn % OPEN.length]!)
+  const more = REPEATED.more[turn % REPEATED.more.length]!
+  const open = Math.max(REPEATED.least, Math.round(over / REPEATED.over)) + more
+  return Math.min(open, Math.floor(REPEATED.most * count))
 }
 
 /** What is settled, and the programme of the parts that are left. */

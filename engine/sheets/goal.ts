@@ -9,6 +9,8 @@ export interface Goal {
   readonly pool: readonly number[]
   /** Whether a part without a place counts as one, however large it is: where the sheets run short, small ones go first. */
   readonly isCounted?: boolean
+  /** What an area of each kind counts at first while it has no place; one where this is left out. */
+  readonly urgency?: Float64Array
 }
 
 /** Above so many kinds of sheet only single exchanges are tried. */

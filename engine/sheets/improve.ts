@@ -30,6 +30,13 @@ const SETTLING_WORK = 60_000_000
 const NOTHING: Plan = { boards: [], left: [] }
 /** Where the programme takes nearly as much as the sheets that are hoped for, rounding it leads nowhere. */
 const LEAST_SLACK = 0.05
+/**
+ * Where parts repeat most of the budget is well spent on rounding, nearly to where nothing is left over. After each dive
+ * the search has so much work on the sheets that are left open, and with each a part of it more (found by trial).
+ */
+const REPEATED = { share: 0.8, leastSlack: 0.015, work: 6_000_000, more: 0.3 }
+/** So much of what a part counts for in that search is what it costs in the programme, the rest is its area. */
+const BY_PRICE = 0.8
 
 /**
  * Better and better plans: first fewer or cheaper sheets, as long as the bound leaves hope and the budget (rests looked
@@ -72,7 +79,7 @@ export function* improve(
   const settle = function* (programme: Programme): Generator<Known | null> {
     if (isBest(best.plan, lot, best.bound)) return
     const work = Math.min(SETTLING_WORK, SETTLING_SHARE * budget)
-    const { plan, isNone } = yield* settledExactly(lot, patternsOf(lot)!, programme, best, work)
+    const { plan, isNone } = yield* settledExactly(lot, programme.patterns, programme, best, work)
     if (plan) best = { ...best, plan }
     else if (isNone) best = { ...best, bound: best.plan.boards.length }
     if (plan || isNone) yield best
@@ -89,7 +96,8 @@ export function* improve(
   if (programme) yield* lift(programme)
   if (programme) yield* settle(programme)
   if (programme && !repeats) yield* searchOn(LATE_SHARE * budget)
-  if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: DIVE_SHARE * budget }))
+  const share = repeats ? REPEATED.share : DIVE_SHARE
+  if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: share * budget }))
   yield* searchOn(budget)
   const work = Math.min(GOAL_WORK, budget * GOAL_SHARE)
   for (const goal of lot.goals) {
@@ -117,21 +125,30 @@ function* divedFrom(
   { dives, work }: { readonly dives: number; readonly work: number },
 ): Generator<Plan | null> {
   const { lot, look } = saw
-  if (lot.stocks.length > 1 || known.plan.boards.length - 1 - programme.value < LEAST_SLACK) return
-  const patterns = patternsOf(lot)!
+  const repeats = isRepeated(lot)
+  const over = known.plan.boards.length - 1 - programme.value
+  if (lot.stocks.length > 1 || over < (repeats ? REPEATED.leastSlack : LEAST_SLACK)) return
   const until = look.work + work
+  const urgency = repeats ? urgencyOf(lot, programme) : undefined
   let best = known.plan
-  for (let turn = 0; turn < dives && !isBest(best, lot, known.bound); turn++) {
-    const { boards, pool } = yield* diveFrom(lot, patterns, programme, best, saw, turn)
+  for (let turn = 0; turn < dives && look.work < until && !isBest(best, lot, known.bound); turn++) {
+    const { boards, pool } = yield* diveFrom(lot, programme.patterns, programme, best, saw, turn)
     if (boards.length === 0) continue
     const settled = boards.filter(({ used }) => used > 0)
     const open = boards.filter(({ used }) => used === 0)
-    const slice = look.work + (until - look.work) / (dives - turn)
-    const found = pool.length === 0 ? NOTHING : yield* reach(saw, { boards: open, pool }, slice, best)
+    const left = until - look.work
+    const slice = repeats ? Math.min(left, REPEATED.work * (1 + turn * REPEATED.more)) : left / (dives - turn)
+    const goal = { boards: open, pool, urgency }
+    const found = pool.length === 0 ? NOTHING : yield* reach(saw, goal, look.work + slice, best)
     if (!found) continue
     best = { boards: [...settled, ...found.boards], left: [] }
     yield best
   }
+}
+
+/** What an area of each kind counts where a part counts by what it costs in a programme, and a little by its area. */
+function urgencyOf({ kinds, sheetArea }: Lot, { prices }: Programme): Float64Array {
+  return prices.map((price, kind) => 1 - BY_PRICE + (BY_PRICE * price * sheetArea) / kinds[kind]!.area)
 }
 
 function goalSearch(goal: JobGoal, work: number) {
@@ -179,7 +196,7 @@ function* saveSheets(saw: Saw, first: Plan, bound: () => number, budget: number)
 function* reach(saw: Saw, goal: Goal, until: number, now: Plan): Generator<null, Plan | null> {
   const { lot, look, random, chunk } = saw
   if (goal.boards.length === 0) return null
-  const search = new Search(lot, goal.boards, goal.pool, look, random, null, goal.isCounted)
+  const search = new Search(lot, goal.boards, goal.pool, look, random, null, goal.isCounted, null, goal.urgency)
   let next = look.work + chunk
   while (look.work < until) {
     search.turn()

@@ -9,6 +9,8 @@ export interface Programme {
   readonly bound: number
   /** So many sheets it takes in fractions. */
   readonly value: number
+  /** What its sheets are priced by. */
+  readonly patterns: Patterns
   /** The sheets that it chooses from. */
   readonly columns: Columns
   /** What the parts cost at the best bound so far, in sheets: no sheet is worth more than one. */
@@ -69,6 +71,7 @@ export function* programmeOf(
   const known = (): Programme => ({
     bound: Math.ceil(best - DUST),
     value: solved?.value ?? Infinity,
+    patterns,
     columns,
     prices: calm.map((price) => price * scale),
   })

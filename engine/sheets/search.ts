@@ -80,13 +80,15 @@ export class Search {
     private readonly isCounted = false,
     /** Rips sheets anew half the time instead of ruining them; not where it is left out. */
     private readonly strips: BestStrips | null = null,
+    /** What an area of each kind counts at first while it is homeless. */
+    urgency: Float64Array | null = null,
   ) {
     this.boards = [...boards]
     this.pool = [...pool]
     for (const board of this.boards) board.stamp = 0
     this.sizes = new Float64Array(lot.kinds.length)
     this.refused = new Int32Array(lot.kinds.length)
-    this.urgency = new Float64Array(lot.kinds.length).fill(1)
+    this.urgency = urgency?.slice() ?? new Float64Array(lot.kinds.length).fill(1)
     this.share = meanArea(lot)
     this.cost = this.costNow()
     this.late = new Float64Array(LATE).fill(this.cost)

@@ -5,6 +5,7 @@ import { lotsOf } from '../../../engine/sheets/lot'
 import { firstPlan } from '../../../engine/sheets/plan'
 import { sawFor } from '../../../engine/sheets/saw'
 import { patternsOf } from '../../../engine/sheets/staged'
+import { sheetCount } from '../../../engine/sheets/tally'
 import { verify } from '../../../engine/sheets/verify'
 import { kitchenJob } from '../../bench/jobs'
 import { endOf, programmeFor, provedAnswer } from './programmes'
@@ -43,6 +44,19 @@ describe('settling what a programme takes', () => {
   ])('finds the fewest sheets of kitchens on those that are left open: $parts parts, seed $seed', ({ parts, seed }) => {
     const job = { ...kitchenJob(parts, seed), seconds: 5 }
     const answer = provedAnswer(job)
+    expect(verify(job, answer)).toEqual([])
+  })
+
+  // These leave over from a thirtieth to a quarter of a sheet in all.
+  it.each([
+    { parts: 150, seed: 6, sheets: 15 },
+    { parts: 150, seed: 40, sheets: 15 },
+    { parts: 150, seed: 59, sheets: 12 },
+    { parts: 80, seed: 19, sheets: 7 },
+  ])('comes to $sheets sheets for $parts parts in the work of half a second, seed $seed', ({ parts, seed, sheets }) => {
+    const job = { ...kitchenJob(parts, seed), seconds: 0.5 }
+    const answer = provedAnswer(job)
+    expect(sheetCount(answer)).toBe(sheets)
     expect(verify(job, answer)).toEqual([])
   })
 })
