@@ -29,7 +29,7 @@ const TIGHT = { over: 0.4, rounds: 3, choices: 3, kept: 0.3 }
  * more, within a least number and a most share of all; looking for new sheets less often leaves time for more dives
  * (found by trial).
  */
-const REPEATED = { over: 0.025, more: [0, 1, 2], least: 3, most: 0.6, rounds: 2 }
+const REPEATED = { over: 0.025, more: [0, 1, 2], least: 3, most: 0.4, rounds: 2 }
 /** What telling demands apart may have taken from a whole sheet. */
 const WHOLE_DUST = 1e-4
 /** So far luck may change which sheet comes first, so that the next dive goes elsewhere. */
@@ -79,8 +79,8 @@ export function* diveFrom(
 function openOf(count: number, over: number, turn: number, repeats: boolean): number {
   if (over >= TIGHT.over || !repeats) return Math.floor(count * OPEN[turn % OPEN.length]!)
   const more = REPEATED.more[turn % REPEATED.more.length]!
-  const open = Math.max(REPEATED.least, Math.round(over / REPEATED.over)) + more
-  return Math.min(open, Math.floor(REPEATED.most * count))
+  const most = Math.floor(REPEATED.most * count)
+  return Math.max(REPEATED.least, Math.min(Math.round(over / REPEATED.over), most)) + more
 }
 
 /** What is settled, and the programme of the parts that are left. */

@@ -32,9 +32,10 @@ const NOTHING: Plan = { boards: [], left: [] }
 const LEAST_SLACK = 0.05
 /**
  * Where parts repeat most of the budget is well spent on rounding, nearly to where nothing is left over. After each dive
- * the search has so much work on the sheets that are left open, and with each a part of it more (found by trial).
+ * the search has such a part of that work for the sheets that are left open, but no less than so much, and after each a
+ * part of it more (found by trial).
  */
-const REPEATED = { share: 0.8, leastSlack: 0.015, work: 6_000_000, more: 0.3 }
+const REPEATED = { share: 0.8, leastSlack: 0.015, part: 1 / 20, leastWork: 6_000_000, more: 0.3 }
 /** So much of what a part counts for in that search is what it costs in the programme, the rest is its area. */
 const BY_PRICE = 0.8
 
@@ -130,6 +131,7 @@ function* divedFrom(
   if (lot.stocks.length > 1 || over < (repeats ? REPEATED.leastSlack : LEAST_SLACK)) return
   const until = look.work + work
   const urgency = repeats ? urgencyOf(lot, programme) : undefined
+  const own = Math.max(REPEATED.leastWork, REPEATED.part * work)
   let best = known.plan
   for (let turn = 0; turn < dives && look.work < until && !isBest(best, lot, known.bound); turn++) {
     const { boards, pool } = yield* diveFrom(lot, programme.patterns, programme, best, saw, turn)
@@ -137,7 +139,7 @@ function* divedFrom(
     const settled = boards.filter(({ used }) => used > 0)
     const open = boards.filter(({ used }) => used === 0)
     const left = until - look.work
-    const slice = repeats ? Math.min(left, REPEATED.work * (1 + turn * REPEATED.more)) : left / (dives - turn)
+    const slice = repeats ? Math.min(left, own * (1 + turn * REPEATED.more)) : left / (dives - turn)
     const goal = { boards: open, pool, urgency }
     const found = pool.length === 0 ? NOTHING : yield* reach(saw, goal, look.work + slice, best)
     if (!found) continue
