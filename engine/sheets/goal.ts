@@ -3,7 +3,7 @@ import type { Lot, StockKind } from './lot'
 import { sheetsAskedFor, stockForSheet } from './pinned'
 import { costOf, type Plan } from './plan'
 
-/** What a search sets out from: fewer or cheaper sheets than now, and parts that must find their place on them. */
+/** What a search sets out from: sheets, often fewer or cheaper than now, and parts that must find their place on them. */
 export interface Goal {
   readonly boards: readonly Board[]
   readonly pool: readonly number[]

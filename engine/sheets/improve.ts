@@ -198,7 +198,7 @@ function* saveSheets(saw: Saw, first: Plan, bound: () => number, budget: number)
 function* reach(saw: Saw, goal: Goal, until: number, now: Plan): Generator<null, Plan | null> {
   const { lot, look, random, chunk } = saw
   if (goal.boards.length === 0) return null
-  const search = new Search(lot, goal.boards, goal.pool, look, random, null, goal.isCounted, null, goal.urgency)
+  const search = new Search(lot, goal, look, random)
   let next = look.work + chunk
   while (look.work < until) {
     search.turn()

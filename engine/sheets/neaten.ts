@@ -34,16 +34,8 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
   const freed = (board: Board) => (board.isHeld ? release(copyOf(board), lot) : board)
   look.fuss = count
   const strips = partsIn(lot) >= MANY_PARTS ? new BestStrips(lot, count, random) : null
-  const search = new Search(
-    lot,
-    isOffcutKept ? withOffcutKept(first.boards, saw) : first.boards,
-    [],
-    look,
-    random,
-    cost,
-    false,
-    strips,
-  )
+  const boards = isOffcutKept ? withOffcutKept(first.boards, saw) : first.boards
+  const search = new Search(lot, { boards, pool: [] }, look, random, cost, strips)
   let best = now
   let turns = 0
   let next = look.work + chunk

@@ -1,6 +1,7 @@
 import type { Random } from '../basics/random'
 import type { BestStrips } from './bestStrips'
 import { type Board, copyOf, listParts, RIP, type Twig, tidy } from './cutTree'
+import type { Goal } from './goal'
 import type { Lot } from './lot'
 import { findSpot, type Look, putAt, type Spot } from './spot'
 
@@ -66,25 +67,23 @@ export class Search {
   private readonly urgency: Float64Array
   /** What a part counts where all count alike. */
   private readonly share: number
+  /** Whether what is homeless is counted by parts, and the smallest are placed first. */
+  private readonly isCounted: boolean
   private readonly spot: Spot = { board: 0, rest: 0, turned: false, across: false, loss: Infinity }
 
   constructor(
     private readonly lot: Lot,
-    boards: readonly Board[],
-    pool: readonly number[],
+    { boards, pool, isCounted = false, urgency }: Goal,
     private readonly look: Look,
     private readonly random: Random,
     /** What else a state costs, in sheets. */
     private readonly aside: ((boards: readonly Board[]) => number) | null = null,
-    /** Whether what is homeless is counted by parts, and the smallest are placed first. */
-    private readonly isCounted = false,
     /** Rips sheets anew half the time instead of ruining them; not where it is left out. */
     private readonly strips: BestStrips | null = null,
-    /** What an area of each kind counts at first while it is homeless. */
-    urgency: Float64Array | null = null,
   ) {
     this.boards = [...boards]
     this.pool = [...pool]
+    this.isCounted = isCounted
     for (const board of this.boards) board.stamp = 0
     this.sizes = new Float64Array(lot.kinds.length)
     this.refused = new Int32Array(lot.kinds.length)
