@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test'
-import { button, expect, goTo, notice, openTab, test, type } from './shop'
+import { button, expect, goTo, notice, openTab, pickBoard, test, type } from './shop'
 
 test.describe.configure({ timeout: 90_000 })
 
@@ -25,13 +25,7 @@ test('a board comes from the sheet that is chosen for it, and stays on it while 
   // One layout after another is waited for.
   test.slow()
   await openSheets(shop)
-  // A better layout may come between the look and the click, and put another board under it.
-  await expect(async () => {
-    await board(shop, 'B3-LS').first().click()
-    await expect(shop.getByRole('tabpanel', { name: 'Sheets' }).getByText('B3-LS', { exact: true })).toBeVisible({
-      timeout: 1000,
-    })
-  }).toPass({ timeout: 20_000 })
+  await pickBoard(shop, 'B3-LS')
   const choice = shop.getByLabel('From sheet')
   await expect(choice.locator('option').first()).toHaveText('any sheet')
   const number = (await board(sheet(shop, 2), 'B3-LS').count()) > 0 ? 3 : 2

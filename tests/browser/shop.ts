@@ -122,6 +122,21 @@ export async function startProject(page: Page, unit: 'Millimetres' | 'Inches'): 
   await expect(cabinets(page)).toHaveCount(0)
 }
 
+/**
+ * Picks a board on the sheets of Design. A better layout may come between the look and the click, and put another board
+ * under it: then it is picked again.
+ */
+export async function pickBoard(page: Page, mark: string): Promise<void> {
+  const sheets = page.getByRole('tabpanel', { name: 'Sheets' })
+  await expect(async () => {
+    await sheets
+      .getByRole('button', { name: new RegExp(`\\b${mark}\\b`) })
+      .first()
+      .click()
+    await expect(sheets.getByText(mark, { exact: true })).toBeVisible({ timeout: 1000 })
+  }).toPass({ timeout: 20_000 })
+}
+
 /** Picks what the countertops of the project are made of, with nothing chosen on the wall, and folds the page of it again. */
 export async function pickTop(page: Page, board: string): Promise<void> {
   await page.locator('section[aria-label^="Elevation"]').focus()

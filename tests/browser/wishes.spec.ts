@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test'
 import { writeProject } from '../../engine/project/schema'
 import { fortyCabinets } from '../../engine/samples/workshop'
-import { button, cabinet, expect, goTo, notice, openFile, openTab, test, type } from './shop'
+import { button, cabinet, expect, goTo, notice, openFile, openTab, pickBoard, test, type } from './shop'
 
 test.describe.configure({ timeout: 90_000 })
 
@@ -97,7 +97,7 @@ test('a board comes from the sheet that is chosen for it', async ({ shop }) => {
   await button(shop, 'Add an offcut of 18 mm birch ply').click()
   await goTo(shop, 'Design')
   await openSheets(shop)
-  await shop.getByRole('button', { name: /B3-LS/ }).first().click()
+  await pickBoard(shop, 'B3-LS')
   await shop.getByLabel('Cut from').selectOption({ label: 'the offcut 1220 × 610 mm, 1 on hand' })
   await openSheets(shop)
   const offcut = shop.locator('figure', { hasText: 'Offcut of 18 mm birch ply' })
