@@ -6,6 +6,7 @@ import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { isStillWood } from './atHand'
 import type { FloorPiece } from './floor'
 import type { Damage } from './mishapKinds'
+import { isSheetName } from './names'
 import { type BreakdownInput, worksOf } from './steps'
 import { sizeWith } from './task'
 import { walksOf } from './walks'
@@ -59,7 +60,7 @@ function sheetOf(input: BreakdownInput, floor: readonly FloorPiece[], number: nu
   const isFree = floor.some(({ sheet }) => sheet === number)
   if (walk && !isFree) return bad(notFreed(input, walk.name) ?? `There is no piece ${walk.name} at hand.`)
   if (walk) return good({ name: walk.name, sheet: number, ...sizeWith(walk.root, walk.rough), piece: null })
-  const sheets = walks.filter(({ name, sheet }) => name === `sheet ${sheet}`)
+  const sheets = walks.filter(({ name, sheet }) => isSheetName(name, sheet))
   const [first, last] = [sheets[0]?.sheet, sheets.at(-1)?.sheet]
   const known = first === undefined ? 'none is laid out' : `they go from ${first} to ${last}`
   return bad(`There is no sheet ${number}; ${known}.`)

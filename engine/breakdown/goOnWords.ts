@@ -3,6 +3,7 @@ import type { PartId } from '../basics/id'
 import type { CutRow } from '../cutlist/row'
 import type { Kept } from './keep'
 import type { Replan } from './mishap'
+import { isSheetName } from './names'
 import type { BreakdownInput } from './steps'
 import { partsIn } from './task'
 import { walksOf } from './walks'
@@ -105,7 +106,7 @@ function placesOf(input: BreakdownInput, parts: readonly PartId[]): PlaceOfParts
       const { part, mark } = dealt(piece)
       return part !== null && wanted.has(part) ? [mark] : []
     })
-    const isSheet = name === `sheet ${sheet}`
+    const isSheet = isSheetName(name, sheet)
     const isNew = isSheet && sheet >= (input.firstSheet ?? 1)
     return marks.length === 0 ? [] : [{ name, isSheet, isNew, marks }]
   })

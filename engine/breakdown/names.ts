@@ -16,7 +16,7 @@ export function nameOf(held: Named, at: number, sheet: number): string {
  * were given already, so there come 1R1, 1R2; of a second piece of one name 1RR1.
  */
 function stemOf(name: string, sheet: number): string {
-  if (name === `sheet ${sheet}`) return String(sheet)
+  if (isSheetName(name, sheet)) return String(sheet)
   const [, rest = '', bare = name, count = '1'] = /^((?:rest of )*)(?:sheet )?(.*?)(?: \((\d+)\))?$/.exec(name) ?? []
   return bare + 'R'.repeat(rest.length / 'rest of '.length + Number(count) - 1)
 }
@@ -26,7 +26,12 @@ export function letter(at: number): string {
   return at < 26 ? last : letter(Math.floor(at / 26) - 1) + last
 }
 
+/** Whether a piece is called as the sheet is that it comes from. */
+export function isSheetName(name: string, sheet: number): boolean {
+  return name === `sheet ${sheet}`
+}
+
 /** Whether a piece has its name written on it when it is taken up: not a sheet, nor one of several pieces of one name. */
 export function bearsItsName(name: string, sheet: number): boolean {
-  return name !== `sheet ${sheet}` && !/ \(\d+\)$/.test(name)
+  return !isSheetName(name, sheet) && !/ \(\d+\)$/.test(name)
 }

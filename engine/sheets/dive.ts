@@ -43,7 +43,6 @@ const LUCK = { tight: 0.5, easy: 0.2 }
  */
 export function* diveFrom(
   lot: Lot,
-  patterns: Patterns,
   programme: Programme,
   plan: Plan,
   { random, look }: Saw,
@@ -57,7 +56,7 @@ export function* diveFrom(
   const rounds = !isTight ? 1 : repeats ? REPEATED.rounds : TIGHT.rounds
   const dive = new Dive(lot, programme, plan)
   while (dive.settled.length < most && !dive.isDone()) {
-    const weighed = dive.weighed(patterns, rounds)
+    const weighed = dive.weighed(programme.patterns, rounds)
     if (weighed.length === 0) break
     yield null
     const whole = wholeOf(weighed, isTight)

@@ -4,7 +4,6 @@ import type { Lot } from './lot'
 import type { Known, Plan } from './plan'
 import { canBeSettled, MOST_OVER, type Programme } from './programme'
 import { goalOf } from './settledSheets'
-import type { Patterns } from './staged'
 
 /** Every part has a price at least: so much of the price is by area. */
 const BY_AREA = 0.002
@@ -28,8 +27,7 @@ const OPEN: Settled = { plan: null, isNone: false }
  */
 export function* settledExactly(
   lot: Lot,
-  patterns: Patterns,
-  { prices: own, value }: Programme,
+  { prices: own, value, patterns }: Programme,
   { plan }: Known,
   work: number,
 ): Generator<null, Settled> {

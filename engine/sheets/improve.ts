@@ -80,7 +80,7 @@ export function* improve(
   const settle = function* (programme: Programme): Generator<Known | null> {
     if (isBest(best.plan, lot, best.bound)) return
     const work = Math.min(SETTLING_WORK, SETTLING_SHARE * budget)
-    const { plan, isNone } = yield* settledExactly(lot, programme.patterns, programme, best, work)
+    const { plan, isNone } = yield* settledExactly(lot, programme, best, work)
     if (plan) best = { ...best, plan }
     else if (isNone) best = { ...best, bound: best.plan.boards.length }
     if (plan || isNone) yield best
@@ -134,7 +134,7 @@ function* divedFrom(
   const own = Math.max(REPEATED.leastWork, REPEATED.part * work)
   let best = known.plan
   for (let turn = 0; turn < dives && look.work < until && !isBest(best, lot, known.bound); turn++) {
-    const { boards, pool } = yield* diveFrom(lot, programme.patterns, programme, best, saw, turn)
+    const { boards, pool } = yield* diveFrom(lot, programme, best, saw, turn)
     if (boards.length === 0) continue
     const settled = boards.filter(({ used }) => used > 0)
     const open = boards.filter(({ used }) => used === 0)

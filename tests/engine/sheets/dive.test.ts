@@ -4,7 +4,6 @@ import { drawerFor } from '../../../engine/sheets/draw'
 import { lotsOf } from '../../../engine/sheets/lot'
 import { firstPlan } from '../../../engine/sheets/plan'
 import { sawFor } from '../../../engine/sheets/saw'
-import { patternsOf } from '../../../engine/sheets/staged'
 import { sheetCount } from '../../../engine/sheets/tally'
 import { verify } from '../../../engine/sheets/verify'
 import { kitchenJob } from '../../bench/jobs'
@@ -19,7 +18,7 @@ describe('settling what a programme takes', () => {
       const plan = firstPlan(lot)
       const programme = programmeFor(lot)
       expect(programme.value).toBeLessThan(plan.boards.length - 1)
-      const goal = endOf(diveFrom(lot, patternsOf(lot)!, programme, plan, sawFor(lot, seed, 1e6), seed))
+      const goal = endOf(diveFrom(lot, programme, plan, sawFor(lot, seed, 1e6), seed))
       expect(goal.boards).toHaveLength(plan.boards.length - 1)
       const open = goal.boards.filter(({ used }) => used === 0).length
       expect(open).toBeGreaterThanOrEqual(Math.floor(0.25 * goal.boards.length))

@@ -58,7 +58,7 @@ function settledFor(job: SheetJob, count: number): Settled {
   const first = firstPlan(lot)
   const programme = endOf(programmeOf(lot, patterns, { plan: first, bound: 0 }, 1e9))
   const plan: Plan = { boards: new Array(count + 1).fill(first.boards[0]!), left: [] }
-  return endOf(settledExactly(lot, patterns, programme, { plan, bound: 0 }, PLENTY))
+  return endOf(settledExactly(lot, programme, { plan, bound: 0 }, PLENTY))
 }
 
 function partsOf({ boards }: Plan, lot: Lot): number[] {
@@ -134,7 +134,7 @@ describe('settling whether a sheet fewer will do', () => {
     const patterns = patternsOf(lot)!
     const plan = firstPlan(lot)
     const programme = endOf(programmeOf(lot, patterns, { plan, bound: 0 }, 1e9))
-    const settled = endOf(settledExactly(lot, patterns, programme, { plan, bound: 0 }, 1000))
+    const settled = endOf(settledExactly(lot, programme, { plan, bound: 0 }, 1000))
     expect(plan.boards).toHaveLength(5)
     expect(settled).toEqual({ plan: null, isNone: false })
   })
