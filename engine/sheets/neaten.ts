@@ -19,8 +19,8 @@ const KEPT = { least: 0.4, more: 0.5 }
 /** From so many parts on sheets are ripped anew; with fewer a search part by part does as well (found by trial). */
 const MANY_PARTS = 100
 /** After so many turns without a better plan states are kept that cost so many units more (found by trial). */
-const FEW = { patience: 2000, loosened: 50 }
-const MANY = { patience: 8000, loosened: 20 }
+const FEW = { patience: 1000, loosened: 50 }
+const MANY = { patience: 8000, loosened: 40 }
 
 /**
  * On as many sheets, plans that take fewer settings and cuts, and among those plans that leave more in one piece.

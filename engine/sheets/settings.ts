@@ -35,7 +35,7 @@ export const MIXED = 5
  */
 export const HANDLING = {
   rips: 15,
-  ripWidths: 6.5,
+  ripWidths: 7,
   setups: 0.5,
   crosscutLengths: 6,
   trimmed: 1,
@@ -45,9 +45,9 @@ export const HANDLING = {
 
 /**
  * A few parts are trimmed beside other work at the bench; the more of all they are, the dearer is each more: one more at a
- * fifth of the parts, twelve more from three tenths on, nearly as dear as a rip (found by trial).
+ * fifth of the parts, nine more at two sevenths, and from a third on so dear that another rip is better (found by trial).
  */
-const CROWDED = { weight: 2400, power: 7, most: 0.3, few: 5 }
+const CROWDED = { weight: 2400, power: 7, most: 0.33, few: 5 }
 
 /** What trimmed parts cost for being many among all parts, beside what each costs by itself. */
 export function crowdingOf(trimmed: number, parts: number): number {

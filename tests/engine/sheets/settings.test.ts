@@ -37,17 +37,18 @@ describe('the settings of an answer', () => {
 describe('the cost of handling', () => {
   it('adds up what is counted: two rips of one width, a setup, one length, a pattern', () => {
     const answer = packSheets(aJob([boards('720 x 560 x 5')]))
-    expect(handlingCost(settingsOf(answer))).toBe(2 * 15 + 6.5 + 0.5 + 6 + 0 + 0.5)
+    expect(handlingCost(settingsOf(answer))).toBe(2 * 15 + 7 + 0.5 + 6 + 0 + 0.5)
   })
 
-  it('is the more for each part that is trimmed the more of all they are, and never more than for a rip', () => {
+  it('is the more for each part that is trimmed the more of all they are, up to a third, and from there on the same', () => {
     const costs = Array.from({ length: 81 }, (_, trimmed) => handlingCost({ ...NONE, parts: 80, trimmed }))
     const steps = costs.slice(1).map((cost, at) => cost - costs[at]!)
     const rip = handlingCost({ ...NONE, parts: 80, rips: 1 })
     expect(steps[0]).toBeCloseTo(1)
-    expect(steps[24]).toBeGreaterThan(2)
-    expect(Math.max(...steps)).toBeLessThan(rip)
-    for (const [at, step] of steps.slice(0, 24).entries()) expect(step).toBeLessThan(steps[at + 1]!)
+    for (let at = 1; at < 27; at++) expect(steps[at], `part ${at + 1}`).toBeGreaterThan(steps[at - 1]!)
+    expect(steps[20]).toBeLessThan(rip)
+    expect(steps[30]).toBeGreaterThan(rip)
+    expect(steps[79]).toBeCloseTo(steps[30]!)
   })
 })
 
