@@ -1,7 +1,7 @@
 import { remember } from '../basics/remember'
 import { type Board, depthUsed, type Handling, listParts, RIP, type Twig } from './cutTree'
-import { type Lot, partsIn } from './lot'
-import { crowdingOf, HANDLING, MIXED } from './settings'
+import type { Lot } from './lot'
+import { HANDLING, MIXED } from './settings'
 import type { Fuss } from './spot'
 
 /** What these costs count beside the loss of a rest when a place is looked for; it changes from turn to turn. */
@@ -20,7 +20,6 @@ export class HandlingCount implements Fuss {
   private readonly kindLength: number[]
   private readonly kindWidth: number[]
   private readonly isLate: readonly boolean[]
-  private readonly parts: number
   private round = 0
   private length = 0
   private width = 0
@@ -28,7 +27,6 @@ export class HandlingCount implements Fuss {
   constructor(lot: Lot) {
     const { kinds } = lot
     this.numbers = numbersOf(lot)
-    this.parts = partsIn(lot)
     this.kindLength = kinds.map(({ length }) => this.numberOf(length))
     this.kindWidth = kinds.map(({ width }) => this.numberOf(width))
     this.isLate = kinds.map(({ part, block }) => (block ? block[0]! : part).late === true)
@@ -39,12 +37,11 @@ export class HandlingCount implements Fuss {
     const { widthSeen, lengthSeen, trimSeen } = this
     const round = ++this.round
     const patterns = new Set<number>()
-    let [cost, allTrimmed] = [0, 0]
+    let cost = 0
     for (const board of boards) {
       board.handling ??= this.handlingOf(board)
       const { handling } = board
       const { widths, setups, lengths, trims, trimmed, mixed, pattern } = handling
-      allTrimmed += trimmed
       cost += MIXED * mixed
       cost += HANDLING.rips * widths.length + HANDLING.setups * setups + HANDLING.trimmed * trimmed
       cost += HANDLING.ripWidths * fresh(widths, widthSeen, round)
@@ -52,7 +49,7 @@ export class HandlingCount implements Fuss {
       cost += HANDLING.trimSizes * fresh(trims, trimSeen, round)
       patterns.add(pattern)
     }
-    return cost + crowdingOf(allTrimmed, this.parts) + HANDLING.patterns * patterns.size
+    return cost + HANDLING.patterns * patterns.size
   }
 
   ask(kind: number, turned: boolean): void {

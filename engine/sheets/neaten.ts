@@ -8,19 +8,14 @@ import { Search } from './search'
 
 /** What one unit of handling costs beside a part without a place, in sheets (found by trial). */
 const UNIT = 0.002
-/** An offcut in use that is given up counts so many sheets: it spares a new sheet a piece, which no setting is worth. */
-const GIVEN_UP = 10
-/**
- * Of an offcut that was won before, so much is kept, and more the larger its share of the sheet is; the rest may go for
- * fewer settings (found by trial).
- */
-const KEPT = { least: 0.4, more: 0.5 }
+/** Of an offcut that was won before, so much is kept; the rest may go for fewer settings (found by trial). */
+const KEPT = 0.7
 
 /** From so many parts on sheets are ripped anew; with fewer a search part by part does as well (found by trial). */
 const MANY_PARTS = 100
 /** After so many turns without a better plan states are kept that cost so many units more (found by trial). */
-const FEW = { patience: 1000, loosened: 50 }
-const MANY = { patience: 8000, loosened: 40 }
+const PATIENCE = 8000
+const LOOSENED = 8
 
 /**
  * On as many sheets, plans that take fewer settings and cuts, and among those plans that leave more in one piece.
@@ -33,14 +28,12 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
   let now = 0
   const served = offcutsOn(first.boards)
   const cost = (boards: readonly Board[]) => {
-    now = count.of(boards) - mostLeft(boards) + (served > 0 ? (GIVEN_UP * (served - offcutsOn(boards))) / UNIT : 0)
+    now = count.of(boards) - mostLeft(boards) + (served > 0 ? (served - offcutsOn(boards)) / UNIT : 0)
     return UNIT * now
   }
   const freed = (board: Board) => (board.isHeld ? release(copyOf(board), lot) : board)
   look.fuss = count
-  const areMany = partsIn(lot) >= MANY_PARTS
-  const strips = areMany ? new BestStrips(lot, count, random) : null
-  const { patience, loosened } = areMany ? MANY : FEW
+  const strips = partsIn(lot) >= MANY_PARTS ? new BestStrips(lot, count, random) : null
   const boards = isOffcutKept ? withOffcutKept(first.boards, saw) : first.boards
   const search = new Search(lot, { boards, pool: [] }, look, random, cost, strips)
   let best = now
@@ -48,7 +41,7 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
   let next = look.work + chunk
   while (look.work < until) {
     const isKept = search.turn()
-    if (++turns % patience === 0) search.loosen(loosened * UNIT)
+    if (strips && ++turns % PATIENCE === 0) search.loosen(LOOSENED * UNIT)
     if (isKept && search.pool.length === 0 && now < best - 1e-9) {
       best = now
       turns = 0
@@ -65,7 +58,6 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
 /** The sheet with the most left in one piece is for now taken to be without it. */
 function withOffcutKept(boards: readonly Board[], { lot }: Saw): Board[] {
   const most = mostLeft(boards)
-  const kept = KEPT.least + KEPT.more * most
   const at = boards.findIndex((board) => mostLeft([board]) === most)
-  return boards.map((board, index) => (index === at ? holdNarrow(copyOf(board), kept, lot) : board))
+  return boards.map((board, index) => (index === at ? holdNarrow(copyOf(board), KEPT, lot) : board))
 }

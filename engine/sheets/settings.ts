@@ -4,8 +4,6 @@ import type { Piece, SheetAnswer } from './layout'
 
 /** What an answer asks of the hands at the saw. */
 export interface Settings {
-  /** Parts on all sheets. */
-  readonly parts: number
   /** Strips ripped, on all sheets. */
   readonly rips: number
   /** Different widths that the strips are ripped to. */
@@ -24,44 +22,26 @@ export interface Settings {
 
 /**
  * For a late part among others, or one of the others among late ones: what is left of the sheet is carried off until the
- * carcasses stand, and set for again. A third of a rip: by trial a third fewer sheets are mixed then, for one or two more
- * minutes in a hundred at the saw.
+ * carcasses stand, and set for again. As much as a part trimmed: by trial a third fewer sheets are mixed then, for one or
+ * two more minutes in a hundred at the saw.
  */
-export const MIXED = 5
+export const MIXED = 1
 
-/**
- * What cuts and settings cost beside each other: one part that is trimmed is one. Found by trial, so that fewer of all
- * are needed together and the minutes at the saw grow no longer; a rip is the dearest, it takes a whole sheet in hand.
- */
+/** What cuts and settings cost beside each other (common practice, no source): setting a guide takes longest. */
 export const HANDLING = {
-  rips: 15,
-  ripWidths: 7,
+  rips: 2,
+  ripWidths: 3,
   setups: 0.5,
-  crosscutLengths: 6,
+  crosscutLengths: 2,
   trimmed: 1,
   trimSizes: 0.5,
   patterns: 0.5,
 } as const
 
-/**
- * A few parts are trimmed beside other work at the bench; the more of all they are, the dearer is each more: one more at a
- * fifth of the parts, nine more at two sevenths, and from a third on so dear that another rip is better (found by trial).
- */
-const CROWDED = { weight: 2400, power: 7, most: 0.33, few: 5 }
-
-/** What trimmed parts cost for being many among all parts, beside what each costs by itself. */
-export function crowdingOf(trimmed: number, parts: number): number {
-  const { weight, power, most, few } = CROWDED
-  const whole = parts + few
-  const rising = Math.min(trimmed, most * whole)
-  return weight * whole * (rising / whole) ** power + power * weight * most ** (power - 1) * (trimmed - rising)
-}
-
 /** One number for all of it, in parts trimmed: the goal of few settings is a low one. */
 export function handlingCost(settings: Settings): number {
-  const kinds = Object.keys(HANDLING) as (keyof typeof HANDLING)[]
-  const each = kinds.reduce((sum, kind) => sum + HANDLING[kind] * settings[kind], 0)
-  return each + crowdingOf(settings.trimmed, settings.parts)
+  const kinds = Object.keys(HANDLING) as (keyof Settings)[]
+  return kinds.reduce((sum, kind) => sum + HANDLING[kind] * settings[kind], 0)
 }
 
 /** Counts the settings of all sheets together: a guide that is set serves every sheet and material. */
@@ -69,9 +49,8 @@ export function settingsOf({ sheets }: SheetAnswer): Settings {
   const widths = new Set<number>()
   const lengths = new Set<number>()
   const trims = new Set<number>()
-  let [parts, rips, setups, trimmed] = [0, 0, 0, 0]
-  for (const { root, copies, placements } of sheets) {
-    parts += copies * placements.length
+  let [rips, setups, trimmed] = [0, 0, 0]
+  for (const { root, copies } of sheets) {
     const own = new Set<number>()
     for (const { isRip, piece, level } of cutsIn(root, 1)) {
       if (level > 2) {
@@ -86,7 +65,7 @@ export function settingsOf({ sheets }: SheetAnswer): Settings {
     for (const width of own) widths.add(width)
   }
   return {
-    ...{ parts, rips, ripWidths: widths.size, setups, crosscutLengths: lengths.size },
+    ...{ rips, ripWidths: widths.size, setups, crosscutLengths: lengths.size },
     ...{ trimmed, trimSizes: trims.size, patterns: sheets.length },
   }
 }

@@ -104,7 +104,7 @@ const settledAnswer = once(() => packSheets(INPUT.job))
 const materialOf = ({ job }: BreakdownInput, stock: string) => job.stock.find(({ id }) => id === stock)!.material
 
 describe('many parts that are spoiled', () => {
-  it.each([10, 14])('give up layouts only of boards of which that saves a sheet, where %i are', async (many) => {
+  it.each([10, 15])('give up layouts only of boards of which that saves a sheet, where %i are', async (many) => {
     const settled = { ...INPUT, answer: settledAnswer() }
     const gone = await after(settled, 110, (cut) =>
       spoiled(...Array.from({ length: many }, (_, at) => cut[Math.floor(((at + 0.5) * cut.length) / many)]!.part)),

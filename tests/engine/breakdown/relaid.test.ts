@@ -34,24 +34,18 @@ describe('a layout drawn again', () => {
     expect(near(kitchen)).toEqual(answer.sheets)
   })
 
-  it.each(['k2', 'k4', 'k9'])('is sound for a %s that is a little narrower, with every board on its sheet', (id) => {
-    const project = narrower(id, 4)
-    const sheets = near(project)
-    const { sheetJob } = derive(project)
-    expect(verify(sheetJob, whole(sheets))).toEqual([])
-    const count = ({ sheets: all }: Pick<SheetAnswer, 'sheets'>) =>
-      all.flatMap(({ copies, placements }) => new Array<number>(copies).fill(placements.length))
-    expect(count({ sheets }).sort()).toEqual(count(answer).sort())
-  })
-
-  it('takes a direction too many where boards that were trimmed alike differ now; the packer then lays out anew', () => {
-    const project = narrower('k6', 4)
-    const { sheetJob } = derive(project)
-    const sheets = near(project)
-    expect(verify(sheetJob, whole(sheets))).toEqual(['a sheet of s1 takes 4 directions, not 3'])
-    const job = { ...sheetJob, near: sheets, goals: [], effort: 'glance' } as const
-    expect(verify(job, packSheets(job))).toEqual([])
-  })
+  it.each(['k2', 'k4', 'k6', 'k9'])(
+    'is sound for a %s that is a little narrower, with every board on its sheet',
+    (id) => {
+      const project = narrower(id, 4)
+      const sheets = near(project)
+      const { sheetJob } = derive(project)
+      expect(verify(sheetJob, whole(sheets))).toEqual([])
+      const count = ({ sheets: all }: Pick<SheetAnswer, 'sheets'>) =>
+        all.flatMap(({ copies, placements }) => new Array<number>(copies).fill(placements.length))
+      expect(count({ sheets }).sort()).toEqual(count(answer).sort())
+    },
+  )
 
   it('is what the packer answers under the hand, while no layout needs fewer sheets', () => {
     const project = narrower('k4', 4)
