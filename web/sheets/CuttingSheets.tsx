@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react'
 import {
   type CutNumbers,
   cutNumbersOf,
+  isSheetName,
   type LayoutNow,
   layoutsNow,
   type MaterialId,
@@ -49,7 +50,7 @@ interface CuttingFigureProps {
 
 function CuttingFigure({ one, input, numbers }: CuttingFigureProps) {
   const { name, layout, stock, length, width, places, state, isToBuy } = one
-  const isWhole = name === `sheet ${one.sheet}`
+  const isWhole = isSheetName(name, one.sheet)
   const { job, cutList, materials, display = { unit: 'mm', step: 0.1 } as const } = input
   const actions = useStore((store) => store.actions)
   const derived = useStore((store) => store.derived)

@@ -3,6 +3,7 @@ import {
   counted,
   formatLength,
   formatWithUnit,
+  isSheetName,
   type LayoutNow,
   type LengthDisplay,
   type LyingNow,
@@ -182,7 +183,7 @@ export function cuttingWords(
   now: readonly Pick<LayoutNow, 'name' | 'sheet' | 'state' | 'isToBuy'>[],
   before: number,
 ): string {
-  const sheets = now.filter(({ name, sheet }) => name === `sheet ${sheet}`).length
+  const sheets = now.filter(({ name, sheet }) => isSheetName(name, sheet)).length
   const pieces = now.length - sheets
   const what = [...(sheets > 0 ? [counted(sheets, 'sheet')] : []), ...(pieces > 0 ? [counted(pieces, 'piece')] : [])]
   const count = (state: LayoutNow['state']) => now.filter((one) => one.state === state).length
