@@ -11,7 +11,7 @@ const MORE_FOR_LARGE = 0.15
 /** How much a strip counts for its area, more or less. */
 const STRIP_NOISE = 0.05
 /** What one unit of handling costs beside the area of a sheet: a mood for each time. */
-const MOODS = [0, 0.01, 0.03, 0.06]
+const MOODS = [0, 0.0015, 0.0045, 0.009]
 /** A strip is left as it is after so many sections tried. */
 const MOST_TRIED = 300
 /** What one section tried costs beside a rest that is looked at (measured). */

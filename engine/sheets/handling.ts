@@ -1,7 +1,7 @@
 import { remember } from '../basics/remember'
 import { type Board, depthUsed, type Handling, listParts, RIP, type Twig } from './cutTree'
-import type { Lot } from './lot'
-import { HANDLING, MIXED } from './settings'
+import { type Lot, partsIn } from './lot'
+import { crowdingOf, type HandlingWeights, weightsFor } from './settings'
 import type { Fuss } from './spot'
 
 /** What these costs count beside the loss of a rest when a place is looked for; it changes from turn to turn. */
@@ -20,6 +20,8 @@ export class HandlingCount implements Fuss {
   private readonly kindLength: number[]
   private readonly kindWidth: number[]
   private readonly isLate: readonly boolean[]
+  private readonly parts: number
+  private readonly weights: HandlingWeights
   private round = 0
   private length = 0
   private width = 0
@@ -27,6 +29,8 @@ export class HandlingCount implements Fuss {
   constructor(lot: Lot) {
     const { kinds } = lot
     this.numbers = numbersOf(lot)
+    this.parts = partsIn(lot)
+    this.weights = weightsFor(this.parts)
     this.kindLength = kinds.map(({ length }) => this.numberOf(length))
     this.kindWidth = kinds.map(({ width }) => this.numberOf(width))
     this.isLate = kinds.map(({ part, block }) => (block ? block[0]! : part).late === true)
@@ -34,22 +38,23 @@ export class HandlingCount implements Fuss {
 
   /** The cost of all cuts and settings of these boards. */
   of(boards: readonly Board[]): number {
-    const { widthSeen, lengthSeen, trimSeen } = this
+    const { widthSeen, lengthSeen, trimSeen, weights } = this
     const round = ++this.round
     const patterns = new Set<number>()
-    let cost = 0
+    let [cost, allTrimmed] = [0, 0]
     for (const board of boards) {
       board.handling ??= this.handlingOf(board)
       const { handling } = board
       const { widths, setups, lengths, trims, trimmed, mixed, pattern } = handling
-      cost += MIXED * mixed
-      cost += HANDLING.rips * widths.length + HANDLING.setups * setups + HANDLING.trimmed * trimmed
-      cost += HANDLING.ripWidths * fresh(widths, widthSeen, round)
-      cost += HANDLING.crosscutLengths * fresh(lengths, lengthSeen, round)
-      cost += HANDLING.trimSizes * fresh(trims, trimSeen, round)
+      allTrimmed += trimmed
+      cost += weights.mixed * mixed
+      cost += weights.rips * widths.length + weights.setups * setups + weights.trimmed * trimmed
+      cost += weights.ripWidths * fresh(widths, widthSeen, round)
+      cost += weights.crosscutLengths * fresh(lengths, lengthSeen, round)
+      cost += weights.trimSizes * fresh(trims, trimSeen, round)
       patterns.add(pattern)
     }
-    return cost + HANDLING.patterns * patterns.size
+    return cost + crowdingOf(weights, allTrimmed, this.parts) + weights.patterns * patterns.size
   }
 
   ask(kind: number, turned: boolean): void {
@@ -67,9 +72,10 @@ export class HandlingCount implements Fuss {
   }
 
   private costOf(size: number, level: number, isRip: boolean): number {
-    if (level > 2) return HANDLING.trimmed + (this.trimSeen[size] === this.round ? 0 : HANDLING.trimSizes)
-    if (isRip) return HANDLING.rips + (this.widthSeen[size] === this.round ? 0 : HANDLING.ripWidths)
-    return this.lengthSeen[size] === this.round ? 0 : HANDLING.crosscutLengths
+    const { weights } = this
+    if (level > 2) return weights.trimmed + (this.trimSeen[size] === this.round ? 0 : weights.trimSizes)
+    if (isRip) return weights.rips + (this.widthSeen[size] === this.round ? 0 : weights.ripWidths)
+    return this.lengthSeen[size] === this.round ? 0 : weights.crosscutLengths
   }
 
   private handlingOf({ root }: Board): Handling {

@@ -4,17 +4,23 @@ import { settledExactly } from './exact'
 import { firstWay, type Goal, goalsFor, isBest } from './goal'
 import { HandlingCount, offcutsOn } from './handling'
 import type { JobGoal } from './job'
-import { isRepeated, type Lot } from './lot'
+import { isRepeated, type Lot, partsIn } from './lot'
 import { neaten } from './neaten'
 import type { Known, Plan } from './plan'
 import { type Programme, programmeOf, type Underway } from './programme'
 import { type Saw, sawFor } from './saw'
 import { Search } from './search'
+import { MANY_PARTS } from './settings'
 import { patternsOf } from './staged'
 
-/** Each goal after the sheets gets so much of the work that the sheets may get, and no more than that. */
+/** Each goal after the sheets gets so much of the work that the sheets may get, up to so much. */
 const GOAL_SHARE = 0.3
 const GOAL_WORK = 48_000_000
+/**
+ * Few settings of many parts get more: so much for each, but no more than that, nor so many times what the sheets may; of
+ * yet more parts it would take long for little.
+ */
+const SETTINGS_WORK = { aPart: 40_000, most: 16_000_000, mostShare: 4, mostParts: 1000 }
 /** Of the budget: what is searched before a linear programme is asked, and what rounding it may take. */
 const EARLY_SHARE = 0.5
 const EARLY_WORK = 2_000_000
@@ -100,11 +106,18 @@ export function* improve(
   const share = repeats ? REPEATED.share : DIVE_SHARE
   if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: share * budget }))
   yield* searchOn(budget)
-  const work = Math.min(GOAL_WORK, budget * GOAL_SHARE)
   for (const goal of lot.goals) {
     if (best.plan.left.length > 0) return
-    yield* keep(goalSearch(goal, work)(saw, best.plan))
+    yield* keep(goalSearch(goal, goalWork(goal, lot, budget))(saw, best.plan))
   }
+}
+
+function goalWork(goal: JobGoal, lot: Lot, budget: number): number {
+  const parts = partsIn(lot)
+  const { aPart, most, mostShare, mostParts } = SETTINGS_WORK
+  const isMore = goal === 'settings' && parts >= MANY_PARTS && parts <= mostParts
+  const more = isMore ? Math.min(aPart * parts, most, mostShare * budget) : 0
+  return Math.min(GOAL_WORK, Math.max(GOAL_SHARE * budget, more))
 }
 
 /** The linear programme of a lot, where it can help. */

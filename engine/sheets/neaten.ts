@@ -5,17 +5,20 @@ import { partsIn } from './lot'
 import type { Plan } from './plan'
 import type { Saw } from './saw'
 import { Search } from './search'
+import { MANY_PARTS } from './settings'
 
 /** What one unit of handling costs beside a part without a place, in sheets (found by trial). */
 const UNIT = 0.002
-/** Of an offcut that was won before, so much is kept; the rest may go for fewer settings (found by trial). */
-const KEPT = 0.7
-
-/** From so many parts on sheets are ripped anew; with fewer a search part by part does as well (found by trial). */
-const MANY_PARTS = 100
+/** An offcut in use that is given up counts so many sheets: it spares a new sheet a piece, which no setting is worth. */
+const GIVEN_UP = 10
+/**
+ * Of an offcut that was won before, so much is kept; the rest may go for fewer settings. Among many parts a narrow one
+ * gives way, and the more is kept the larger its share of the sheet is (found by trial).
+ */
+const KEPT = { ofFew: 0.7, ofMany: { least: 0.4, more: 0.5 } }
 /** After so many turns without a better plan states are kept that cost so many units more (found by trial). */
 const PATIENCE = 8000
-const LOOSENED = 8
+const LOOSENED = 40
 
 /**
  * On as many sheets, plans that take fewer settings and cuts, and among those plans that leave more in one piece.
@@ -28,7 +31,7 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
   let now = 0
   const served = offcutsOn(first.boards)
   const cost = (boards: readonly Board[]) => {
-    now = count.of(boards) - mostLeft(boards) + (served > 0 ? (served - offcutsOn(boards)) / UNIT : 0)
+    now = count.of(boards) - mostLeft(boards) + (served > 0 ? (GIVEN_UP * (served - offcutsOn(boards))) / UNIT : 0)
     return UNIT * now
   }
   const freed = (board: Board) => (board.isHeld ? release(copyOf(board), lot) : board)
@@ -58,6 +61,8 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
 /** The sheet with the most left in one piece is for now taken to be without it. */
 function withOffcutKept(boards: readonly Board[], { lot }: Saw): Board[] {
   const most = mostLeft(boards)
+  const { ofFew, ofMany } = KEPT
+  const kept = partsIn(lot) >= MANY_PARTS ? ofMany.least + ofMany.more * most : ofFew
   const at = boards.findIndex((board) => mostLeft([board]) === most)
-  return boards.map((board, index) => (index === at ? holdNarrow(copyOf(board), KEPT, lot) : board))
+  return boards.map((board, index) => (index === at ? holdNarrow(copyOf(board), kept, lot) : board))
 }

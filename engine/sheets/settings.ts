@@ -4,6 +4,8 @@ import type { Piece, SheetAnswer } from './layout'
 
 /** What an answer asks of the hands at the saw. */
 export interface Settings {
+  /** Parts on all sheets. */
+  readonly parts: number
   /** Strips ripped, on all sheets. */
   readonly rips: number
   /** Different widths that the strips are ripped to. */
@@ -20,28 +22,70 @@ export interface Settings {
   readonly patterns: number
 }
 
+/** What cuts and settings cost beside each other. */
+export interface HandlingWeights {
+  readonly rips: number
+  readonly ripWidths: number
+  readonly setups: number
+  readonly crosscutLengths: number
+  readonly trimmed: number
+  readonly trimSizes: number
+  readonly patterns: number
+  /**
+   * For a late part among others, or one of the others among late ones: what is left of the sheet is carried off until
+   * the carcasses stand, and set for again. By trial a third fewer sheets are mixed then, for one or two more minutes in
+   * a hundred at the saw.
+   */
+  readonly mixed: number
+  /** What it counts that many of all parts are trimmed, beside what each costs. */
+  readonly crowding: number
+}
+
+/** From so many parts on a whole width can be spared, and it pays to put strips together anew for it (found by trial). */
+export const MANY_PARTS = 100
+
+/** For a few parts: setting a guide takes longest (common practice, no source). */
+const OF_FEW: HandlingWeights = {
+  ...{ rips: 2, ripWidths: 3, setups: 0.5, crosscutLengths: 2 },
+  ...{ trimmed: 1, trimSizes: 0.5, patterns: 0.5, mixed: 1, crowding: 0 },
+}
+
 /**
- * For a late part among others, or one of the others among late ones: what is left of the sheet is carried off until the
- * carcasses stand, and set for again. As much as a part trimmed: by trial a third fewer sheets are mixed then, for one or
- * two more minutes in a hundred at the saw.
+ * For many parts: a rip is the dearest, it takes a whole sheet in hand, and trimmed parts count little until they are
+ * many (found by trial: rips, widths and the minutes at the saw get fewer).
  */
-export const MIXED = 1
+const OF_MANY: HandlingWeights = {
+  ...{ rips: 20, ripWidths: 11, setups: 0.5, crosscutLengths: 7 },
+  ...{ trimmed: 2, trimSizes: 0.5, patterns: 0.5, mixed: 7, crowding: 1000 },
+}
 
-/** What cuts and settings cost beside each other (common practice, no source): setting a guide takes longest. */
-export const HANDLING = {
-  rips: 2,
-  ripWidths: 3,
-  setups: 0.5,
-  crosscutLengths: 2,
-  trimmed: 1,
-  trimSizes: 0.5,
-  patterns: 0.5,
-} as const
+/** Where crowding sets in, in shares of all parts, and how steeply. */
+const CROWDED = { power: 7, most: 0.33, spare: 5 }
 
-/** One number for all of it, in parts trimmed: the goal of few settings is a low one. */
+/** The weights for a number of parts of one material. */
+export function weightsFor(parts: number): HandlingWeights {
+  return parts >= MANY_PARTS ? OF_MANY : OF_FEW
+}
+
+/**
+ * What trimmed parts cost for being many among all parts: next to nothing up to a fifth of them; one more at two sevenths
+ * as much again as two by themselves, and from a third on each as much as half a rip in all.
+ */
+export function crowdingOf({ crowding }: HandlingWeights, trimmed: number, parts: number): number {
+  if (crowding === 0) return 0
+  const { power, most, spare } = CROWDED
+  const whole = parts + spare
+  const rising = Math.min(trimmed, most * whole)
+  return crowding * (whole * (rising / whole) ** power + power * most ** (power - 1) * (trimmed - rising))
+}
+
+/** One number for all of it on sheets of one material: the goal of few settings is a low one. */
 export function handlingCost(settings: Settings): number {
-  const kinds = Object.keys(HANDLING) as (keyof Settings)[]
-  return kinds.reduce((sum, kind) => sum + HANDLING[kind] * settings[kind], 0)
+  const { parts, ...counts } = settings
+  const weights = weightsFor(parts)
+  const kinds = Object.keys(counts) as (keyof typeof counts)[]
+  const each = kinds.reduce((sum, kind) => sum + weights[kind] * counts[kind], 0)
+  return each + crowdingOf(weights, settings.trimmed, parts)
 }
 
 /** Counts the settings of all sheets together: a guide that is set serves every sheet and material. */
@@ -49,8 +93,9 @@ export function settingsOf({ sheets }: SheetAnswer): Settings {
   const widths = new Set<number>()
   const lengths = new Set<number>()
   const trims = new Set<number>()
-  let [rips, setups, trimmed] = [0, 0, 0]
-  for (const { root, copies } of sheets) {
+  let [parts, rips, setups, trimmed] = [0, 0, 0, 0]
+  for (const { root, copies, placements } of sheets) {
+    parts += copies * placements.length
     const own = new Set<number>()
     for (const { isRip, piece, level } of cutsIn(root, 1)) {
       if (level > 2) {
@@ -65,7 +110,7 @@ export function settingsOf({ sheets }: SheetAnswer): Settings {
     for (const width of own) widths.add(width)
   }
   return {
-    ...{ rips, ripWidths: widths.size, setups, crosscutLengths: lengths.size },
+    ...{ parts, rips, ripWidths: widths.size, setups, crosscutLengths: lengths.size },
     ...{ trimmed, trimSizes: trims.size, patterns: sheets.length },
   }
 }

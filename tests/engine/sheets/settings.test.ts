@@ -6,13 +6,16 @@ import { sheetCount } from '../../../engine/sheets/tally'
 import { verify } from '../../../engine/sheets/verify'
 import { aJob, aSheet, boards } from './yard'
 
-const NONE = { rips: 0, ripWidths: 0, setups: 0, crosscutLengths: 0, trimmed: 0, trimSizes: 0, patterns: 0 }
+const NONE = { parts: 0, rips: 0, ripWidths: 0, setups: 0, crosscutLengths: 0, trimmed: 0, trimSizes: 0, patterns: 0 }
 
 describe('the settings of an answer', () => {
   it('are a rip width and a crosscut length for boards of one size, a rip a strip', () => {
     // 2440 holds 3 of 720 with their kerfs, so 5 boards are two strips.
     const answer = packSheets(aJob([boards('720 x 560 x 5')]))
-    expect(settingsOf(answer)).toEqual({ ...NONE, rips: 2, ripWidths: 1, setups: 1, crosscutLengths: 1, patterns: 1 })
+    expect(settingsOf(answer)).toEqual({
+      ...NONE,
+      ...{ parts: 5, rips: 2, ripWidths: 1, setups: 1, crosscutLengths: 1, patterns: 1 },
+    })
   })
 
   it('count a part as trimmed that is narrower than its strip', () => {
@@ -22,12 +25,12 @@ describe('the settings of an answer', () => {
 
   it('count each copy of a sheet, and widths that differ once', () => {
     const answer = packSheets(aJob([boards('2440 x 600 x 6')]))
-    expect(settingsOf(answer)).toEqual({ ...NONE, rips: 6, ripWidths: 1, setups: 3, patterns: 1 })
+    expect(settingsOf(answer)).toEqual({ ...NONE, parts: 6, rips: 6, ripWidths: 1, setups: 3, patterns: 1 })
   })
 
   it('are none where nothing is cut', () => {
     const answer = packSheets(aJob([boards('2440 x 1220 x 1')]))
-    expect(settingsOf(answer)).toEqual({ ...NONE, patterns: 1 })
+    expect(settingsOf(answer)).toEqual({ ...NONE, parts: 1, patterns: 1 })
   })
 })
 
@@ -35,6 +38,23 @@ describe('the cost of handling', () => {
   it('adds up what is counted: two rips of one width, a setup, one length, a pattern', () => {
     const answer = packSheets(aJob([boards('720 x 560 x 5')]))
     expect(handlingCost(settingsOf(answer))).toBe(2 * 2 + 3 + 0.5 + 2 + 0 + 0.5)
+  })
+
+  it('weighs a rip of many parts as ten that are trimmed', () => {
+    // 2440 holds one of 1500 and 1220 one of 700, so a hundred boards are as many strips on sheets that are all alike.
+    const answer = packSheets(aJob([boards('1500 x 700 x 100')]))
+    expect(handlingCost(settingsOf(answer))).toBe(100 * 20 + 11 + 100 * 0.5 + 7 + 0.5)
+  })
+
+  it('of many parts is the more for each that is trimmed the more of all they are, up to a third, and then the same', () => {
+    const costs = Array.from({ length: 121 }, (_, trimmed) => handlingCost({ ...NONE, parts: 120, trimmed }))
+    const steps = costs.slice(1).map((cost, at) => cost - costs[at]!)
+    const rip = handlingCost({ ...NONE, parts: 120, rips: 1 })
+    expect(steps[0]).toBeCloseTo(2)
+    for (let at = 1; at < 40; at++) expect(steps[at], `part ${at + 1}`).toBeGreaterThan(steps[at - 1]!)
+    expect(steps[24]).toBeLessThan(rip / 8)
+    expect(steps[45]).toBeGreaterThan(rip / 2)
+    expect(steps[119]).toBeCloseTo(steps[45]!)
   })
 })
 
@@ -89,5 +109,13 @@ describe('the goals after the sheets', () => {
     const most = largestLeft(packSheets({ ...kitchen, goals: ['leftover'] }))
     const second = packSheets({ ...kitchen, goals: ['leftover', 'settings'] })
     expect(largestLeft(second)).toBeGreaterThan(0.69 * most)
+  })
+
+  it('give back more of a narrow leftover among many parts, but not two thirds', () => {
+    const many = { ...kitchen, parts: kitchen.parts.map((part) => ({ ...part, quantity: 2 * part.quantity })) }
+    const most = largestLeft(packSheets({ ...many, goals: ['leftover'] }))
+    const second = packSheets({ ...many, goals: ['leftover', 'settings'] })
+    expect(largestLeft(second)).toBeGreaterThan((0.39 + (0.5 * most) / 1200) * most)
+    expect(cost(many)).toBeLessThan(cost({ ...many, goals: ['leftover'] }))
   })
 })
