@@ -17,10 +17,10 @@ import { patternsOf } from './staged'
 const GOAL_SHARE = 0.3
 const GOAL_WORK = 48_000_000
 /**
- * Few settings of many parts get at least so much for each part, but not over so many times what the sheets may get; of
- * yet more parts it would take long for little.
+ * Few settings of many parts get a larger share, and at least so much for each part, but not over so many times what the
+ * sheets may get; of yet more parts it would take long for little.
  */
-const SETTINGS_WORK = { aPart: 14_000, mostShare: 4, mostParts: 1000 }
+const SETTINGS_WORK = { share: 0.75, aPart: 14_000, mostShare: 4, mostParts: 1000 }
 /** Of the budget: what is searched before a linear programme is asked, and what rounding it may take. */
 const EARLY_SHARE = 0.5
 const EARLY_WORK = 2_000_000
@@ -114,10 +114,10 @@ export function* improve(
 
 function goalWork(goal: JobGoal, lot: Lot, budget: number): number {
   const parts = partsIn(lot)
-  const { aPart, mostShare, mostParts } = SETTINGS_WORK
+  const { share, aPart, mostShare, mostParts } = SETTINGS_WORK
   const isMore = goal === 'settings' && parts >= MANY_PARTS && parts <= mostParts
-  const more = isMore ? Math.min(aPart * parts, mostShare * budget) : 0
-  return Math.min(GOAL_WORK, Math.max(GOAL_SHARE * budget, more))
+  const work = isMore ? Math.min(Math.max(share * budget, aPart * parts), mostShare * budget) : GOAL_SHARE * budget
+  return Math.min(GOAL_WORK, work)
 }
 
 /** The linear programme of a lot, where it can help. */
