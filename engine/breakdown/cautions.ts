@@ -27,6 +27,11 @@ export interface Circumstances {
   readonly display: LengthDisplay
 }
 
+/** So much longer than a cut its rail should be: the saw then stands on it before and after the wood (common practice, no source). */
+const RAIL_TO_SPARE: Mm = 150
+/** On a piece that is shorter along the cut, or narrower, neither rail nor guides lie firm (common practice, no source). */
+const FIRM = { along: 400, across: 150 } as const
+
 type Say = (length: Mm) => string
 
 /** What to mind in one step, each with its value and the limit, and a way round where the shop's tools end. */
@@ -36,8 +41,10 @@ export function cautionsFor(work: Work, { shop, material, display }: Circumstanc
     ...liftCautions(work, { shop, material, display }, say),
     ...bladeCautions(work),
     ...railCautions(work, shop, say),
+    ...smallCautions(work, say),
     ...reachCautions(work, shop, say),
     ...benchCautions(work, shop, say),
+    ...restCautions(work, say),
     ...lateCautions(work),
   ]
 }
@@ -69,7 +76,12 @@ function bladeCautions({ kind, blade }: Work): string[] {
 
 function railCautions(work: Work, shop: Shop, say: Say): string[] {
   const cut = isRip(work) ? work.takes.length : work.takes.width
-  if (work.tool === 'bench' || cut <= shop.railLength) return []
+  if (work.tool === 'bench' || cut <= shop.railLength - RAIL_TO_SPARE) return []
+  if (cut <= shop.railLength) {
+    return [
+      `The cut is ${say(cut)} long and the rail ${say(shop.railLength)}: let it stick out as far at both ends, and see that the saw stands firm on it before it enters the wood.`,
+    ]
+  }
   return [`The cut is ${say(cut)} long and the rail ${say(shop.railLength)}: ${railWay(work, shop, say)}`]
 }
 
@@ -86,6 +98,17 @@ function railWay(work: Work, shop: Shop, say: Say): string {
   return isRip(work)
     ? 'no crosscut leaves every part whole. Borrow a longer rail, or lay the sheets out with the crosscut first.'
     : 'borrow a longer rail, or lay the sheets out with the rip first.'
+}
+
+function smallCautions(work: Work, say: Say): string[] {
+  if (work.tool === 'bench' || work.kind === 'away') return []
+  const { length, width } = work.takes
+  const [along, across] = isRip(work) ? [length, width] : [width, length]
+  if (along >= FIRM.along && across >= FIRM.across) return []
+  const small = along < FIRM.along ? `only ${say(along)} long along the cut` : `only ${say(across)} wide`
+  return [
+    `The piece is ${small}, which holds no rail by itself: clamp it down, lay boards as thick under the rest of the rail, and keep both hands on the saw.`,
+  ]
 }
 
 function reachCautions(work: Work, shop: Shop, say: Say): string[] {
@@ -116,6 +139,16 @@ function benchCautions(work: Work, shop: Shop, say: Say): string[] {
   if (work.tool !== 'rail' || isRip(work) || work.kind === 'away') return []
   return [
     `${say(work.takes.width)} wide; the bench crosscuts ${say(shop.benchCrosscut)}. Square the rail to the clean edge.`,
+  ]
+}
+
+/** Where parts fill a piece to its end, the last is what the others leave: it takes their errors and those of the piece. */
+function restCautions(work: Work, say: Say): string[] {
+  const last = work.leaves.at(-1)
+  if (last?.kind !== 'part' || work.leaves.length <= work.cuts) return []
+  const size = isRip(work) ? last.width : last.length
+  return [
+    `What the last cut leaves is a part too, and no setting cuts it: measure before that cut, it must come to ${say(size)}.`,
   ]
 }
 

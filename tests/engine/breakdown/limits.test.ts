@@ -56,6 +56,63 @@ describe('a rip that is longer than the rail', () => {
   })
 })
 
+describe('a rail that is hardly longer than the cut', () => {
+  const railIn = (railLength: number) => stepsIn({ railLength, onePersonLift: 50 }, SIZES, TWO_STRIPS)[0]!.cautions
+
+  it('is to stick out at both ends', () => {
+    expect(railIn(2440)).toEqual([
+      'The cut is 2440 mm long and the rail 2440 mm: let it stick out as far at both ends, and see that the saw stands firm on it before it enters the wood.',
+    ])
+  })
+
+  it('is long enough with 150 mm to spare', () => {
+    expect(railIn(2589)).toHaveLength(1)
+    expect(railIn(2590)).toEqual([])
+  })
+})
+
+describe('a piece that holds no rail by itself', () => {
+  const smallIn = (sizes: Sizes, cutting: Cutting) =>
+    stepsIn({}, sizes, cutting).flatMap(({ kind, cautions }) =>
+      cautions.filter((caution) => caution.includes('holds no rail')).map((caution) => `${kind}: ${caution}`),
+    )
+
+  it('is clamped down where it is short along the cut', () => {
+    // The section of 380 is ripped to 200 and what is left, 580 - 200 - 3.
+    const trimmed = rip(crosscut(part('A'), rip(part('C'), WASTE), WASTE), OFFCUT)
+    expect(smallIn({ A: [768, 580], C: [380, 200] }, trimmed)).toEqual([
+      'rerip: The piece is only 380 mm long along the cut, which holds no rail by itself: clamp it down, lay boards as thick under the rest of the rail, and keep both hands on the saw.',
+    ])
+    expect(smallIn({ A: [768, 580], C: [400, 200] }, trimmed)).toEqual([])
+  })
+
+  it('is clamped down where it is narrow, and lies on the bench as it is', () => {
+    const narrow = rip(crosscut(part('W'), WASTE), crosscut(part('K'), part('S'), WASTE), WASTE)
+    // 1200 - 1060 - 3 and 10 mm of factory edge are 147.
+    expect(smallIn({ W: [1000, 1060], K: [1000, 90], S: [100, 90] }, narrow)).toEqual([
+      'rip: The piece is only 147 mm wide, which holds no rail by itself: clamp it down, lay boards as thick under the rest of the rail, and keep both hands on the saw.',
+    ])
+  })
+})
+
+describe('a part that the others leave of a piece', () => {
+  const restsIn = (cutting: Cutting) =>
+    stepsIn({}, { A: [768, 580], B: [700, 300], C: [700, 277] }, cutting)
+      .flatMap(({ kind, cautions }) => cautions.map((caution) => `${kind}: ${caution}`))
+      .filter((caution) => caution.includes('no setting cuts it'))
+
+  it('is measured before the last cut', () => {
+    // 580 - 300 - 3 is 277.
+    expect(restsIn(rip(crosscut(part('A'), rip(part('B'), part('C')), WASTE), OFFCUT))).toEqual([
+      'rerip: What the last cut leaves is a part too, and no setting cuts it: measure before that cut, it must come to 277 mm.',
+    ])
+  })
+
+  it('is not where something falls away behind it', () => {
+    expect(restsIn(rip(crosscut(part('A'), rip(part('B'), WASTE), part('A')), OFFCUT))).toEqual([])
+  })
+})
+
 describe('a rip that is narrower than the guides reach', () => {
   const NARROW = rip(crosscut(part('K'), WASTE), OFFCUT)
 
