@@ -6,6 +6,7 @@ import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
 import { sheetCount } from '../sheets/tally'
 import { type BatchOptions, batchOptions } from './options'
+import { printedAnswer } from './printed'
 import { readText, whyNoFile } from './text'
 
 /**
@@ -105,8 +106,6 @@ function answerTimed(job: SheetJob, seconds: number) {
       first ??= { firstMs: Math.round(elapsed * 100) / 100, firstSheets: sheetCount(value) }
     }
     if (!best || !(done || elapsed > seconds * 1000)) continue
-    const sheets = best.sheets.map(({ stock, copies, placements }) => ({ stock, copies, placements }))
-    const { unplaced, bounds, proved } = best
-    return { sheets, unplaced, bounds, proved, elapsedMs: Math.round(elapsed), ...first }
+    return { ...printedAnswer(best, elapsed), ...first }
   }
 }

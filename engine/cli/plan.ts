@@ -69,6 +69,7 @@ function planOf(derived: Derived, answer: SheetAnswer) {
     cutList,
     sheets: answer,
     steps: breakdown.steps,
+    cutting: { order: breakdown.order, proposed: breakdown.proposed, compared: breakdown.compared },
     sawnOut: sawnOutOf([...partOf.values()], shop, display),
     assembly: [
       ...derived.cabinets.map((one) => ({ cabinet: one.mark, steps: assemblyOfCabinet(one, project) })),

@@ -4,6 +4,7 @@ import { isCutLate } from '../parts/late'
 import type { Part } from '../parts/part'
 import type { DerivedCabinet } from '../pipeline'
 import type { CutLate } from '../project/late'
+import type { SheetAnswer } from '../sheets/layout'
 
 /** A cabinet of a plan: where it stands along its wall, and its parts; of a space for an appliance what that asks for. */
 export function printedCabinet({ cabinet, mark, parts }: DerivedCabinet, late: CutLate) {
@@ -48,4 +49,10 @@ function printedPart(part: Part, late: CutLate) {
 
 function degreesOf(turn: Turn | undefined): number {
   return turn ? (Math.atan2(turn.sin, turn.cos) * 180) / Math.PI : 0
+}
+
+/** An answer as the contract of sheet jobs has it: no trees, and how long it took. */
+export function printedAnswer({ sheets, ...said }: SheetAnswer, elapsedMs: number) {
+  const plain = sheets.map(({ stock, copies, placements }) => ({ stock, copies, placements }))
+  return { sheets: plain, ...said, elapsedMs: Math.round(elapsedMs) }
 }

@@ -3,6 +3,7 @@ import type { SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { checkJob, packing } from '../sheets/pack'
 import { runBatch } from './batch'
+import { printedAnswer } from './printed'
 import { readText } from './text'
 
 const USAGE =
@@ -42,14 +43,9 @@ function answerInTime(job: SheetJob) {
     const { done, value } = search.next()
     if (value) best = value
     const elapsed = performance.now() - start
-    if (best && (done || (job.seconds !== undefined && elapsed > job.seconds * 1000))) return printed(best, elapsed)
+    if (best && (done || (job.seconds !== undefined && elapsed > job.seconds * 1000)))
+      return printedAnswer(best, elapsed)
   }
-}
-
-/** The answer as the contract has it: no trees, and how long it took. */
-function printed({ sheets, unplaced, bounds, proved }: SheetAnswer, elapsedMs: number) {
-  const plain = sheets.map(({ stock, copies, placements }) => ({ stock, copies, placements }))
-  return { sheets: plain, unplaced, bounds, proved, elapsedMs: Math.round(elapsedMs) }
 }
 
 function refuse(message: string): number {

@@ -25,6 +25,17 @@ describe('the sheets command', () => {
     expect(Object.keys(answer.sheets[0].placements[0])).toEqual(['part', 'x', 'y', 'length', 'width', 'rotated'])
   })
 
+  it('says of as few sheets as can be that others may cost less', () => {
+    const two = [
+      { id: 'small', material: 'ply', length: 2440, width: 1220, price: 60 },
+      { id: 'large', material: 'ply', length: 3050, width: 1525, price: 70 },
+    ]
+    const parts = ['720 x 580 x 8', '764 x 560 x 6', '764 x 100 x 8', '1200 x 300 x 6', '450 x 140 x 10']
+    const priced = { kerf: 3, stock: two, parts: parts.map((text) => ({ ...boards(text), material: 'ply' })) }
+    const { stdout } = sheets(file('priced.json', JSON.stringify(priced)))
+    expect(JSON.parse(stdout)).toMatchObject({ proved: true, mayCostLess: true })
+  })
+
   it.each([
     ['a negative kerf', JSON.stringify({ ...job, kerf: -3 }), 'kerf is -3; it must be a number from 0 to 20'],
     [

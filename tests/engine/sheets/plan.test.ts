@@ -13,7 +13,13 @@ describe('the plan command', () => {
   it('writes the list, the layouts and the plan into a folder that it makes', () => {
     const { status, stdout, stderr } = plan(PROJECT, '--out', join(folder, 'a/b'))
     expect([status, stderr]).toEqual([0, ''])
-    expect(JSON.parse(stdout).cabinets).toHaveLength(10)
+    const { cabinets, cutting } = JSON.parse(stdout)
+    expect(cabinets).toHaveLength(10)
+    const { order, proposed, compared } = cutting
+    expect([order, Object.keys(compared)]).toEqual([proposed, ['sheet by sheet', 'setting by setting']])
+    for (const { minutes } of Object.values<{ readonly minutes: number }>(compared)) {
+      expect(minutes).toBeGreaterThanOrEqual(compared[proposed].minutes)
+    }
     expect(readdirSync(join(folder, 'a/b'))).toEqual(
       expect.arrayContaining(['cut-list.csv', 'part-B1-LS.svg', 'plan.json', 'sheet-1.svg']),
     )
