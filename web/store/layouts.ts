@@ -109,10 +109,11 @@ export function connectPacker(hire: () => Hand): () => void {
   }
 
   function look(job: SheetJob) {
-    const { layout } = useStore.getState()
+    const { layout, packing } = useStore.getState()
     const known = answers.get(job) ?? heldInSight(job, layout)
     if (known && !isWorse(known, layout)) show(known)
-    else if (!known) useStore.setState({ packing: 'thinking' })
+    // Whatever is set brings the sheets here again while a layout from under the hand is in sight.
+    else if (!known && packing !== 'thinking') useStore.setState({ packing: 'thinking' })
     ask(job)
   }
 

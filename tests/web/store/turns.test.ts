@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { type CabinetId, demonstrationKitchen, type Edit, type SheetAnswer } from '../../../engine/index'
+import { packSheets } from '../../../engine/sheets/pack'
 import { connectPacker } from '../../../web/store/layouts'
 import { useStore } from '../../../web/store/store'
 import { seenBy } from '../../../web/store/turns'
@@ -48,8 +49,7 @@ class SlowHand implements Hand {
     this.letters.push(letter)
   }
   terminate() {}
-  answer() {
-    const answer: SheetAnswer = { sheets: [], unplaced: [], bounds: {}, proved: true }
+  answer(answer: SheetAnswer = { sheets: [], unplaced: [], bounds: {}, proved: true }) {
     this.onmessage?.({ data: { kind: 'answer', number: this.letters.at(-1)!.number, answer, isSettled: true } })
   }
 }
@@ -149,6 +149,22 @@ describe('the sheets under a moving hand', () => {
     hand.answer()
     expect(widthSeenBy('pictures')).toBe(560)
     expect(seenBy.pictures.getState().layout?.job).toBe(useStore.getState().derived.sheetJob)
+    stop()
+  })
+
+  it('ask once for a design that is let go while a layout from under the hand is in sight', () => {
+    actions.setTable('sheets')
+    const hand = new SlowHand()
+    const stop = connectPacker(() => hand)
+    hand.answer(packSheets({ ...useStore.getState().derived.sheetJob, effort: 'glance', goals: [] }))
+    dragTo(510)
+    expect(hand.letters.at(-1)!.job.near).toBeDefined()
+    hand.answer()
+    expect(useStore.getState().layout?.isPassing).toBe(true)
+    const asked = hand.letters.length
+    actions.commit(widened(520))
+    expect(hand.letters).toHaveLength(asked + 1)
+    expect(useStore.getState().packing).toBe('thinking')
     stop()
   })
 })
