@@ -7,11 +7,21 @@ test('cutting begins, goes on after a reload and is planned anew when a part is 
   await expect(bench).toContainText('Put the rip blade in')
   await expect(bench.getByRole('img', { name: /before the cut/ })).toBeVisible()
   const done = bench.getByRole('button', { name: 'Done', exact: true })
+  // A double tap is one step.
+  await done.dblclick()
+  await expect(bench).toContainText(/\b1 of \d+ done/)
   await done.click()
-  await done.click()
-  await bench.getByRole('button', { name: 'Back' }).click()
+  const back = bench.getByRole('button', { name: 'Back' })
+  await back.click()
   await bench.getByRole('button', { name: 'Not done after all' }).click()
-  await expect(bench).toContainText(/1 of \d+ done/)
+  await expect(bench).toContainText(/\b1 of \d+ done/)
+  // What is cut from a sheet is not cut where its edge is not straight.
+  await done.click()
+  await back.click()
+  await back.click()
+  await bench.getByRole('button', { name: 'Not done after all, nor 1 step that followed from it' }).click()
+  await expect(bench).toContainText(/\b0 of \d+ done/)
+  await done.click()
   await shop.keyboard.press('Escape')
 
   // The design goes on; what is being cut does not change with it.

@@ -1,5 +1,5 @@
 import { Fragment, type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
-import { breakdownOf, counted, formatLength, type Step, settingsOf, usableOf } from '../../engine/index'
+import { breakdownOf, counted, formatLength, type Step, settingsOf, stepsNeeding, usableOf } from '../../engine/index'
 import { canTakeBack, goToBench, handNow, sheetsHaveCome, tick, useCutting } from '../store/cutting'
 import { takeBack } from '../store/planAgain'
 import type { Cutting } from '../store/state'
@@ -43,6 +43,11 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
     setAt(nextOpen(steps, done, 0))
   }
   const step = steps[at]
+
+  /** The second tap of a double one is no other step. */
+  function finishAt({ detail }: { readonly detail: number }) {
+    if (detail < 2) finish()
+  }
 
   function finish() {
     if (!step) return
@@ -109,7 +114,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
           {step && done.has(step.id) ? (
             <>
               <button type="button" onClick={() => tick(step.id, false)}>
-                Not done after all
+                Not done after all{alsoWords(cutting, step.id)}
               </button>
               <button type="button" data-next className={styles.done} onClick={() => setAt(at + 1)}>
                 Next
@@ -117,7 +122,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
             </>
           ) : (
             step && (
-              <button type="button" data-next className={styles.done} onClick={finish}>
+              <button type="button" data-next className={styles.done} onClick={finishAt}>
                 Done
               </button>
             )
@@ -126,6 +131,12 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
       )}
     </dialog>
   )
+}
+
+/** What is undone with a step, where more than it was done. */
+function alsoWords({ input, done }: Cutting, step: Step['id']): string {
+  const also = stepsNeeding(input, step).filter((id) => done.includes(id)).length
+  return also === 0 ? '' : `, nor ${counted(also, 'step')} that followed from it`
 }
 
 function nextOpen(steps: readonly Step[], done: ReadonlySet<string>, from: number): number {

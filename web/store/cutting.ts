@@ -15,6 +15,7 @@ import {
   replanAfter,
   type SheetAnswer,
   type SheetJob,
+  stepsNeeding,
 } from '../../engine/index'
 import { shelf } from './keeping'
 import { type Cutting, currentLayout, type Layout, type State } from './state'
@@ -112,10 +113,12 @@ export function goToBench(isAtBench: boolean): void {
 }
 
 /** Marks a step as done, or as not done after all. */
+/** A step that is not done after all takes those with it that need what it leaves. */
 export function tick(step: string, isDone: boolean): void {
   const { cutting } = useStore.getState()
   if (!cutting) return
-  const others = cutting.done.filter((id) => id !== step)
+  const gone = new Set([step, ...(isDone ? [] : stepsNeeding(cutting.input, step))])
+  const others = cutting.done.filter((id) => !gone.has(id))
   show({ ...cutting, done: isDone ? [...others, step] : others })
 }
 
