@@ -19,6 +19,14 @@ export interface Saving {
   readonly sheets: number
   readonly sheetsSaved: number
   readonly moneySaved: number
+  /** What it adds to what is to be made and bought, as where a wider door becomes two: nothing for most changes. */
+  readonly added: Pieces
+}
+
+/** How many there are in a design. */
+interface Pieces {
+  readonly parts: number
+  readonly hardware: number
 }
 
 export interface Thrift {
@@ -65,7 +73,7 @@ export function* savingsOf(project: Project, freedoms: readonly Freedom[]): Gene
 }
 
 /** What a design comes to. */
-interface Laid extends Taken {
+interface Laid extends Taken, Pieces {
   readonly cost: number
   /** Parts on no sheet, and findings to stop for. */
   readonly faults: number
@@ -111,12 +119,13 @@ function* changedBy(
   if (laid.sheets === now.sheets && laid.cost === now.cost) return null
   const changes = steps.map(({ dimension, change }) => ({ dimension, to: sizeAfter(dimension, change) }))
   const moneySaved = Math.round(100 * (now.cost - laid.cost)) / 100
-  return { changes, edit, sheets: laid.sheets, sheetsSaved: now.sheets - laid.sheets, moneySaved }
+  const added = { parts: laid.parts - now.parts, hardware: laid.hardware - now.hardware }
+  return { changes, edit, sheets: laid.sheets, sheetsSaved: now.sheets - laid.sheets, moneySaved, added }
 }
 
 /** An unsound layout counts as a fault, too: nothing is promised by it. */
 function* laidOut(project: Project, trial: { tried: number; of: number }): Generator<ThriftProgress, Laid> {
-  const { sheetJob, problems } = derive(project)
+  const { sheetJob, problems, cabinets, partOf } = derive(project)
   trial.tried++
   let answer: SheetAnswer | null = null
   for (const better of packing({ ...sheetJob, effort: 'quick', goals: [] })) {
@@ -127,5 +136,6 @@ function* laidOut(project: Project, trial: { tried: number; of: number }): Gener
   const left = laid.unplaced.reduce((sum, { quantity }) => sum + quantity, 0)
   const stops = problems.filter(({ weight }) => weight === 'stop').length
   const faults = left + stops + verify(sheetJob, laid).length
-  return { ...takenBy(sheetJob, laid), cost: sheetCost(sheetJob, laid), faults }
+  const hardware = cabinets.flatMap(({ hardware: rows }) => rows).reduce((sum, { quantity }) => sum + quantity, 0)
+  return { ...takenBy(sheetJob, laid), cost: sheetCost(sheetJob, laid), faults, parts: partOf.size, hardware }
 }

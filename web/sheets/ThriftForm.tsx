@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'react'
 import {
+  counted,
   type Dimension,
   dimensionsOf,
   formatMoney,
@@ -90,7 +91,7 @@ function Looking({ project }: { readonly project: Project }) {
 
   return (
     <>
-      <p>Mark what may become a little less, and by how much at most. Nothing is changed before you say so.</p>
+      <p>Mark what may change a little, and by how much at most. Nothing is changed before you say so.</p>
       <ul className={styles.freedoms}>
         {dimensions.map((dimension) => (
           <FreedomRow
@@ -178,6 +179,7 @@ function Found({ thrift: { savings, taken }, project }: { readonly thrift: Thrif
         <li key={saving.changes.map(({ dimension }) => dimension.key).join()}>
           <span>
             {changeWords(saving, project.display)}: <strong>{savedWords(saving, project.shop.currency)}</strong>
+            {addedWords(saving)}
           </span>
           <Button onClick={() => actions.commit(saving.edit, `Save sheets: ${changeWords(saving, project.display)}`)}>
             Do it
@@ -199,4 +201,13 @@ function changeWords({ changes }: Saving, display: LengthDisplay): string {
 function savedWords({ sheets, sheetsSaved, moneySaved }: Saving, currency: string): string {
   const less = sheetsSaved === 1 ? '1 sheet less' : `${sheetsSaved} sheets less`
   return `${sheetsSaved > 0 ? `${less} (${sheets})` : 'as many sheets'}, ${formatMoney(moneySaved, currency)} less`
+}
+
+/** A change of a few millimetres may make other parts of a cabinet, which its sizes do not tell. */
+function addedWords({ added: { parts, hardware } }: Saving): string {
+  const counts = [
+    ...(parts === 0 ? [] : [`${counted(Math.abs(parts), 'part')} ${parts > 0 ? 'more' : 'fewer'}`]),
+    ...(hardware === 0 ? [] : [`${Math.abs(hardware)} pieces of hardware ${hardware > 0 ? 'more' : 'fewer'}`]),
+  ]
+  return counts.length === 0 ? '' : `. Other parts are made then: ${counts.join(' and ')}`
 }

@@ -11,6 +11,7 @@ import { packSheets } from '../../../engine/sheets/pack'
 import { sheetCount } from '../../../engine/sheets/tally'
 import { dimensionsOf, editFor, type Freedom } from '../../../engine/thrift/freedom'
 import { savingsOf, type Thrift } from '../../../engine/thrift/savings'
+import { inch } from '../../../engine/units/length'
 
 function thriftOf(project: Project, freedoms: readonly Freedom[]): Thrift {
   for (const search = savingsOf(project, freedoms); ; ) {
@@ -88,6 +89,19 @@ describe('thrift', () => {
     const { to } = saving!.changes[0]!
     expect(to).toBeLessThan(602)
     expect(to).toBeGreaterThanOrEqual(590)
+    expect(saving!.added).toEqual({ parts: 0, hardware: 0 })
+  })
+
+  it('says what it adds where a door on a higher kick becomes wider than it is high, and so two', () => {
+    let project = newProject('in')
+    project = applyEdit(project, { kind: 'addCabinet', cabinet: newCabinetAt(project, 'base', 0, inch(24))! })
+    const tall = { ...newCabinetAt(project, 'tall', inch(72), inch(24))!, height: inch(96) }
+    project = applyEdit(project, { kind: 'addCabinet', cabinet: tall })
+    const [saving] = thriftOf(project, free(project, /height of the kick/, inch(1))).savings
+    const changed = derive(applyEdit(project, saving!.edit))
+    const { parts, hardware } = saving!.added
+    expect([parts, hardware]).toEqual([1, 4])
+    expect(parts).toBe(changed.partOf.size - derive(project).partOf.size)
   })
 
   it('promises only what the changed design keeps', () => {
