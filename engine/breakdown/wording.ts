@@ -46,7 +46,8 @@ function awayWords({ takes, task, leaves }: Work, size: string): string {
   const isRip = task.direction === 'rip'
   const [clean] = leaves
   const isBefore = isRip ? clean!.y === takes.y : clean!.x === takes.x
-  const from = isRip ? 'its first long edge, at both ends,' : 'its first end, at both edges,'
+  const edge = takes.length >= takes.width ? 'long' : 'short'
+  const from = isRip ? `its first ${edge} edge, at both ends,` : 'its first end, at both edges,'
   const side = isBefore ? 'beyond' : 'before'
   return `Cut the damage away from ${takes.name}: mark ${size} from ${from} and ${isRip ? 'rip' : 'crosscut'} along the rail, the blade ${side} the line. ${clean!.name} is clean.`
 }

@@ -93,7 +93,8 @@ function isSamePiece(a: Piece, b: Piece): boolean {
 }
 
 function isSameStock(a: JobStock, b: JobStock): boolean {
-  return a.id === b.id && a.length === b.length && a.width === b.width && a.offcut === b.offcut
+  const isAsMany = a.quantity === b.quantity
+  return isAsMany && a.id === b.id && a.length === b.length && a.width === b.width && a.offcut === b.offcut
 }
 
 function areSameParts(a: readonly PlacedPart[], b: readonly PlacedPart[]): boolean {
