@@ -32,7 +32,10 @@ export function GoalRows({ goals, onGoals }: GoalRowsProps) {
         </label>
       ))}
       {isOrdered && !isFirst && (
-        <p className={styles.note}>Up to three tenths of that offcut are given up where it saves settings.</p>
+        <p className={styles.note}>
+          Up to three tenths of that offcut are given up where it saves settings; where a material has a hundred parts
+          or more, up to six tenths of a narrow one.
+        </p>
       )}
       {isOrdered && (
         <p className={styles.actions}>
