@@ -18,6 +18,6 @@ export function pauseStep(id: string, before: readonly Work[], { shop }: { reado
       'Stand tall cabinets up with two people, and hold them until they are fixed.',
       'Let glue dry as long as its maker says before a carcass is lifted.',
     ],
-    sketch: { length: 0, width: 0, cuts: [], pieces: [], measuredFrom: 'edge' },
+    sketch: { length: 0, width: 0, cuts: [], pieces: [], measuredFrom: 'edge', edgeAt: 0 },
   }
 }

@@ -12,6 +12,7 @@ export function sketchOf(work: Work, kerf: Mm): Sketch {
     cuts: cutsOf(work, kerf),
     pieces: leaves.map(({ kind, name, ...left }) => ({ kind, name, rect: rectOn(left, takes) })),
     measuredFrom: task.direction === 'rip' ? 'edge' : 'end',
+    edgeAt: isPreparing(work) ? work.size : 0,
   }
 }
 
@@ -19,10 +20,16 @@ function rectOn({ x, y, length, width }: Pick<Left, 'x' | 'y' | 'length' | 'widt
   return { left: settle(x - from.x), bottom: settle(y - from.y), width: length, height: width }
 }
 
-function cutsOf({ kind, takes, task, size, cuts, leaves }: Work, kerf: Mm): Rect[] {
+/** Whether it makes the edge or the end that all is measured from. */
+function isPreparing({ kind }: Work): boolean {
+  return kind === 'trim' || kind === 'square'
+}
+
+function cutsOf(work: Work, kerf: Mm): Rect[] {
+  const { kind, takes, task, size, cuts, leaves } = work
+  const isPrepared = isPreparing(work)
   const isRip = task.direction === 'rip'
   const whole = isRip ? takes.width : takes.length
-  const isPrepared = kind === 'trim' || kind === 'square'
   const isBeyond = kind === 'away' && !(isRip ? leaves[0]!.y === takes.y : leaves[0]!.x === takes.x)
   return Array.from({ length: cuts }, (_, at): Rect => {
     const from = isPrepared || isBeyond ? Math.max(0, settle(size - kerf)) : settle(at * (size + kerf) + size)

@@ -64,6 +64,8 @@ export interface Sketch {
   readonly pieces: readonly SketchPiece[]
   /** Which edge everything is measured from after this step: the long one of a rip, the end of a crosscut. */
   readonly measuredFrom: 'edge' | 'end'
+  /** Where that lies: what is before it is taken off by this step. */
+  readonly edgeAt: Mm
 }
 
 export interface SketchPiece {

@@ -1,18 +1,21 @@
 import type { Sketch, SketchPiece } from '../../engine/index'
 import styles from './Bench.module.css'
+import { withTakenEdge } from './takenEdge'
 
 /**
- * The piece of a step before the cut, to scale: what falls on either side of the blade, what is waste, and in a heavy
+ * The piece of a step before the cut, to scale but for an edge that is taken off: what falls on either side of the blade, what is waste, and in a heavy
  * line the edge that is measured from.
  */
 export function PiecePicture({ sketch, label }: { readonly sketch: Sketch; readonly label: string }) {
-  const { length, width, cuts, pieces, measuredFrom } = sketch
+  const { length, width, cuts, pieces, measuredFrom, edgeAt } = withTakenEdge(sketch)
   // A sketch has y up, a screen has it down.
   const down = (y: number, height: number) => width - y - height
   const least = Math.min(length, width * 2.2) / 11
   // In a long narrow strip they fill its width, so that they can be read at all.
   const letters = Math.max(least, Math.min(length / 28, width * 0.75))
   const rim = length / 60
+  // Beside the line of the cut that makes it, not over it.
+  const edge = edgeAt === 0 ? 0 : edgeAt + rim / 2
   return (
     <svg
       className={styles.picture}
@@ -45,7 +48,10 @@ export function PiecePicture({ sketch, label }: { readonly sketch: Sketch; reado
           }
         />
       ))}
-      <path className={styles.reference} d={measuredFrom === 'edge' ? `M0 ${width}h${length}` : `M0 0v${width}`} />
+      <path
+        className={styles.reference}
+        d={measuredFrom === 'edge' ? `M0 ${width - edge}h${length}` : `M${edge} 0v${width}`}
+      />
       {pieces.map((piece, at) => (
         <PieceName key={at} piece={piece} y={down(piece.rect.bottom, piece.rect.height)} {...{ letters, least }} />
       ))}
