@@ -84,7 +84,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
         {!isWrong && (at === 0 || canTakeBack(cutting)) && <Told cutting={cutting} />}
         {!isWrong && <Odds cutting={cutting} />}
         {isWrong ? (
-          <MishapForm cutting={cutting} inHand={step?.material} onDone={() => setWrong(false)} />
+          <MishapForm cutting={cutting} inHand={step} onDone={() => setWrong(false)} />
         ) : step?.kind === 'pause' ? (
           <PauseCard step={step} cutting={cutting} isDone={done.has(step.id)} />
         ) : step ? (
@@ -99,9 +99,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
         {!isWrong && (
           <p className={styles.rest}>
             {restWords(steps, done)}
-            <Button look="plain" onClick={() => setWrong(true)}>
-              Something went wrong
-            </Button>
+            <Button onClick={() => setWrong(true)}>Something went wrong</Button>
           </p>
         )}
         {!isWrong && <AtHand cutting={cutting} />}

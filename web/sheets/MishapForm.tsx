@@ -10,6 +10,7 @@ import {
   type PartId,
   type Rect,
   refusedExtent,
+  type Step,
   sheetNumbers,
 } from '../../engine/index'
 import { handNow, partsCut } from '../store/cutting'
@@ -36,8 +37,8 @@ type Kind = (typeof KINDS)[number][0]
 
 interface MishapFormProps {
   readonly cutting: Cutting
-  /** The material of the step that is shown. */
-  readonly inHand: string | undefined
+  /** The step that is shown: what it takes is likely what went wrong. */
+  readonly inHand: Step | undefined
   readonly onDone: () => void
 }
 
@@ -58,7 +59,7 @@ export function MishapForm({ cutting, inHand, onDone }: MishapFormProps) {
       <h2>Something went wrong</h2>
       <Segments label="What went wrong" options={KINDS} value={kind} onChoice={setKind} />
       {kind === 'spoiled' && <Spoiled {...form} />}
-      {kind === 'damaged' && <Damaged {...form} />}
+      {kind === 'damaged' && <Damaged {...form} inHand={inHand} />}
       {kind === 'thickness' && <Thickness {...form} inHand={inHand} />}
       {kind === 'openings' && <MeasureForm cutting={cutting} onDone={onDone} />}
       <AskingRefused why={asking.why} />
@@ -118,11 +119,14 @@ interface Choice {
   readonly width: number
 }
 
-function Damaged({ cutting, isBusy, onMishap }: FormProps) {
+function Damaged({ cutting, inHand, isBusy, onMishap }: FormProps & Pick<MishapFormProps, 'inHand'>) {
   const { display = { unit: 'mm', step: 0.1 } as const } = cutting.input
   const { pieces, sheets } = useMemo(() => choicesOf(cutting, display), [cutting, display])
   const all = [...pieces, ...sheets]
-  const [picked, setPicked] = useState<Choice['on'] | undefined>(all[0]?.on)
+  const [picked, setPicked] = useState<Choice['on'] | undefined>(() => {
+    const taken = inHand?.takes.name.split(/, | and /) ?? []
+    return (pieces.find(({ on }) => taken.includes(String(on))) ?? all[0])?.on
+  })
   const [rect, setRect] = useState<Rect>({ left: 0, bottom: 0, width: 100, height: 100 })
   const [typed, setTyped] = useState<Partial<Rect>>({})
   const [refused, setRefused] = useState<ReadonlySet<keyof Rect>>(new Set())
@@ -220,7 +224,7 @@ function Thickness({ cutting, inHand, isBusy, onMishap }: FormProps & Pick<Misha
   const { materials, display } = useStore((state) => state.shown)
   const planned = new Map(cutting.input.cutList.rows.map(({ material, thickness }) => [material, thickness]))
   const used = materialsInOrder(materials).filter(({ id }) => planned.has(id))
-  const [chosen, setChosen] = useState((used.find(({ id }) => id === inHand) ?? used[0])?.id)
+  const [chosen, setChosen] = useState((used.find(({ id }) => id === inHand?.material) ?? used[0])?.id)
   const [measured, setMeasured] = useState<Mm | null>(null)
   const [isRefused, setRefused] = useState(false)
   const material = used.find(({ id }) => id === chosen)
