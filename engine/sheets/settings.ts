@@ -23,14 +23,7 @@ export interface Settings {
 }
 
 /** What cuts and settings cost beside each other. */
-export interface HandlingWeights {
-  readonly rips: number
-  readonly ripWidths: number
-  readonly setups: number
-  readonly crosscutLengths: number
-  readonly trimmed: number
-  readonly trimSizes: number
-  readonly patterns: number
+export interface HandlingWeights extends Readonly<Record<Exclude<keyof Settings, 'parts'>, number>> {
   /**
    * For a late part among others, or one of the others among late ones: what is left of the sheet is carried off until
    * the carcasses stand, and set for again. By trial a third fewer sheets are mixed then, for one or two more minutes in
