@@ -13,6 +13,7 @@ import { type Cutting, currentLayout } from '../store/state'
 import { useStore } from '../store/store'
 import { useFollowing } from '../store/turns'
 import { chosenParts } from '../tables/chosen'
+import { Button } from '../ui/Button'
 import { unbroken } from '../ui/unbroken'
 import { Odds } from './Odds'
 import { PiecePicture } from './PiecePicture'
@@ -39,6 +40,7 @@ export function StepsView() {
           Put a cabinet on the wall: once its boards lie on sheets, the cuts are listed here in the order to make them,
           each with what to set and what to write.
         </p>
+        <ToTheWall />
       </div>
     )
   }
@@ -165,6 +167,13 @@ function PauseLine({ step: { id, text, cautions }, number, done }: PauseLineProp
       </div>
     </li>
   )
+}
+
+/** From a page that has no wall on it. */
+function ToTheWall() {
+  const isElsewhere = useStore((state) => state.stage === 'cut')
+  const { setStage } = useStore((state) => state.actions)
+  return isElsewhere ? <Button onClick={() => setStage('design')}>Go to the wall</Button> : null
 }
 
 function effortWords({ steps, settings, bladeChanges, minutes, minutesOtherwise, order }: Breakdown): string {
