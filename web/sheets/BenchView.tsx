@@ -96,6 +96,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
             open={steps.filter(({ id }) => !done.has(id)).length}
           />
         )}
+        {!isWrong && step && done.has(step.id) && <UndoneToo cutting={cutting} step={step.id} />}
         {!isWrong && (
           <p className={styles.rest}>
             {restWords(steps, done)}
@@ -112,7 +113,7 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
           {step && done.has(step.id) ? (
             <>
               <button type="button" onClick={() => tick(step.id, false)}>
-                Not done after all{alsoWords(cutting, step.id)}
+                Not done after all
               </button>
               <button type="button" data-next className={styles.done} onClick={() => setAt(at + 1)}>
                 Next
@@ -131,10 +132,15 @@ function Bench({ cutting }: { readonly cutting: Cutting }) {
   )
 }
 
-/** What is undone with a step, where more than it was done. */
-function alsoWords({ input, done }: Cutting, step: Step['id']): string {
+/** What would be undone with a step, where more than it is done. */
+function UndoneToo({ cutting: { input, done }, step }: { readonly cutting: Cutting; readonly step: Step['id'] }) {
   const also = stepsNeeding(input, step).filter((id) => done.includes(id)).length
-  return also === 0 ? '' : `, nor ${counted(also, 'step')} that followed from it`
+  if (also === 0) return null
+  return (
+    <p>
+      If this is not done after all, neither {also === 1 ? 'is' : 'are'} {counted(also, 'step')} that followed from it.
+    </p>
+  )
 }
 
 function nextOpen(steps: readonly Step[], done: ReadonlySet<string>, from: number): number {
