@@ -193,6 +193,9 @@ function AtHand({ cutting }: { readonly cutting: Cutting }) {
   const names = new Map<string, string>(Object.values(materials).map(({ id, name }) => [id, name]))
   if (hand.length === 0) return null
   const toBuy = hand.filter(({ isToBuy }) => isToBuy).length
+  const offcuts = new Set(cutting.input.job.stock.filter(({ offcut }) => offcut).map(({ id }) => id))
+  // An offcut from the rack is whole as it came, and no sheet.
+  const kinds = hand.map((each) => ({ ...each, isWhole: each.isWhole && !offcuts.has(each.stock ?? '') }))
   return (
     <>
       {toBuy > 0 && (
@@ -203,7 +206,7 @@ function AtHand({ cutting }: { readonly cutting: Cutting }) {
         </p>
       )}
       <details className={styles.hand}>
-        <summary>{handWords(hand)}</summary>
+        <summary>{handWords(kinds)}</summary>
         <ul>
           {hand.map(({ name, material, place, rough, isWhole, isToBuy, isToCut }) => (
             <li key={name}>
