@@ -8,7 +8,7 @@ const WORDS =
 /** Between what is cut first and the late parts: nothing is cut, and what was set need not stand any more. */
 export function pauseStep(id: string, before: readonly Work[], { shop }: { readonly shop: Shop }): Step {
   const { blade, task } = before[0]!
-  const nothing = { name: 'the carcasses', length: 0, width: 0 }
+  const nothing = { name: 'the carcasses', names: [], length: 0, width: 0 }
   return {
     ...{ id, kind: 'pause', isLate: true, tool: 'rail', hasAttachment: false, setting: null, isNewSetting: false },
     ...{ material: task.material, sheets: [], blade, teeth: shop.blades[blade].teeth },

@@ -25,8 +25,8 @@ export interface Step {
   readonly setting: Mm | null
   /** Whether it is set for this step; not where it stands already, nor where a line is followed. */
   readonly isNewSetting: boolean
-  /** The piece that is taken, as it is before the cut. */
-  readonly takes: { readonly name: string; readonly length: Mm; readonly width: Mm }
+  /** The piece that is taken, as it is before the cut; where there are several, their names in one and each by itself. */
+  readonly takes: { readonly name: string; readonly names: readonly string[]; readonly length: Mm; readonly width: Mm }
   /** How many pieces are taken. */
   readonly count: number
   /** How many cuts are made in all. */

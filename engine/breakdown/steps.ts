@@ -160,7 +160,7 @@ function stepOf(alike: readonly Work[], isNewSetting: boolean, id: string, conte
     ...{ id, kind, tool, hasAttachment, blade, setting, isNewSetting, material: task.material, isLate },
     teeth: context.shop.blades[blade].teeth,
     sheets: [...new Set(alike.map((work) => work.task.sheet))].sort((a, b) => a - b),
-    takes: { name: nameList(names), length: first.takes.length, width: first.takes.width },
+    takes: { name: nameList(names), names, length: first.takes.length, width: first.takes.width },
     count: alike.length,
     cuts: alike.reduce((sum, { cuts }) => sum + cuts, 0),
     leaves: leavesOf(alike),

@@ -1,7 +1,7 @@
 import { BestStrips } from './bestStrips'
 import { type Board, copyOf, holdNarrow, release } from './cutTree'
 import { HandlingCount, mostLeft, offcutsOn } from './handling'
-import { partsIn } from './lot'
+import { type Lot, partsIn } from './lot'
 import type { Plan } from './plan'
 import type { Saw } from './saw'
 import { Search } from './search'
@@ -36,8 +36,9 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
   }
   const freed = (board: Board) => (board.isHeld ? release(copyOf(board), lot) : board)
   look.fuss = count
-  const strips = partsIn(lot) >= MANY_PARTS ? new BestStrips(lot, count, random) : null
-  const boards = isOffcutKept ? withOffcutKept(first.boards, saw) : first.boards
+  const areMany = partsIn(lot) >= MANY_PARTS
+  const strips = areMany ? new BestStrips(lot, count, random) : null
+  const boards = isOffcutKept ? withOffcutKept(first.boards, lot, areMany) : first.boards
   const search = new Search(lot, { boards, pool: [] }, look, random, cost, strips)
   let best = now
   let turns = 0
@@ -59,10 +60,10 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
 }
 
 /** The sheet with the most left in one piece is for now taken to be without it. */
-function withOffcutKept(boards: readonly Board[], { lot }: Saw): Board[] {
+function withOffcutKept(boards: readonly Board[], lot: Lot, areMany: boolean): Board[] {
   const most = mostLeft(boards)
   const { ofFew, ofMany } = KEPT
-  const kept = partsIn(lot) >= MANY_PARTS ? ofMany.least + ofMany.more * most : ofFew
+  const kept = areMany ? ofMany.least + ofMany.more * most : ofFew
   const at = boards.findIndex((board) => mostLeft([board]) === most)
   return boards.map((board, index) => (index === at ? holdNarrow(copyOf(board), kept, lot) : board))
 }

@@ -123,10 +123,9 @@ function Damaged({ cutting, inHand, isBusy, onMishap }: FormProps & Pick<MishapF
   const { display = { unit: 'mm', step: 0.1 } as const } = cutting.input
   const { pieces, sheets } = useMemo(() => choicesOf(cutting, display), [cutting, display])
   const all = [...pieces, ...sheets]
-  const [picked, setPicked] = useState<Choice['on'] | undefined>(() => {
-    const taken = inHand?.takes.name.split(/, | and /) ?? []
-    return (pieces.find(({ on }) => taken.includes(String(on))) ?? all[0])?.on
-  })
+  const [picked, setPicked] = useState<Choice['on'] | undefined>(
+    () => (pieces.find(({ on }) => inHand?.takes.names.includes(String(on))) ?? all[0])?.on,
+  )
   const [rect, setRect] = useState<Rect>({ left: 0, bottom: 0, width: 100, height: 100 })
   const [typed, setTyped] = useState<Partial<Rect>>({})
   const [refused, setRefused] = useState<ReadonlySet<keyof Rect>>(new Set())

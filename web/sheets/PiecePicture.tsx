@@ -3,8 +3,8 @@ import styles from './Bench.module.css'
 import { withTakenEdge } from './takenEdge'
 
 /**
- * The piece of a step before the cut, to scale but for an edge that is taken off: what falls on either side of the blade, what is waste, and in a heavy
- * line the edge that is measured from.
+ * The piece of a step before the cut, to scale but for an edge that is taken off: what falls on either side of the blade,
+ * what is waste, and in a heavy line the edge that is measured from.
  */
 export function PiecePicture({ sketch, label }: { readonly sketch: Sketch; readonly label: string }) {
   const { length, width, cuts, pieces, measuredFrom, edgeAt } = withTakenEdge(sketch)

@@ -207,7 +207,9 @@ function savedWords({ sheets, sheetsSaved, moneySaved }: Saving, currency: strin
 function addedWords({ added: { parts, hardware } }: Saving): string {
   const counts = [
     ...(parts === 0 ? [] : [`${counted(Math.abs(parts), 'part')} ${parts > 0 ? 'more' : 'fewer'}`]),
-    ...(hardware === 0 ? [] : [`${Math.abs(hardware)} pieces of hardware ${hardware > 0 ? 'more' : 'fewer'}`]),
+    ...(hardware === 0
+      ? []
+      : [`${counted(Math.abs(hardware), 'piece')} of hardware ${hardware > 0 ? 'more' : 'fewer'}`]),
   ]
-  return counts.length === 0 ? '' : `. Other parts are made then: ${counts.join(' and ')}`
+  return counts.length === 0 ? '' : `. It is made otherwise then: ${counts.join(' and ')}`
 }

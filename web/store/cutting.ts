@@ -112,8 +112,7 @@ export function goToBench(isAtBench: boolean): void {
   if (cutting) show({ ...cutting, isAtBench })
 }
 
-/** Marks a step as done, or as not done after all. */
-/** A step that is not done after all takes those with it that need what it leaves. */
+/** Marks a step as done, or as not done after all, with those that need what it leaves. */
 export function tick(step: string, isDone: boolean): void {
   const { cutting } = useStore.getState()
   if (!cutting) return
