@@ -15,7 +15,7 @@ export function PiecePicture({ sketch, label }: { readonly sketch: Sketch; reado
   const letters = Math.max(least, Math.min(length / 28, width * 0.75))
   const rim = length / 60
   // Beside the line of the cut that makes it, not over it.
-  const edge = edgeAt === 0 ? 0 : edgeAt + rim / 2
+  const edge = edgeAt === 0 ? 0 : edgeAt + 0.7 * rim
   return (
     <svg
       className={styles.picture}

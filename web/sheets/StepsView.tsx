@@ -173,7 +173,12 @@ function PauseLine({ step: { id, text, cautions }, number, done }: PauseLineProp
 function ToTheWall() {
   const isElsewhere = useStore((state) => state.stage === 'cut')
   const { setStage } = useStore((state) => state.actions)
-  return isElsewhere ? <Button onClick={() => setStage('design')}>Go to the wall</Button> : null
+  if (!isElsewhere) return null
+  return (
+    <p className={styles.onward}>
+      <Button onClick={() => setStage('design')}>Go to the wall</Button>
+    </p>
+  )
 }
 
 function effortWords({ steps, settings, bladeChanges, minutes, minutesOtherwise, order }: Breakdown): string {

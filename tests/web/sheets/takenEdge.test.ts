@@ -14,12 +14,17 @@ const trim: Sketch = {
 
 it('is drawn wide enough to be seen, with the cut where it ends and the rest up to the far edge', () => {
   const { edgeAt, cuts, pieces } = withTakenEdge(trim)
-  expect(edgeAt).toBeCloseTo(0.07 * 1220)
+  expect(edgeAt).toBeCloseTo(2440 / 20)
   const [piece, waste] = pieces.map(({ rect }) => rect)
   expect(waste!.height).toBeCloseTo(0.7 * edgeAt)
   expect(cuts[0]!.bottom).toBeCloseTo(waste!.height)
   expect(cuts[0]!.bottom + cuts[0]!.height).toBeCloseTo(edgeAt)
   expect([piece!.bottom, piece!.bottom + piece!.height]).toEqual([expect.closeTo(edgeAt), expect.closeTo(1220)])
+})
+
+it('leaves most of a narrow piece to what stays', () => {
+  const narrow = { ...trim, width: 100, pieces: [] }
+  expect(withTakenEdge(narrow).edgeAt).toBeCloseTo(40)
 })
 
 it('is drawn as it is where it is wide, and where none is taken off', () => {
