@@ -1,5 +1,5 @@
 import { expect, type Page } from '@playwright/test'
-import { button, openTab } from './shop'
+import { button, cabinets, openTab } from './shop'
 
 interface Row {
   readonly names: readonly string[]
@@ -49,7 +49,9 @@ function marksIn(stretches: string): string[] {
 
 /** Picks a ready kind beside the tray and presses a free place, the first from the left or the last. */
 export async function putReady(page: Page, name: string, where: 'first' | 'last' = 'first'): Promise<void> {
+  const count = await cabinets(page).count()
   await button(page, /Ready kinds/).click()
   await page.getByRole('menuitem', { name, exact: true }).click()
   await page.locator('[data-slot]')[where]().click({ force: true })
+  await expect(cabinets(page)).toHaveCount(count + 1)
 }
