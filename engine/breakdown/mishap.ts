@@ -245,12 +245,12 @@ function splitRows(rows: readonly CutRow[], isWanted: (part: PartId) => boolean)
 
 /** Layouts of the old job are not carried over; goals and pins are, and a bank is while it is still whole. */
 function jobOf(
-  { kerf, stages, firstCut, effort, seconds, seed, offcutLeast, goals, parts }: SheetJob,
+  { kerf, stages, firstCut, effort, seconds, seed, offcutLeast, goals, isCountFirst, parts }: SheetJob,
   stocked: Stocked,
   rows: readonly CutRow[],
   before: readonly CutRow[],
 ): SheetJob {
-  const kept = Object.entries({ stages, firstCut, effort, seconds, seed, offcutLeast, goals })
+  const kept = Object.entries({ stages, firstCut, effort, seconds, seed, offcutLeast, goals, isCountFirst })
   return {
     kerf,
     ...Object.fromEntries(kept.filter(([, value]) => value !== undefined)),

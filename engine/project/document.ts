@@ -231,8 +231,10 @@ export interface House {
   readonly studSpacing: Mm | null
 }
 
-/** Wishes that cost no sheet: a large offcut before few settings, unless the maker wants these first. */
+/** The sheets that cost least, then wishes that cost no sheet: a large offcut before few settings, unless turned round. */
 export interface Goals {
+  /** As few sheets as can be, whatever they cost; only then the cheapest. */
+  readonly isCountFirst?: boolean
   readonly isOffcutLarge: boolean
   readonly areSettingsFew: boolean
   readonly areSettingsFirst?: boolean
@@ -244,7 +246,7 @@ export interface Shop {
   readonly trim: Mm
   readonly stages: 2 | 3 | null
   readonly firstCut: 'rip' | 'crosscut' | 'any'
-  /** What is looked for on the sheets that cost least. */
+  /** What is looked for in a layout. */
   readonly goals: Goals
   /** What is left over and at least this long and wide is kept as an offcut. */
   readonly offcutLeast: { readonly length: Mm; readonly width: Mm }

@@ -210,7 +210,12 @@ const shop = z.strictObject({
   trim: measure,
   stages: z.union([z.literal(2), z.literal(3), z.null()], { error: 'it must be 2, 3 or null' }),
   firstCut: oneOf('rip', 'crosscut', 'any'),
-  goals: z.strictObject({ isOffcutLarge: flag, areSettingsFew: flag, areSettingsFirst: flag.optional() }),
+  goals: z.strictObject({
+    isCountFirst: flag.optional(),
+    isOffcutLarge: flag,
+    areSettingsFew: flag,
+    areSettingsFirst: flag.optional(),
+  }),
   offcutLeast: z.strictObject({ length: measure, width: measure }),
   currency: name,
   railLength: measure,

@@ -42,6 +42,7 @@ function wrongIn(job: Fields): string | null {
     (job.seed === undefined ? null : notCount('seed', job.seed)) ??
     (job.offcutLeast === undefined ? null : wrongLeast(job.offcutLeast)) ??
     (job.goals === undefined ? null : wrongGoals(job.goals)) ??
+    notSwitch('isCountFirst', job.isCountFirst) ??
     firstWrong('stock', job.stock, wrongStock) ??
     firstWrong('parts', job.parts, wrongPart)
   if (found) return found

@@ -1,4 +1,3 @@
-import { ticks } from '../units/length'
 import type { JobPart, JobStock, SheetJob } from './job'
 import { fits, kindsOf, type PartKind, stockKind } from './lot'
 
@@ -42,7 +41,7 @@ export function hindranceOf(kind: PartKind, job: SheetJob): Hindrance | null {
     .filter(({ id, material }) => isWished(kind, id) && material === kind.part.material)
     .map((stock) => ({ stock, why: lackOf(stock, job) }))
   if (wished.length === 0) return { kind: 'none' }
-  const fitting = wished.filter(({ stock }) => fits(kind, stockKind(stock, ticks(job.kerf))))
+  const fitting = wished.filter(({ stock }) => fits(kind, stockKind(stock, job)))
   if (fitting.some(({ why }) => why === null)) return null
   const why = LACKS.find((lack) => fitting.some((one) => one.why === lack))
   const lacking = why ? { why, stock: fitting.find((one) => one.why === why)!.stock } : null
@@ -112,5 +111,5 @@ export function stockFor(job: SheetJob, part: string): JobStock[] {
   const kind = kindOfPart(job, part)
   if (!kind) return []
   const free = { ...kind, from: undefined }
-  return job.stock.filter((one) => one.material === kind.part.material && fits(free, stockKind(one, ticks(job.kerf))))
+  return job.stock.filter((one) => one.material === kind.part.material && fits(free, stockKind(one, job)))
 }

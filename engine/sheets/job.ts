@@ -17,6 +17,8 @@ export interface SheetJob {
   readonly offcutLeast?: { readonly length: number; readonly width: number }
   /** What else is wished for, in this order, on as many sheets; each once. Leftover, then settings, when left out. */
   readonly goals?: readonly JobGoal[]
+  /** Whether fewer sheets come before cheaper ones; when left out, what is paid for all of them comes first. */
+  readonly isCountFirst?: boolean
   /** Sheets that are taken as they are and come first in the answer; their parts and stock are no longer searched for. */
   readonly locked?: readonly SheetLayout[]
   /** For each locked sheet how many sheets are to come before it in the answer, among those of its material, instead. */

@@ -125,6 +125,7 @@ function freeJob({ shop, stock }: Project, rows: readonly CutRow[]): SheetJob {
     parts: jobParts(rows, stock),
     offcutLeast: shop.offcutLeast,
     ...goalsOf(shop),
+    ...(shop.goals.isCountFirst ? { isCountFirst: true } : {}),
   }
 }
 

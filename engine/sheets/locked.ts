@@ -1,4 +1,3 @@
-import { ticks } from '../units/length'
 import { unlocked } from './held'
 import type { SheetJob } from './job'
 import { type StockKind, stockKind } from './lot'
@@ -51,10 +50,11 @@ export function asIfFree(job: SheetJob): SheetJob {
 }
 
 /** The locked sheets of a material, copies counted out, each as its kind of stock. */
-export function lockedOf({ stock, locked = [], kerf }: SheetJob, material: string): StockKind[] {
+export function lockedOf(job: SheetJob, material: string): StockKind[] {
+  const { stock, locked = [] } = job
   const own = new Map(stock.filter((sheet) => sheet.material === material).map((one) => [one.id, one]))
   return locked.flatMap(({ stock: id, copies }) => {
     const one = own.get(id)
-    return one ? Array.from({ length: copies }, () => stockKind(one, ticks(kerf))) : []
+    return one ? Array.from({ length: copies }, () => stockKind(one, job)) : []
   })
 }

@@ -1,6 +1,7 @@
 import { ticks } from '../units/length'
 import { banksOf, blockOf } from './bank'
 import type { JobGoal, JobPart, JobStock, SheetJob } from './job'
+import { priceIn } from './tally'
 
 /**
  * One material's share of a job, in whole ticks. Every part and every sheet less its trim is grown by one kerf, so that
@@ -46,7 +47,7 @@ export interface StockKind {
   readonly length: number
   readonly width: number
   readonly quantity: number
-  /** What opening one costs; an offcut that is there already costs nothing. */
+  /** What opening one counts for. */
   readonly price: number
   readonly offcut: boolean
 }
@@ -58,7 +59,7 @@ export function lotsOf(job: SheetJob): Lot[] {
 
 function lotOf(job: SheetJob, material: string): Lot {
   const kerf = ticks(job.kerf)
-  const stocks = job.stock.filter((stock) => stock.material === material).map((stock) => stockKind(stock, kerf))
+  const stocks = job.stock.filter((stock) => stock.material === material).map((stock) => stockKind(stock, job))
   const kinds = kindsOf(job).filter(({ part }) => part.material === material)
   const there = stocks.filter(({ quantity }) => quantity > 0)
   const fitting = kinds.filter((kind) => kind.quantity > 0 && there.some((stock) => fits(kind, stock)))
@@ -120,15 +121,15 @@ export function partKind(part: JobPart, kerf: number): PartKind {
   }
 }
 
-export function stockKind(stock: JobStock, kerf: number): StockKind {
-  const offcut = stock.offcut === true
+export function stockKind(stock: JobStock, job: SheetJob): StockKind {
+  const kerf = ticks(job.kerf)
   return {
     stock,
     length: ticks(stock.length) - 2 * ticks(stock.trim?.length ?? 0) + kerf,
     width: ticks(stock.width) - 2 * ticks(stock.trim?.width ?? 0) + kerf,
     quantity: stock.quantity ?? Infinity,
-    price: offcut ? 0 : (stock.price ?? 1),
-    offcut,
+    price: priceIn(job, stock),
+    offcut: stock.offcut === true,
   }
 }
 

@@ -2,7 +2,7 @@ import type { SheetJob } from './job'
 import { layoutKey, type SheetAnswer, type SheetLayout } from './layout'
 import { handlingCost, largestLeft, settingsOf } from './settings'
 import { standing } from './standing'
-import { sheetCount } from './tally'
+import { priceIn, sheetCount } from './tally'
 import { verify } from './verify'
 
 /**
@@ -94,7 +94,7 @@ function beats(job: SheetJob, answer: SheetAnswer, before: SheetAnswer): boolean
   return false
 }
 
-function costOf({ stock }: SheetJob, { sheets }: SheetAnswer): number {
-  const prices = new Map(stock.map(({ id, price, offcut }) => [id, offcut ? 0 : (price ?? 1)]))
+function costOf(job: SheetJob, { sheets }: SheetAnswer): number {
+  const prices = new Map(job.stock.map((stock) => [stock.id, priceIn(job, stock)]))
   return sheets.reduce((sum, sheet) => sum + (prices.get(sheet.stock) ?? 0) * sheet.copies, 0)
 }

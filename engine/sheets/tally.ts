@@ -1,5 +1,5 @@
 import { ticks } from '../units/length'
-import type { SheetJob } from './job'
+import type { JobStock, SheetJob } from './job'
 import type { Piece, SheetAnswer, SheetLayout } from './layout'
 
 /** Areas of one sheet in square ticks of the length grid, so that they add up exactly. */
@@ -37,6 +37,17 @@ function area({ length, width }: Piece): number {
 
 export function sheetCount({ sheets }: Pick<SheetAnswer, 'sheets'>): number {
   return sheets.reduce((sum, { copies }) => sum + copies, 0)
+}
+
+/** Where fewer sheets come first, the dearest costs so much more than one for nothing: less than one of many sheets. */
+const BESIDE_COUNT = 1e-4
+
+/** What a sheet counts for in the search; an offcut that is there already counts nothing. */
+export function priceIn({ isCountFirst, stock }: SheetJob, { price = 1, offcut }: JobStock): number {
+  if (offcut) return 0
+  if (!isCountFirst) return price
+  const dearest = stock.reduce((most, one) => Math.max(most, one.price ?? 1), 1)
+  return 1 + (BESIDE_COUNT * price) / dearest
 }
 
 /** What a layout takes: whole sheets, and offcuts that lie in the rack already. */

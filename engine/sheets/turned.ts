@@ -26,11 +26,11 @@ function frontMaterials({ methods, cabinets }: Project): ReadonlySet<MaterialId>
   return new Set([...valuesOf<BuildMethod>(methods).map(({ frontMaterial }) => frontMaterial), ...own])
 }
 
-function mustTurn(part: JobPart, { stock, kerf }: SheetJob): boolean {
+function mustTurn(part: JobPart, job: SheetJob): boolean {
   if (part.rotate || part.bank) return false
-  const own = stock.filter(({ material, excluded }) => material === part.material && !excluded)
-  const kinds = own.map((one) => stockKind(one, ticks(kerf)))
-  const isGiven = (rotate: boolean) => kinds.some((one) => fits(partKind({ ...part, rotate }, ticks(kerf)), one))
+  const own = job.stock.filter(({ material, excluded }) => material === part.material && !excluded)
+  const kinds = own.map((one) => stockKind(one, job))
+  const isGiven = (rotate: boolean) => kinds.some((one) => fits(partKind({ ...part, rotate }, ticks(job.kerf)), one))
   return !isGiven(false) && isGiven(true)
 }
 

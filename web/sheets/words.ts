@@ -8,6 +8,7 @@ import {
   type LengthDisplay,
   type LyingNow,
   type Mm,
+  priceIn,
   type Rect,
   type SheetJob,
   type Step,
@@ -116,15 +117,15 @@ export function boundOf({ bounds }: Pick<Layout['answer'], 'bounds'>): number {
 
 /** What the packer looks for first: what costs less, where an offcut costs nothing and every sheet of a kind is alike. */
 function lessWords(job: SheetJob, { offcuts }: Taken): string {
-  if (isMixed(job)) return 'that costs less'
+  if (isMixed(job) && !job.isCountFirst) return 'that costs less'
   return offcuts > 0 ? 'with fewer new sheets' : 'with fewer'
 }
 
 /** Whether some board has sheets at several prices. */
-function isMixed({ stock }: SheetJob): boolean {
-  const bought = stock.filter(({ offcut, excluded }) => !offcut && !excluded)
-  return bought.some(({ material, price }) => {
-    return bought.some((other) => other.material === material && (other.price ?? 1) !== (price ?? 1))
+function isMixed(job: SheetJob): boolean {
+  const bought = job.stock.filter(({ offcut, excluded }) => !offcut && !excluded)
+  return bought.some((stock) => {
+    return bought.some((other) => other.material === stock.material && priceIn(job, other) !== priceIn(job, stock))
   })
 }
 

@@ -17,8 +17,18 @@ export function GoalRows({ goals, onGoals }: GoalRowsProps) {
   const isOrdered = goals.isOffcutLarge && goals.areSettingsFew
   return (
     <>
+      <label className={fields.check}>
+        <input
+          type="checkbox"
+          checked={!goals.isCountFirst}
+          onChange={(event) => onGoals({ ...goals, isCountFirst: !event.currentTarget.checked })}
+        />
+        Pay as little as can be for sheets
+      </label>
       <p className={styles.note}>
-        The sheets that cost least come first; where all cost the same, the fewest. Then
+        {goals.isCountFirst
+          ? 'As few sheets as can be come first, whatever they cost. Then'
+          : 'That comes first; where all sheets of a board cost the same, it is the fewest. Then'}
         {isOrdered ? ', in this order, and without a sheet more' : ', without a sheet more'}:
       </p>
       {(isFirst ? [SETTINGS, OFFCUT] : [OFFCUT, SETTINGS]).map(([goal, words]) => (

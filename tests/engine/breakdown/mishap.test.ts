@@ -147,6 +147,7 @@ describe('what the shop wishes', () => {
   it('holds for the new plan too', () => {
     expect(wished({}).goals).toBeUndefined()
     expect(wished({ job: { ...INPUT.job, goals: ['settings'] } }).goals).toEqual(['settings'])
+    expect(wished({ job: { ...INPUT.job, isCountFirst: true } }).isCountFirst).toBe(true)
   })
 
   it('keeps a single board on a piece of the kind of sheet that it must come from', () => {

@@ -22,6 +22,7 @@ describe('the check of a sheet job', () => {
     [{ ...good, seconds: -1 }, 'seconds is -1;'],
     [{ ...good, seed: 1.5 }, 'seed is 1.5;'],
     [{ ...good, offcutLeast: { length: 300, width: -2 } }, 'offcutLeast.width is -2;'],
+    [{ ...good, isCountFirst: 'yes' }, 'isCountFirst is "yes";'],
     [{ ...good, goals: 'settings' }, 'goals is "settings";'],
     [{ ...good, goals: ['settings', 'speed'] }, 'goals[1] is "speed";'],
     [{ ...good, goals: ['settings', 'settings'] }, 'goals[1] is "settings";'],

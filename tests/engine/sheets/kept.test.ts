@@ -238,6 +238,14 @@ describe('what is looked for besides few sheets', () => {
     expect(derive(shop).sheetJob.goals).toEqual(goals)
   })
 
+  it('is what sheets cost, unless the maker wants as few as can be whatever they cost', () => {
+    const goals = { isCountFirst: true, isOffcutLarge: true, areSettingsFew: true }
+    const shop = after(kitchen, { kind: 'editShop', change: { goals } })
+    const opened = readProject(writeProject(shop))
+    expect(derive(kitchen).sheetJob).not.toHaveProperty('isCountFirst')
+    expect(opened.ok && derive(opened.value).sheetJob.isCountFirst).toBe(true)
+  })
+
   it('is few settings first where the maker wants that, in the file and when it is opened again', () => {
     const goals = { isOffcutLarge: true, areSettingsFew: true, areSettingsFirst: true }
     const shop = after(kitchen, { kind: 'editShop', change: { goals } })

@@ -113,6 +113,16 @@ describe('the stock', () => {
     expect(answer.sheets.map(({ stock, copies }) => [stock, copies])).toEqual([['half', 2]])
   })
 
+  it('is bought where it is fewest if that comes first, whatever it costs, and then where it costs least', () => {
+    const stock = [aSheet({ price: 60 }), aSheet({ id: 'half', length: 1220, price: 25 })]
+    const taken = (parts: string) => {
+      const { sheets } = sound(aJob([boards(parts)], { stock, isCountFirst: true }))
+      return sheets.map(({ stock, copies }) => [stock, copies])
+    }
+    expect(taken('1200 x 1200 x 2')).toEqual([['sheet', 1]])
+    expect(taken('1200 x 1200 x 1')).toEqual([['half', 1]])
+  })
+
   it('is proved by the number alone, and says apart that it may cost less', () => {
     // The long board needs the large sheet whatever it costs, and the two others a second one.
     const stock = [aSheet({ id: 'small', price: 40 }), aSheet({ id: 'large', length: 3000, width: 1220, price: 150 })]

@@ -238,6 +238,17 @@ describe('the sheets on screen', () => {
     )
   })
 
+  it('speak of fewer sheets, not of cheaper ones, where the number comes first', () => {
+    const [sheet] = JOB.stock
+    const stock = [
+      { ...sheet!, price: 40 },
+      { ...sheet!, id: 'other', price: 50 },
+    ]
+    const layout = { ...LAYOUT, job: { ...JOB, stock } }
+    expect(countWords(layout)).toContain('None that costs less was found')
+    expect(countWords({ ...layout, job: { ...layout.job, isCountFirst: true } })).toContain('None with fewer was found')
+  })
+
   it('say what is still looked for when no layout needs fewer sheets', () => {
     const layout = { ...LAYOUT, answer: { ...LAYOUT.answer, proved: true }, isSettled: false }
     const proof = 'no layout of these parts needs fewer'
