@@ -106,9 +106,12 @@ export function* improve(
   const share = repeats ? REPEATED.share : DIVE_SHARE
   if (programme) yield* keep(divedFrom(saw, best, programme, { dives: DIVES, work: share * budget }))
   yield* searchOn(budget)
-  for (const goal of lot.goals) {
+  for (const { goal, isFirst } of passesOf(lot.goals)) {
     if (best.plan.left.length > 0) return
-    yield* keep(goalSearch(goal, goalWork(goal, lot, budget))(saw, best.plan))
+    const work = goalWork(goal, lot, budget)
+    const search =
+      goal === 'settings' ? neaten(saw, best.plan, work, !isFirst) : enlargeOffcut(saw, best.plan, work, isFirst)
+    yield* keep(search)
   }
 }
 
@@ -166,12 +169,17 @@ function urgencyOf({ kinds, sheetArea }: Lot, { prices }: Programme): Float64Arr
   return prices.map((price, kind) => 1 - BY_PRICE + (BY_PRICE * price * sheetArea) / kinds[kind]!.area)
 }
 
-function goalSearch(goal: JobGoal, work: number) {
-  return (saw: Saw, plan: Plan) => {
-    const { goals } = saw.lot
-    const isFirst = goals[0] === goal
-    return goal === 'settings' ? neaten(saw, plan, work, !isFirst) : enlargeOffcut(saw, plan, work, isFirst)
-  }
+/** A search for one of the goals; the one that is first gives nothing up for the other. */
+interface Pass {
+  readonly goal: JobGoal
+  readonly isFirst: boolean
+}
+
+/** Few settings first sets out from what the other order finds, so that it never has more to set. */
+function passesOf(goals: readonly JobGoal[]): Pass[] {
+  const inOrder = goals.map((goal, at): Pass => ({ goal, isFirst: at === 0 }))
+  const areTurned = goals[0] === 'settings' && goals.length > 1
+  return areTurned ? [...passesOf([...goals].reverse()), ...inOrder] : inOrder
 }
 
 /** What a search finds in little time: for a first answer that is worth showing. */

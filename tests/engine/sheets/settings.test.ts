@@ -4,6 +4,7 @@ import { packSheets } from '../../../engine/sheets/pack'
 import { handlingCost, largestLeft, settingsOf } from '../../../engine/sheets/settings'
 import { sheetCount } from '../../../engine/sheets/tally'
 import { verify } from '../../../engine/sheets/verify'
+import { kitchenJob } from '../../bench/jobs'
 import { aJob, aSheet, boards } from './yard'
 
 const NONE = { parts: 0, rips: 0, ripWidths: 0, setups: 0, crosscutLengths: 0, trimmed: 0, trimSizes: 0, patterns: 0 }
@@ -109,6 +110,16 @@ describe('the goals after the sheets', () => {
     const most = largestLeft(packSheets({ ...kitchen, goals: ['leftover'] }))
     const second = packSheets({ ...kitchen, goals: ['leftover', 'settings'] })
     expect(largestLeft(second)).toBeGreaterThan(0.69 * most)
+  })
+
+  it.each([
+    [40, 11],
+    [60, 2],
+    [80, 4],
+  ])('never ask for more settings where these come first: %i parts, seed %i', (parts, seed) => {
+    const made = kitchenJob(parts, seed)
+    const usual = cost({ ...made, goals: ['leftover', 'settings'] })
+    expect(cost({ ...made, goals: ['settings', 'leftover'] })).toBeLessThanOrEqual(usual)
   })
 
   it('give back more of a narrow leftover among many parts, but not two thirds', () => {
