@@ -3,6 +3,7 @@ import { valuesOf } from './basics/id'
 import type { Problem } from './basics/problem'
 import { once, remember } from './basics/remember'
 import { betweenOf } from './between/betweenOf'
+import { withGrainAcross } from './between/grainAcross'
 import type { BuiltRun } from './between/run'
 import type { FrontFace } from './cabinets/board'
 import { type Rules, rulesOf, withOverrides } from './cabinets/build'
@@ -70,7 +71,8 @@ export interface Derived {
  * list, the job and the problems when they are first asked for, because under a moving hand nobody asks at every move.
  */
 export const derive: (project: Project) => Derived = remember((project: Project): Derived => {
-  const cabinets = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project))
+  const alone = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project))
+  const cabinets = withGrainAcross(alone, project)
   const runs = betweenOf(project)
   const listed = once(() => listOf([...cabinets, ...runs], project))
   const order = once(() => sheetOrderOf(project, listed().cutList.rows))

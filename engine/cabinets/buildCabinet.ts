@@ -74,7 +74,7 @@ function buildStraight(cabinet: Cabinet, rules: Rules): CabinetBuild {
   const boxAt = (place: DrawerPlace, at: number, told: Report) =>
     drawerBoxOf(numbers[at]!, place, rearAt(boxStretch(place, carcass), obstacles, carcass), carcass, told)
   const drawers = places.flatMap((place, at) => boxAt(place, at, report))
-  const how = { isGrainRunning: cabinet.isGrainRunning, hasBoxes: drawers.length > 0 }
+  const how = { isGrainRunning: cabinet.isGrainRunning && !cabinet.isGrainAcross, hasBoxes: drawers.length > 0 }
   const drawn = frontsOf(faces, how, carcass, report)
   const beside = besideOf(cabinet, carcass, rules.materials, report)
   const frame = faceFrameOf(cabinet.front, carcass, report)

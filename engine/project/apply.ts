@@ -37,7 +37,10 @@ export function applyEdit(project: Project, edit: Edit): Project {
     case 'override':
       return edit.ids.reduce((before, id) => override(before, id, edit.choices), project)
     case 'letGrainRun':
-      return changeCabinets(project, edit.ids, { isGrainRunning: edit.isRunning })
+      return changeCabinets(project, edit.ids, {
+        isGrainRunning: edit.way === 'running',
+        isGrainAcross: edit.way === 'across',
+      })
     case 'pin':
       if (edit.stock !== null && !isThere(project.stock, edit.stock)) return project
       return edit.parts.reduce((before, part) => pin(before, part, edit.stock), project)

@@ -99,6 +99,8 @@ export interface Cabinet {
   readonly overrides: Overrides
   /** Whether the grain runs on from front to front: they are cut side by side from one sheet. */
   readonly isGrainRunning: boolean
+  /** Whether it runs on sideways instead, from front to front and on to cabinets beside it that wish it too. */
+  readonly isGrainAcross?: boolean
   /** Boards that must come from sheets of one kind, by the board's place in the cabinet: `left-side`. */
   readonly pins: Readonly<Record<string, StockId>>
   /**

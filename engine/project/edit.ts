@@ -36,8 +36,8 @@ export type Edit =
   | { readonly kind: 'setCabinetMethod'; readonly ids: readonly CabinetId[]; readonly method: MethodId | null }
   /** A choice made differently from the method, or, with undefined, again as the method has it. */
   | { readonly kind: 'override'; readonly ids: readonly CabinetId[]; readonly choices: Overrides }
-  /** Fronts are cut side by side from one sheet, or, with false, wherever they fit. */
-  | { readonly kind: 'letGrainRun'; readonly ids: readonly CabinetId[]; readonly isRunning: boolean }
+  /** Fronts are cut side by side from one sheet, each cabinet's or across cabinets, or else wherever they fit. */
+  | { readonly kind: 'letGrainRun'; readonly ids: readonly CabinetId[]; readonly way: 'none' | 'running' | 'across' }
   /** Boards come from sheets of one kind; with null, from any of their material. */
   | { readonly kind: 'pin'; readonly parts: readonly PartId[]; readonly stock: StockId | null }
   /** Boards come from the sheet of a number among those of their material; with null, from any. */

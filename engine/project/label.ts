@@ -24,7 +24,7 @@ export function labelOf(project: Project, edit: Edit): string {
     case 'override':
       return `Change build of ${marksOf(project, edit.ids)}`
     case 'letGrainRun':
-      return `${edit.isRunning ? 'Let the grain run on over' : 'Cut apart'} the fronts of ${marksOf(project, edit.ids)}`
+      return `${GRAIN_VERBS[edit.way]} the fronts of ${marksOf(project, edit.ids)}`
     case 'pin':
       return edit.stock === null ? 'Take boards from any sheet' : 'Choose the sheet of boards'
     case 'pinSheet':
@@ -107,6 +107,12 @@ function stockLabel(before: Stock | undefined, { isOffcut, isExcluded }: Stock):
   if (before.isExcluded === isExcluded) return `Change ${what}`
   return isExcluded ? `Set ${what} aside` : `Take ${what} back into use`
 }
+
+const GRAIN_VERBS = {
+  none: 'Cut apart',
+  running: 'Let the grain run on over',
+  across: 'Let the grain run on across',
+} as const
 
 function besideVerb(beside: Beside): string {
   return beside.kind === 'none' ? 'Nothing' : `Put a ${beside.kind}`

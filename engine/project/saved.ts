@@ -136,6 +136,7 @@ const cabinet = z.strictObject({
   method: id.nullable(),
   overrides: z.strictObject({ ...choices, ...savedOwnRules }).partial(),
   isGrainRunning: flag,
+  isGrainAcross: flag.optional(),
   pins: z.record(id, id),
   sheets: z.record(id, field('sheet')).optional(),
   beside: z.strictObject({ left: beside, right: beside }),

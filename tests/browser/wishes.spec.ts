@@ -118,6 +118,17 @@ test('fronts whose grain runs on lie side by side on one sheet', async ({ shop }
     await expect(sheet.getByRole('button', { name: new RegExp(mark) })).toHaveCount(1)
 })
 
+test('grain runs on from cabinet to cabinet, and their fronts lie side by side', async ({ shop }) => {
+  await cabinet(shop, 'U3').click()
+  await cabinet(shop, 'U4').click({ modifiers: ['Shift'] })
+  await shop.getByLabel('Grain', { exact: true }).selectOption({ label: 'runs on to the cabinets beside it' })
+  await openTab(shop, 'Cut list')
+  await expect(shop.getByText(/in a run of grain, place/)).toHaveCount(2)
+  await openSheets(shop)
+  const sheet = shop.locator('figure', { has: shop.getByRole('button', { name: /U3-DR/ }) })
+  await expect(sheet.getByRole('button', { name: /U4-DR/ })).toHaveCount(1)
+})
+
 test('one sheet of those on hand is left aside, as a step that is undone', async ({ shop }) => {
   await goTo(shop, 'Cut')
   const onHand = shop.locator('[data-material="carcass"]').getByLabel('On hand').first()
@@ -180,4 +191,8 @@ test('what is taken from what is on hand is not to be bought, and the maker says
   await expect(goals.first()).toHaveAccessibleName(/Set guide and stop/)
   await button(shop, 'Put the large offcut first').click()
   await expect(goals.first()).toHaveAccessibleName(/one large offcut/)
+  const price = shop.getByRole('checkbox', { name: 'Pay as little as can be for sheets' })
+  await expect(price).toBeChecked()
+  await price.uncheck()
+  await expect(shop.getByText(/As few sheets as can be come first, whatever they cost/)).toBeVisible()
 })

@@ -152,7 +152,11 @@ const MAKERS: readonly Maker[] = [
   (project, random) => ({ kind: 'removeMaterial', id: pick(Object.keys(project.materials), random) as MaterialId }),
   putStock,
   (_, random) => ({ kind: 'removeStock', id: `s${whole(4, 8, random)}` as StockId }),
-  (project, random) => ({ kind: 'letGrainRun', ids: [anyId(project, random)], isRunning: random() < 0.7 }),
+  (project, random) => ({
+    kind: 'letGrainRun',
+    ids: [anyId(project, random)],
+    way: random() < 0.7 ? (random() < 0.5 ? 'running' : 'across') : 'none',
+  }),
   (project, random) => ({
     kind: 'pin',
     parts: [`${anyId(project, random)}/${pick(['left-side', 'bottom', 'door-1'], random)}` as PartId],

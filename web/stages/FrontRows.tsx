@@ -57,7 +57,7 @@ export function FrontRows({ project, cabinets, display }: FrontRowsProps & { rea
       {name === 'bank' && <Step project={project} cabinets={cabinets} />}
       {(name === 'overDoor' || name === 'sink') && <OverDoor over={name} cabinets={cabinets} display={display} />}
       {cabinets.length === 1 && <Divided project={project} cabinet={cabinets[0]!} />}
-      {cabinets.every(({ front }) => hasSeveralFronts(front)) && <Grain cabinets={cabinets} />}
+      {cabinets.every(({ front }) => isClosed(front)) && <Grain cabinets={cabinets} />}
       <InsideRows project={project} cabinets={cabinets} />
     </>
   )
@@ -110,6 +110,10 @@ function Step({ project, cabinets }: { readonly project: Project; readonly cabin
   )
 }
 
+function isClosed({ kind }: Front): boolean {
+  return kind !== 'open' && kind !== 'appliance'
+}
+
 function hasSeveralFronts(front: Front): boolean {
   const mayBePair = front.kind === 'door' && front.orPair === true
   return mayBePair || front.kind === 'pair' || front.kind === 'rows' || front.kind === 'columns'
@@ -118,19 +122,29 @@ function hasSeveralFronts(front: Front): boolean {
 /** Whether the figure of the wood goes on from one front to the next. */
 function Grain({ cabinets }: { readonly cabinets: readonly Cabinet[] }) {
   const actions = useStore((state) => state.actions)
-  const isRunning = common(cabinets, ({ isGrainRunning }) => isGrainRunning)
+  const way = common(cabinets, ({ isGrainRunning, isGrainAcross }) =>
+    isGrainAcross ? 'across' : isGrainRunning ? 'running' : 'none',
+  )
+  const mayRun = way === 'running' || cabinets.every(({ front }) => hasSeveralFronts(front))
   return (
-    <Choice
-      label="Grain"
-      value={isRunning === null ? null : isRunning ? 'running' : 'single'}
-      options={[
-        ['single', 'each front by itself'],
-        ['running', 'runs on from front to front'],
-      ]}
-      onChoice={(choice) =>
-        actions.commit({ kind: 'letGrainRun', ids: cabinets.map(({ id }) => id), isRunning: choice === 'running' })
-      }
-    />
+    <>
+      <Choice
+        label="Grain"
+        value={way}
+        options={[
+          ['none', 'each front by itself'],
+          ...(mayRun ? [['running', 'runs on from front to front'] as const] : []),
+          ['across', 'runs on to the cabinets beside it'],
+        ]}
+        onChoice={(choice) => actions.commit({ kind: 'letGrainRun', ids: cabinets.map(({ id }) => id), way: choice })}
+      />
+      {way === 'across' && (
+        <p className={styles.note}>
+          Fronts of one height are cut side by side from one sheet, as far as it reaches, where cabinets touch that are
+          all set so.
+        </p>
+      )}
+    </>
   )
 }
 

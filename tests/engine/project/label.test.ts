@@ -37,7 +37,7 @@ describe('the name of a step', () => {
         ],
       },
     ],
-    ['Let the grain run on over the fronts of B1', { kind: 'letGrainRun', ids: [b1], isRunning: true }],
+    ['Let the grain run on over the fronts of B1', { kind: 'letGrainRun', ids: [b1], way: 'running' }],
     ['Take boards from any sheet', { kind: 'pin', parts: [], stock: null }],
     ['Take boards from any sheet', { kind: 'pinSheet', parts: [], sheet: null }],
     ['Choose one sheet for boards', { kind: 'pinSheet', parts: [], sheet: 3 }],

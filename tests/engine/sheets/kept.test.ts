@@ -175,7 +175,7 @@ describe('boards that must come from one kind of sheet', () => {
 
 describe('fronts whose grain runs on', () => {
   const ids = Object.keys(kitchen.cabinets) as CabinetId[]
-  const running = after(kitchen, { kind: 'letGrainRun', ids, isRunning: true })
+  const running = after(kitchen, { kind: 'letGrainRun', ids, way: 'running' })
   const { cabinets, sheetJob } = derive(running)
   const banked = cabinets.flatMap(({ parts }) => parts.filter(({ bank }) => bank))
   const banks = [...new Set(banked.map(({ bank }) => bank!.id))].map((id) =>
