@@ -116,6 +116,7 @@ export {
   type RollOuts,
   type Shop,
   type Side,
+  STOP_REACH,
   type Stock,
   type TopHere,
   type Trim,

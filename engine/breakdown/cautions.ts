@@ -1,4 +1,5 @@
 import type { Material, Shop } from '../project/document'
+import { STOP_REACH } from '../project/document'
 import { formatWithUnit } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { formatWeight } from '../units/weight'
@@ -44,6 +45,7 @@ export function cautionsFor(work: Work, { shop, material, display }: Circumstanc
     ...smallCautions(work, say),
     ...reachCautions(work, shop, say),
     ...benchCautions(work, shop, say),
+    ...stopCautions(work, shop, say),
     ...restCautions(work, say),
     ...lateCautions(work),
   ]
@@ -133,6 +135,14 @@ function aroundReach({ task, takes, size, cuts }: Work, shop: Shop, say: Say): s
   const straighten = takes.rough.high > 0 ? `straighten the far edge by ${say(takes.rough.high)} and ` : ''
   const wearing = grip.hasAttachment ? ', with their attachment on,' : ''
   return `${line}; or, from the other side, ${straighten}set the guides${wearing} to ${say(other)}`
+}
+
+/** Beyond the fence a stop is clamped to what lengthens it: common practice, no source. */
+function stopCautions(work: Work, { stopReach = STOP_REACH }: Shop, say: Say): string[] {
+  if (work.tool !== 'bench' || work.kind !== 'crosscut' || work.size <= stopReach) return []
+  return [
+    `${say(work.size)} is beyond the stop (${say(stopReach)}): clamp a straight board to the fence and a block to it as the stop, and hold up what sticks out.`,
+  ]
 }
 
 function benchCautions(work: Work, shop: Shop, say: Say): string[] {

@@ -1,7 +1,7 @@
 import type { MaterialId, MethodId, ProjectId, StockId, WallId } from '../basics/id'
 import { inch, type Mm } from '../units/length'
 import type { CabinetKind, Material, NewCabinet, Project, Stock, Wall } from './document'
-import { VERSION } from './document'
+import { STOP_REACH, VERSION } from './document'
 import { USUAL_LEGS } from './fixing'
 import { NO_FRAMES, USUAL_FIVE_PART, USUAL_FRAME } from './frames'
 import { NOTHING_LATE } from './late'
@@ -87,6 +87,7 @@ const SHOP: Project['shop'] = {
   guides: { least: 190, greatest: 650 },
   narrowRips: { least: 0, greatest: 230 },
   benchCrosscut: 650,
+  stopReach: STOP_REACH,
   onePersonLift: 25,
   // Between 6 and 13 mm (common practice, no source).
   roughLength: 10,
@@ -157,6 +158,7 @@ const INCH: Preset = {
     roughLength: inch(3 / 8),
     railLength: inch(106),
     benchCrosscut: inch(26),
+    stopReach: inch(60),
   },
 }
 

@@ -263,6 +263,8 @@ export interface Shop {
   readonly narrowRips: { readonly least: Mm; readonly greatest: Mm } | null
   /** The widest board that fits under the bench's crosscut rail. */
   readonly benchCrosscut: Mm
+  /** The greatest length that the bench's stop can be set to; `STOP_REACH` where it is left out. */
+  readonly stopReach?: Mm
   /** In kg. */
   readonly onePersonLift: number
   /** Left on each end of a piece that is crosscut before it is squared. */
@@ -274,6 +276,9 @@ export interface Shop {
   /** What is cut last, when the carcasses stand and their openings are measured. */
   readonly late: CutLate
 }
+
+/** How far along its fence the stop of a bench goes, in a shop that does not say (common practice, no source). */
+export const STOP_REACH: Mm = 1500
 
 /** Few teeth clear a long rip; many leave a clean edge across the grain. */
 export interface Blade {

@@ -24,7 +24,7 @@ export function labelOf(project: Project, edit: Edit): string {
     case 'override':
       return `Change build of ${marksOf(project, edit.ids)}`
     case 'letGrainRun':
-      return `${GRAIN_VERBS[edit.way]} the fronts of ${marksOf(project, edit.ids)}`
+      return `${GRAIN_VERBS[edit.way]} ${marksOf(project, edit.ids)}`
     case 'pin':
       return edit.stock === null ? 'Take boards from any sheet' : 'Choose the sheet of boards'
     case 'pinSheet':
@@ -109,9 +109,9 @@ function stockLabel(before: Stock | undefined, { isOffcut, isExcluded }: Stock):
 }
 
 const GRAIN_VERBS = {
-  none: 'Cut apart',
-  running: 'Let the grain run on over',
-  across: 'Let the grain run on across',
+  none: 'Cut apart the fronts of',
+  running: 'Let the grain run on over the fronts of',
+  across: 'Let the grain run across',
 } as const
 
 function besideVerb(beside: Beside): string {

@@ -224,6 +224,7 @@ const shop = z.strictObject({
   guides: reach,
   narrowRips: reach.nullable(),
   benchCrosscut: measure,
+  stopReach: measure.optional(),
   onePersonLift: field('onePersonLift'),
   roughLength: measure,
   blades: z.strictObject({ rip: blade, crosscut: blade }),

@@ -1,4 +1,4 @@
-import { type LengthDisplay, type Shop, weightUnit } from '../../engine/index'
+import { type LengthDisplay, type Shop, STOP_REACH, weightUnit } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 import fields from '../ui/Fields.module.css'
@@ -160,6 +160,13 @@ export function ShopRows() {
           display={display}
           field="width"
           onLength={(benchCrosscut) => change({ benchCrosscut })}
+        />
+        <LengthField
+          label="Stop, most"
+          value={shop.stopReach ?? STOP_REACH}
+          display={display}
+          field="wallLength"
+          onLength={(stopReach) => change({ stopReach })}
         />
         <LengthField
           label="Left on a rough cut"

@@ -56,6 +56,29 @@ describe('a rip that is longer than the rail', () => {
   })
 })
 
+describe('a length beyond the stop', () => {
+  const crosscuts = (shop: object) =>
+    stepsIn(shop, { A: [1600, 580], B: [1000, 320] }, TWO_A).filter(({ kind }) => kind === 'crosscut')
+
+  it('asks for a longer fence, in a shop of its own and in one that does not say', () => {
+    const words =
+      '1600 mm is beyond the stop (1500 mm): clamp a straight board to the fence and a block to it as the stop, and hold up what sticks out.'
+    for (const shop of [{}, { stopReach: 1500 }]) {
+      const [long, short] = [1600, 1000].map((size) => crosscuts(shop).find((step) => step.setting === size)!)
+      expect(long!.cautions).toContain(words)
+      expect(short!.cautions.join(' ')).not.toContain('beyond the stop')
+    }
+  })
+
+  it('is nothing to mind where the stop goes as far', () => {
+    expect(
+      crosscuts({ stopReach: 1600 })
+        .flatMap(({ cautions }) => cautions)
+        .join(' '),
+    ).not.toContain('beyond')
+  })
+})
+
 describe('a rail that is hardly longer than the cut', () => {
   const railIn = (railLength: number) => stepsIn({ railLength, onePersonLift: 50 }, SIZES, TWO_STRIPS)[0]!.cautions
 
