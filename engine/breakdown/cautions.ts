@@ -68,11 +68,13 @@ function isRip(work: Work): boolean {
   return work.task.direction === 'rip'
 }
 
-/** The first edge of a sheet that is crosscut first is straightened with the blade that is in: common practice, no source. */
-function bladeCautions({ kind, blade }: Work): string[] {
-  if (kind !== 'trim' || blade !== 'crosscut') return []
+/** An edge is straightened, and damage ripped away, with a crosscut blade that is in: common practice, no source. */
+function bladeCautions({ kind, blade, task }: Work): string[] {
+  const isAway = kind === 'away' && task.direction === 'rip'
+  if (blade !== 'crosscut' || !(kind === 'trim' || isAway)) return []
+  const why = isAway ? 'that is in' : 'that is in for the cuts after it'
   return [
-    'Along the sheet, with the crosscut blade that is in for the cuts after it: feed slowly. Where it burns or binds, put the rip blade in for this edge.',
+    `Along the sheet, with the crosscut blade ${why}: feed slowly. Where it burns or binds, put the rip blade in for this edge.`,
   ]
 }
 

@@ -96,16 +96,22 @@ function roughOn(rect: Rect, { length, width, rough }: Damaged): Rough {
   }
 }
 
-/** Cutting damages away is the first work of all, along the rail: its lines are where the damage is. */
-export function worksOfCutAways(cutAways: readonly CutAway[]): Work[] {
+/**
+ * Cutting damages away is the first work of all, along the rail: its lines are where the damage is. A crosscut blade that
+ * is in rips them too, which is no reason to change it; a rip blade would tear the ends.
+ */
+export function worksOfCutAways(cutAways: readonly CutAway[], bladeIn?: Work['blade']): Work[] {
   let run = 0
   return cutAways.flatMap((cutAway) => {
     const tasks = { rip: taskOf(cutAway, 'rip'), crosscut: taskOf(cutAway, 'crosscut') }
-    return cutAway.cuts.map((cut) => workOf(cut, tasks[cut.direction], --run))
+    return cutAway.cuts.map((cut) => {
+      const blade = bladeIn === 'crosscut' ? bladeIn : cut.direction
+      return workOf(cut, tasks[cut.direction], { blade, run: --run })
+    })
   })
 }
 
-function workOf({ direction, takes, leaves }: AwayCut, task: Task, run: number): Work {
+function workOf({ direction, takes, leaves }: AwayCut, task: Task, { blade, run }: Pick<Work, 'blade' | 'run'>): Work {
   const [from, to] = direction === 'rip' ? (['bottom', topOf] as const) : (['left', rightOf] as const)
   const clean = leaves[0]!.rect
   const isBefore = clean[from] === takes.rect[from]
@@ -113,7 +119,7 @@ function workOf({ direction, takes, leaves }: AwayCut, task: Task, run: number):
   const size = settle((isBefore ? to(clean) : clean[from]) - takes.rect[from])
   const { rect, rough, name } = takes
   return {
-    ...{ task, kind: 'away', tool: 'rail', hasAttachment: false, blade: direction, setting: null, size, cuts: 1, run },
+    ...{ task, kind: 'away', tool: 'rail', hasAttachment: false, blade, setting: null, size, cuts: 1, run },
     isLate: false,
     takes: { name, x: rect.left, y: rect.bottom, length: rect.width, width: rect.height, rough },
     leaves: leaves.map(leftOf),

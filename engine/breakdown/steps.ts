@@ -94,7 +94,7 @@ const planOf = remember((input: BreakdownInput): Plan => {
   const shop = { ...input.shop, kerf: input.job.kerf }
   const plans = bladesFor(input).map((blade) => {
     const sheets = walksOf(input, blade).flatMap(tasksOfSheet)
-    const away = worksOfCutAways(input.cutAways ?? [])
+    const away = worksOfCutAways(input.cutAways ?? [], input.bladeIn)
     const bladeIn = away.at(-1)?.blade ?? input.bladeIn
     const saw = { firstBlade: blade, isTurnedAtWill: input.rounds !== undefined, bladeIn }
     const worksIn = (order: CutOrder) => [...away, ...orderWorks(sheets, shop, saw, order)]

@@ -37,6 +37,18 @@ describe('a damaged sheet', () => {
     ])
   })
 
+  it('is ripped away with a crosscut blade that is in, and with the rip blade where none is', () => {
+    const rect = { left: 0, bottom: 590, width: 2440, height: 100 }
+    const plan = replan(new Set(), { kind: 'damaged', on: 2, rect })
+    const away = (bladeIn?: 'rip' | 'crosscut') =>
+      breakdownOf({ ...laidOut(plan), ...(bladeIn ? { bladeIn } : {}) }).steps.filter(({ kind }) => kind === 'away')
+    expect(away().map(({ blade }) => blade)).toEqual(['rip', 'rip'])
+    expect(away('rip').map(({ blade }) => blade)).toEqual(['rip', 'rip'])
+    expect(away('crosscut').map(({ blade }) => blade)).toEqual(['crosscut', 'crosscut'])
+    expect(away('crosscut')[0]!.cautions.join(' ')).toContain('with the crosscut blade that is in: feed slowly')
+    expect(away()[0]!.cautions.join(' ')).not.toContain('feed slowly')
+  })
+
   it('must be one of the sheets', () => {
     const rect = { left: 0, bottom: 0, width: 1, height: 1 }
     expect(refused(new Set(), { kind: 'damaged', on: 3, rect })).toBe('There is no sheet 3; they go from 1 to 2.')
