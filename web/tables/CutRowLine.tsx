@@ -52,7 +52,12 @@ export const CutRowLine = memo(function CutRowLine(props: CutRowLineProps) {
       </th>
       <td className={styles.name}>
         {rowName(row)}
-        {row.bank && <span className={styles.note}> · in a run of grain, place {row.bank.place}</span>}
+        {row.bank && (
+          <span className={styles.note}>
+            {' '}
+            · grain runs on, {row.bank.id}, place {row.bank.place}
+          </span>
+        )}
         {(row.from || row.sheet !== undefined) && <span className={styles.note}> · from its own sheet</span>}
         {row.isLate && <span className={styles.note}> · cut late</span>}
         {row.measured.length > 0 && <span className={styles.note}> · {measuredWords(row)}</span>}
