@@ -4,10 +4,10 @@ import type { JobStock, SheetJob } from '../sheets/job'
 import type { SheetAnswer } from '../sheets/layout'
 import { settle } from '../units/length'
 import { type CutAway, cleanOf, cutAwayOf, type NamedPiece, usableOf } from './cutAway'
+import type { Rough } from './factoryEdges'
 import type { FloorPiece } from './floor'
 import { pinnedKinds } from './pins'
 import type { Future, Stage } from './stage'
-import type { Rough } from './task'
 import { type AtHand, isInShop } from './walks'
 
 /** A sheet or a piece of one that lies in the shop and can be cut. */

@@ -1,4 +1,3 @@
-import { assert } from '../basics/assert'
 import type { Shop } from '../project/document'
 import { type Mm, settle } from '../units/length'
 import { bareName } from './cutAway'
@@ -38,7 +37,7 @@ export class Bench {
 
   /**
    * Cuts pieces together, setting after setting in the order of `sizes`: first what is not late, and in a second turn
-   * what is.
+   * what is. Runs of grain that are begun go before that, and the others come after it, board after board.
    */
   cutAlike(tasks: readonly Task[], sizes: readonly Mm[], isLate: boolean): void {
     this.isLate = isLate
@@ -49,17 +48,33 @@ export class Bench {
       if (hasNoSetting && standing.isPrepared) this.freeTail(standing)
       if (hasNoSetting || !standing.task.isSheet) this.prepare(standing)
     }
-    for (const size of sizes) {
-      const here = open.filter(({ groups }) => groups.some((group) => this.isNow(group, size)))
-      this.run++
-      for (const standing of here) this.prepare(standing)
-      this.run++
-      for (const standing of here) this.cutGroup(standing, size)
-    }
+    this.cutInTurn(open, true)
+    for (const size of sizes) this.cutAt(size, open, ({ turn }) => turn === undefined)
+    this.cutInTurn(open, false)
   }
 
-  private isNow(group: Group, size: Mm): boolean {
-    return group.size === size && group.isLate === this.isLate
+  private cutAt(size: Mm, open: readonly Standing[], isTurn: (group: Group) => boolean): void {
+    const groupOf = ({ groups }: Standing) =>
+      groups.find((group) => group.size === size && group.isLate === this.isLate && isTurn(group))
+    const here = open.filter(groupOf)
+    this.run++
+    for (const standing of here) this.prepare(standing)
+    this.run++
+    for (const standing of here) this.cutGroup(standing, groupOf(standing)!)
+  }
+
+  /** Of every piece the next board of its run, at the setting that most of them need, until all runs are cut. */
+  private cutInTurn(open: readonly Standing[], isBegun: boolean): void {
+    const nextOf = ({ groups }: Standing) =>
+      groups.find(({ turn, isLate }) => turn?.isBegun === isBegun && isLate === this.isLate)
+    for (;;) {
+      const sizes = open.flatMap((standing) => nextOf(standing)?.size ?? [])
+      if (sizes.length === 0) return
+      const count = (size: Mm) => sizes.filter((other) => other === size).length
+      const size = sizes.reduce((a, b) => ((count(b) - count(a) || b - a) > 0 ? b : a))
+      const next = new Set(open.map(nextOf))
+      this.cutAt(size, open, (group) => next.has(group))
+    }
   }
 
   /** What was begun before the others were built lies there as it was left. */
@@ -105,14 +120,22 @@ export class Bench {
     if (task.groups.length === 0) this.freeTail(standing)
   }
 
-  private cutGroup(standing: Standing, size: Mm): void {
+  private cutGroup(standing: Standing, group: Group): void {
     const { task } = standing
+    const { size } = group
     const takes = this.takesOf(standing)
-    const group = standing.groups.find((each) => this.isNow(each, size))
-    assert(group, `${task.name} has nothing to cut at ${size}`)
     standing.groups = standing.groups.filter((each) => each !== group)
     const children = this.cutOff(standing, group)
-    this.add(task, task.kind, size, size, takes, children.length, [...children, ...this.remaining(standing)])
+    this.add(
+      task,
+      task.kind,
+      size,
+      size,
+      takes,
+      children.length,
+      [...children, ...this.remaining(standing)],
+      group.turn,
+    )
     if (standing.groups.length === 0) this.freeTail(standing)
   }
 
@@ -208,6 +231,7 @@ export class Bench {
     takes: Taken,
     cuts: number,
     leaves: readonly Left[],
+    turn?: Group['turn'],
   ): void {
     const { tool, hasAttachment } = gripFor(kind, wanted, task.across, this.shop)
     const setting = tool === 'rail' || kind === 'square' ? null : wanted
@@ -226,6 +250,7 @@ export class Bench {
       leaves,
       run: this.run,
       isLate: this.isLate,
+      ...(turn ? { turn } : {}),
     })
   }
 }

@@ -47,6 +47,7 @@ export function cautionsFor(work: Work, { shop, material, display }: Circumstanc
     ...benchCautions(work, shop, say),
     ...stopCautions(work, shop, say),
     ...restCautions(work, say),
+    ...grainCautions(work),
     ...lateCautions(work),
   ]
 }
@@ -161,6 +162,17 @@ function restCautions(work: Work, say: Say): string[] {
   const size = isRip(work) ? last.width : last.length
   return [
     `What the last cut leaves is a part too, and no setting cuts it: measure before that cut, it must come to ${say(size)}.`,
+  ]
+}
+
+/** Lines across boards that belong beside each other show their order and their sides: common practice, no source. */
+function grainCautions({ turn, leaves }: Work): string[] {
+  if (!turn) return []
+  const [board] = leaves
+  if (turn.isBegun || turn.boards[0] !== board?.name)
+    return ['The grain runs on to the next board: keep to this order, with nothing cut between them.']
+  return [
+    `The grain runs on over ${nameList(turn.boards)}, in this order: draw two slanted lines across all of them before they are cut apart, and cut nothing between them.`,
   ]
 }
 

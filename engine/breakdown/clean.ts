@@ -46,15 +46,17 @@ export function freedBy(cuts: readonly CleanCut[], damages: readonly Rect[]): Re
 }
 
 function waysPast(piece: Rect, damage: Rect, kerf: Mm): CleanCut[] {
-  const [left, right, bottom, top] = [piece.left, rightOf(piece), piece.bottom, topOf(piece)]
+  const [left, right, bottom, top] = [piece.left, settle(rightOf(piece)), piece.bottom, settle(topOf(piece))]
   const across = ([from, to]: Range): Rect => ({ left, bottom: from, width: piece.width, height: settle(to - from) })
   const along = ([from, to]: Range): Rect => ({ left: from, bottom, width: settle(to - from), height: piece.height })
   const way = (direction: CleanCut['direction'], rectOf: (range: Range) => Rect, { clean, rest }: Split): CleanCut => {
     return { direction, takes: piece, clean: rectOf(clean), rest: rectOf(rest) }
   }
   return [
-    ...sidesOf([bottom, top], [damage.bottom, topOf(damage)], kerf).map((split) => way('rip', across, split)),
-    ...sidesOf([left, right], [damage.left, rightOf(damage)], kerf).map((split) => way('crosscut', along, split)),
+    ...sidesOf([bottom, top], [damage.bottom, settle(topOf(damage))], kerf).map((split) => way('rip', across, split)),
+    ...sidesOf([left, right], [damage.left, settle(rightOf(damage))], kerf).map((split) =>
+      way('crosscut', along, split),
+    ),
   ]
 }
 

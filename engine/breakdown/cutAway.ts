@@ -1,9 +1,10 @@
 import { type Rect, rectsOverlap, rightOf, topOf } from '../geometry/rect'
 import { type Mm, settle } from '../units/length'
 import { type CleanCut, cleanCuts } from './clean'
+import type { Rough } from './factoryEdges'
 import { letter } from './names'
 import { AS_IT_CAME } from './stage'
-import type { Child, Rough, Task } from './task'
+import type { Child, Task } from './task'
 import type { Left, Work } from './work'
 
 /** A damaged piece as it lies, factory edges counted. Rectangles are on the piece, from the corner of its first edges, mm. */
@@ -143,7 +144,7 @@ function taskOf(
   const place = { x: 0, y: 0, length, width }
   return {
     ...{ name, sheet, material, direction, kind: direction, isLate: false, isSheet: isWhole, phase: 0, trim: 0, rough },
-    ...{ called: [name], stage: AS_IT_CAME },
+    ...{ called: [name], stage: AS_IT_CAME, runOf: () => null },
     ...{ span: isRip ? width : length, across: isRip ? length : width, groups: [], tail: [], rest: null, restSize: 0 },
     drawn: { kind: 'cut', direction, pieces: [{ kind: 'part', part: name, rotated: false, ...place }], ...place },
     next: [],

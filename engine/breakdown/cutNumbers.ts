@@ -16,7 +16,7 @@ export function cutNumbersOf(input: BreakdownInput): ReadonlyMap<number, CutNumb
     sheets.set(sheet, cuts)
     const numbers = cuts.get(pieceKey(drawn)) ?? drawn.pieces.map(() => null)
     cuts.set(pieceKey(drawn), numbers)
-    for (const at of cutOffBy(work, numbers)) {
+    for (const at of cutOffBy(work)) {
       const turn = (turns.get(sheet) ?? 0) + 1
       turns.set(sheet, turn)
       numbers[at] = turn
@@ -29,10 +29,9 @@ export function cutNumbersOf(input: BreakdownInput): ReadonlyMap<number, CutNumb
 /** Straightening and squaring take off the trim, which has no line. */
 const SEPARATING: ReadonlySet<Work['kind']> = new Set(['rip', 'crosscut', 'rerip'] as const)
 
-/** The pieces that a work frees, as they are drawn: those of its size that no work before has freed. */
-function cutOffBy({ task: { drawn }, size, cuts }: Work, numbers: readonly (number | null)[]): number[] {
-  const along = drawn.direction === 'rip' ? 'width' : 'length'
-  return drawn.pieces.flatMap((piece, at) => (piece[along] === size && numbers[at] === null ? [at] : [])).slice(0, cuts)
+/** The pieces that a work frees, as they are drawn. */
+function cutOffBy({ task: { called }, leaves, cuts }: Work): number[] {
+  return leaves.slice(0, cuts).map(({ key }) => called.indexOf(key))
 }
 
 /** The last piece has no line behind it: when it is cut off and another is what is left, that one's line is its cut. */

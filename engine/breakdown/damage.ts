@@ -4,11 +4,11 @@ import { formatApart } from '../units/apart'
 import { formatWithUnit, PLAIN_MM } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { isStillWood } from './atHand'
+import { sizeWith } from './factoryEdges'
 import type { FloorPiece } from './floor'
 import type { Damage } from './mishapKinds'
 import { isSheetName } from './names'
 import { type BreakdownInput, worksOf } from './steps'
-import { sizeWith } from './task'
 import { walksOf } from './walks'
 
 /** A damage where it lies: clipped to what it is on, and in the frame of the sheet of that piece. */

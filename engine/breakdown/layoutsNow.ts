@@ -2,9 +2,10 @@ import type { PartId } from '../basics/id'
 import { good, type Result } from '../basics/result'
 import type { JobStock } from '../sheets/job'
 import { placementsIn, type SheetLayout } from '../sheets/layout'
+import { sizeWith } from './factoryEdges'
 import { floorAfter, type Progress } from './floor'
 import type { BreakdownInput } from './steps'
-import { partsIn, sizeWith } from './task'
+import { partsIn } from './task'
 import { walksOf } from './walks'
 
 /** One sheet or piece as it is laid out, and how far it is cut. */

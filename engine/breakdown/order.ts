@@ -122,8 +122,9 @@ function sizesInOrder(batches: readonly Task[][], shop: Shop, isLate: boolean): 
   })
 }
 
+/** Those that may come in any order. */
 function groupsIn({ groups }: Task, isLate: boolean): readonly Group[] {
-  return groups.filter((group) => group.isLate === isLate)
+  return groups.filter((group) => group.isLate === isLate && !group.turn)
 }
 
 function settingsOf(batch: readonly Task[], tool: 'guides' | 'bench', shop: Shop, isLate: boolean): Set<Mm> {

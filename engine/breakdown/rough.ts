@@ -17,7 +17,7 @@ export function roughCutOf(task: Task, most: Mm, kerf: Mm, allowance: Mm): Mm | 
   const { drawn, rough } = task
   const length = settle(rough.start + drawn.length + rough.end)
   const strips = drawn.direction === 'rip' ? drawn.pieces : [drawn]
-  const ranges = strips.map((strip) => rangesOf(itemsOf(strip), { length, rough, kerf, allowance }))
+  const ranges = strips.map((strip) => rangesOf(itemsOf(strip, task, kerf), { length, rough, kerf, allowance }))
   const fits = (at: Mm) => ranges.every((all) => all.some(({ from, to }) => at >= from && at <= to))
   const longest = (at: Mm) => Math.max(at, settle(length - at - kerf))
   const middle = settle((length - kerf) / 2)
@@ -33,10 +33,22 @@ interface Stick {
   readonly allowance: Mm
 }
 
-/** Lengths that lie one after another in a strip and must stay whole; what is left over may be cut anywhere. */
-function itemsOf(piece: Piece): Mm[] {
-  if (piece.kind === 'cut' && piece.direction === 'crosscut') return usedIn(piece).map(({ length }) => length)
-  return piece.kind === 'cut' || piece.kind === 'part' ? [piece.length] : []
+/**
+ * Lengths that lie one after another in a strip and must stay whole, a run of grain as one; what is left over may be cut
+ * anywhere.
+ */
+function itemsOf(piece: Piece, { runOf }: Task, kerf: Mm): Mm[] {
+  if (piece.kind !== 'cut' || piece.direction !== 'crosscut') {
+    return piece.kind === 'cut' || piece.kind === 'part' ? [piece.length] : []
+  }
+  const items: { length: Mm; readonly run: string | null }[] = []
+  for (const used of usedIn(piece)) {
+    const run = (used.kind === 'part' ? runOf(used)?.run : null) ?? null
+    const last = items.at(-1)
+    if (last && run !== null && last.run === run) last.length += kerf + used.length
+    else items.push({ length: used.length, run })
+  }
+  return items.map(({ length }) => length)
 }
 
 function usedIn({ pieces }: CutPiece): Piece[] {

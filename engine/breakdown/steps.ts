@@ -6,13 +6,14 @@ import { PLAIN_MM } from '../units/format'
 import type { LengthDisplay } from '../units/length'
 import { cautionsFor, SHOP_CAUTIONS } from './cautions'
 import { type CutAway, usableOf, worksOfCutAways } from './cutAway'
+import { isClean } from './factoryEdges'
 import { compare } from './inset'
 import { effortOf, isPausedBetween, settingsOf } from './minutes'
 import { orderWorks } from './order'
 import { pauseStep } from './pause'
 import { sketchOf } from './sketch'
 import type { Breakdown, Effort, Step, StepPiece } from './step'
-import { isClean, tasksOfSheet } from './task'
+import { tasksOfSheet } from './task'
 import { toBuyBegunBy, toBuyWords } from './toBegin'
 import { type Laid, walksOf } from './walks'
 import { nameList, wordsOf } from './wording'
@@ -143,11 +144,11 @@ function alikeIn(works: readonly Work[]): Work[][] {
   return [...groups.values()]
 }
 
-function likeness({ run, kind, tool, hasAttachment, blade, size, takes, cuts, leaves, task }: Work): string {
+function likeness({ run, kind, tool, hasAttachment, blade, size, takes, cuts, leaves, task, turn }: Work): string {
   const left = leaves.map(({ kind, length, width }) => `${kind} ${length} ${width}`).sort()
-  return [run, kind, task.material, tool, hasAttachment, blade, size, takes.length, takes.width, cuts, ...left].join(
-    '|',
-  )
+  const own = [run, kind, task.material, tool, hasAttachment, blade, size, takes.length, takes.width, cuts]
+  // What is said of a run of grain is said of its own boards.
+  return [...own, turn?.boards.join(), ...left].join('|')
 }
 
 function stepOf(alike: readonly Work[], isNewSetting: boolean, id: string, context: Context): Step {

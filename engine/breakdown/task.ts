@@ -1,6 +1,8 @@
 import type { PartId } from '../basics/id'
 import type { CutPiece, PartPiece, Piece } from '../sheets/layout'
 import { type Mm, settle } from '../units/length'
+import { isClean, type Rough, sizeWith } from './factoryEdges'
+import { type GrainPlace, type Run, runsIn } from './grainRuns'
 import { nameOf } from './names'
 import type { Future, Stage } from './stage'
 import type { StepPiece } from './step'
@@ -16,7 +18,8 @@ import type { StepPiece } from './step'
  *     +-- factory edge -+  +=clean edge====+  |     580      |  +=============+
  *
  * Whatever is cut next is cut from the clean edge, so the settings may come in any order, and what is left over ends up
- * at the far edge, whichever place the drawing gives it.
+ * at the far edge, whichever place the drawing gives it. Only boards over which the grain runs on keep the order in which
+ * they are drawn, with nothing between them.
  */
 export interface Task {
   /** Of the piece: `sheet 3`, `3a`. No other piece of the breakdown has it. */
@@ -44,8 +47,9 @@ export interface Task {
   /** What its pieces are called in the breakdown, in the order in which they are drawn. */
   readonly called: readonly string[]
   readonly stage: Stage
-  /** One setting each, in any order. */
+  /** One setting each, in any order but for those that have a turn. */
   readonly groups: readonly Group[]
+  readonly runOf: SheetWalk['runOf']
   /** Offcuts that are freed from waste, after all groups. */
   readonly tail: readonly Group[]
   /** What the last cut leaves, where it is more than waste. */
@@ -60,6 +64,8 @@ export interface Group {
   readonly size: Mm
   readonly isLate: boolean
   readonly children: readonly Child[]
+  /** Of a board in a run of grain, which is cut by itself, one after another; a run that is begun goes on at once. */
+  readonly turn?: { readonly at: number; readonly isBegun: boolean; readonly boards: readonly string[] }
 }
 
 export interface Child extends Omit<StepPiece, 'count'> {
@@ -72,14 +78,6 @@ export interface Child extends Omit<StepPiece, 'count'> {
   readonly isLate: boolean
   readonly rough: Rough
   readonly future: Future
-}
-
-/** The factory edges that a piece still has, beyond what the tree counts as the piece. */
-export interface Rough {
-  readonly start: Mm
-  readonly end: Mm
-  readonly low: Mm
-  readonly high: Mm
 }
 
 /** A piece with its name, as it is carried from one task to the next. */
@@ -108,6 +106,8 @@ export interface SheetWalk {
   /** Whether a part is cut when the carcasses stand. */
   readonly isLate: (piece: PartPiece) => boolean
   readonly dealt: (piece: PartPiece) => { readonly mark: string; readonly part: PartId | null }
+  /** The run of grain that a part lies in, and its place there; null for one that is cut by itself. */
+  readonly runOf: (piece: PartPiece) => GrainPlace | null
 }
 
 /** The tasks of one sheet. A sheet that is crosscut first is straightened along its length all the same. */
@@ -128,7 +128,7 @@ function straighten(held: Held, drawn: CutPiece, walk: SheetWalk, next: Task[]):
   const restSize = settle(width - rough.low)
   return {
     ...{ name, sheet, material, direction: 'rip', kind: 'rip', isSheet: true, phase: stage.phase, called, stage },
-    ...{ isLate, span: width, across: length, trim: rough.low, rough, drawn, groups: [], tail: [] },
+    ...{ isLate, span: width, across: length, trim: rough.low, rough, drawn, groups: [], tail: [], runOf: walk.runOf },
     rest: {
       ...{ kind: 'piece', name, key: name, length, width: restSize, mark: name, part: null, isLate },
       rough: { ...rough, low: 0 },
@@ -166,7 +166,8 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
   const span = isRip ? size.width : size.length
   const trim = isRip ? held.rough.low : held.rough.start
   const phase = phaseOf(direction, held.stage.phase, walk.firstBlade)
-  const { cutOff, rest, restSize } = cutsOf(cut, settle(span - trim), held, walk)
+  const runs = runsIn(cut.pieces, walk.runOf)
+  const { cutOff, rest, restSize } = cutsOf(cut, settle(span - trim), held, walk, runs)
   const stage = { ...held.stage, phase, isSheet: false, hasBeenRipped: held.stage.hasBeenRipped || isRip }
   const carry = (at: number, roughEnd: Mm): Held => {
     const rough = isRip ? { ...held.rough, low: 0, high: roughEnd } : { ...held.rough, start: 0, end: roughEnd }
@@ -176,16 +177,21 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
     return { piece, name, rough, stage, isTakenUp: false, isLate }
   }
   const helds = cutOff.map((at) => carry(at, 0))
+  const boardsOf = (run: Run) => run.pieces.map((piece) => walk.dealt(piece).mark)
   const last = rest === null ? null : carry(rest, settle(restSize - extent(cut.pieces[rest]!, direction)))
   const groups = new Map<string, Omit<Group, 'children'> & { readonly children: Child[] }>()
   const tail: Group[] = []
-  for (const each of helds) {
+  for (const [turn, each] of helds.entries()) {
+    const run = runs[cutOff[turn]!]
     const wide = settle(extent(each.piece, direction))
     const child = childOf(each, direction, walk)
     const { isLate } = child
     const key = `${wide} ${isLate}`
     if (isLeft(each.piece)) tail.push({ size: wide, isLate, children: [child] })
-    else if (groups.has(key)) groups.get(key)!.children.push(child)
+    else if (run) {
+      const own = { at: turn, isBegun: run.isBegun, boards: boardsOf(run) }
+      groups.set(`${key} ${turn}`, { size: wide, isLate, children: [child], turn: own })
+    } else if (groups.has(key)) groups.get(key)!.children.push(child)
     else groups.set(key, { size: wide, isLate, children: [child] })
   }
   return {
@@ -197,6 +203,7 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
     isLate: held.isLate,
     across: isRip ? size.length : size.width,
     groups: [...groups.values()],
+    runOf: walk.runOf,
     rest: last && childOf(last, direction, walk),
     next: [...helds, ...(last ? [last] : [])].flatMap((each) => tasksOf(each, walk)),
   }
@@ -227,15 +234,19 @@ function cutsOf(
   clean: Mm,
   { isLate }: Held,
   walk: SheetWalk,
+  runs: readonly (Run | null)[],
 ): { readonly cutOff: readonly number[]; readonly rest: number | null; readonly restSize: Mm } {
   const wide = (at: number) => extent(cut.pieces[at]!, cut.direction)
   const rank = (at: number) => ['cut', 'part', 'offcut', 'waste'].indexOf(cut.pieces[at]!.kind)
   const all = cut.pieces.map((_, at) => at)
   const { kerf } = walk
   const late = cut.pieces.map((piece) => Number(isAllLate(piece, isLate, walk)))
+  /** A run that is begun, then whatever is in no run, then the other runs. */
+  const turn = runs.map((run) => (run === null ? 1 : run.isBegun ? 0 : 2))
+  const size = (at: number) => (runs[at] ? 0 : wide(at))
   const used = all
     .filter((at) => !isLeft(cut.pieces[at]!))
-    .sort((a, b) => late[a]! - late[b]! || wide(b) - wide(a) || a - b)
+    .sort((a, b) => late[a]! - late[b]! || turn[a]! - turn[b]! || size(b) - size(a) || a - b)
   const order = [...used, ...all.filter((at) => isLeft(cut.pieces[at]!)).sort((a, b) => rank(a) - rank(b) || a - b)]
   const leftAfter = (count: number) => settle(order.slice(0, count).reduce((sum, at) => sum - wide(at) - kerf, clean))
   const before = leftAfter(order.length - 1)
@@ -278,17 +289,4 @@ function extent(piece: Piece, direction: 'rip' | 'crosscut'): Mm {
 
 function sizeOf({ piece, rough }: Held): { readonly length: Mm; readonly width: Mm } {
   return sizeWith(piece, rough)
-}
-
-/** Whether no factory edge is left. */
-export function isClean({ start, end, low, high }: Rough): boolean {
-  return start + end + low + high === 0
-}
-
-/** Of a piece with the factory edges that are still on it, in mm. */
-export function sizeWith(
-  { length, width }: { readonly length: Mm; readonly width: Mm },
-  { start, end, low, high }: Rough,
-): { readonly length: Mm; readonly width: Mm } {
-  return { length: settle(length + start + end), width: settle(width + low + high) }
 }

@@ -2,10 +2,12 @@ import { assert } from '../basics/assert'
 import type { PartId } from '../basics/id'
 import type { CutRow } from '../cutlist/row'
 import type { JobStock, SheetJob } from '../sheets/job'
-import type { Piece, SheetAnswer, SheetLayout } from '../sheets/layout'
+import type { PartPiece, Piece, SheetAnswer, SheetLayout } from '../sheets/layout'
 import { assignParts, type PlacedPart } from './assign'
+import type { Rough } from './factoryEdges'
+import type { GrainPlace } from './grainRuns'
 import { AS_IT_CAME, type Stage } from './stage'
-import { partsIn, type Rough, type SheetWalk } from './task'
+import { partsIn, type SheetWalk } from './task'
 
 export interface Laid {
   readonly job: SheetJob
@@ -47,6 +49,9 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
   const stock = new Map(job.stock.map((each) => [each.id, each]))
   const dealt = dealtOn(laid)
   const lateRows = new Set<string>(laid.cutList.rows.flatMap(({ key, isLate }) => (isLate ? [key] : [])))
+  const runs = new Map<PartId, GrainPlace>(
+    laid.cutList.rows.flatMap(({ bank, parts }) => (bank ? [[parts[0]!, { run: bank.id, place: bank.place }]] : [])),
+  )
   const taken = new Map<string, number>()
   return copiesOf(answer).map(({ stock: id, root }, at): SheetWalk => {
     const from = stock.get(id)
@@ -56,6 +61,7 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
     taken.set(id, count + 1)
     const sheet = numbers[at]!
     const order = new Map(partsIn(root).map((piece, place) => [piece, place]))
+    const dealtTo = (piece: PartPiece) => dealt.get(at + 1)?.[order.get(piece)!] ?? { mark: piece.part, part: null }
     return {
       ...{ sheet, material: from.material, kerf: job.kerf, root, firstBlade },
       name: hand?.names[count] ?? `sheet ${sheet}`,
@@ -63,7 +69,8 @@ export function walksOf(laid: Laid, firstBlade: 'rip' | 'crosscut'): SheetWalk[]
       called: hand?.called?.[count] ?? [],
       rough: roughOf(from, root, hand?.rough),
       isLate: (piece) => lateRows.has(piece.part),
-      dealt: (piece) => dealt.get(at + 1)?.[order.get(piece)!] ?? { mark: piece.part, part: null },
+      dealt: dealtTo,
+      runOf: (piece) => runs.get(dealtTo(piece).part ?? ('' as PartId)) ?? null,
     }
   })
 }

@@ -1,6 +1,7 @@
 import type { Mm } from '../units/length'
+import type { Rough } from './factoryEdges'
 import type { Step } from './step'
-import type { Child, Rough, Task } from './task'
+import type { Child, Group, Task } from './task'
 
 /** What is done at the saw. */
 export type CutKind = Exclude<Step['kind'], 'pause'>
@@ -22,6 +23,8 @@ export interface Work {
   readonly isLate: boolean
   /** Works of one run may be gathered into steps; works of different runs are apart. */
   readonly run: number
+  /** Of a board in a run of grain. */
+  readonly turn?: Group['turn']
 }
 
 /** Where a piece lies on its sheet, or lay before it was cut out: from the corner of the first clean edges. */

@@ -53,6 +53,26 @@ describe('what is clean of a damaged piece', () => {
     ])
   })
 
+  it('is found where sums of tenths have dust on them', () => {
+    const damages = [rect(252.5, 102.9, 25.1, 10.2), rect(550.2, 65.8, 1.8, 116.4), rect(245.3, 148.1, 242.4, 280.8)]
+    const left = clean(rect(0, 0, 552, 508.7), damages, ({ width, height }) => width > 20 && height > 20)
+    // Left of the third damage, above the first: from 102.9 + 10.2 on.
+    expect(left).toContain('245.3 x 395.6 at 0, 113.1')
+  })
+
+  it('is freed in few cuts, whatever tenths of a millimetre are damaged', () => {
+    const tenths = (min: number, max: number) => fc.integer({ min: 10 * min, max: 10 * max }).map((n) => n / 10)
+    const damage = fc.tuple(tenths(0, 900), tenths(0, 600), tenths(1, 300), tenths(1, 300)).map((all) => rect(...all))
+    const kerfs = fc.constantFrom(0, 2.2, 3)
+    fc.assert(
+      fc.property(fc.array(damage, { minLength: 1, maxLength: 3 }), kerfs, (damages, kerf) => {
+        const cuts = cleanCuts(rect(0, 0, 1000.7, 700.3), damages, kerf, ({ width, height }) => width * height > 400)
+        expect(cuts.length).toBeLessThan(100)
+      }),
+      { numRuns: 2000 },
+    )
+  })
+
   it('is all that there was less kerfs and waste, at every cut', () => {
     const sizes = fc.integer({ min: 1, max: 900 })
     const places = fc.integer({ min: -200, max: 900 })

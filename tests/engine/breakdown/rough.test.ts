@@ -10,14 +10,14 @@ const ALLOWANCE = 10
 const LENGTH = 2440
 
 /** Strips of parts of these lengths, on a sheet with 10 at each end. */
-function taskOf(strips: readonly (readonly number[])[]): Task {
+function taskOf(strips: readonly (readonly number[])[], runOf: Task['runOf'] = () => null): Task {
   const sizes = Object.fromEntries(strips.flat().map((length) => [`P${length}`, [length, 100] as const]))
   const cutting = rip(
     ...strips.map((lengths) => crosscut(...lengths.map((length) => part(`P${length}`)), OFFCUT)),
     OFFCUT,
   )
   const drawn = lay(cutting, { x: 10, y: 10, length: LENGTH - 20, width: 1200 }, sizes, KERF)
-  return { drawn, rough: { start: 10, end: 10, low: 10, high: 10 } } as unknown as Task
+  return { drawn, rough: { start: 10, end: 10, low: 10, high: 10 }, runOf } as unknown as Task
 }
 
 /** Whether every strip can still be cut: as many parts as go before the cut, and the others behind it. */
@@ -67,5 +67,15 @@ describe('a rough crosscut of a whole piece', () => {
     const drawn = { ...uncut, kind: 'cut', direction: 'rip', pieces: [uncut] }
     const task = { drawn, rough: { start: 10, end: 10, low: 10, high: 10 } } as unknown as Task
     expect(roughCutOf(task, 1400, KERF, ALLOWANCE)).toBe((LENGTH - KERF) / 2)
+  })
+
+  it('does not part boards over which the grain runs on', () => {
+    const all = [[700, 600, 500]]
+    // 700 and 600 before the cut, or 700 alone: the second parts a run of 600 and 500.
+    expect(roughCutOf(taskOf(all), 1800, KERF, ALLOWANCE)).toBe(1218.5)
+    const runOf: Task['runOf'] = ({ part }) => (part === 'P700' ? null : { run: 'fronts', place: 1 })
+    const at = roughCutOf(taskOf(all, runOf), 1800, KERF, ALLOWANCE)!
+    expect(at).toBeGreaterThanOrEqual(720)
+    expect(LENGTH - at - KERF).toBeGreaterThanOrEqual(ALLOWANCE + 600 + KERF + 500 + 10)
   })
 })

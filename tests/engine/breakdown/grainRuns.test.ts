@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest'
+import type { CabinetId, PartId } from '../../../engine/basics/id'
+import { floorAfter } from '../../../engine/breakdown/floor'
+import { replanAfter } from '../../../engine/breakdown/mishap'
+import { type BreakdownInput, breakdownOf, worksOf } from '../../../engine/breakdown/steps'
+import type { Left, Work } from '../../../engine/breakdown/work'
+import type { CutRow } from '../../../engine/cutlist/row'
+import { derive } from '../../../engine/pipeline'
+import { applyEdit } from '../../../engine/project/apply'
+import type { CutOrder, Project } from '../../../engine/project/document'
+import { demonstrationKitchen } from '../../../engine/samples/kitchen'
+import { fortyCabinets } from '../../../engine/samples/workshop'
+import { packSheets } from '../../../engine/sheets/pack'
+import { settle } from '../../../engine/units/length'
+import { crosscut, OFFCUT, PLY, part, rip, SHOP, sheets, WASTE } from './sawyer'
+
+const ORDERS: readonly CutOrder[] = ['sheet by sheet', 'setting by setting']
+
+/** Rows named in `run` are a run of grain in this order, each of one board. */
+function running(given: ReturnType<typeof sheets>, run: readonly string[], cutOrder: CutOrder): BreakdownInput {
+  const rows = given.cutList.rows.map((row): CutRow => {
+    const place = run.indexOf(row.key) + 1
+    return place > 0 ? { ...row, bank: { id: 'fronts', along: 'length', place } } : row
+  })
+  const materials = { m1: PLY } as unknown as BreakdownInput['materials']
+  return { ...given, cutList: { rows }, shop: { ...SHOP, cutOrder }, marks: new Map(), materials }
+}
+
+const cutOff = ({ leaves, cuts }: Work) => leaves.slice(0, cuts)
+const worksIn = (input: BreakdownInput) => [...worksOf(input).values()].flat()
+
+/** Where every part came off the saw, in the order of the works; what the last cut leaves is one too. */
+function freed(input: BreakdownInput): ReadonlyMap<PartId, Left> {
+  const left = worksIn(input).flatMap(({ leaves }) => leaves.filter(({ part }) => part !== null))
+  return new Map(left.map((piece) => [piece.part!, piece]))
+}
+
+/** Boards of one bank that do not lie in its order, a kerf apart, where they were cut out. */
+function tornApart(input: BreakdownInput): string[] {
+  const where = freed(input)
+  const banks = new Map<string, CutRow[]>()
+  for (const row of input.cutList.rows) if (row.bank) banks.set(row.bank.id, [...(banks.get(row.bank.id) ?? []), row])
+  return [...banks].flatMap(([id, rows]) => {
+    const pieces = rows.sort((a, b) => a.bank!.place - b.bank!.place).map(({ parts }) => where.get(parts[0]!)!)
+    const isBeside = (along: 'length' | 'width', axis: 'x' | 'y') =>
+      pieces.slice(1).every((piece, at) => {
+        const before = pieces[at]!
+        return settle(piece[axis] - before[axis] - before[along] - input.job.kerf) === 0
+      })
+    const isInOrder = isBeside('length', 'x') || isBeside('width', 'y')
+    return isInOrder ? [] : [`${id}: ${pieces.map(({ name, x, y }) => `${name} at ${x}, ${y}`).join('; ')}`]
+  })
+}
+
+describe('boards over which the grain runs on', () => {
+  const sizes = { A: [295, 140], B: [795, 140], C: [495, 140], D: [400, 140] } as const
+  const strip = rip(crosscut(part('A'), part('B'), part('C'), part('D'), WASTE), OFFCUT)
+  const given = sheets(sizes, [[1, strip]])
+
+  it.each(ORDERS)('come off a strip in their order, behind those that are in no run: %s', (order) => {
+    const input = running(given, ['A', 'B', 'C'], order)
+    const names = worksIn(input).filter(({ kind }) => kind === 'crosscut')
+    expect(names.flatMap(cutOff).map(({ name }) => name)).toEqual(['D', 'A', 'B', 'C'])
+    expect(tornApart(input)).toEqual([])
+  })
+
+  it('are cut by the length where they are in no run', () => {
+    const names = worksIn(running(given, [], 'sheet by sheet')).filter(({ kind }) => kind === 'crosscut')
+    expect(names.flatMap(cutOff).map(({ name }) => name)).toEqual(['B', 'C', 'D', 'A'])
+  })
+
+  it('have two lines drawn over them before they are parted, and no board between them', () => {
+    const { steps } = breakdownOf(running(given, ['A', 'B', 'C'], 'sheet by sheet'))
+    const [first, second] = steps.filter(({ leaves }) => leaves.some(({ name }) => ['A', 'B'].includes(name)))
+    expect(first!.cautions.join(' ')).toContain(
+      'The grain runs on over A, B and C, in this order: draw two slanted lines across all of them before they are cut apart',
+    )
+    expect(second!.cautions.join(' ')).toContain('The grain runs on to the next board: keep to this order')
+  })
+
+  it('go on at once, in their order, when the first of them is cut and something else goes wrong', () => {
+    const two = sheets({ ...sizes, E: [500, 300] }, [[1, rip(crosscut(part('E'), WASTE), ...stripsOf(strip))]])
+    const input = running(two, ['A', 'B', 'C'], 'sheet by sheet')
+    const { steps } = breakdownOf(input)
+    const at = steps.findIndex(({ write }) => write.includes('A'))
+    const done = new Set(steps.slice(0, at + 1).map(({ id }) => id))
+    const cut = floorAfter(input, { done })
+    expect(cut.ok && cut.value.some(({ part: id }) => id === ('A-1' as PartId))).toBe(true)
+    const plan = replanAfter(input, { done }, { kind: 'spoiled', parts: ['E-1'] as unknown as PartId[] })
+    if (!plan.ok || !plan.value.kept) throw new Error('no layout stays')
+    const { kept } = plan.value
+    const answer = { sheets: kept.sheets, unplaced: [], bounds: {}, proved: false }
+    const after = { ...input, ...kept, answer, firstSheet: plan.value.firstSheet }
+    const names = worksIn(after).filter(({ kind }) => kind === 'crosscut')
+    const off = names.flatMap(cutOff).map(({ name }) => name)
+    expect(off.filter((name) => ['B', 'C'].includes(name))).toEqual(['B', 'C'])
+  })
+})
+
+/** The strips of a sheet that is ripped. */
+function stripsOf(cutting: ReturnType<typeof rip>) {
+  return cutting.kind === 'cut' ? cutting.pieces : [cutting]
+}
+
+describe('whole kitchens whose grain runs on', () => {
+  const all = (project: Project) => Object.keys(project.cabinets) as CabinetId[]
+  const inputOf = (project: Project, order: CutOrder): BreakdownInput => {
+    const { sheetJob: job, cutList, partOf } = derive(project)
+    const marks = new Map([...partOf].map(([id, { mark }]) => [id, mark]))
+    const { materials, shop } = project
+    const answer = packSheets({ ...job, effort: 'glance' })
+    return { job, answer, cutList, marks, materials, shop: { ...shop, cutOrder: order } }
+  }
+
+  it.each([
+    ['demonstration', 'running', demonstrationKitchen()],
+    ['demonstration', 'across', demonstrationKitchen()],
+    ['forty cabinets', 'running', fortyCabinets()],
+    ['forty cabinets', 'across', fortyCabinets()],
+  ] as const)('come off the saw with no run torn apart: %s, %s', (_, way, plain) => {
+    const project = applyEdit(plain, { kind: 'letGrainRun', ids: all(plain), way })
+    for (const order of ORDERS) {
+      const input = inputOf(project, order)
+      expect(input.cutList.rows.some(({ bank }) => bank)).toBe(true)
+      expect(tornApart(input)).toEqual([])
+    }
+  })
+})
