@@ -110,19 +110,28 @@ function follows(before: Front, front: Front, all: readonly Front[]): boolean {
   return isBeside && isAlike && isNeighbour && !all.some(isBetween)
 }
 
-/** As many as one sheet has room for, from left to right, then the next ones. */
+/** As many as one sheet has room for, from left to right, then the next ones. Those of one cabinet stay together where they can. */
 function sharesOf(row: readonly Front[], project: Project): Front[][] {
-  const most = roomAlong(row[0]!, project)
   const shares: Front[][] = []
-  let used = Number.POSITIVE_INFINITY
-  for (const front of row) {
-    const size = sizeAlong(front)
-    const reach = settle(used + project.shop.kerf + size)
-    if (reach <= most) shares.at(-1)!.push(front)
-    else shares.push([front])
-    used = reach <= most ? reach : size
+  const add = (fronts: readonly Front[]): boolean => {
+    const last = shares.at(-1)
+    if (last && hasRoom([...last, ...fronts], project)) last.push(...fronts)
+    else if (fronts.length === 1 || hasRoom(fronts, project)) shares.push([...fronts])
+    else return false
+    return true
   }
+  for (const own of byCabinet(row)) if (!add(own)) for (const front of own) add([front])
   return shares.filter(({ length }) => length > 1)
+}
+
+function byCabinet(row: readonly Front[]): Front[][] {
+  const groups: Front[][] = []
+  for (const front of row) {
+    const last = groups.at(-1)
+    if (last && last[0]!.cabinet === front.cabinet) last.push(front)
+    else groups.push([front])
+  }
+  return groups
 }
 
 function alongOf({ isUpright }: Front): PartBank['along'] {
@@ -133,12 +142,23 @@ function sizeAlong({ part, isUpright }: Front): Mm {
   return isUpright ? part.cutWidth : part.cutLength
 }
 
-/** What the largest sheet of its material has room for, less its trim. */
-function roomAlong(front: Front, { stock, shop }: Project): Mm {
-  const own = valuesOf<Stock>(stock).filter(
-    ({ material, isExcluded }) => material === front.part.material && !isExcluded,
-  )
-  return Math.max(...own.map((sheet) => sheet[alongOf(front)] - (sheet.isOffcut ? 0 : 2 * shop.trim)))
+/**
+ * Whether one sheet gives all of them side by side, less its trim: one of the kind that is chosen for one of them; else one
+ * that can be bought, or is on hand where none can.
+ */
+function hasRoom(fronts: readonly Front[], { stock, shop }: Project): boolean {
+  const [first] = fronts as readonly [Front]
+  const along = settle(fronts.reduce((sum, front) => sum + sizeAlong(front) + shop.kerf, -shop.kerf))
+  const { cutLength, cutWidth, material } = first.part
+  const [length, width] = first.isUpright ? [cutLength, along] : [along, cutWidth]
+  const from = fronts.find(({ part }) => part.from !== null)?.part.from
+  const own = valuesOf<Stock>(stock).filter((sheet) => sheet.material === material && !sheet.isExcluded)
+  const bought = own.filter(({ quantity }) => quantity === null)
+  const there = from ? own.filter(({ id }) => id === from) : bought.length > 0 ? bought : own
+  return there.some((sheet) => {
+    const trim = sheet.isOffcut ? 0 : 2 * shop.trim
+    return sheet.quantity !== 0 && length <= settle(sheet.length - trim) && width <= settle(sheet.width - trim)
+  })
 }
 
 /** The way that their own widths run from left to right, and their own lengths from right to left. */

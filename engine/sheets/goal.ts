@@ -13,14 +13,16 @@ export interface Goal {
   readonly urgency?: Float64Array
 }
 
-/** Above so many kinds of sheet only single exchanges are tried. */
+/** So many goals are tried, the smallest savings first: they leave the most room. */
 const MOST_GOALS = 12
+/** Of one kind up to so many sheets are exchanged for up to so many of another. */
+const EXCHANGED = 3
 /** Of each kind of sheet that is not begun only so many are worked on. */
 const MOST_UNOPENED = 20
 
 /**
  * Every way to pay less that may still hold all parts: a sheet of each kind given up, for nothing or for a cheaper one
- * that is there; the boldest saving last. With parts left over, the goal is to place more of them on the sheets there are.
+ * that is there, and a few of one kind for a few of another; the boldest saving last. With parts left over, the goal is to place more of them on the sheets there are.
  */
 export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
   if (plan.left.length > 0) return goalsRunningShort(plan, lot)
@@ -37,6 +39,15 @@ export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
       // A sheet that parts ask for by its number is there in any plan, and is a whole one where it can be.
       if (given.sheet !== undefined && (!taken || taken.offcut)) continue
       if (!isLess || count < bound || area < whole || (taken && !isThere(taken, plan, given))) continue
+      goals.push({ goal: giveUp(plan, [given], taken ? [taken] : [], lot), saved })
+    }
+  }
+  for (const { given, taken } of exchangesIn(plan, lot)) {
+    const saved = priceOf(given) - priceOf(taken)
+    const count = plan.boards.length - given.length + taken.length
+    const area = room - roomOn(given) + taken.reduce((sum, stock) => sum + areaOf(stock), 0)
+    const isLess = saved > 1e-9 || (Math.abs(saved) <= 1e-9 && taken.length < given.length)
+    if (isLess && count >= bound && area >= whole) {
       goals.push({ goal: giveUp(plan, given, taken, lot), saved })
     }
   }
@@ -111,11 +122,40 @@ function leastUsed({ boards }: Plan): Board[] {
   return [...least.values()]
 }
 
-function giveUp(plan: Plan, given: Board, taken: StockKind | null, lot: Lot): Goal {
+interface Exchange {
+  readonly given: readonly Board[]
+  readonly taken: readonly StockKind[]
+}
+
+/** Several sheets that are bought, of one kind, the least used first, for one or several of another that are there. */
+function exchangesIn(plan: Plan, { stocks }: Lot): Exchange[] {
+  const bought = stocks.filter(({ offcut }) => !offcut)
+  if (bought.length < 2) return []
+  const count = (most: number) => Array.from({ length: Math.min(EXCHANGED, most) }, (_, at) => at + 1)
+  return bought.flatMap((kind) => {
+    const own = plan.boards.filter(({ stock, sheet }) => stock.stock.id === kind.stock.id && sheet === undefined)
+    const least = own.sort((a, b) => a.used - b.used)
+    return bought
+      .filter((other) => other !== kind)
+      .flatMap((other) =>
+        count(least.length).flatMap((give) =>
+          count(other.quantity - countOf(other, plan))
+            .filter((take) => give > 1 || take > 1)
+            .map((take) => ({ given: least.slice(0, give), taken: new Array<StockKind>(take).fill(other) })),
+        ),
+      )
+  })
+}
+
+function priceOf(sheets: readonly (Board | StockKind)[]): number {
+  return sheets.reduce((sum, sheet) => sum + ('price' in sheet ? sheet.price : sheet.stock.price), 0)
+}
+
+function giveUp(plan: Plan, given: readonly Board[], taken: readonly StockKind[], lot: Lot): Goal {
   const pool: number[] = []
-  listParts(given.root, pool)
-  const boards = plan.boards.filter((board) => board !== given)
-  const fresh = taken ? [freshBoard(taken, firstWay(lot), lot, Infinity, given.sheet)] : []
+  for (const { root } of given) listParts(root, pool)
+  const boards = plan.boards.filter((board) => !given.includes(board))
+  const fresh = taken.map((stock) => freshBoard(stock, firstWay(lot), lot, Infinity, given[0]!.sheet))
   return { boards: [...boards, ...fresh], pool }
 }
 

@@ -60,7 +60,8 @@ export function proofOf(layout: Layout | null): { readonly text: string; readonl
   if (answer.proved) {
     // The directions themselves are told with the sheets: here is no room for them.
     const these = job.stages === null || isPinned(job) ? ofPartsWords(job) : 'cut this way'
-    return { text: `no layout ${these} needs fewer than ${least}${more}`, isProved: !answer.mayCostLess }
+    const counted = takenBy(job, answer).offcuts > 0 ? ', offcuts counted' : ''
+    return { text: `no layout ${these} needs fewer than ${least}${counted}${more}`, isProved: !answer.mayCostLess }
   }
   if (answer.provedWithLocked) {
     return { text: `no layout that ${keepingWords(job)} needs fewer${more}`, isProved: false }

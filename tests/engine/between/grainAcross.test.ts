@@ -115,4 +115,32 @@ describe('the grain of fronts that runs on across cabinets', () => {
     const excluded = { ...project.stock, [sheet.id]: { ...sheet, isExcluded: true }, [small.id]: small }
     expect(banksIn({ ...project, stock: excluded })).toEqual([])
   })
+
+  it('keeps the doors of a pair together where the next sheet begins', () => {
+    const project = across(bases([600, PAIR], [700, PAIR], [500, DOOR]))
+    expect(banksIn(project)).toEqual(['B1 fronts, width: B1-DR1 B1-DR2', 'B2 to B3 fronts, width: B2-DR1 B2-DR2 B3-DR'])
+  })
+
+  it('reckons with sheets that can be bought, in both their sizes, and with the one that is chosen', () => {
+    const project = across(bases([500, DOOR], [500, DOOR], [500, DOOR]))
+    const { material } = derive(project).sheetJob.parts.find(({ bank }) => bank)!
+    const sheet = Object.values(project.stock).find((one) => one.material === material)!
+    const having = (change: object): Project => {
+      const other = { ...sheet, id: 's90' as StockId, ...change }
+      return { ...project, stock: { ...project.stock, [other.id]: other } }
+    }
+    const two = ['B1 to B2 fronts, width: B1-DR B2-DR']
+    expect(banksIn(project)).toEqual(two)
+    // Wide enough for three, but too short for a door, or only one on hand.
+    expect(banksIn(having({ length: 700, width: 2440 }))).toEqual(two)
+    expect(banksIn(having({ length: 3050, width: 1525, quantity: 1 }))).toEqual(two)
+    const large = having({ length: 3050, width: 1525 })
+    expect(banksIn(large)).toEqual(['B1 to B3 fronts, width: B1-DR B2-DR B3-DR'])
+    const [first] = derive(large).cabinets[0]!.parts.filter(({ bank }) => bank)
+    expect(banksIn(after(large, { kind: 'pin', parts: [first!.id], stock: sheet.id }))).toEqual(two)
+    const narrow = having({ width: 610 })
+    expect(banksIn(after(narrow, { kind: 'pin', parts: [first!.id], stock: 's90' as StockId }))).toEqual([
+      'B2 to B3 fronts, width: B2-DR B3-DR',
+    ])
+  })
 })

@@ -123,6 +123,24 @@ describe('the stock', () => {
     expect(taken('1200 x 1200 x 1')).toEqual([['half', 1]])
   })
 
+  it('of a kitchen costs no more than sheets of either size alone, at any price of the larger', () => {
+    const { sheetJob } = derive(demonstrationKitchen())
+    const [small] = sheetJob.stock.filter(({ material }) => material === 'carcass')
+    const parts = sheetJob.parts.filter(({ material }) => material === 'carcass')
+    const taken = (stock: SheetJob['stock']) => {
+      const answer = packSheets({ ...sheetJob, stock, parts, effort: 'quick', goals: [] })
+      expect(verify({ ...sheetJob, stock, parts }, answer)).toEqual([])
+      return answer.sheets.reduce((sum, { stock: id, copies }) => {
+        return sum + copies * stock.find((one) => one.id === id)!.price!
+      }, 0)
+    }
+    for (const price of [68, 95, 110, 150]) {
+      const large = { ...small!, id: 'large', length: 3050, width: 1525, price }
+      const alone = [[small!], [large]].map(taken)
+      expect(taken([small!, large])).toBeLessThanOrEqual(Math.min(...alone))
+    }
+  })
+
   it('is proved by the number alone, and says apart that it may cost less', () => {
     // The long board needs the large sheet whatever it costs, and the two others a second one.
     const stock = [aSheet({ id: 'small', price: 40 }), aSheet({ id: 'large', length: 3000, width: 1220, price: 150 })]
