@@ -50,6 +50,28 @@ export function toldOf(outcome: Outcome): string[] {
 
 /** What is no longer as it was planned. */
 export function happened(outcome: Outcome): string[] {
+  return [...changed(outcome), ...grainWords(outcome)]
+}
+
+/** What becomes of runs of grain where a board of them is cut again. */
+function grainWords({ lost, needed, input }: Outcome): string[] {
+  const hit = new Set(needed.flatMap(({ bank, parts }) => (bank && lost.includes(parts[0]!) ? [bank.id] : [])))
+  return [...hit].map((id) => {
+    const of = (rows: readonly CutRow[]) =>
+      rows.filter(({ bank }) => bank?.id === id).sort((a, b) => a.bank!.place - b.bank!.place)
+    const again = of(needed).flatMap(({ parts }) => parts)
+    const all = of([...input.cutList.rows, ...(input.cutBefore ?? [])]).flatMap(({ parts }) => parts)
+    if (again.length === all.length)
+      return `The grain runs on over ${partsIn(again, input)}: all of them are cut from one sheet again, in this order.`
+    const spoiled = partsIn(
+      again.filter((part) => lost.includes(part)),
+      input,
+    )
+    return `${spoiled} no longer continues the grain of the others of its run. Where that matters, tell those that are cut as spoiled too: all of it is cut from one sheet again.`
+  })
+}
+
+function changed(outcome: Outcome): string[] {
   const { mishap, lost, input, needed, damage } = outcome
   const display = input.display ?? PLAIN_MM
   switch (mishap.kind) {

@@ -15,6 +15,10 @@ const BLADES = [
   ['crosscut', 'Crosscut blade, teeth'],
 ] as const
 
+/** What a rail, and the fence of a stop, may measure; and what guides and a bench may reach across. */
+const RAIL = { least: 100, most: 6000 }
+const REACH = { least: 50, most: 6000 }
+
 interface NarrowRipsProps {
   readonly shop: Shop
   readonly display: LengthDisplay
@@ -128,7 +132,7 @@ export function ShopRows() {
           label="Rail"
           value={shop.railLength}
           display={display}
-          field="wallLength"
+          field={{ spoken: 'The length of the rail', ...RAIL }}
           onLength={(railLength) => change({ railLength })}
         />
         <label className={fields.check}>
@@ -143,14 +147,14 @@ export function ShopRows() {
           label="Guides, least"
           value={shop.guides.least}
           display={display}
-          field="width"
+          field={{ spoken: 'The least that the guides reach', least: REACH.least, most: shop.guides.greatest }}
           onLength={(least) => change({ guides: { ...shop.guides, least } })}
         />
         <LengthField
           label="Guides, most"
           value={shop.guides.greatest}
           display={display}
-          field="width"
+          field={{ spoken: 'The most that the guides reach', least: shop.guides.least, most: REACH.most }}
           onLength={(greatest) => change({ guides: { ...shop.guides, greatest } })}
         />
         <NarrowRips shop={shop} display={display} onChange={change} />
@@ -158,14 +162,14 @@ export function ShopRows() {
           label="Bench crosscut"
           value={shop.benchCrosscut}
           display={display}
-          field="width"
+          field={{ spoken: 'What the bench crosscuts', ...REACH }}
           onLength={(benchCrosscut) => change({ benchCrosscut })}
         />
         <LengthField
           label="Stop, most"
           value={shop.stopReach ?? STOP_REACH}
           display={display}
-          field="wallLength"
+          field={{ spoken: 'The reach of the stop', ...RAIL }}
           onLength={(stopReach) => change({ stopReach })}
         />
         <LengthField

@@ -78,6 +78,24 @@ describe('boards over which the grain runs on', () => {
     expect(second!.cautions.join(' ')).toContain('The grain runs on to the next board: keep to this order')
   })
 
+  it('are told when one of them is spoiled: all anew while the others are uncut, or one that no longer goes with them', () => {
+    const input = running(given, ['A', 'B', 'C'], 'sheet by sheet')
+    const { steps } = breakdownOf(input)
+    const after = (last: string, spoiled: string) => {
+      const at = steps.findIndex(({ write }) => write.includes(last))
+      const done = new Set(steps.slice(0, at + 1).map(({ id }) => id))
+      const plan = replanAfter(input, { done }, { kind: 'spoiled', parts: [spoiled] as unknown as PartId[] })
+      return plan.ok ? plan.value.told.filter((words) => words.includes('grain')) : [plan.message]
+    }
+    expect(after('A', 'A-1')).toEqual([
+      'The grain runs on over A-1, B-1 and C-1: all of them are cut from one sheet again, in this order.',
+    ])
+    expect(after('B', 'B-1')).toEqual([
+      'B-1 no longer continues the grain of the others of its run. Where that matters, tell those that are cut as spoiled too: all of it is cut from one sheet again.',
+    ])
+    expect(after('D', 'D-1')).toEqual([])
+  })
+
   it('go on at once, in their order, when the first of them is cut and something else goes wrong', () => {
     const two = sheets({ ...sizes, E: [500, 300] }, [[1, rip(crosscut(part('E'), WASTE), ...stripsOf(strip))]])
     const input = running(two, ['A', 'B', 'C'], 'sheet by sheet')
