@@ -32,6 +32,8 @@ const RIPPED_ANEW = 0.5
 const AT_WORK = 30
 const MANY = 45
 const SPELL = 300
+/** Of so many sheets that chance picks of many, the one with the least on it is ruined or dealt out (found by trial). */
+const PICKED = 5
 /** Where parts are counted, so often the smallest are placed first (found by trial). */
 const SMALL_FIRST = 0.3
 
@@ -170,7 +172,15 @@ export class Search {
   }
 
   private anyAtWork(): number {
-    return this.from + this.below(this.boards.length - this.from)
+    const { boards, from } = this
+    const any = () => from + this.below(boards.length - from)
+    let picked = any()
+    if (this.aside || boards.length <= MANY) return picked
+    for (let others = PICKED - 1; others > 0; others--) {
+      const other = any()
+      if (boards[other]!.used < boards[picked]!.used) picked = other
+    }
+    return picked
   }
 
   /** Deals the strips of two sheets out anew, as they are, so that what was left on both comes together on one. */
