@@ -95,9 +95,18 @@ export function labelOf(project: Project, edit: Edit): string {
 }
 
 /** Named by the first of them; what is done to the tops over several bases, by all of these. */
+/** The cabinets that get a front; what goes out behind it is told with it. */
+function frontedBy(edits: readonly Edit[]): readonly CabinetId[] {
+  return edits.flatMap((one) =>
+    one.kind === 'setFront' ? one.ids : one.kind === 'several' ? frontedBy(one.edits) : [],
+  )
+}
+
 function severalLabel(project: Project, edits: readonly Edit[]): string {
   const over = edits.flatMap((one) => (one.kind === 'setTop' ? one.ids : []))
   if (over.length === edits.length && over.length > 0) return `Change the countertop over ${marksOf(project, over)}`
+  const fronted = frontedBy(edits)
+  if (fronted.length > 0) return `Change front of ${marksOf(project, fronted)}`
   return edits[0] ? labelOf(project, edits[0]) : 'Nothing'
 }
 

@@ -38,6 +38,8 @@ describe('the name of a step', () => {
       },
     ],
     ['Let the grain run on over the fronts of B1', { kind: 'letGrainRun', ids: [b1], way: 'running' }],
+    ['Let the grain run across B1', { kind: 'letGrainRun', ids: [b1], way: 'across' }],
+    ['Cut apart the fronts of B1', { kind: 'letGrainRun', ids: [b1], way: 'none' }],
     ['Take boards from any sheet', { kind: 'pin', parts: [], stock: null }],
     ['Take boards from any sheet', { kind: 'pinSheet', parts: [], sheet: null }],
     ['Choose one sheet for boards', { kind: 'pinSheet', parts: [], sheet: 3 }],
@@ -71,6 +73,20 @@ describe('the name of a step', () => {
     ['Show inches', { kind: 'setDisplay', display: { unit: 'in', step: 32 } }],
   ])('is "%s"', (label, edit) => {
     expect(labelOf(project, edit)).toBe(label)
+  })
+
+  it('names all cabinets that get a front in one step, each once', () => {
+    const front = { kind: 'open' } as const
+    const interior = { fixedShelves: 0, adjustableShelves: 0, partition: null }
+    const both: Edit = {
+      kind: 'several',
+      edits: [
+        { kind: 'setFront', ids: [b1], front },
+        { kind: 'setInterior', ids: [b1], interior },
+      ],
+    }
+    const edits: Edit[] = [both, { kind: 'setFront', ids: [b3], front }]
+    expect(labelOf(project, { kind: 'several', edits })).toBe('Change front of B1 and B3')
   })
 
   it('is that of its first edit when it is made of several', () => {
