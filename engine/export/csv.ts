@@ -68,7 +68,7 @@ function cellsOf(row: CutRow, materials: Readonly<Record<MaterialId, Material>>,
     row.quantity,
     ...[row.length, row.width, row.thickness].map((length) => lengthCell(length, display)),
     materials[row.material]?.name ?? row.material,
-    row.isGrainBound ? 'along the length' : 'any way',
+    grainWords(row),
     long,
     ends,
     row.insideBand > 0 ? 'yes' : 'no',
@@ -77,6 +77,11 @@ function cellsOf(row: CutRow, materials: Readonly<Record<MaterialId, Material>>,
     row.isLate ? 'late' : 'first',
     madeTo(row),
   ]
+}
+
+function grainWords({ isGrainBound, bank }: CutRow): string {
+  const way = isGrainBound ? 'along the length' : 'any way'
+  return bank ? `${way}, runs on: ${bank.id}, place ${bank.place}` : way
 }
 
 /** Of a row with both, how many are made to what was measured. */

@@ -76,6 +76,12 @@ describe('the cut list as a file', () => {
     expect(line).toMatch(/,late,measured opening: 1$/)
   })
 
+  it('tells the run of grain that a board lies in, and its place there', () => {
+    const run = { ...list.rows[0]!, bank: { id: 'B1 to B3 fronts', along: 'length', place: 2 } as const }
+    const line = cutListCsv({ ...list, rows: [run] }, materials, { unit: 'mm', step: 0.5 }).split('\r\n')[1]
+    expect(line).toContain('"along the length, runs on: B1 to B3 fronts, place 2"')
+  })
+
   it('gives inches as fractions that a spreadsheet does not take for dates', () => {
     const [head, line] = cutListCsv(list, materials, { unit: 'in', step: 32 }).split('\r\n')
     expect(head).toContain('Length (in),Width (in)')
