@@ -99,6 +99,12 @@ function MaterialRow({ material }: { readonly material: Material }) {
       {sheets.map((sheet) => (
         <StockRow key={sheet.id} sheet={sheet} of={material.name} />
       ))}
+      {isNoneBought(sheets) && (
+        <p className={styles.note}>
+          No more sheets are cut than are on hand. To buy more, add a sheet size, which begins with the first one's, and
+          leave its On hand empty.
+        </p>
+      )}
       <p className={styles.actions}>
         <Button
           aria-label={`Add a sheet size of ${material.name}`}
@@ -123,6 +129,12 @@ function MaterialRow({ material }: { readonly material: Material }) {
       </p>
     </fieldset>
   )
+}
+
+/** Whether there are whole sheets, and as many of each as are on hand. */
+function isNoneBought(sheets: readonly Stock[]): boolean {
+  const whole = sheets.filter(({ isOffcut }) => !isOffcut)
+  return whole.length > 0 && whole.every(({ quantity }) => quantity !== null)
 }
 
 function freshStock(
