@@ -145,9 +145,10 @@ export interface Stocked {
  */
 export function stockOf(hand: readonly PieceAtHand[], { job, rows }: HandInput, answer: SheetAnswer): Stocked {
   const taken = (id: string) => answer.sheets.reduce((sum, each) => sum + (each.stock === id ? each.copies : 0), 0)
+  const pins = pinnedKinds(rows)
   const stock: JobStock[] = job.stock
     .filter((each) => !isInShop(each))
-    .flatMap((each) => leftToBuy(each, taken(each.id)))
+    .flatMap((each) => leftToBuy(each, taken(each.id), pins.has(each.id)))
   const atHand = new Map<string, AtHand>()
   const kinds = new Map<string, string>()
   const given = new Map<PieceAtHand, string>()
@@ -157,7 +158,6 @@ export function stockOf(hand: readonly PieceAtHand[], { job, rows }: HandInput, 
   // An id that a kind of sheet had is never given to another.
   const ids = new Set([...job.stock.filter((each) => !isInShop(each)), ...stock].map(({ id }) => id))
   for (const { origin } of hand) ids.add(origin)
-  const pins = pinnedKinds(rows)
   for (const piece of hand.filter(({ isToBuy }) => isToBuy)) give([piece], piece.origin)
   for (const alike of alikeIn(hand.filter(({ isToBuy }) => !isToBuy))) {
     if (alike[0].isWhole && pins.has(alike[0].origin)) {
@@ -217,10 +217,11 @@ function alikeIn(hand: readonly PieceAtHand[]): Alike[] {
   return [...groups.values()]
 }
 
-function leftToBuy(stock: JobStock, taken: number): JobStock[] {
+/** A kind that boards must come from is still known when it is used up. */
+function leftToBuy(stock: JobStock, taken: number, isPinned: boolean): JobStock[] {
   if (stock.quantity === undefined) return [stock]
-  const quantity = stock.quantity - taken
-  return quantity > 0 ? [{ ...stock, quantity }] : []
+  const quantity = Math.max(0, stock.quantity - taken)
+  return quantity > 0 || isPinned ? [{ ...stock, quantity }] : []
 }
 
 function freeId(taken: ReadonlySet<string>): string {

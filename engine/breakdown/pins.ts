@@ -31,7 +31,7 @@ function sourceOf(part: JobPart, kind: string, { stock, kinds }: Source): string
     .filter((piece) => fits(part, piece))
     .sort((a, b) => a.length * a.width - b.length * b.width)
   const isAlone = part.quantity === 1 && !part.bank
-  const hasSheets = stock.some(({ id }) => id === kind)
+  const hasSheets = stock.some(({ id, quantity }) => id === kind && quantity !== 0)
   return pieces.length > 0 && (isAlone || !hasSheets) ? pieces[0]!.id : kind
 }
 

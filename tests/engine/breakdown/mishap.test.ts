@@ -3,7 +3,7 @@ import { atHandNow, replanAfter } from '../../../engine/breakdown/mishap'
 import type { Mishap } from '../../../engine/breakdown/mishapKinds'
 import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
 import type { CutRow } from '../../../engine/cutlist/row'
-import { packSheets } from '../../../engine/sheets/pack'
+import { checkJob, packSheets } from '../../../engine/sheets/pack'
 import { showStep } from './sawyer'
 import { ALL, before, GIVEN, INPUT, ids, laidOut, refused, replan, STEPS, shownStock } from './twoSheets'
 
@@ -160,6 +160,16 @@ describe('what the shop wishes', () => {
       { kind: 'spoiled', parts: ids('A-2') },
     )
     expect(plan.ok && plan.value.job.parts.map(({ id, from }) => [id, from])).toEqual([['A', 'hand2']])
+  })
+
+  it('still knows a kind of sheet that boards must come from when it is used up', () => {
+    const used = { ...INPUT.job, stock: [{ ...INPUT.job.stock[0]!, quantity: 2 }] }
+    const job = wished({ job: used, cutList: { rows: pinned } })
+    expect(job.stock[0]).toMatchObject({ id: 's1', quantity: 0 })
+    expect(checkJob(job).ok).toBe(true)
+    expect(packSheets(job).unplaced.map(({ part, reason }) => [part, reason])).toEqual([
+      ['B', 'there are 0 sheets of m1 of stock s1 on hand'],
+    ])
   })
 
   it('counts whole sheets that lie there with those that boards must come from', () => {
