@@ -65,7 +65,7 @@ export interface Group {
   readonly isLate: boolean
   readonly children: readonly Child[]
   /** Of a board in a run of grain, which is cut by itself, one after another; a run that is begun goes on at once. */
-  readonly turn?: { readonly at: number; readonly isBegun: boolean; readonly boards: readonly string[] }
+  readonly turn?: { readonly isBegun: boolean; readonly boards: readonly string[] }
 }
 
 export interface Child extends Omit<StepPiece, 'count'> {
@@ -181,16 +181,16 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
   const last = rest === null ? null : carry(rest, settle(restSize - extent(cut.pieces[rest]!, direction)))
   const groups = new Map<string, Omit<Group, 'children'> & { readonly children: Child[] }>()
   const tail: Group[] = []
-  for (const [turn, each] of helds.entries()) {
-    const run = runs[cutOff[turn]!]
+  for (const [at, each] of helds.entries()) {
+    const run = runs[cutOff[at]!]
     const wide = settle(extent(each.piece, direction))
     const child = childOf(each, direction, walk)
     const { isLate } = child
     const key = `${wide} ${isLate}`
     if (isLeft(each.piece)) tail.push({ size: wide, isLate, children: [child] })
     else if (run) {
-      const own = { at: turn, isBegun: run.isBegun, boards: boardsOf(run) }
-      groups.set(`${key} ${turn}`, { size: wide, isLate, children: [child], turn: own })
+      const turn = { isBegun: run.isBegun, boards: boardsOf(run) }
+      groups.set(`${key} ${at}`, { size: wide, isLate, children: [child], turn })
     } else if (groups.has(key)) groups.get(key)!.children.push(child)
     else groups.set(key, { size: wide, isLate, children: [child] })
   }

@@ -22,7 +22,8 @@ const MOST_UNOPENED = 20
 
 /**
  * Every way to pay less that may still hold all parts: a sheet of each kind given up, for nothing or for a cheaper one
- * that is there, and a few of one kind for a few of another; the boldest saving last. With parts left over, the goal is to place more of them on the sheets there are.
+ * that is there, and a few of one kind for a few of another; the boldest saving last. With parts left over, the goal is to
+ * place more of them on the sheets there are.
  */
 export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
   if (plan.left.length > 0) return goalsRunningShort(plan, lot)
