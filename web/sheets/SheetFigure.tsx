@@ -160,9 +160,21 @@ const Sheet = memo(function Sheet({
           )}
         </span>
       </figcaption>
+      <p className={styles.paperKey} data-key={keyWords(fold, partMarks)} />
     </>
   )
 }, isSameSheet)
+
+/** `A4: B1-LS, B1-RS; A8: U1-LS`: what lies on the sheet, by the marks that the steps and labels have. */
+export function keyWords({ marks, parts }: Pick<Fold, 'marks' | 'parts'>, partMarks: Derived['partOf']): string {
+  const named = new Map<string, string[]>()
+  for (const [place, mark] of marks.entries()) {
+    const names = (parts[place] ?? []).map(({ part }) => partMarks.get(part)?.mark ?? part)
+    named.set(mark, [...(named.get(mark) ?? []), ...names])
+  }
+  const order = [...named.keys()].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }))
+  return order.map((mark) => `${mark}: ${named.get(mark)!.join(', ')}`).join('; ')
+}
 
 /** A drag makes a new design at every move; a sheet on which nothing changed is not drawn again. */
 function isSameSheet(a: SheetFigureProps, b: SheetFigureProps): boolean {
