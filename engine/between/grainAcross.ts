@@ -27,6 +27,8 @@ interface Front {
 
 const FRONTS: ReadonlySet<BoardRole> = new Set<BoardRole>(['door', 'flap', 'drawerFront', 'falseFront'])
 
+/** What a cabinet became with its banks last. */
+const givenTo = new WeakMap<Built, Built>()
 /** What was given to a cabinet's boards last, and for which banks. */
 const lastOf = new WeakMap<readonly Part[], { readonly said: string; readonly parts: readonly Part[] }>()
 
@@ -48,7 +50,17 @@ export function withGrainAcross<T extends Built>(cabinets: readonly T[], project
       banks.set(part, { id, along: alongOf(fronts[0]!), place: at + 1 })
     }
   }
-  return cabinets.map((one) => (one.cabinet.isGrainAcross ? { ...one, parts: banked(one.parts, banks) } : one))
+  return cabinets.map((one) => (one.cabinet.isGrainAcross ? withParts(one, banked(one.parts, banks)) : one))
+}
+
+/** The same object as before for the same boards. */
+function withParts<T extends Built>(one: T, parts: readonly Part[]): T {
+  if (one.parts === parts) return one
+  const before = givenTo.get(one)
+  if (before?.parts === parts) return before as T
+  const fresh = { ...one, parts }
+  givenTo.set(one, fresh)
+  return fresh
 }
 
 function banked(parts: readonly Part[], banks: ReadonlyMap<Part, PartBank>): readonly Part[] {
@@ -56,7 +68,7 @@ function banked(parts: readonly Part[], banks: ReadonlyMap<Part, PartBank>): rea
   const said = JSON.stringify(own)
   const before = lastOf.get(parts)
   if (before?.said === said) return before.parts
-  const given = parts.map((part, at) => (own[at] ? { ...part, bank: own[at] } : part))
+  const given = own.some(Boolean) ? parts.map((part, at) => (own[at] ? { ...part, bank: own[at] } : part)) : parts
   lastOf.set(parts, { said, parts: given })
   return given
 }
