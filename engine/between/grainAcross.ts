@@ -1,10 +1,10 @@
-import { valuesOf } from '../basics/id'
 import type { BoardRole } from '../cabinets/board'
 import type { Rect } from '../geometry/rect'
 import type { Part, PartBank } from '../parts/part'
-import type { Cabinet, Project, Stock } from '../project/document'
+import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
-import { rightEdge, topEdge } from '../runs/lane'
+import { stockOf, trimOf } from '../project/materials'
+import { rightEdge, sharedBy } from '../runs/lane'
 import { type Mm, settle } from '../units/length'
 
 /** Fronts farther apart are not next to each other: what their frames and gaps take between them is less. */
@@ -74,7 +74,7 @@ function banked(parts: readonly Part[], banks: ReadonlyMap<Part, PartBank>): rea
 }
 
 function doTouch(a: Cabinet, b: Cabinet): boolean {
-  return a.wall === b.wall && rightEdge(a) === settle(b.left) && a.bottom < topEdge(b) && b.bottom < topEdge(a)
+  return a.wall === b.wall && rightEdge(a) === settle(b.left) && sharedBy(a, b).y > 0
 }
 
 /** Fronts of one height, one beside the other, from left to right. */
@@ -116,8 +116,7 @@ function follows(before: Front, front: Front, all: readonly Front[]): boolean {
     cabinet.wall === front.cabinet.wall &&
     face.left >= rightEdge(a) &&
     rightEdge(face) <= b.left &&
-    face.bottom < topEdge(a) &&
-    topEdge(face) > a.bottom
+    sharedBy(face, a).y > 0
   const isNeighbour = before.cabinet === front.cabinet || doTouch(before.cabinet, front.cabinet)
   return isBeside && isAlike && isNeighbour && !all.some(isBetween)
 }
@@ -164,11 +163,11 @@ function hasRoom(fronts: readonly Front[], { stock, shop }: Project): boolean {
   const { cutLength, cutWidth, material } = first.part
   const [length, width] = first.isUpright ? [cutLength, along] : [along, cutWidth]
   const from = fronts.find(({ part }) => part.from !== null)?.part.from
-  const own = valuesOf<Stock>(stock).filter((sheet) => sheet.material === material && !sheet.isExcluded)
+  const own = stockOf(stock, material).filter(({ isExcluded }) => !isExcluded)
   const bought = own.filter(({ quantity }) => quantity === null)
   const there = from ? own.filter(({ id }) => id === from) : bought.length > 0 ? bought : own
   return there.some((sheet) => {
-    const trim = sheet.isOffcut ? 0 : 2 * shop.trim
+    const trim = 2 * trimOf(sheet, shop)
     return sheet.quantity !== 0 && length <= settle(sheet.length - trim) && width <= settle(sheet.width - trim)
   })
 }

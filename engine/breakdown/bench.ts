@@ -5,7 +5,7 @@ import { bearsItsName } from './names'
 import type { Future } from './stage'
 import type { Child, Group, Task } from './task'
 import { gripFor } from './tool'
-import type { CutKind, Left, Spot, Taken, Work } from './work'
+import type { Left, Spot, Taken, Work } from './work'
 
 /** A task as it stands: how much of it is left, from where on, and which groups are still to come. */
 interface Standing {
@@ -21,6 +21,9 @@ interface Standing {
   groups: Group[]
   tail: readonly Group[]
 }
+
+/** What a work is, whatever it is done with. */
+type Done = Pick<Work, 'kind' | 'size' | 'takes' | 'cuts' | 'leaves' | 'turn'>
 
 /** Cuts tasks and writes down the works, knowing where on its sheet every piece lies. */
 export class Bench {
@@ -116,7 +119,8 @@ export class Bench {
     standing.done = task.trim
     standing.left = settle(standing.left - task.trim)
     const kind = task.direction === 'rip' ? 'trim' : 'square'
-    this.add(task, kind, null, task.trim, takes, 1, [...this.remaining(standing), ...waste])
+    const leaves = [...this.remaining(standing), ...waste]
+    this.add(task, null, { kind, size: task.trim, takes, cuts: 1, leaves })
     if (task.groups.length === 0) this.freeTail(standing)
   }
 
@@ -126,16 +130,9 @@ export class Bench {
     const takes = this.takesOf(standing)
     standing.groups = standing.groups.filter((each) => each !== group)
     const children = this.cutOff(standing, group)
-    this.add(
-      task,
-      task.kind,
-      size,
-      size,
-      takes,
-      children.length,
-      [...children, ...this.remaining(standing)],
-      group.turn,
-    )
+    const leaves = [...children, ...this.remaining(standing)]
+    const turn = group.turn ? { turn: group.turn } : {}
+    this.add(task, size, { kind: task.kind, size, takes, cuts: children.length, leaves, ...turn })
     if (standing.groups.length === 0) this.freeTail(standing)
   }
 
@@ -148,7 +145,7 @@ export class Bench {
       standing.tail = tail.slice(at + 1)
       const isLast = at === tail.length - 1
       const leaves = [...children, ...this.remaining(standing, isLast)]
-      this.add(standing.task, kind, null, group.size, takes, 1, leaves)
+      this.add(standing.task, null, { kind, size: group.size, takes, cuts: 1, leaves })
     }
   }
 
@@ -223,35 +220,14 @@ export class Bench {
     return task.direction === 'rip' ? { ...task.rough, low: 0 } : { ...task.rough, start: 0 }
   }
 
-  private add(
-    task: Task,
-    kind: CutKind,
-    wanted: Mm | null,
-    size: Mm,
-    takes: Taken,
-    cuts: number,
-    leaves: readonly Left[],
-    turn?: Group['turn'],
-  ): void {
+  /** `wanted` is what a tool is to be set to, null where a line is followed. */
+  private add(task: Task, wanted: Mm | null, done: Done): void {
+    const { kind } = done
     const { tool, hasAttachment } = gripFor(kind, wanted, task.across, this.shop)
     const setting = tool === 'rail' || kind === 'square' ? null : wanted
     const isFirst = task.phase % 2 === 0
     const blade = isFirst === (this.firstBlade === 'rip') ? 'rip' : 'crosscut'
-    this.works.push({
-      task,
-      kind,
-      tool,
-      hasAttachment,
-      blade,
-      setting,
-      size,
-      takes,
-      cuts,
-      leaves,
-      run: this.run,
-      isLate: this.isLate,
-      ...(turn ? { turn } : {}),
-    })
+    this.works.push({ ...done, task, tool, hasAttachment, blade, setting, run: this.run, isLate: this.isLate })
   }
 }
 

@@ -1,5 +1,4 @@
-import type { Material, Shop } from '../project/document'
-import { STOP_REACH } from '../project/document'
+import { type Material, type Shop, STOP_REACH } from '../project/document'
 import { formatWithUnit } from '../units/format'
 import { type LengthDisplay, type Mm, settle } from '../units/length'
 import { formatWeight } from '../units/weight'

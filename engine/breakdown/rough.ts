@@ -1,5 +1,6 @@
 import type { CutPiece, Piece } from '../sheets/layout'
 import { type Mm, settle } from '../units/length'
+import { runsIn } from './grainRuns'
 import type { Task } from './task'
 
 /**
@@ -41,14 +42,15 @@ function itemsOf(piece: Piece, { runOf }: Task, kerf: Mm): Mm[] {
   if (piece.kind !== 'cut' || piece.direction !== 'crosscut') {
     return piece.kind === 'cut' || piece.kind === 'part' ? [piece.length] : []
   }
-  const items: { length: Mm; readonly run: string | null }[] = []
-  for (const used of usedIn(piece)) {
-    const run = (used.kind === 'part' ? runOf(used)?.run : null) ?? null
-    const last = items.at(-1)
-    if (last && run !== null && last.run === run) last.length += kerf + used.length
-    else items.push({ length: used.length, run })
+  const used = usedIn(piece)
+  const runs = runsIn(used, runOf)
+  const items: Mm[] = []
+  for (const [at, { length }] of used.entries()) {
+    const run = runs[at]
+    if (run && run === runs[at - 1]) items.push(items.pop()! + kerf + length)
+    else items.push(length)
   }
-  return items.map(({ length }) => length)
+  return items
 }
 
 function usedIn({ pieces }: CutPiece): Piece[] {

@@ -1,5 +1,6 @@
 import { freeId, type MaterialId, type StockId, valuesOf } from '../basics/id'
-import type { Material, Project, Stock } from './document'
+import type { Mm } from '../units/length'
+import type { Material, Project, Shop, Stock } from './document'
 
 /** The thickest by name first: an order that hangs on nothing that saving, opening or measuring a board changes. */
 export function materialsInOrder(materials: Project['materials']): Material[] {
@@ -11,6 +12,11 @@ export function stockOf(stock: Project['stock'], material: Material['id']): Stoc
   return valuesOf<Stock>(stock)
     .filter((one) => one.material === material)
     .sort((a, b) => (a.id < b.id ? -1 : 1))
+}
+
+/** What is taken off each edge of a sheet before anything is measured from it; an offcut has its clean edges. */
+export function trimOf({ isOffcut }: Stock, { trim }: Shop): Mm {
+  return isOffcut ? 0 : trim
 }
 
 /** Another board to begin with, like the thickest there is, and a sheet of it to be bought. */

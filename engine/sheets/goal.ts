@@ -29,33 +29,20 @@ export function goalsFor(plan: Plan, lot: Lot, bound: number): Goal[] {
   if (plan.left.length > 0) return goalsRunningShort(plan, lot)
   const whole = wholeOf(lot)
   const room = roomOn(plan.boards)
-  const goals: { goal: Goal; saved: number }[] = []
-  for (const given of leastUsed(plan)) {
-    for (const taken of [null, ...lot.stocks]) {
-      const saved = given.stock.price - (taken?.price ?? 0)
-      const count = plan.boards.length - (taken ? 0 : 1)
-      const area = room - areaOf(given.stock) + (taken ? areaOf(taken) : 0)
-      // An offcut that serves is kept in use: it spares a new sheet, if only a piece of one.
-      const isLess = saved > 1e-9 || (saved === 0 && taken === null && !given.stock.offcut)
-      // A sheet that parts ask for by its number is there in any plan, and is a whole one where it can be.
-      if (given.sheet !== undefined && (!taken || taken.offcut)) continue
-      if (!isLess || count < bound || area < whole || (taken && !isThere(taken, plan, given))) continue
-      goals.push({ goal: giveUp(plan, [given], taken ? [taken] : [], lot), saved })
-    }
-  }
-  for (const { given, taken } of exchangesIn(plan, lot)) {
-    const saved = priceOf(given) - priceOf(taken)
+  const savings = [...singlesIn(plan, lot), ...exchangesIn(plan, lot)].flatMap(({ given, taken }) => {
+    const fresh = taken.map((stock) => ({ stock }))
+    const saved = costOf({ boards: given }) - costOf({ boards: fresh })
     const count = plan.boards.length - given.length + taken.length
-    const area = room - roomOn(given) + taken.reduce((sum, stock) => sum + areaOf(stock), 0)
-    const isLess = saved > 1e-9 || (Math.abs(saved) <= 1e-9 && taken.length < given.length)
-    if (isLess && count >= bound && area >= whole) {
-      goals.push({ goal: giveUp(plan, given, taken, lot), saved })
-    }
-  }
-  return goals
+    const area = room - roomOn(given) + roomOn(fresh)
+    // An offcut that serves is kept in use: it spares a new sheet, if only a piece of one.
+    const isFewer = taken.length < given.length && given.every(({ stock }) => !stock.offcut)
+    const isLess = saved > 1e-9 || (Math.abs(saved) <= 1e-9 && isFewer)
+    return isLess && count >= bound && area >= whole ? [{ given, taken, saved }] : []
+  })
+  return savings
     .sort((a, b) => a.saved - b.saved)
     .slice(0, MOST_GOALS)
-    .map(({ goal }) => goal)
+    .map(({ given, taken }) => giveUp(plan, given, taken, lot))
 }
 
 /** Sheets that are there and not begun are worked on too, as far as they can be counted, and those that are asked for. */
@@ -89,7 +76,7 @@ function wholeOf({ kinds }: Lot): number {
   return kinds.reduce((sum, { area, quantity }) => sum + area * quantity, 0)
 }
 
-function roomOn(boards: Plan['boards']): number {
+function roomOn(boards: TakenPlan['boards']): number {
   return boards.reduce((sum, { stock }) => sum + areaOf(stock), 0)
 }
 
@@ -128,6 +115,17 @@ interface Exchange {
   readonly taken: readonly StockKind[]
 }
 
+/** One sheet of each kind, the least used, for nothing or for one of another kind that is there. */
+function singlesIn(plan: Plan, { stocks }: Lot): Exchange[] {
+  return leastUsed(plan).flatMap((board) => {
+    const taken = stocks.filter((stock) => isThere(stock, plan, board))
+    // A sheet that parts ask for by its number is there in any plan, and is a whole one where it can be.
+    const isAsked = board.sheet !== undefined
+    const ways = [...(isAsked ? [] : [[]]), ...taken.flatMap((stock) => (isAsked && stock.offcut ? [] : [[stock]]))]
+    return ways.map((way) => ({ given: [board], taken: way }))
+  })
+}
+
 /** Several sheets that are bought, of one kind, the least used first, for one or several of another that are there. */
 function exchangesIn(plan: Plan, { stocks }: Lot): Exchange[] {
   const bought = stocks.filter(({ offcut }) => !offcut)
@@ -146,10 +144,6 @@ function exchangesIn(plan: Plan, { stocks }: Lot): Exchange[] {
         ),
       )
   })
-}
-
-function priceOf(sheets: readonly (Board | StockKind)[]): number {
-  return sheets.reduce((sum, sheet) => sum + ('price' in sheet ? sheet.price : sheet.stock.price), 0)
 }
 
 function giveUp(plan: Plan, given: readonly Board[], taken: readonly StockKind[], lot: Lot): Goal {

@@ -3,6 +3,7 @@ import { anySheetKey, otherTimeKey } from '../cutlist/groups'
 import type { CutRow } from '../cutlist/row'
 import type { Piece } from '../geometry/sheetTree'
 import type { KeptSheet, Project } from '../project/document'
+import { trimOf } from '../project/materials'
 import { wrongLocks } from './checkLayouts'
 import { isKeptLeft } from './draw'
 import type { JobPart, JobStock, SheetJob } from './job'
@@ -113,8 +114,9 @@ function freeJob({ shop, stock }: Project, rows: readonly CutRow[]): SheetJob {
     stock: valuesOf(stock)
       .filter(({ material }) => rows.some((row) => row.material === material))
       .sort((a, b) => (a.id < b.id ? -1 : 1))
-      .map(({ id, material, length, width, price, quantity, isOffcut: offcut, isExcluded }): JobStock => {
-        const trim = offcut ? 0 : shop.trim
+      .map((sheet): JobStock => {
+        const { id, material, length, width, price, quantity, isOffcut: offcut, isExcluded } = sheet
+        const trim = trimOf(sheet, shop)
         const enough = quantity === null ? {} : { quantity }
         const excluded = isExcluded ? { excluded: true } : {}
         return {

@@ -112,6 +112,7 @@ const Sheet = memo(function Sheet({
     })
   }, [layout, stock, kerf, marks, display, material, turns, freed])
   const places = useMemo(() => placesOf(fold, partMarks, freed, display), [fold, partMarks, freed, display])
+  const key = useMemo(() => keyWords(fold, partMarks), [fold, partMarks])
   const onPlace = useCallback((place: number) => onPick(fold.parts[place] ?? []), [fold, onPick])
   const numbers = numberList(Array.from({ length: layout.copies }, (_, copy) => first + copy))
   const name = `${layout.copies > 1 ? 'Sheets' : 'Sheet'} ${numbers}`
@@ -160,7 +161,7 @@ const Sheet = memo(function Sheet({
           )}
         </span>
       </figcaption>
-      <p className={styles.paperKey} data-key={keyWords(fold, partMarks)} />
+      <p className={styles.paperKey} data-key={key} />
     </>
   )
 }, isSameSheet)
@@ -169,11 +170,14 @@ const Sheet = memo(function Sheet({
 export function keyWords({ marks, parts }: Pick<Fold, 'marks' | 'parts'>, partMarks: Derived['partOf']): string {
   const named = new Map<string, string[]>()
   for (const [place, mark] of marks.entries()) {
-    const names = (parts[place] ?? []).map(({ part }) => partMarks.get(part)?.mark ?? part)
-    named.set(mark, [...(named.get(mark) ?? []), ...names])
+    named.set(mark, [...(named.get(mark) ?? []), ...namesOf(parts[place] ?? [], partMarks)])
   }
   const order = [...named.keys()].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }))
   return order.map((mark) => `${mark}: ${named.get(mark)!.join(', ')}`).join('; ')
+}
+
+function namesOf(parts: readonly PlacedPart[], partMarks: Derived['partOf']): string[] {
+  return parts.map(({ part }) => partMarks.get(part)?.mark ?? part)
 }
 
 /** A drag makes a new design at every move; a sheet on which nothing changed is not drawn again. */
@@ -215,7 +219,7 @@ function placesOf({ parts, marks }: Fold, partMarks: Derived['partOf'], freed: F
   return parts.map((alike, place) => {
     const { row = '', part = '', length = 0, width = 0, rotated = false } = alike[0] ?? {}
     const size = `${formatLength(length, display)} × ${formatLength(width, display)}`
-    const names = alike.map((each) => partMarks.get(each.part)?.mark ?? each.part).join(', ')
+    const names = namesOf(alike, partMarks).join(', ')
     const isPinned = alike.some((each) => partMarks.get(each.part)?.sheet !== undefined)
     const pinned = isPinned ? ', pinned to its sheet' : ''
     const words = `${marks[place]} ${size}${rotated ? ', turned' : ''}${frees(freed[place]).join('')}${pinned}: ${names}`
