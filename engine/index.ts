@@ -17,6 +17,7 @@ export type {
   ProjectId,
   RowKey,
   RunId,
+  SequenceId,
   StockId,
   WallId,
 } from './basics/id'
@@ -24,6 +25,7 @@ export { entriesOf, freeId, isRunId, valuesOf } from './basics/id'
 export type { About, Problem } from './basics/problem'
 export { once, remember } from './basics/remember'
 export type { Result } from './basics/result'
+export { differenceOf } from './between/inSequence'
 export type { BuiltRun, Place } from './between/run'
 export { assignParts, type PlacedPart } from './breakdown/assign'
 export type { PieceAtHand } from './breakdown/atHand'
@@ -124,7 +126,7 @@ export {
   type Wall,
 } from './project/document'
 export { DOORS, USUAL_WIDEST_DOOR } from './project/doors'
-export type { CabinetShape, Edit } from './project/edit'
+export type { CabinetShape, Edit, SequenceHead } from './project/edit'
 export {
   type BiscuitSize,
   biscuits,
@@ -191,6 +193,8 @@ export { type Overrides, ownNames, type RuleSet, withOwn } from './project/overr
 export { startOf } from './project/ready'
 export { type NewKind, newKindName, READY, type ReadyName, SPACES, type SpaceName } from './project/readyKinds'
 export { readProject, writeProject } from './project/schema'
+export type { Sequence } from './project/sequence'
+export { sequenceOf } from './project/sequences'
 export { APPLIANCES, type Appliance, type ApplianceSpace, applianceName, cabinetWords } from './project/space'
 export {
   areTopsMade,

@@ -4,11 +4,13 @@ import type { Problem } from './basics/problem'
 import { once, remember } from './basics/remember'
 import { betweenOf } from './between/betweenOf'
 import { withGrainAcross } from './between/grainAcross'
+import { inSequence } from './between/inSequence'
 import type { BuiltRun } from './between/run'
 import type { FrontFace } from './cabinets/board'
 import { type Rules, rulesOf, withOverrides } from './cabinets/build'
 import { buildCabinet } from './cabinets/buildCabinet'
 import type { FrontOpening } from './cabinets/frontOpening'
+import { apartFinding, partedFinding } from './checks/apart'
 import { cabinetFindings } from './checks/cabinetFindings'
 import type { Checked, Finding } from './checks/finding'
 import { guarded } from './checks/guard'
@@ -72,8 +74,7 @@ export interface Derived {
  */
 export const derive: (project: Project) => Derived = remember((project: Project): Derived => {
   const alone = inShopOrder(project).map((cabinet) => derivedCabinet(cabinet, project))
-  const cabinets = withGrainAcross(alone, project)
-  const runs = betweenOf(project)
+  const { cabinets, runs, apart, parted } = inSequence(withGrainAcross(alone, project), betweenOf(project), project)
   const listed = once(() => listOf([...cabinets, ...runs], project))
   const order = once(() => sheetOrderOf(project, listed().cutList.rows))
   const found = once((): readonly Finding[] => [
@@ -82,6 +83,8 @@ export const derive: (project: Project) => Derived = remember((project: Project)
     ...misfitFindings(project),
     ...placeFindings(project, cabinets),
     ...overlapFindings(project, runs),
+    ...apart.map((one) => apartFinding(one, project)),
+    ...parted.map((one) => partedFinding(one, project)),
     ...topFindings(project, runs, cabinets),
     ...stockFindings({ project, rows: listed().cutList.rows, job: order().job }, order().outgrown),
   ])

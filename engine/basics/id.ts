@@ -9,6 +9,7 @@ export type MethodId = Branded<'MethodId'>
 export type MaterialId = Branded<'MaterialId'>
 export type StockId = Branded<'StockId'>
 export type KeptId = Branded<'KeptId'>
+export type SequenceId = Branded<'SequenceId'>
 /** Boards that go over several cabinets, named after the first of them: `Kick-k3`, with a capital as no saved id has. */
 export type RunId = Branded<'RunId'>
 /** What a part belongs to. */

@@ -3,17 +3,16 @@ import type { Rect } from '../geometry/rect'
 import type { Part, PartBank } from '../parts/part'
 import type { Cabinet, Project } from '../project/document'
 import { markOf } from '../project/mark'
-import { stockOf, trimOf } from '../project/materials'
 import { rightEdge, sharedBy } from '../runs/lane'
-import { type Mm, settle } from '../units/length'
+import { settle } from '../units/length'
+import { isRoomFor, type WithParts, withBanks } from './banked'
 
 /** Fronts farther apart are not next to each other: what their frames and gaps take between them is less. */
 const NEAREST = 120
 
 /** A cabinet with its boards, whatever else was worked out for it. */
-interface Built {
+interface Built extends WithParts {
   readonly cabinet: Cabinet
-  readonly parts: readonly Part[]
 }
 
 /** A front of one board, with its face on the wall. */
@@ -26,11 +25,6 @@ interface Front {
 }
 
 const FRONTS: ReadonlySet<BoardRole> = new Set<BoardRole>(['door', 'flap', 'drawerFront', 'falseFront'])
-
-/** What a cabinet became with its banks last. */
-const givenTo = new WeakMap<Built, Built>()
-/** What was given to a cabinet's boards last, and for which banks. */
-const lastOf = new WeakMap<readonly Part[], { readonly said: string; readonly parts: readonly Part[] }>()
 
 /**
  * Lets the grain run on over fronts of one height from cabinet to cabinet, where that is wished and the cabinets touch:
@@ -50,27 +44,7 @@ export function withGrainAcross<T extends Built>(cabinets: readonly T[], project
       banks.set(part, { id, along: alongOf(fronts[0]!), place: at + 1 })
     }
   }
-  return cabinets.map((one) => (one.cabinet.isGrainAcross ? withParts(one, banked(one.parts, banks)) : one))
-}
-
-/** The same object as before for the same boards. */
-function withParts<T extends Built>(one: T, parts: readonly Part[]): T {
-  if (one.parts === parts) return one
-  const before = givenTo.get(one)
-  if (before?.parts === parts) return before as T
-  const fresh = { ...one, parts }
-  givenTo.set(one, fresh)
-  return fresh
-}
-
-function banked(parts: readonly Part[], banks: ReadonlyMap<Part, PartBank>): readonly Part[] {
-  const own = parts.map((part) => banks.get(part) ?? null)
-  const said = JSON.stringify(own)
-  const before = lastOf.get(parts)
-  if (before?.said === said) return before.parts
-  const given = own.some(Boolean) ? parts.map((part, at) => (own[at] ? { ...part, bank: own[at] } : part)) : parts
-  lastOf.set(parts, { said, parts: given })
-  return given
+  return cabinets.map((one) => (one.cabinet.isGrainAcross ? withBanks(one, banks) : one))
 }
 
 function doTouch(a: Cabinet, b: Cabinet): boolean {
@@ -124,10 +98,16 @@ function follows(before: Front, front: Front, all: readonly Front[]): boolean {
 /** As many as one sheet has room for, from left to right, then the next ones. Those of one cabinet stay together where they can. */
 function sharesOf(row: readonly Front[], project: Project): Front[][] {
   const shares: Front[][] = []
+  const hasRoom = (fronts: readonly Front[]) =>
+    isRoomFor(
+      fronts.map(({ part }) => part),
+      alongOf(fronts[0]!),
+      project,
+    )
   const add = (fronts: readonly Front[]): boolean => {
     const last = shares.at(-1)
-    if (last && hasRoom([...last, ...fronts], project)) last.push(...fronts)
-    else if (fronts.length === 1 || hasRoom(fronts, project)) shares.push([...fronts])
+    if (last && hasRoom([...last, ...fronts])) last.push(...fronts)
+    else if (fronts.length === 1 || hasRoom(fronts)) shares.push([...fronts])
     else return false
     return true
   }
@@ -147,29 +127,6 @@ function byCabinet(row: readonly Front[]): Front[][] {
 
 function alongOf({ isUpright }: Front): PartBank['along'] {
   return isUpright ? 'width' : 'length'
-}
-
-function sizeAlong({ part, isUpright }: Front): Mm {
-  return isUpright ? part.cutWidth : part.cutLength
-}
-
-/**
- * Whether one sheet gives all of them side by side, less its trim: one of the kind that is chosen for one of them; else one
- * that can be bought, or is on hand where none can.
- */
-function hasRoom(fronts: readonly Front[], { stock, shop }: Project): boolean {
-  const [first] = fronts as readonly [Front]
-  const along = settle(fronts.reduce((sum, front) => sum + sizeAlong(front) + shop.kerf, -shop.kerf))
-  const { cutLength, cutWidth, material } = first.part
-  const [length, width] = first.isUpright ? [cutLength, along] : [along, cutWidth]
-  const from = fronts.find(({ part }) => part.from !== null)?.part.from
-  const own = stockOf(stock, material).filter(({ isExcluded }) => !isExcluded)
-  const bought = own.filter(({ quantity }) => quantity === null)
-  const there = from ? own.filter(({ id }) => id === from) : bought.length > 0 ? bought : own
-  return there.some((sheet) => {
-    const trim = 2 * trimOf(sheet, shop)
-    return sheet.quantity !== 0 && length <= settle(sheet.length - trim) && width <= settle(sheet.width - trim)
-  })
 }
 
 /** The way that their own widths run from left to right, and their own lengths from right to left. */

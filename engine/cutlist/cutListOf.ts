@@ -48,6 +48,7 @@ function isEqualRow(a: CutRow, b: CutRow): boolean {
   return (
     a.mark === b.mark &&
     a.name === b.name &&
+    a.bank?.along === b.bank?.along &&
     areEqual(a.parts, b.parts) &&
     areEqual(a.cabinets, b.cabinets) &&
     areEqual(a.measured, b.measured)
@@ -86,8 +87,14 @@ function bySize(a: Group, b: Group, order: ReadonlyMap<string, number>): number 
     order.get(a.material)! - order.get(b.material)! ||
     b.length - a.length ||
     b.width - a.width ||
+    byBank(a, b) ||
     (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
   )
+}
+
+/** Boards of one bank in the order in which they lie. */
+function byBank({ bank: a }: Group, { bank: b }: Group): number {
+  return a && b && a.id === b.id ? a.place - b.place : 0
 }
 
 function marked(sorted: readonly Merging[]): CutRow[] {

@@ -12,6 +12,7 @@ import { type Overrides, overridden } from './overrides'
 import { isInRange, isSavable, RANGES } from './ranges'
 import { canHoldSpace, find, hasEverything, isThere, lostBeside, lostBetween, lostPin, lostTop } from './references'
 import { changed, changeIn, put, without, withRoom } from './rooms'
+import { putInSequence, withoutSequencesOf } from './sequences'
 import { settled } from './settled'
 
 /**
@@ -24,7 +25,7 @@ export function applyEdit(project: Project, edit: Edit): Project {
     case 'addCabinet':
       return addCabinet(project, edit.cabinet)
     case 'removeCabinets':
-      return withRoom(project, { cabinets: without(project.cabinets, edit.ids) })
+      return withoutCabinets(project, edit.ids)
     case 'shapeCabinets':
       return edit.shapes.reduce(shape, project)
     case 'setFront':
@@ -46,6 +47,8 @@ export function applyEdit(project: Project, edit: Edit): Project {
       return edit.parts.reduce((before, part) => pin(before, part, edit.stock), project)
     case 'pinSheet':
       return pinToSheet(project, edit.parts, edit.sheet)
+    case 'putInSequence':
+      return putInSequence(project, edit.parts, edit.sequence)
     case 'setBeside':
       return canStandBeside(edit.beside, project) ? setBeside(project, edit) : project
     case 'setCutout':
@@ -207,11 +210,13 @@ function setBeside(project: Project, { ids, side, beside }: Extract<Edit, { kind
 function withoutWall(project: Project, id: WallId): Project {
   const on = valuesOf<Cabinet>(project.cabinets).filter(({ wall }) => wall === id)
   if (Object.keys(project.walls).length < 2 || !isThere(project.walls, id)) return project
-  return withRoom(project, {
-    walls: without(project.walls, [id]),
-    cabinets: without(
-      project.cabinets,
-      on.map((cabinet) => cabinet.id),
-    ),
-  })
+  const bare = withoutCabinets(
+    project,
+    on.map((cabinet) => cabinet.id),
+  )
+  return withRoom(bare, { walls: without(project.walls, [id]) })
+}
+
+function withoutCabinets(project: Project, ids: readonly CabinetId[]): Project {
+  return withRoom(withoutSequencesOf(project, ids), { cabinets: without(project.cabinets, ids) })
 }

@@ -1,19 +1,32 @@
-import type { ById, CabinetId, KeptId, MaterialId, MethodId, OpeningId, ProjectId, StockId, WallId } from '../basics/id'
-import type { Piece } from '../geometry/sheetTree'
+import type {
+  ById,
+  CabinetId,
+  KeptId,
+  MaterialId,
+  MethodId,
+  OpeningId,
+  ProjectId,
+  SequenceId,
+  StockId,
+  WallId,
+} from '../basics/id'
 import type { LengthDisplay, Mm } from '../units/length'
 import type { Beside, Side } from './beside'
 import type { Between, Cutout, TopHere } from './between'
 import type { Corner } from './corner'
 import type { ColumnShelves, Interior } from './interior'
+import type { KeptSheet } from './kept'
 import type { CutLate } from './late'
 import type { AsBuilt } from './measured'
 import type { BuildMethod } from './method'
 import type { Overrides } from './overrides'
+import type { Sequence } from './sequence'
 import type { ApplianceSpace } from './space'
 
 export { type Beside, NOTHING_BESIDE, type Side } from './beside'
 export type { Between, Countertop, Cutout, OwnTop, TopHere, Trim, TrimKind } from './between'
 export type { ColumnShelves, Interior, InteriorBay, PipeWindow, RollOuts } from './interior'
+export type { KeptSheet } from './kept'
 
 /** What is saved, and nothing else: everything that can be worked out from it is left out. */
 export interface Project {
@@ -34,6 +47,8 @@ export interface Project {
   readonly stock: ById<StockId, Stock>
   /** Sheets whose layout is settled: they are cut as they are, whatever is laid out anew. */
   readonly kept: ById<KeptId, KeptSheet>
+  /** Boards that lie beside one another on one sheet, as the maker marked them; none where it is left out. */
+  readonly sequences?: ById<SequenceId, Sequence>
   readonly shop: Shop
   readonly house: House
   readonly between: Between
@@ -208,19 +223,6 @@ export interface Stock {
   readonly isOffcut: boolean
   /** Set aside: there, but not to be cut for now. */
   readonly isExcluded: boolean
-}
-
-/** Sheets that are cut alike and stay as they are. Parts are named by the key of their row in the cut list. */
-export interface KeptSheet {
-  readonly id: KeptId
-  /** How many sheets came before it when it was kept: the number that it keeps, as far as its material has as many. */
-  readonly order: number
-  /** Its number among the sheets of its material when it was kept, from 1: what boards that must come from it ask for. */
-  readonly sheet?: number
-  readonly stock: StockId
-  readonly copies: number
-  /** The sheet less its trim. */
-  readonly root: Piece
 }
 
 /** What the house and its people ask of the cabinets. */

@@ -23,7 +23,11 @@ import type {
 import type { MeasuredOpening } from './measured'
 import type { BuildMethod } from './method'
 import type { Overrides } from './overrides'
+import type { Sequence } from './sequence'
 import type { ApplianceSpace } from './space'
+
+/** A sequence without what is in it. */
+export type SequenceHead = Omit<Sequence, 'boards'>
 
 /** Everything that can be done to a project. What an edit asks is what it gets: whether it fits is asked beforehand. */
 export type Edit =
@@ -42,6 +46,8 @@ export type Edit =
   | { readonly kind: 'pin'; readonly parts: readonly PartId[]; readonly stock: StockId | null }
   /** Boards come from the sheet of a number among those of their material; with null, from any. */
   | { readonly kind: 'pinSheet'; readonly parts: readonly PartId[]; readonly sheet: number | null }
+  /** Boards go to the end of a sequence, which may begin with them; with null they are cut by themselves. */
+  | { readonly kind: 'putInSequence'; readonly parts: readonly PartId[]; readonly sequence: SequenceHead | null }
   /** A filler or a finished end at a side of cabinets. */
   | { readonly kind: 'setBeside'; readonly ids: readonly CabinetId[]; readonly side: Side; readonly beside: Beside }
   | { readonly kind: 'setCutout'; readonly ids: readonly CabinetId[]; readonly cutout: Cutout | null }

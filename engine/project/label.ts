@@ -29,6 +29,8 @@ export function labelOf(project: Project, edit: Edit): string {
       return edit.stock === null ? 'Take boards from any sheet' : 'Choose the sheet of boards'
     case 'pinSheet':
       return edit.sheet === null ? 'Take boards from any sheet' : 'Choose one sheet for boards'
+    case 'putInSequence':
+      return edit.sequence === null ? 'Cut boards by themselves' : 'Cut boards in sequence'
     case 'setBeside':
       return `${besideVerb(edit.beside)} at the ${edit.side} of ${marksOf(project, edit.ids)}`
     case 'setCutout':

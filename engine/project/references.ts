@@ -21,13 +21,19 @@ export function hasEverything(rules: object, materials: Project['materials']): b
 /** What refers to something that is not in the document, or is filed under another name than its own. */
 export function danglingIn(project: Project): string | null {
   if (Object.keys(project.walls).length === 0) return 'walls is empty; a project has one wall at least.'
-  return misfiled(project) ?? lostFrom(project) ?? misplacedSpace(project) ?? numberedTwice(project)
+  return (
+    misfiled(project) ??
+    lostFrom(project) ??
+    misplacedSpace(project) ??
+    numberedTwice(project) ??
+    sequencedTwice(project)
+  )
 }
 
 function misfiled(project: Project): string | null {
-  const { walls, cabinets, methods, materials, stock, kept } = project
+  const { walls, cabinets, methods, materials, stock, kept, sequences = {} } = project
   const rooms: [string, Record<string, { readonly id: string }>][] = [
-    ...Object.entries({ walls, cabinets, methods, materials, stock, kept }),
+    ...Object.entries({ walls, cabinets, methods, materials, stock, kept, sequences }),
     ...entriesOf(walls).map(([id, wall]): [string, Project['walls'][keyof Project['walls']]['openings']] => {
       return [`walls.${id}.openings`, wall.openings]
     }),
@@ -114,6 +120,18 @@ export function lostTop({ top }: Pick<Cabinet, 'top'>, materials: Project['mater
   const board = top?.own?.material
   if (board === undefined || isThere(materials, board)) return null
   return `own.material is ${board}, which is not among materials.`
+}
+
+/** A board lies in one sequence, once. */
+function sequencedTwice({ sequences = {} }: Project): string | null {
+  const boards = new Set<string>()
+  for (const [id, { boards: own }] of entriesOf(sequences)) {
+    for (const board of own) {
+      if (boards.has(board)) return `sequences.${id}.boards names ${board}, which is in a sequence already.`
+      boards.add(board)
+    }
+  }
+  return null
 }
 
 /** Two cabinets of one mark would be two boxes on one label. */

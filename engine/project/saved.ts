@@ -8,6 +8,7 @@ import { savedFrames } from './savedFrames'
 import { savedBays, savedFront, savedShelves } from './savedFront'
 import { field, measure } from './savedNumber'
 import { savedOwnRules, savedRules } from './savedRules'
+import { savedSequence } from './savedSequence'
 import { savedSpace } from './savedSpace'
 import { flag, id, oneOf } from './savedWord'
 
@@ -259,6 +260,7 @@ export const savedProject = z.strictObject({
   materials: z.record(id, material),
   stock: z.record(id, stock),
   kept: z.record(id, keptSheet),
+  sequences: z.record(id, savedSequence).optional(),
   shop,
   house,
   between: savedBetween,

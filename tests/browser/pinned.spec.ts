@@ -60,10 +60,10 @@ test('a board comes from the sheet that is chosen for it, and stays on it while 
 test.describe('on a narrow screen', () => {
   test.use({ viewport: { width: 390, height: 844 } })
 
-  test('the sheet of a board is chosen within the width of the screen', async ({ shop }) => {
+  test('the sheet of a board, and what it lies beside, is chosen within the width of the screen', async ({ shop }) => {
     await goTo(shop, 'Cut')
     await board(shop, 'B3-LS').first().click({ timeout: 20_000 })
-    for (const label of ['Cut from', 'From sheet']) {
+    for (const label of ['Cut from', 'From sheet', 'Grain runs on']) {
       const box = (await shop.getByLabel(label).boundingBox())!
       expect(box.x).toBeGreaterThanOrEqual(0)
       expect(box.x + box.width).toBeLessThanOrEqual(390)

@@ -5,6 +5,7 @@ import {
   type MethodId,
   type OpeningId,
   type PartId,
+  type SequenceId,
   type StockId,
   valuesOf,
   type WallId,
@@ -18,7 +19,6 @@ import type {
   Front,
   Material,
   Project,
-  Stock,
   Wall,
 } from '../../engine/project/document'
 import type { Edit } from '../../engine/project/edit'
@@ -27,6 +27,7 @@ import type { BuildMethod, MethodChoices } from '../../engine/project/method'
 import { newCabinetAt } from '../../engine/runs/place'
 import { freshWall } from '../../engine/site/wall'
 import { length, pick, whole } from './dice'
+import { keepSheet, putStock } from './random-sheets'
 
 /**
  * Some edit of a project: mostly of what is there, now and then of nothing, or one that changes nothing. Cabinets may
@@ -167,6 +168,12 @@ const MAKERS: readonly Maker[] = [
     parts: [`${anyId(project, random)}/${pick(['right-side', 'bottom', 'door-1'], random)}` as PartId],
     sheet: pick([null, 1, 2, 40, 0.5], random),
   }),
+  (project, random) => ({
+    kind: 'putInSequence',
+    parts: ['left-side', 'right-side', 'bottom'].map((board) => `${anyId(project, random)}/${board}` as PartId),
+    sequence:
+      random() < 0.3 ? null : { id: `g${whole(1, 3, random)}` as SequenceId, along: pick(['length', 'width'], random) },
+  }),
   keepSheet,
   (project, random) => ({
     kind: 'setBeside',
@@ -251,35 +258,6 @@ function editBetween(_: Project, random: Random): Edit {
       [{ kick: 'inLengths' }, { countertop }, { lightRail: trim }, { crown: trim }],
       random,
     ),
-  }
-}
-
-function putStock(_: Project, random: Random): Edit {
-  const stock: Stock = {
-    id: `s${whole(4, 8, random)}` as StockId,
-    material: pick(['carcass', 'back'], random) as MaterialId,
-    length: length(300, 2440, random),
-    width: length(150, 1220, random),
-    price: whole(0, 9000, random) / 100,
-    quantity: whole(1, 3, random),
-    isOffcut: true,
-    isExcluded: random() < 0.2,
-  }
-  return { kind: 'putStock', stock }
-}
-
-/** A sheet with nothing on it, of stock that may not be there. */
-function keepSheet(_: Project, random: Random): Edit {
-  const place = { x: 10, y: 10, length: length(300, 2420, random), width: length(150, 1200, random) }
-  return {
-    kind: 'keepSheet',
-    sheet: {
-      id: `q${whole(1, 3, random)}` as KeptId,
-      order: whole(0, 5, random),
-      stock: `s${whole(1, 8, random)}` as StockId,
-      copies: whole(1, 4, random),
-      root: { kind: 'offcut', ...place },
-    },
   }
 }
 

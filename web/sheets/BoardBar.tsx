@@ -14,6 +14,7 @@ import { useStore } from '../store/store'
 import { chosenParts } from '../tables/chosen'
 import { Choice } from '../ui/Choice'
 import type { Fold } from './folds'
+import { SequenceChoice } from './SequenceChoice'
 import styles from './Sheets.module.css'
 
 const ANY = 'any'
@@ -24,7 +25,7 @@ interface BoardBarProps {
   readonly folds: readonly Fold[]
 }
 
-/** What is selected on the sheets, and which sheets, or which one of them, it must come from. */
+/** What is selected on the sheets, which sheets, or which one of them, it must come from, and beside what it lies there. */
 export function BoardBar({ selection, derived, folds }: BoardBarProps) {
   const actions = useStore((state) => state.actions)
   if (selection.kind !== 'part' && selection.kind !== 'row') return null
@@ -64,6 +65,7 @@ export function BoardBar({ selection, derived, folds }: BoardBarProps) {
           actions.commit(...pinning(parts, chosen ?? null, row))
         }}
       />
+      <SequenceChoice parts={parts} derived={derived} />
     </div>
   )
 }

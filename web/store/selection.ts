@@ -3,8 +3,11 @@ import type { Selection } from './state'
 
 const NOTHING: Selection = { kind: 'nothing' }
 
-/** The selection without what is no longer there; the same object when all of it is. */
-export function prunedSelection(selection: Selection, derived: Derived): Selection {
+/**
+ * The selection without what is no longer there; the same object when all of it is. A row whose boards are on others now,
+ * as they are cut to another size or from a sheet of their own, is the row of its first board.
+ */
+export function prunedSelection(selection: Selection, derived: Derived, before: Derived): Selection {
   switch (selection.kind) {
     case 'nothing':
       return selection
@@ -18,8 +21,12 @@ export function prunedSelection(selection: Selection, derived: Derived): Selecti
       return !isRunId(selection.owner) && Object.hasOwn(derived.cabinetOf, selection.owner)
         ? { kind: 'cabinets', ids: [selection.owner] }
         : NOTHING
-    case 'row':
-      return derived.cutList.rows.some(({ key }) => key === selection.row) ? selection : NOTHING
+    case 'row': {
+      if (derived.cutList.rows.some(({ key }) => key === selection.row)) return selection
+      const parts = before.cutList.rows.find(({ key }) => key === selection.row)?.parts ?? []
+      const row = parts.map((part) => derived.rowOf.get(part)).find((key) => key !== undefined)
+      return row ? { kind: 'row', row } : NOTHING
+    }
   }
 }
 

@@ -36,10 +36,10 @@ type Change = Partial<State> | ((state: State) => Partial<State>)
 
 function actionsOn(get: () => State, set: (change: Change) => void): Actions {
   function change(history: History) {
-    const { history: before, selection } = get()
+    const { history: before, selection, derived: shown } = get()
     if (history === before && get().preview === null) return
     const derived = derive(history.present)
-    set({ history, ...atRest(history, derived), selection: prunedSelection(selection, derived) })
+    set({ history, ...atRest(history, derived), selection: prunedSelection(selection, derived, shown) })
   }
   return {
     preview: (edit, words = null) => set((state) => previewed(state, edit, words)),

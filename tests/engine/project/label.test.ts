@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { MaterialId, MethodId, StockId } from '../../../engine/basics/id'
+import type { MaterialId, MethodId, SequenceId, StockId } from '../../../engine/basics/id'
 import type { Stock } from '../../../engine/project/document'
 import type { Edit } from '../../../engine/project/edit'
 import { labelOf } from '../../../engine/project/label'
@@ -43,6 +43,11 @@ describe('the name of a step', () => {
     ['Take boards from any sheet', { kind: 'pin', parts: [], stock: null }],
     ['Take boards from any sheet', { kind: 'pinSheet', parts: [], sheet: null }],
     ['Choose one sheet for boards', { kind: 'pinSheet', parts: [], sheet: 3 }],
+    ['Cut boards by themselves', { kind: 'putInSequence', parts: [], sequence: null }],
+    [
+      'Cut boards in sequence',
+      { kind: 'putInSequence', parts: [], sequence: { id: 'g1' as SequenceId, along: 'width' } },
+    ],
     ['Set sheets aside', { kind: 'putStock', stock: { ...sheet, isExcluded: true } }],
     ['Change sheets', { kind: 'putStock', stock: { ...sheet, price: 17 } }],
     ['Add offcuts', { kind: 'putStock', stock: { ...sheet, id: 's77' as StockId, isOffcut: true } }],

@@ -1,0 +1,48 @@
+import { type CabinetId, isRunId } from '../basics/id'
+import type { About } from '../basics/problem'
+import { lengthTogether } from '../between/banked'
+import { type Apart, acrossOf, type Parted } from '../between/inSequence'
+import type { Part } from '../parts/part'
+import type { Project } from '../project/document'
+import type { Finding } from './finding'
+import { sayIn } from './say'
+
+const MARKED = 'the sequences that boards were marked for'
+
+/** A board that was marked to lie in sequence and is cut by itself, with the reason and what takes the mark back. */
+export function apartFinding({ along, board, first, why }: Apart, { display, materials }: Project): Finding {
+  const [own, other] = sayIn(display).apart(acrossOf(board, along), acrossOf(first, along))
+  const across = along === 'length' ? 'wide' : 'long'
+  const alone = `marked to be cut in sequence with ${first.mark}, and cut by itself, since`
+  const words = {
+    run: `marked to be cut in sequence, and its grain runs on with ${board.bank?.id} already`,
+    material: `${alone} it is of ${materials[board.material]!.name}, and ${first.mark} of ${materials[first.material]!.name}`,
+    size: `${alone} it is ${own} ${across}, and ${first.mark} ${other}`,
+    late: `${alone} it is not cut at the time that ${first.mark} is`,
+  }[why]
+  const sized = why === 'size' ? { measure: own, limit: other } : {}
+  return {
+    ...{ weight: 'mind', about: aboutBoard(board), ...sized, source: MARKED },
+    message: `${board.mark}: ${words}.`,
+    remedy: {
+      label: `Take ${board.mark} out of the sequence`,
+      edit: { kind: 'putInSequence', parts: [board.id], sequence: null },
+    },
+  }
+}
+
+/** Boards in sequence that are cut in several runs, since no sheet has room for all of them. */
+export function partedFinding({ along, boards, shares }: Parted, { display, shop }: Project): Finding {
+  const together = sayIn(display).length(lengthTogether(boards, along, shop.kerf))
+  const lie = along === 'width' ? 'edge to edge' : 'end to end'
+  const first = boards[0]!
+  return {
+    ...{ weight: 'know', about: aboutBoard(first), measure: together, source: MARKED },
+    message: `${first.mark}: the ${boards.length} boards in sequence from it on take ${together} ${lie}, more than a sheet gives, so they are cut in ${shares} runs.`,
+  }
+}
+
+function aboutBoard({ owner, id, material }: Part): About {
+  if (isRunId(owner)) return { kind: 'material', material }
+  return { kind: 'part', cabinet: owner as CabinetId, part: id }
+}

@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest'
+import type { CabinetId, PartId, SequenceId, StockId } from '../../../engine/basics/id'
+import { derive } from '../../../engine/pipeline'
+import { applyEdit } from '../../../engine/project/apply'
+import type { Project } from '../../../engine/project/document'
+import type { Edit } from '../../../engine/project/edit'
+import { begin, make, undo } from '../../../engine/project/history'
+import { readProject, writeProject } from '../../../engine/project/schema'
+import { demonstrationKitchen } from '../../../engine/samples/kitchen'
+import { placementsIn } from '../../../engine/sheets/layout'
+import { packSheets } from '../../../engine/sheets/pack'
+import { verify } from '../../../engine/sheets/verify'
+
+const plain: Project = { ...demonstrationKitchen(), kept: {} }
+const after = (project: Project, ...edits: readonly Edit[]) => edits.reduce(applyEdit, project)
+const head = (along: 'length' | 'width', id = 'g1') => ({ id: id as SequenceId, along })
+const part = (mark: string): PartId => [...derive(plain).partOf.values()].find((one) => one.mark === mark)!.id
+const SIDES = ['B1-LS', 'B1-RS', 'B2-LS'].map(part)
+const [B1, B2] = [SIDES[0]!, SIDES[2]!].map((side) => side.split('/')[0] as CabinetId)
+const put = (parts: readonly PartId[], sequence: ReturnType<typeof head> | null): Edit => ({
+  kind: 'putInSequence',
+  parts,
+  sequence,
+})
+const marked = after(plain, put(SIDES, head('length')))
+
+/** Every bank by the marks of its boards in their order. */
+function banksIn(project: Project): string[] {
+  const { cabinets, runs } = derive(project)
+  const banked = [...cabinets, ...runs].flatMap(({ parts }) => parts.filter(({ bank }) => bank))
+  const names = [...new Set(banked.map(({ bank }) => bank!.id))]
+  return names.map((id) => {
+    const own = banked.filter(({ bank }) => bank!.id === id).sort((a, b) => a.bank!.place - b.bank!.place)
+    return `${own[0]!.bank!.along}: ${own.map(({ mark }) => mark).join(' ')}`
+  })
+}
+
+function told(project: Project): string[] {
+  return derive(project)
+    .problems.map(({ message }) => message)
+    .filter((message) => /sequence/.test(message))
+}
+
+describe('boards that are marked to be cut in sequence', () => {
+  it('lie one behind the other on one sheet, a kerf apart, in the marked order', () => {
+    expect(banksIn(marked)).toEqual(['length: B1-LS B1-RS B2-LS'])
+    const { sheetJob: job, cutList } = derive(marked)
+    const answer = packSheets(job)
+    expect(verify(job, answer)).toEqual([])
+    const keys = cutList.rows.filter(({ bank }) => bank).map(({ key }) => String(key))
+    const sheet = answer.sheets.find(({ placements }) => placements.some(({ part }) => part === keys[0]))!
+    const lying = placementsIn(sheet.root).filter(({ part }) => keys.includes(part))
+    expect(lying.map(({ part }) => part)).toEqual(keys)
+    expect(new Set(lying.map(({ y }) => y)).size).toBe(1)
+    for (const [at, one] of lying.slice(1).entries()) {
+      expect(one.x - (lying[at]!.x + lying[at]!.length)).toBeCloseTo(job.kerf)
+    }
+  })
+
+  it('are joined by others at the end, and may lie edge to edge too', () => {
+    const more = after(marked, put([part('B3-LS')], head('length')))
+    expect(more.sequences!['g1' as SequenceId]!.boards).toEqual([...SIDES, part('B3-LS')])
+    expect(banksIn(after(plain, put(SIDES.slice(0, 2), head('width'))))).toEqual(['width: B1-LS B1-RS'])
+  })
+
+  it('turn from end to end to edge to edge when they are marked anew', () => {
+    const pair = after(plain, put(SIDES.slice(0, 2), head('length')))
+    expect(derive(pair).sheetJob.parts.filter(({ bank }) => bank?.along === 'length')).toHaveLength(2)
+    const other = after(pair, put(SIDES.slice(0, 2), head('width', 'g2')))
+    expect(derive(other).sheetJob.parts.filter(({ bank }) => bank?.along === 'width')).toHaveLength(2)
+  })
+
+  it('are cut by themselves when the mark is taken back, and one alone is no sequence', () => {
+    const two = after(marked, put(SIDES.slice(0, 1), null))
+    expect(banksIn(two)).toEqual(['length: B1-RS B2-LS'])
+    const none = after(two, put(SIDES.slice(1, 2), null))
+    expect(none.sequences).toBeUndefined()
+    expect(derive(none).sheetJob).toBe(derive(plain).sheetJob)
+    expect(banksIn(after(plain, put(SIDES.slice(0, 1), head('length'))))).toEqual([])
+    expect(after(plain, put(SIDES, null))).toBe(plain)
+  })
+
+  it('go on in another run where a sheet has no room for more, which is told', () => {
+    const many = derive(plain).cutList.rows.find(({ parts }) => parts.includes(SIDES[0]!))!.parts
+    const project = after(plain, put(many, head('width')))
+    expect(banksIn(project)).toHaveLength(many.length / 2)
+    expect(told(project)).toEqual([expect.stringMatching(/^B1-LS: the 10 boards .* edge to edge, .* in 5 runs\.$/)])
+    expect(packSheets(derive(project).sheetJob).unplaced).toEqual([])
+  })
+
+  it('reach as far as the sheet that is chosen for one of them', () => {
+    const sheet = Object.values(plain.stock).find(({ material }) => material === 'carcass')!
+    const short = { ...sheet, id: 's90' as StockId, length: 1700 }
+    const wished: Edit = { kind: 'pin', parts: [SIDES[0]!], stock: short.id }
+    expect(banksIn(after(marked, { kind: 'putStock', stock: short }, wished))).toEqual(['length: B1-LS B1-RS'])
+  })
+
+  it('are told of where one is of another size, and lie without it', () => {
+    const project = after(marked, put([part('B3-BT')], head('length')))
+    const deeper = after(project, {
+      kind: 'shapeCabinets',
+      shapes: [{ ...project.cabinets[B2!]!, depth: 620 }],
+    })
+    expect(banksIn(deeper)).toEqual(['length: B1-LS B1-RS B3-BT'])
+    const [finding] = derive(deeper).problems.filter(({ message }) => message.startsWith('B2-LS: marked'))
+    expect(finding!.message).toContain('it is 619 mm wide, and B1-LS 579 mm')
+    const mended = applyEdit(deeper, finding!.remedy!.edit)
+    expect(told(mended)).toEqual([])
+    expect(banksIn(mended)).toEqual(['length: B1-LS B1-RS B3-BT'])
+  })
+
+  it('leave fronts to the grain that runs on over their cabinet', () => {
+    const doors = ['U1-DR1', 'U1-DR2'].map(part)
+    const ran = after(plain, put(doors, head('width')), {
+      kind: 'letGrainRun',
+      ids: [doors[0]!.split('/')[0] as CabinetId],
+      way: 'running',
+    })
+    expect(banksIn(after(plain, put(doors, head('width'))))).toEqual(['width: U1-DR1 U1-DR2'])
+    expect(doors.map((door) => derive(ran).partOf.get(door)!.bank!.id)).toEqual(['U1 fronts', 'U1 fronts'])
+    expect(told(ran)).toContain('U1-DR1: marked to be cut in sequence, and its grain runs on with U1 fronts already.')
+  })
+
+  it('are of boards over several cabinets too', () => {
+    const long = after(plain, { kind: 'editBetween', change: { kick: 'inLengths' } })
+    const kicks = derive(long).runs.flatMap(({ parts }) => parts)
+    const pair = kicks.filter(({ cutWidth }) => cutWidth === kicks[0]!.cutWidth).slice(0, 2)
+    const project = after(
+      long,
+      put(
+        pair.map(({ id }) => id),
+        head('width'),
+      ),
+    )
+    expect(banksIn(project).length + told(project).length).toBeGreaterThan(0)
+    expect(readProject(writeProject(project))).toMatchObject({ ok: true, value: project })
+  })
+})
+
+describe('the marks of a sequence', () => {
+  it('go with their cabinet, so that one of the same name has none, and come back with it', () => {
+    const gone: Edit = { kind: 'removeCabinets', ids: [B1!] }
+    const history = make(begin(marked), gone)
+    expect(history.present.sequences).toBeUndefined()
+    const more = after(marked, put([part('B3-LS')], head('length')), gone)
+    expect(more.sequences!['g1' as SequenceId]!.boards).toEqual([SIDES[2], part('B3-LS')])
+    expect(undo(history).present).toBe(marked)
+  })
+
+  it('are saved and read, and a board in two of them is refused', () => {
+    const file = writeProject(marked)
+    expect(readProject(file)).toMatchObject({ ok: true, value: marked })
+    const twice = JSON.parse(file) as { sequences: Record<string, unknown> }
+    twice.sequences.g2 = { id: 'g2', along: 'width', boards: [SIDES[0]] }
+    expect(JSON.stringify(readProject(JSON.stringify(twice)))).toContain(
+      `sequences.g2.boards names ${SIDES[0]}, which is in a sequence already`,
+    )
+    const wrong = JSON.parse(file) as { sequences: { g1: { boards: string[] } } }
+    wrong.sequences.g1.boards = ['side']
+    expect(JSON.stringify(readProject(JSON.stringify(wrong)))).toContain('sequences.g1.boards.0')
+  })
+
+  it('are not made of boards of no cabinet', () => {
+    expect(after(plain, put(['k99/left-side', 'nonsense', 'k1/__proto__'] as PartId[], head('width')))).toBe(plain)
+  })
+})
