@@ -13,6 +13,7 @@ import {
   type SheetJob,
   type Step,
   type StepPiece,
+  stockFor,
   type Taken,
   takenBy,
 } from '../../engine/index'
@@ -74,7 +75,15 @@ export function countWords(layout: Pick<Layout, 'job' | 'answer' | 'isSettled' |
   const words = takenWords(taken)
   const left = leftCount(answer)
   if (left > 0) {
-    const room = isStopped ? ' Looking for room was stopped.' : isSettled ? '' : ' Still looking for room.'
+    // What no sheet can give is looked for by nobody.
+    const isHopeless = answer.unplaced.every(({ part }) => stockFor(job, part).length === 0)
+    const room = isHopeless
+      ? ''
+      : isStopped
+        ? ' Looking for room was stopped.'
+        : isSettled
+          ? ''
+          : ' Still looking for room.'
     return `${words}; ${onNoSheetWords(left)}.${room}`
   }
   const looking = answer.mayCostLess ? `; ${dearerWords(layout)}` : lookingWords(layout)

@@ -31,3 +31,13 @@ describe('what is proved of the number of sheets', () => {
     expect(proofOf(layoutIn({ stages: null }, true))?.text).toBe('no layout of these parts needs fewer than 2')
   })
 })
+
+describe('what is on no sheet', () => {
+  it('is looked for only where a sheet could give it', () => {
+    const part = { id: 'r1', material: 'm1', length: 400, width: 200, quantity: 1 }
+    const { job, answer } = layoutIn({}, false)
+    const looking = { answer: { ...answer, unplaced: [{ part: 'r1', quantity: 1, reason: '' }] }, isSettled: false }
+    expect(countWords({ ...looking, job: { ...job, parts: [part] } })).toMatch(/ Still looking for room\.$/)
+    expect(countWords({ ...looking, job: { ...job, parts: [{ ...part, length: 9000 }] } })).not.toMatch(/looking/)
+  })
+})

@@ -20,7 +20,8 @@ type Lies = Parameters<typeof handWords>[0][number]
 
 const MATERIAL = { id: 'm1', name: '18 mm ply', nominal: 18, thickness: 18, hasGrain: true, density: 685 }
 const STOCK = { id: 's1', material: 'm1', length: 1000, width: 500, trim: { length: 10, width: 10 }, price: 40 }
-const JOB: SheetJob = { kerf: 4, stages: null, stock: [STOCK], parts: [] }
+const PART = { id: 'r1', material: 'm1', length: 400, width: 200, quantity: 5 }
+const JOB: SheetJob = { kerf: 4, stages: null, stock: [STOCK], parts: [PART] }
 
 /** Two alike sheets with one side on each: 980 x 480 inside the trim. */
 const SHEET: SheetLayout = {
