@@ -37,7 +37,9 @@ describe('what is on no sheet', () => {
     const part = { id: 'r1', material: 'm1', length: 400, width: 200, quantity: 1 }
     const { job, answer } = layoutIn({}, false)
     const looking = { answer: { ...answer, unplaced: [{ part: 'r1', quantity: 1, reason: '' }] }, isSettled: false }
-    expect(countWords({ ...looking, job: { ...job, parts: [part] } })).toMatch(/ Still looking for room\.$/)
+    const layout = { ...looking, job: { ...job, parts: [part] } }
+    expect(countWords(layout)).toBe('2 sheets; 1 board is on no sheet. Still looking for room.')
+    expect(countWords({ ...layout, isSettled: true })).toBe('2 sheets; 1 board is on no sheet.')
     expect(countWords({ ...looking, job: { ...job, parts: [{ ...part, length: 9000 }] } })).not.toMatch(/looking/)
   })
 })

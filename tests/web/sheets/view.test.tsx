@@ -258,15 +258,6 @@ describe('the sheets on screen', () => {
     const settings = { ...layout, job: { ...JOB, goals: ['settings'] as const } }
     expect(countWords(settings)).toBe(`2 sheets, and ${proof}; still looking for fewer settings.`)
   })
-
-  it('do not speak of fewer sheets while boards are on none', () => {
-    const unplaced = [{ part: 'r1', quantity: 3, reason: '' }]
-    const layout = { ...LAYOUT, answer: { ...LAYOUT.answer, unplaced } }
-    expect(countWords(layout)).toBe('2 sheets; 3 boards are on no sheet.')
-    expect(countWords({ ...layout, isSettled: false })).toBe(
-      '2 sheets; 3 boards are on no sheet. Still looking for room.',
-    )
-  })
 })
 
 describe('the steps on screen', () => {
