@@ -86,14 +86,21 @@ function railCautions(work: Work, shop: Shop, say: Say): string[] {
       `The cut is ${say(cut)} long and the rail ${say(shop.railLength)}: let it stick out as far at both ends, and see that the saw stands firm on it before it enters the wood.`,
     ]
   }
-  return [`The cut is ${say(cut)} long and the rail ${say(shop.railLength)}: ${railWay(work, shop, say)}`]
+  if (!shop.canJoinRails)
+    return [
+      `The cut is ${say(cut)} long and the rail ${say(shop.railLength)}: ${railWay(work, shop.railLength, shop, say)}`,
+    ]
+  const joined = 2 * shop.railLength
+  if (cut <= joined)
+    return [`The cut is ${say(cut)} long and the rail ${say(shop.railLength)}: join a rail before you cut.`]
+  return [`The cut is ${say(cut)} long and two rails joined ${say(joined)}: ${railWay(work, joined, shop, say)}`]
 }
 
-function railWay(work: Work, shop: Shop, say: Say): string {
-  if (shop.canJoinRails) return 'join a rail before you cut.'
+/** What to do where a cut is longer than all rails reach. */
+function railWay(work: Work, reach: Mm, shop: Shop, say: Say): string {
   const { task } = work
-  const canCross = isRip(work) && task.span <= shop.railLength
-  const at = canCross ? roughCutOf(task, shop.railLength, shop.kerf, shop.roughLength) : null
+  const canCross = isRip(work) && task.span <= reach
+  const at = canCross ? roughCutOf(task, reach, shop.kerf, shop.roughLength) : null
   if (at !== null) {
     const isFirst = task.trim > 0 ? work.kind === 'trim' : work.takes.name === task.name
     if (!isFirst) return `cut both halves of it, crosscut at ${say(at)} before.`

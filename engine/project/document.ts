@@ -257,7 +257,7 @@ export interface Shop {
   readonly currency: string
   /** The longest straight cut of the rail in use. */
   readonly railLength: Mm
-  /** Whether another rail can be joined to it for a longer cut. */
+  /** Whether another of its length can be joined to it for a longer cut. */
   readonly canJoinRails: boolean
   /** The least and greatest rip that the parallel guides can be set to. */
   readonly guides: { readonly least: Mm; readonly greatest: Mm }

@@ -141,7 +141,7 @@ export function ShopRows() {
             checked={shop.canJoinRails}
             onChange={(event) => change({ canJoinRails: event.currentTarget.checked })}
           />
-          Another rail can be joined to it
+          Another of its length can be joined to it
         </label>
         <LengthField
           label="Guides, least"

@@ -27,6 +27,13 @@ describe('a rip that is longer than the rail', () => {
     expect(trim!.cautions).toEqual(['The cut is 2440 mm long and the rail 1900 mm: join a rail before you cut.'])
   })
 
+  it('is made of two halves where two of them joined are too short', () => {
+    const [trim] = stepsIn({ railLength: 800, canJoinRails: true, onePersonLift: 50 }, SIZES, TWO_STRIPS)
+    expect(trim!.cautions).toEqual([
+      'The cut is 2440 mm long and two rails joined 1600 mm: crosscut it roughly at 1218.5 mm first, and do to both halves what follows. Each keeps 10 mm to be squared.',
+    ])
+  })
+
   it('is made of two halves where they do not, crosscut where no part is', () => {
     const shop = { railLength: 1900, canJoinRails: false, onePersonLift: 50 }
     const [trim, first] = stepsIn(shop, SIZES, TWO_STRIPS)
