@@ -1,4 +1,4 @@
-import { closeSync, openSync, writeSync } from 'node:fs'
+import { closeSync, openSync, realpathSync, writeSync } from 'node:fs'
 import { readJson } from '../basics/json'
 import type { Result } from '../basics/result'
 import type { JobPart, SheetJob } from '../sheets/job'
@@ -18,6 +18,8 @@ export function runBatch(args: readonly string[]): readonly string[] {
   if (!options.ok) return [options.message]
   const text = readText(options.value.jobs)
   if (!text.ok) return [text.message]
+  if (isSameFile(options.value.jobs, options.value.out))
+    return [`--out is ${options.value.out}, which holds the jobs; it must be another file`]
   const out = opened(options.value.out)
   if (typeof out === 'string') return [out]
   try {
@@ -26,6 +28,15 @@ export function runBatch(args: readonly string[]): readonly string[] {
     return [`--out ${options.value.out} cannot be written to: ${whyNoFile(error)}`]
   } finally {
     closeSync(out)
+  }
+}
+
+/** Whether two names are of one file that is there. */
+function isSameFile(one: string, other: string): boolean {
+  try {
+    return realpathSync(one) === realpathSync(other)
+  } catch {
+    return false
   }
 }
 

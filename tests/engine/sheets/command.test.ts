@@ -106,6 +106,16 @@ describe('the sheets command', () => {
 describe('a batch of jobs', () => {
   const out = join(folder, 'mixed.jsonl')
 
+  it('does not write over its own jobs', () => {
+    const jobs = file('own.jsonl', JSON.stringify(job))
+    expect(sheets('--batch', jobs, '--seconds', '0.2', '--out', jobs)).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: `--out is ${jobs}, which holds the jobs; it must be another file\n`,
+    })
+    expect(readFileSync(jobs, 'utf8')).toBe(JSON.stringify(job))
+  })
+
   it('answers a bad line with its error, goes on, and ends with 2', () => {
     const lines = [
       JSON.stringify({ name: 'bad kerf', ...job, kerf: -3 }),
