@@ -126,21 +126,29 @@ function singlesIn(plan: Plan, { stocks }: Lot): Exchange[] {
   })
 }
 
-/** Several sheets that are bought, of one kind, the least used first, for one or several of another that are there. */
+/**
+ * Several sheets that are bought, of one kind, the least used first, for one or several of another that are there. One
+ * of them at most is asked for by its number.
+ */
 function exchangesIn(plan: Plan, { stocks }: Lot): Exchange[] {
   const bought = stocks.filter(({ offcut }) => !offcut)
   if (bought.length < 2) return []
   const count = (most: number) => Array.from({ length: Math.min(EXCHANGED, most) }, (_, at) => at + 1)
   return bought.flatMap((kind) => {
-    const own = plan.boards.filter(({ stock, sheet }) => stock.stock.id === kind.stock.id && sheet === undefined)
-    const least = own.sort((a, b) => a.used - b.used)
+    const own = plan.boards.filter(({ stock }) => stock.stock.id === kind.stock.id).sort((a, b) => a.used - b.used)
+    const free = own.filter(({ sheet }) => sheet === undefined)
+    const asked = own.filter(({ sheet }) => sheet !== undefined)
+    const given = [
+      ...count(free.length).map((give) => free.slice(0, give)),
+      ...asked.flatMap((board) => count(1 + free.length).map((give) => [board, ...free.slice(0, give - 1)])),
+    ]
     return bought
       .filter((other) => other !== kind)
       .flatMap((other) =>
-        count(least.length).flatMap((give) =>
+        given.flatMap((boards) =>
           count(other.quantity - countOf(other, plan))
-            .filter((take) => give > 1 || take > 1)
-            .map((take) => ({ given: least.slice(0, give), taken: new Array<StockKind>(take).fill(other) })),
+            .filter((take) => boards.length > 1 || take > 1)
+            .map((take) => ({ given: boards, taken: new Array<StockKind>(take).fill(other) })),
         ),
       )
   })
@@ -150,7 +158,8 @@ function giveUp(plan: Plan, given: readonly Board[], taken: readonly StockKind[]
   const pool: number[] = []
   for (const { root } of given) listParts(root, pool)
   const boards = plan.boards.filter((board) => !given.includes(board))
-  const fresh = taken.map((stock) => freshBoard(stock, firstWay(lot), lot, Infinity, given[0]!.sheet))
+  const sheet = given[0]!.sheet
+  const fresh = taken.map((stock, at) => freshBoard(stock, firstWay(lot), lot, Infinity, at === 0 ? sheet : undefined))
   return { boards: [...boards, ...fresh], pool }
 }
 
