@@ -135,6 +135,8 @@ function writeAll(folder: string, derived: Derived, answer: SheetAnswer, plan: s
   writeFileSync(join(folder, 'plan.json'), `${plan}\n`)
   writeFileSync(join(folder, 'cut-list.csv'), cutListCsv(cutList, project.materials, project.display))
   const marks = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
+  const runs = new Map<string, string>(cutList.rows.flatMap(({ key, bank }) => (bank ? [[key, bank.id]] : [])))
+  const runOf = (row: string) => runs.get(row) ?? null
   const turns = cutNumbersOf(toCut(derived, answer))
   const placed = assignParts(cutList, answer)
   let sheet = 1
@@ -147,7 +149,8 @@ function writeAll(folder: string, derived: Derived, answer: SheetAnswer, plan: s
     const hasGrain = Object.values(project.materials).some((one) => one.id === stock.material && one.hasGrain)
     const markOf = (row: string) => marks.get(row) ?? row
     const { kerf } = sheetJob
-    const drawing = sheetDrawing({ layout, stock, kerf, markOf, display: project.display, hasGrain, numbers, freed })
+    const { display } = project
+    const drawing = sheetDrawing({ layout, stock, kerf, markOf, display, hasGrain, numbers, freed, runOf })
     writeFileSync(join(folder, `sheet-${at + 1}.svg`), svgOf(drawing, `Sheet ${at + 1}, ${layout.copies} alike`))
   }
 }

@@ -18,6 +18,8 @@ export type Layer =
   | 'offcut'
   /** What is sawn out of a part once it is cut, and kept. */
   | 'freed'
+  /** Over boards whose grain runs on. */
+  | 'run'
   | 'waste'
   | 'hatch'
   | 'grain'

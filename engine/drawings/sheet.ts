@@ -5,6 +5,7 @@ import type { CutPiece, PartPiece, Piece, SheetLayout } from '../sheets/layout'
 import { formatLength } from '../units/format'
 import type { LengthDisplay, Mm } from '../units/length'
 import { type Drawing, type DrawingMark, hatch, type LineMark } from './drawing'
+import { runLines } from './sheetRun'
 
 export interface SheetDrawingInput {
   readonly layout: SheetLayout
@@ -22,6 +23,8 @@ export interface SheetDrawingInput {
   readonly numbers?: CutNumbers | undefined
   /** For each place of the layout, what is sawn out of its part later and kept: in the part's own frame, mm. */
   readonly freed?: readonly (readonly Rect[])[]
+  /** The bank that a part of the job is cut in; null for none. */
+  readonly runOf?: (part: string) => string | null
 }
 
 /** A width of the average letter in its height, for fitting text into parts. */
@@ -43,6 +46,7 @@ export function sheetDrawing(input: SheetDrawingInput): Drawing {
     ...leaves.flatMap((leaf): DrawingMark[] => (leaf.kind === 'part' ? [] : leftMarks(leaf, size, input.display))),
     ...parts.map((part, placement): DrawingMark => ({ kind: 'rect', layer: 'part', rect: rectOf(part), placement })),
     ...parts.flatMap((part, placement) => (input.freed?.[placement] ?? []).map((rect) => freedMark(part, rect))),
+    ...(input.runOf ? runLines(parts, input.runOf) : []),
     ...cutLines(layout.root, input.kerf),
     ...(input.numbers ? cutTurns(layout.root, input.numbers, size * TURN_SIZE) : []),
     ...(input.hasGrain ? [grainArrow(sheet, size)].flat() : []),

@@ -21,6 +21,7 @@ const STYLE: Record<
   part: { fill: '#f3e7cd', stroke: '#23261f', width: 2 },
   offcut: { fill: '#ffffff', stroke: '#5d6156', width: 2, dash: '24 14' },
   freed: { fill: 'none', stroke: '#5d6156', width: 3, dash: '6 10' },
+  run: { fill: 'none', stroke: '#5d6156', width: 3 },
   waste: { fill: '#ffffff', stroke: '#8d9083', width: 1 },
   hatch: { fill: 'none', stroke: '#8d9083', width: 1 },
   grain: { fill: 'none', stroke: '#5d6156', width: 2 },

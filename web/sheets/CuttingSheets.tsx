@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react'
 import {
   type CutNumbers,
+  type CutRow,
   cutNumbersOf,
   isSheetName,
   type LayoutNow,
@@ -57,10 +58,11 @@ function CuttingFigure({ one, input, numbers }: CuttingFigureProps) {
   const selection = useStore((store) => store.selection)
   const material = materials[stock.material as MaterialId]
   const drawing = useMemo(() => {
-    const markOf = new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark]))
+    const rowOf = new Map<string, CutRow>(cutList.rows.map((row) => [row.key, row]))
     return sheetDrawing({
       ...{ layout, stock, kerf: job.kerf, display, textSize: TEXT_SIZE, isMeasured: false, numbers },
-      markOf: (part) => markOf.get(part) ?? part,
+      markOf: (part) => rowOf.get(part)?.mark ?? part,
+      runOf: (part) => rowOf.get(part)?.bank?.id ?? null,
       hasGrain: material?.hasGrain ?? false,
     })
   }, [layout, stock, job, cutList, display, material, numbers])

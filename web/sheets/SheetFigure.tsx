@@ -101,16 +101,18 @@ const Sheet = memo(function Sheet({
   onKeep,
   onAside,
 }: SheetFigureProps) {
-  const { layout, stock, first, kerf, marks, kept } = fold
+  const { layout, stock, first, kerf, marks, runs, kept } = fold
   const freed = useMemo(() => freedOf(fold, partMarks, shop), [fold, partMarks, shop])
   const drawing = useMemo(() => {
     const markOf = new Map(layout.placements.map(({ part }, at) => [part, marks[at]!]))
+    const runOf = new Map(layout.placements.map(({ part }, at) => [part, runs[at]!]))
     return sheetDrawing({
       ...{ layout, stock, kerf, display, textSize: TEXT_SIZE, isMeasured: false, numbers: turns, freed },
       markOf: (part) => markOf.get(part) ?? part,
+      runOf: (part) => runOf.get(part) ?? null,
       hasGrain: material?.hasGrain ?? false,
     })
-  }, [layout, stock, kerf, marks, display, material, turns, freed])
+  }, [layout, stock, kerf, marks, runs, display, material, turns, freed])
   const places = useMemo(() => placesOf(fold, partMarks, freed, display), [fold, partMarks, freed, display])
   const key = useMemo(() => keyWords(fold, partMarks), [fold, partMarks])
   const onPlace = useCallback((place: number) => onPick(fold.parts[place] ?? []), [fold, onPick])
@@ -213,7 +215,7 @@ function freedOf({ parts }: Fold, partOf: Derived['partOf'], shop: Shop): (reado
 
 type Freed = ReturnType<typeof freedOf>
 
-function placesOf({ parts, marks }: Fold, partMarks: Derived['partOf'], freed: Freed, display: LengthDisplay) {
+function placesOf({ parts, marks, runs }: Fold, partMarks: Derived['partOf'], freed: Freed, display: LengthDisplay) {
   const frees = (rects: readonly Rect[] = []) =>
     rects.map((rect) => `, frees ${formatLength(rect.width, display)} × ${formatLength(rect.height, display)} later`)
   return parts.map((alike, place) => {
@@ -222,7 +224,8 @@ function placesOf({ parts, marks }: Fold, partMarks: Derived['partOf'], freed: F
     const names = namesOf(alike, partMarks).join(', ')
     const isPinned = alike.some((each) => partMarks.get(each.part)?.sheet !== undefined)
     const pinned = isPinned ? ', pinned to its sheet' : ''
-    const words = `${marks[place]} ${size}${rotated ? ', turned' : ''}${frees(freed[place]).join('')}${pinned}: ${names}`
+    const run = runs[place] ? ', in a run of grain' : ''
+    const words = `${marks[place]} ${size}${rotated ? ', turned' : ''}${frees(freed[place]).join('')}${run}${pinned}: ${names}`
     return { words, row, part, isPinned }
   })
 }

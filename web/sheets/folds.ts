@@ -1,4 +1,4 @@
-import type { Derived, JobStock, KeptId, Mm, PartId, Piece, PlacedPart, SheetLayout } from '../../engine/index'
+import type { CutRow, Derived, JobStock, KeptId, Mm, PartId, Piece, PlacedPart, SheetLayout } from '../../engine/index'
 import { lockedIn, once } from '../../engine/index'
 import type { Layout, Selection } from '../store/state'
 import { placedParts } from '../tables/places'
@@ -16,6 +16,8 @@ export interface Fold {
   readonly kept: KeptId | null
   /** For each place on the sheet, the mark of the row that lies there. Found when asked. */
   readonly marks: readonly string[]
+  /** For each place on the sheet, the bank in which the grain runs on over it; null for none. Found when asked. */
+  readonly runs: readonly (string | null)[]
   /** For each place on the sheet, the parts that lie there on the first, second... of the alike sheets. Found when asked. */
   readonly parts: readonly (readonly PlacedPart[])[]
 }
@@ -25,7 +27,7 @@ export function foldsOf(
   { job, answer }: Layout,
   { cutList, heldSheets }: Pick<Derived, 'cutList' | 'heldSheets'>,
 ): Fold[] {
-  const marksOf = once(() => new Map<string, string>(cutList.rows.map(({ key, mark }) => [key, mark])))
+  const rowOf = once(() => new Map<string, CutRow>(cutList.rows.map((row) => [row.key, row])))
   const stocks = new Map(job.stock.map((stock) => [stock.id, stock]))
   const partsOf = once(() => {
     const parts = answer.sheets.map(({ placements }) => placements.map((): PlacedPart[] => []))
@@ -42,12 +44,16 @@ export function foldsOf(
     if (!stock) return []
     const before = counts.get(stock.material) ?? 0
     counts.set(stock.material, before + layout.copies)
-    const marks = once(() => layout.placements.map(({ part }) => marksOf().get(part) ?? part))
+    const marks = once(() => layout.placements.map(({ part }) => rowOf().get(part)?.mark ?? part))
+    const runs = once(() => layout.placements.map(({ part }) => rowOf().get(part)?.bank?.id ?? null))
     return [
       {
         ...{ layout, stock, kerf: job.kerf, first, ofMaterial: before + 1, kept: heldSheets[held.indexOf(at)] ?? null },
         get marks() {
           return marks()
+        },
+        get runs() {
+          return runs()
         },
         get parts() {
           return partsOf()[at]!

@@ -73,6 +73,20 @@ describe('the drawing of a sheet', () => {
     ])
   })
 
+  it('draws two slanted lines over the boards of a run, from the first to the last, and none over one alone', () => {
+    const lines = (runOf: (part: string) => string | null) =>
+      sheetDrawing({
+        ...{ layout: LAYOUT, stock: STOCK, kerf: 4, hasGrain: true, display: { unit: 'mm', step: 1 }, runOf },
+        markOf: (part) => part,
+      }).marks.flatMap((mark) => (mark.kind === 'line' && mark.layer === 'run' ? [mark] : []))
+    expect(lines(() => 'doors').map(({ from, to }) => [from.x, from.y, to.x, to.y])).toEqual([
+      // from 10 to 414 + 400; in the middle 110, three and one tenths of 200 aside
+      [10, 50, 814, 90],
+      [10, 170, 814, 130],
+    ])
+    expect(lines((part) => (part === 'A' ? 'doors' : null))).toEqual([])
+  })
+
   it('says at the end of a line in which turn it is cut, where there is room', () => {
     const numbers = new Map([
       ['rip 10 10 980 480', [1, null]],
