@@ -15,6 +15,7 @@ import {
 } from '../../engine/index'
 import { useStore } from '../store/store'
 import { Button } from '../ui/Button'
+import fields from '../ui/Fields.module.css'
 import { LengthField } from '../ui/LengthField'
 import { hireSaver } from '../workers/hire'
 import styles from './Sheets.module.css'
@@ -134,13 +135,13 @@ function FreedomRow({ dimension, display, most, onMost }: FreedomRowProps) {
   const name = `${dimension.name}, now ${formatWithUnit(dimension.size, display)}`
   return (
     <li>
-      <label>
+      <label className={fields.check}>
         <input
           type="checkbox"
           checked={most !== null}
           onChange={(event) => onMost(event.currentTarget.checked ? USUAL[display.unit] : null)}
-        />{' '}
-        {name}
+        />
+        <span className="frac">{name}</span>
       </label>
       {most !== null && (
         <LengthField
