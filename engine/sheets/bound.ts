@@ -1,4 +1,4 @@
-import { type Measure, measuresOf } from './dualFeasible'
+import { type Measure, measuresOf, type SizeCount } from './dualFeasible'
 import type { Lot, PartKind } from './lot'
 import { sheetsAskedFor } from './pinned'
 
@@ -15,49 +15,61 @@ const DUST = 1e-7
  * Source: Fekete and Schepers, 'New classes of fast lower bounds for bin packing problems', 2001 (from memory).
  */
 export function boundOf(lot: Lot): number {
-  const { kinds, stocks } = lot
-  if (kinds.length === 0 || stocks.length === 0) return 0
+  if (lot.kinds.length === 0 || lot.stocks.length === 0) return 0
+  return Math.max(areaBound(lot), Math.ceil(productsOf(lot).products[0]!.value - DUST))
+}
+
+/** What a pair of functions comes to, one of each direction. */
+export interface Product {
+  readonly value: number
+  readonly along: Measure
+  readonly across: Measure
+}
+
+/** Products of the largest sheet, the best first: for each function along it the best that it comes to. */
+export interface Products {
+  readonly length: number
+  readonly width: number
+  readonly products: readonly Product[]
+}
+
+/** Of a lot with parts and sheets. */
+export function productsOf({ kinds, stocks }: Lot): Products {
   const length = Math.max(...stocks.map((stock) => stock.length))
   const width = Math.max(...stocks.map((stock) => stock.width))
-  const turning = kinds.filter((kind) => kind.turns)
-  const lengths = sizesOf(kinds, turning, (kind) => kind.length)
-  const widths = sizesOf(kinds, turning, (kind) => kind.width)
+  const lengths = sizesOf(kinds, (kind) => kind.length)
+  const widths = sizesOf(kinds, (kind) => kind.width)
   const most = Math.max(8, Math.floor(Math.sqrt(MOST_PRODUCTS / kinds.length)))
   const along = measuresOf(length, lengths, most)
   const across = measuresOf(width, widths, most)
-  return Math.max(areaBound(lot), Math.ceil(bestProduct(kinds, length, width, along, across) - DUST))
+  return { length, width, products: bestProducts(kinds, length, width, along, across) }
 }
 
-interface Sizes {
-  readonly size: number
-  readonly count: number
-}
-
-/** The sizes that parts may have in one direction, each with how many parts are sure to have it there. */
-function sizesOf(kinds: readonly PartKind[], turning: readonly PartKind[], own: (kind: PartKind) => number): Sizes[] {
+/** The sizes that parts may have in one direction, each with how many parts may have it there. */
+function sizesOf(kinds: readonly PartKind[], own: (kind: PartKind) => number): SizeCount[] {
   const counts = new Map<number, number>()
-  for (const kind of kinds) counts.set(own(kind), (counts.get(own(kind)) ?? 0) + kind.quantity)
-  for (const { length, width, quantity } of turning) {
-    for (const size of [length, width]) counts.set(size, (counts.get(size) ?? 0) + quantity)
+  for (const kind of kinds) {
+    const sizes = kind.turns ? new Set([kind.length, kind.width]) : [own(kind)]
+    for (const size of sizes) counts.set(size, (counts.get(size) ?? 0) + kind.quantity)
   }
   return [...counts].map(([size, count]) => ({ size, count })).sort((a, b) => a.size - b.size)
 }
 
-function bestProduct(
+function bestProducts(
   kinds: readonly PartKind[],
   length: number,
   width: number,
   along: readonly Measure[],
   across: readonly Measure[],
-): number {
+): Product[] {
   const flat = (measures: readonly Measure[], size: (kind: PartKind) => number) =>
     measures.map((measure) => Float64Array.from(kinds, (kind) => measure(size(kind))))
   const count = Float64Array.from(kinds, ({ quantity }) => quantity)
   const [lying, lyingWidth] = [flat(along, (kind) => kind.length), flat(across, (kind) => kind.width)]
   const [turned, turnedWidth] = [flat(along, (kind) => kind.width), flat(across, (kind) => kind.length)]
   const ways = kinds.map((kind) => waysOf(kind, length, width))
-  let best = 0
-  for (let i = 0; i < along.length; i++) {
+  const products = along.map((measure, i): Product => {
+    let best = { value: 0, along: measure, across: across[0]! }
     for (let j = 0; j < across.length; j++) {
       const [f, g, h, k] = [lying[i]!, lyingWidth[j]!, turned[i]!, turnedWidth[j]!]
       let sum = 0
@@ -66,14 +78,17 @@ function bestProduct(
         const lies = way === 2 ? Infinity : f[at]! * g[at]!
         sum += count[at]! * (way === 0 ? lies : Math.min(lies, h[at]! * k[at]!))
       }
-      if (sum > best) best = sum
+      if (sum > best.value) best = { value: sum, along: measure, across: across[j]! }
     }
-  }
-  return best
+    return best
+  })
+  return products.sort((a, b) => b.value - a.value)
 }
 
 /** 0: lies as it is; 1: either way; 2: goes on the sheet only when turned. */
-function waysOf(kind: PartKind, length: number, width: number): 0 | 1 | 2 {
+export type Ways = 0 | 1 | 2
+
+export function waysOf(kind: PartKind, length: number, width: number): Ways {
   if (!kind.turns || kind.width > length || kind.length > width) return 0
   return kind.length <= length && kind.width <= width ? 1 : 2
 }

@@ -1,7 +1,8 @@
 /** Maps a size to its share of the sheet, so that sizes which fit together have shares of at most 1 together. */
 export type Measure = (size: number) => number
 
-interface Sizes {
+/** A size in one direction, and how many parts may have it there. */
+export interface SizeCount {
   readonly size: number
   readonly count: number
 }
@@ -11,7 +12,7 @@ interface Sizes {
  * Source: Fekete and Schepers 2001; Carlier, Clautiaux and Moukrim, 'New reduction procedures and lower bounds for the
  * two-dimensional bin packing problem with fixed orientation', 2007 (both from memory; their promise is tested).
  */
-export function measuresOf(whole: number, sizes: readonly Sizes[], most: number): Measure[] {
+export function measuresOf(whole: number, sizes: readonly SizeCount[], most: number): Measure[] {
   const small = steps(whole, sizes)
   const third = Math.max(4, Math.floor((most - 7) / 3))
   const kept = sample(small, third)
@@ -29,7 +30,7 @@ export function measuresOf(whole: number, sizes: readonly Sizes[], most: number)
 }
 
 /** Where the functions change: at sizes up to a half, at what larger ones leave, and at even shares of the whole. */
-function steps(whole: number, sizes: readonly Sizes[]): number[] {
+function steps(whole: number, sizes: readonly SizeCount[]): number[] {
   const found = new Set<number>()
   for (const { size } of sizes) {
     found.add(size)
@@ -78,7 +79,7 @@ function stepping(whole: number, k: number): Measure {
  * Counts parts: those from k up to a half are one each, a larger one as many as it shuts out; the whole is as many as
  * fit at most. Holds for these parts only.
  */
-function counting(whole: number, k: number, sizes: readonly Sizes[]): Measure {
+function counting(whole: number, k: number, sizes: readonly SizeCount[]): Measure {
   const middle = sizes.filter(({ size }) => size >= k && 2 * size <= whole)
   const most = (room: number) => {
     let count = 0
@@ -96,7 +97,7 @@ function counting(whole: number, k: number, sizes: readonly Sizes[]): Measure {
 }
 
 /** Functions that differ on these sizes, told apart by a hash of their values; one lost to chance only costs quality. */
-function distinct(measures: readonly Measure[], sizes: readonly Sizes[], most: number): Measure[] {
+function distinct(measures: readonly Measure[], sizes: readonly SizeCount[], most: number): Measure[] {
   const seen = new Map<number, Measure>()
   for (const measure of measures) {
     let key = 0

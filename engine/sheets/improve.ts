@@ -9,6 +9,7 @@ import { neaten } from './neaten'
 import type { Known, Plan } from './plan'
 import { type Programme, programmeOf, type Underway } from './programme'
 import { type Saw, sawFor } from './saw'
+import { scaledBound } from './scaledBound'
 import { Search } from './search'
 import { MANY_PARTS } from './settings'
 import { patternsOf } from './staged'
@@ -28,6 +29,8 @@ const DIVE_SHARE = 0.4
 const EARLY_DIVE_SHARE = 0.25
 const EARLY_DIVE_WORK = 6_000_000
 const DIVES = 16
+/** Of what a programme may take, the functions of the bound may take so much to be made the best for each other. */
+const SCALES_SHARE = 0.4
 /** Rounding it waits then until so much of the budget is searched. */
 const LATE_SHARE = 0.7
 /** Settling it for a few sheets may take so much of the budget, and so much in all. */
@@ -76,13 +79,16 @@ export function* improve(
   }
   yield* searchOn(Math.min(EARLY_WORK, EARLY_SHARE * budget))
   const repeats = isRepeated(lot)
-  const running = programmeFor(lot, best, programmeWork)
-  let step = running.next()
-  const lift = function* ({ bound }: Programme): Generator<Known> {
+  const lift = function* ({ bound }: Pick<Known, 'bound'>): Generator<Known> {
     if (bound <= best.bound) return
     best = { ...best, bound: Math.min(bound, best.plan.boards.length) }
     yield best
   }
+  const count = best.plan.boards.length
+  if (programmeWork > 0 && best.plan.left.length === 0 && count > best.bound)
+    yield* lift({ bound: yield* scaledBound(lot, count, SCALES_SHARE * programmeWork) })
+  const running = programmeFor(lot, best, programmeWork)
+  let step = running.next()
   const settle = function* (programme: Programme): Generator<Known | null> {
     if (isBest(best.plan, lot, best.bound)) return
     const work = Math.min(SETTLING_WORK, SETTLING_SHARE * budget)
