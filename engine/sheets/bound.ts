@@ -16,7 +16,7 @@ const DUST = 1e-7
  */
 export function boundOf(lot: Lot): number {
   if (lot.kinds.length === 0 || lot.stocks.length === 0) return 0
-  return Math.max(areaBound(lot), Math.ceil(productsOf(lot).products[0]!.value - DUST))
+  return Math.max(areaBound(lot), Math.ceil(productsOf(lot)[0]!.value - DUST))
 }
 
 /** What a pair of functions comes to, one of each direction. */
@@ -26,23 +26,24 @@ export interface Product {
   readonly across: Measure
 }
 
-/** Products of the largest sheet, the best first: for each function along it the best that it comes to. */
-export interface Products {
-  readonly length: number
-  readonly width: number
-  readonly products: readonly Product[]
+/** A sheet that is as large either way as any of a lot that has some. */
+export function largestSheet({ stocks }: Lot): { readonly length: number; readonly width: number } {
+  return {
+    length: Math.max(...stocks.map((stock) => stock.length)),
+    width: Math.max(...stocks.map((stock) => stock.width)),
+  }
 }
 
-/** Of a lot with parts and sheets. */
-export function productsOf({ kinds, stocks }: Lot): Products {
-  const length = Math.max(...stocks.map((stock) => stock.length))
-  const width = Math.max(...stocks.map((stock) => stock.width))
+/** Of a lot with parts and sheets, the best first: for each function along the sheet the best that it comes to. */
+export function productsOf(lot: Lot): Product[] {
+  const { kinds } = lot
+  const { length, width } = largestSheet(lot)
   const lengths = sizesOf(kinds, (kind) => kind.length)
   const widths = sizesOf(kinds, (kind) => kind.width)
   const most = Math.max(8, Math.floor(Math.sqrt(MOST_PRODUCTS / kinds.length)))
   const along = measuresOf(length, lengths, most)
   const across = measuresOf(width, widths, most)
-  return { length, width, products: bestProducts(kinds, length, width, along, across) }
+  return bestProducts(kinds, length, width, along, across)
 }
 
 /** The sizes that parts may have in one direction, each with how many parts may have it there. */

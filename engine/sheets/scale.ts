@@ -31,10 +31,10 @@ export class Scale {
   private readonly sets: { readonly rows: number[]; readonly counts: number[] }[] = []
 
   constructor(whole: number, sizes: readonly SizeCount[]) {
-    const unit = sizes.reduce((common, { size }) => commonUnit(common, size), 0)
+    const unit = unitOf(sizes)
     this.room = Math.floor(whole / unit)
     this.sizes = sizes.map(({ size }) => size / unit)
-    this.most = sizes.map(({ size, count }) => Math.min(count, Math.floor(whole / size)))
+    this.most = mostOf(whole, sizes)
     this.worth = new Float64Array(this.room + 1)
     this.taken = new Uint16Array((this.room + 1) * sizes.length)
     for (const [row, count] of this.most.entries()) if (count > 1) this.sets.push({ rows: [row], counts: [count] })
@@ -96,6 +96,20 @@ export class Scale {
     }
     return { worth: Math.max(worth[room]!, DUST), rows, counts }
   }
+}
+
+/** What one knapsack takes, in rests looked at: in fine units a sheet has too many places for it. */
+export function knapsackWork(whole: number, sizes: readonly SizeCount[]): number {
+  const counts = mostOf(whole, sizes).reduce((sum, count) => sum + count, 0)
+  return (whole / unitOf(sizes)) * counts * STEP_WORK
+}
+
+function mostOf(whole: number, sizes: readonly SizeCount[]): number[] {
+  return sizes.map(({ size, count }) => Math.min(count, Math.floor(whole / size)))
+}
+
+function unitOf(sizes: readonly SizeCount[]): number {
+  return sizes.reduce((common, { size }) => commonUnit(common, size), 0)
 }
 
 function commonUnit(a: number, b: number): number {

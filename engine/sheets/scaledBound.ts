@@ -1,7 +1,7 @@
-import { productsOf, type Ways, waysOf } from './bound'
+import { largestSheet, productsOf, type Ways, waysOf } from './bound'
 import type { Measure, SizeCount } from './dualFeasible'
-import type { Lot } from './lot'
-import { Scale } from './scale'
+import type { Lot, PartKind } from './lot'
+import { knapsackWork, Scale } from './scale'
 
 /** So many products are set out from. */
 const STARTS = 2
@@ -9,6 +9,8 @@ const STARTS = 2
 const TURNS = 6
 /** Where parts may lie either way, their ways are weighed so often for each (found by trial). */
 const PLAYS = 8
+/** It is not begun where so many knapsacks of either direction would take more than there is time for. */
+const KNAPSACKS = 10
 const DUST = 1e-6
 
 /** One direction of the sheet: where among its sizes each kind is as it lies, and turned; -1 where it does not lie so. */
@@ -20,22 +22,22 @@ interface Direction {
 }
 
 /**
- * A bound that holds for any layout, however it is cut, and is at least that of `boundOf`: the two dual-feasible functions
- * whose product it is are the best for each other. Sizes in one direction are counted by one function, in the other by the
- * function that is worth most then, of all that there are for these parts; then the other way round, until that gives no
- * more. Yields null between steps; ends when it meets `enough` sheets, or when so much work (rests looked at) is done.
- * Source: functions of both directions may hang on the parts: Fekete and Schepers, 'A general framework for bounds for
+ * A bound that holds for any layout, however it is cut, as that of `boundOf`, which it takes further: the two
+ * dual-feasible functions whose product it is are the best for each other. Sizes in one direction are counted by one
+ * function, in the other by the function that is worth most then, of all that there are for these parts; then the other way
+ * round, until that gives no more. Yields null between steps; ends when it meets `enough` sheets, or when so much work
+ * (rests looked at) is done; 0 where that is too little to begin. Source: functions of both directions may hang on the parts: Fekete and Schepers, 'A general framework for bounds for
  * higher-dimensional orthogonal packing problems', 2004 (from memory).
  */
 export function* scaledBound(lot: Lot, enough: number, work: number): Generator<null, number> {
-  const { kinds } = lot
-  const { products, length, width } = productsOf(lot)
+  const { length, width } = largestSheet(lot)
+  const ways = lot.kinds.map((kind) => waysOf(kind, length, width))
+  const lengths = { sidesOf: lengthFirst, sizes: sizesIn(lot, ways, lengthFirst) }
+  const widths = { sidesOf: widthFirst, sizes: sizesIn(lot, ways, widthFirst) }
+  if (KNAPSACKS * (knapsackWork(length, lengths.sizes) + knapsackWork(width, widths.sizes)) > work) return 0
+  const products = productsOf(lot)
   let best = products[0]!.value
-  const ways = kinds.map((kind) => waysOf(kind, length, width))
-  const directions = [
-    directionOf(lot, ways, length, (kind) => [kind.length, kind.width]),
-    directionOf(lot, ways, width, (kind) => [kind.width, kind.length]),
-  ] as const
+  const directions = [directionOf(lot, length, lengths), directionOf(lot, width, widths)] as const
   const isOver = () => Math.ceil(best - DUST) >= enough || directions[0].scale.work + directions[1].scale.work >= work
   for (const { value, along, across } of products.slice(0, STARTS)) {
     for (const first of [0, 1] as const) {
@@ -98,19 +100,27 @@ function* bestBeside(
   return best
 }
 
-function directionOf(
-  { kinds }: Lot,
-  ways: readonly Ways[],
-  whole: number,
-  sidesOf: (kind: Lot['kinds'][number]) => readonly [number, number],
-): Direction {
+type SidesOf = (kind: PartKind) => readonly [lying: number, turned: number]
+const lengthFirst: SidesOf = ({ length, width }) => [length, width]
+const widthFirst: SidesOf = ({ length, width }) => [width, length]
+
+/** The sizes that parts may have in one direction, each with how many may have it. */
+function sizesIn({ kinds }: Lot, ways: readonly Ways[], sidesOf: SidesOf): SizeCount[] {
   const counts = new Map<number, number>()
   for (const [at, kind] of kinds.entries()) {
     const [lying, turned] = sidesOf(kind)
     const own = new Set([...(ways[at] === 2 ? [] : [lying]), ...(ways[at] === 0 ? [] : [turned])])
     for (const size of own) counts.set(size, (counts.get(size) ?? 0) + kind.quantity)
   }
-  const sizes: SizeCount[] = [...counts].map(([size, count]) => ({ size, count })).sort((a, b) => a.size - b.size)
+  return [...counts].map(([size, count]) => ({ size, count })).sort((a, b) => a.size - b.size)
+}
+
+interface Sides {
+  readonly sidesOf: SidesOf
+  readonly sizes: readonly SizeCount[]
+}
+
+function directionOf({ kinds }: Lot, whole: number, { sidesOf, sizes }: Sides): Direction {
   const place = new Map(sizes.map(({ size }, at) => [size, at]))
   const placesOf = (isTurned: 0 | 1) => Int32Array.from(kinds, (kind) => place.get(sidesOf(kind)[isTurned]) ?? -1)
   const own = sizes.map(({ size }) => size)
