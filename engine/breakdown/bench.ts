@@ -40,7 +40,8 @@ export class Bench {
 
   /**
    * Cuts pieces together, setting after setting in the order of `sizes`: first what is not late, and in a second turn
-   * what is. Runs of grain that are begun go before that, and the others come after it, board after board.
+   * what is. Runs of grain that are begun go before that. A run of one size is cut when that is set, one of several after
+   * all others, board after board.
    */
   cutAlike(tasks: readonly Task[], sizes: readonly Mm[], isLate: boolean): void {
     this.isLate = isLate
@@ -52,13 +53,16 @@ export class Bench {
       if (hasNoSetting || !standing.task.isSheet) this.prepare(standing)
     }
     this.cutInTurn(open, true)
-    for (const size of sizes) this.cutAt(size, open, ({ turn }) => turn === undefined)
+    for (const size of sizes) {
+      this.cutAt(size, open)
+      this.cutRunsOf(size, open)
+    }
     this.cutInTurn(open, false)
   }
 
-  private cutAt(size: Mm, open: readonly Standing[], isTurn: (group: Group) => boolean): void {
+  private cutAt(size: Mm, open: readonly Standing[]): void {
     const groupOf = ({ groups }: Standing) =>
-      groups.find((group) => group.size === size && group.isLate === this.isLate && isTurn(group))
+      groups.find((group) => group.size === size && group.isLate === this.isLate && group.turn === undefined)
     const here = open.filter(groupOf)
     this.run++
     for (const standing of here) this.prepare(standing)
@@ -66,17 +70,44 @@ export class Bench {
     for (const standing of here) this.cutGroup(standing, groupOf(standing)!)
   }
 
-  /** Of every piece the next board of its run, at the setting that most of them need, until all runs are cut. */
+  /** The boards of the next run of a piece; none where it has none left. */
+  private nextRun({ groups }: Standing, isBegun: boolean): Group[] {
+    const own = groups.filter(({ turn, isLate }) => turn?.isBegun === isBegun && isLate === this.isLate)
+    return own.filter(({ turn }) => turn === own[0]!.turn)
+  }
+
+  /** Runs whose boards are all of one size, each to its end. */
+  private cutRunsOf(size: Mm, open: readonly Standing[]): void {
+    for (const standing of open) {
+      let run = this.nextRun(standing, false)
+      while (run.length > 0 && run.every((group) => group.size === size)) {
+        this.cutBoards(standing, run)
+        run = this.nextRun(standing, false)
+      }
+    }
+  }
+
+  /** At the setting that most pieces need next, of every piece the boards of its run that have it, until all runs are cut. */
   private cutInTurn(open: readonly Standing[], isBegun: boolean): void {
-    const nextOf = ({ groups }: Standing) =>
-      groups.find(({ turn, isLate }) => turn?.isBegun === isBegun && isLate === this.isLate)
     for (;;) {
-      const sizes = open.flatMap((standing) => nextOf(standing)?.size ?? [])
+      const sizes = open.flatMap((standing) => this.nextRun(standing, isBegun)[0]?.size ?? [])
       if (sizes.length === 0) return
       const count = (size: Mm) => sizes.filter((other) => other === size).length
       const size = sizes.reduce((a, b) => ((count(b) - count(a) || b - a) > 0 ? b : a))
-      const next = new Set(open.map(nextOf))
-      this.cutAt(size, open, (group) => next.has(group))
+      for (const standing of open) {
+        const run = this.nextRun(standing, isBegun)
+        const other = run.findIndex((group) => group.size !== size)
+        this.cutBoards(standing, other < 0 ? run : run.slice(0, other))
+      }
+    }
+  }
+
+  /** One after the other, with nothing cut from the piece between them. */
+  private cutBoards(standing: Standing, boards: readonly Group[]): void {
+    for (const group of boards) {
+      this.run++
+      this.prepare(standing)
+      this.cutGroup(standing, group)
     }
   }
 

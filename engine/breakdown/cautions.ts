@@ -173,12 +173,15 @@ function restCautions(work: Work, say: Say): string[] {
 
 /** Lines across boards that belong beside each other show their order and their sides: common practice, no source. */
 function grainCautions({ turn, leaves }: Work): string[] {
-  if (!turn) return []
-  const [board] = leaves
-  if (turn.isBegun || turn.boards[0] !== board?.name)
-    return ['The grain runs on to the next board: keep to this order, with nothing cut between them.']
+  const at = turn ? turn.boards.indexOf(leaves[0]!.name) : -1
+  // After the last one there is no next to keep it beside.
+  if (!turn || at === turn.boards.length - 1) return []
+  if (turn.isBegun || at !== 0)
+    return [
+      'The grain runs on to the next board: keep to this order, and cut nothing else from this piece between them.',
+    ]
   return [
-    `The grain runs on over ${nameList(turn.boards)}, in this order: draw two slanted lines across all of them before they are cut apart, and cut nothing between them.`,
+    `The grain runs on over ${nameList(turn.boards)}, in this order: draw two slanted lines across all of them before they are cut apart, and cut nothing else from this piece between them.`,
   ]
 }
 

@@ -64,7 +64,7 @@ export interface Group {
   readonly size: Mm
   readonly isLate: boolean
   readonly children: readonly Child[]
-  /** Of a board in a run of grain, which is cut by itself, one after another; a run that is begun goes on at once. */
+  /** Of a board in a run of grain, the same for all of it: they are cut one after another; a run that is begun goes on at once. */
   readonly turn?: { readonly isBegun: boolean; readonly boards: readonly string[] }
 }
 
@@ -177,7 +177,10 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
     return { piece, name, rough, stage, isTakenUp: false, isLate }
   }
   const helds = cutOff.map((at) => carry(at, 0))
-  const boardsOf = (run: Run) => run.pieces.map((piece) => walk.dealt(piece).mark)
+  const turns = new Map<Run, NonNullable<Group['turn']>>()
+  for (const run of runs) {
+    if (run) turns.set(run, { isBegun: run.isBegun, boards: run.pieces.map((piece) => walk.dealt(piece).mark) })
+  }
   const last = rest === null ? null : carry(rest, settle(restSize - extent(cut.pieces[rest]!, direction)))
   const groups = new Map<string, Omit<Group, 'children'> & { readonly children: Child[] }>()
   const tail: Group[] = []
@@ -188,10 +191,8 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
     const { isLate } = child
     const key = `${wide} ${isLate}`
     if (isLeft(each.piece)) tail.push({ size: wide, isLate, children: [child] })
-    else if (run) {
-      const turn = { isBegun: run.isBegun, boards: boardsOf(run) }
-      groups.set(`${key} ${at}`, { size: wide, isLate, children: [child], turn })
-    } else if (groups.has(key)) groups.get(key)!.children.push(child)
+    else if (run) groups.set(`${key} ${at}`, { size: wide, isLate, children: [child], turn: turns.get(run)! })
+    else if (groups.has(key)) groups.get(key)!.children.push(child)
     else groups.set(key, { size: wide, isLate, children: [child] })
   }
   return {

@@ -52,6 +52,13 @@ function tornApart(input: BreakdownInput): string[] {
   })
 }
 
+/** A and B are one run, C and D another. */
+function inTwoBanks(row: CutRow): CutRow {
+  if (!row.bank) return row
+  const { place } = row.bank
+  return { ...row, bank: { ...row.bank, id: place > 2 ? 'sides' : 'fronts', place: place > 2 ? place - 2 : place } }
+}
+
 describe('boards over which the grain runs on', () => {
   const sizes = { A: [295, 140], B: [795, 140], C: [495, 140], D: [400, 140] } as const
   const strip = rip(crosscut(part('A'), part('B'), part('C'), part('D'), WASTE), OFFCUT)
@@ -62,6 +69,24 @@ describe('boards over which the grain runs on', () => {
     const names = worksIn(input).filter(({ kind }) => kind === 'crosscut')
     expect(names.flatMap(cutOff).map(({ name }) => name)).toEqual(['D', 'A', 'B', 'C'])
     expect(tornApart(input)).toEqual([])
+  })
+
+  it('of one size are cut when that is set, each strip to its end before the next', () => {
+    const alike = { A: [495, 140], B: [495, 140], C: [495, 140], D: [495, 140], E: [495, 140], F: [795, 140] } as const
+    const two = rip(
+      crosscut(part('A'), part('B'), WASTE),
+      crosscut(part('C'), part('D'), part('E'), part('F'), WASTE),
+      OFFCUT,
+    )
+    const input = running(sheets(alike, [[1, two]]), ['A', 'B', 'C', 'D'], 'setting by setting')
+    const twice = { ...input, cutList: { rows: input.cutList.rows.map(inTwoBanks) } }
+    const steps = breakdownOf(twice).steps.filter(({ kind }) => kind === 'crosscut')
+    expect(steps.map(({ leaves }) => leaves[0]!.name)).toEqual(['F', 'E', 'A', 'B', 'C', 'D'])
+    expect(steps.filter(({ isNewSetting }) => isNewSetting).map(({ setting }) => setting)).toEqual([795, 495])
+    // After the last board of a run there is no next.
+    const isTold = (words: RegExp) => steps.map(({ cautions }) => cautions.some((caution) => words.test(caution)))
+    expect(isTold(/The grain runs on over/)).toEqual([false, false, true, false, true, false])
+    expect(isTold(/to the next board/)).toEqual([false, false, false, false, false, false])
   })
 
   it('are cut by the length where they are in no run', () => {
