@@ -50,7 +50,7 @@ export function toldOf(outcome: Outcome): string[] {
 
 /** What is no longer as it was planned. */
 export function happened(outcome: Outcome): string[] {
-  return [...changed(outcome), ...grainWords(outcome)]
+  return [...changed(outcome), ...grainWords(outcome), ...partedWords(outcome)]
 }
 
 /** What becomes of runs of grain where a board of them is cut again. */
@@ -68,6 +68,27 @@ function grainWords({ lost, needed, input }: Outcome): string[] {
       input,
     )
     return `${spoiled} no longer continues the grain of the others of its run. Where that matters, tell those that are cut as spoiled too: all of it is cut from one sheet again.`
+  })
+}
+
+/** Boards still to be cut that are of another size now than those that they were to continue the grain of. */
+function partedWords({ resized, needed, input }: Outcome): string[] {
+  const isResized = new Set(resized.map(({ part }) => part))
+  const bankNow = new Map(needed.flatMap(({ bank, parts }) => parts.map((part) => [part, bank?.id] as const)))
+  const runs = new Map<string, PartId[]>()
+  for (const { bank, parts } of input.cutList.rows) {
+    if (bank) runs.set(bank.id, [...(runs.get(bank.id) ?? []), ...parts.filter((part) => bankNow.has(part))])
+  }
+  return [...runs.values()].flatMap((run) => {
+    const isWhole = new Set(run.map((part) => bankNow.get(part) ?? part)).size === 1
+    const out = run.filter((part) => isResized.has(part))
+    const others = run.filter((part) => !isResized.has(part))
+    if (run.length < 2 || isWhole || out.length === 0 || others.length === 0) return []
+    const [no, is] =
+      out.length === 1 ? ['no longer continues', 'its size is'] : ['no longer continue', 'their sizes are']
+    return [
+      `${partsIn(out, input)} ${no} the grain of ${partsIn(others, input)}, since ${is} another now. Where that matters, have the run cut as drawn, and trim what is too large afterwards.`,
+    ]
   })
 }
 

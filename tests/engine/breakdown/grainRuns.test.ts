@@ -121,6 +121,20 @@ describe('boards over which the grain runs on', () => {
     expect(after('D', 'D-1')).toEqual([])
   })
 
+  it('are told when one of them is made to another size and parts from the others', () => {
+    const input = running(given, ['A', 'B', 'C'], 'sheet by sheet')
+    const rows = (width: number) =>
+      input.cutList.rows.map((row): CutRow => (String(row.key) === 'A' ? { ...row, width, bank: null } : row))
+    const told = (width: number) => {
+      const plan = replanAfter(input, { done: new Set() }, { kind: 'openings', rows: rows(width) })
+      return plan.ok ? plan.value.told.filter((words) => words.includes('grain')) : [plan.message]
+    }
+    expect(told(138)).toEqual([
+      'A-1 no longer continues the grain of B-1 and C-1, since its size is another now. Where that matters, have the run cut as drawn, and trim what is too large afterwards.',
+    ])
+    expect(told(140)).toEqual([])
+  })
+
   it('go on at once, in their order, when the first of them is cut and something else goes wrong', () => {
     const two = sheets({ ...sizes, E: [500, 300] }, [[1, rip(crosscut(part('E'), WASTE), ...stripsOf(strip))]])
     const input = running(two, ['A', 'B', 'C'], 'sheet by sheet')
