@@ -6,6 +6,7 @@ import type { SheetLayout } from '../sheets/layout'
 import { lockedSheets, pinKey } from '../sheets/pinned'
 import { sheetCount } from '../sheets/tally'
 import type { Finding } from './finding'
+import { leadersOf } from './runWish'
 
 /** What takes back that boards must come from one sheet, or from one kind of sheet. */
 export const ANY_SHEET = 'Take these boards from any sheet'
@@ -36,9 +37,14 @@ export function onOtherSheets(
   { project, rows, job }: { readonly project: Project; readonly rows: readonly CutRow[]; readonly job: SheetJob },
   sheets: readonly SheetLayout[],
 ): Finding[] {
-  const asked = rows.filter(({ sheet }) => sheet !== undefined)
+  const leaders = leadersOf(rows)
   const groups = new Map<string, CutRow[]>()
-  for (const row of asked) groups.set(pinKey(row), [...(groups.get(pinKey(row)) ?? []), row])
+  for (const row of rows) {
+    if (row.sheet === undefined) continue
+    const leader = leaders.get(row)
+    const name = leader ? `${pinKey(row)} ${leader.key}` : pinKey(row)
+    groups.set(name, [...(groups.get(name) ?? []), row])
+  }
   return [...groups.values()].flatMap((group): Finding[] => {
     const { material, sheet } = group[0]!
     const keys = new Set<string>(group.map(({ key }) => key))
@@ -49,19 +55,24 @@ export function onOtherSheets(
     const count = sheetCount({ sheets: sheets.filter(({ stock }) => own.has(stock)) })
     const is = sheetCount({ sheets: sheets.slice(0, at) }) + 1
     const wished = before + sheet!
-    return is === wished
-      ? []
-      : [findingOf(group, project.materials[material]!.name, { wished, is, last: before + count })]
+    if (is === wished) return []
+    const name = project.materials[material]!.name
+    const leader = leaders.get(group[0]!)
+    const why = leader
+      ? `their run of grain must come from sheet ${before + leader.sheet!}, which is chosen for ${leader.mark}`
+      : wished > before + count
+        ? `the last of ${name} is sheet ${before + count}`
+        : 'a kept sheet has that number'
+    return [findingOf(group, name, { wished, is, why })]
   })
 }
 
 function findingOf(
   rows: readonly CutRow[],
   name: string,
-  { wished, is, last }: { readonly wished: number; readonly is: number; readonly last: number },
+  { wished, is, why }: { readonly wished: number; readonly is: number; readonly why: string },
 ): Finding {
   const boards = rows.map(({ mark, name: what }) => `${mark} (${what})`).join(', ')
-  const why = wished > last ? `the last of ${name} is sheet ${last}` : 'a kept sheet has that number'
   return {
     ...{ weight: 'mind', about: { kind: 'material', material: rows[0]!.material as MaterialId } },
     message: `${boards}: to come from sheet ${wished} of ${name}, and on sheet ${is}, since ${why}. Choose the sheet anew.`,

@@ -4,11 +4,17 @@ import type { Outgrown } from '../sheets/jobOf'
 import { turnedRows } from '../sheets/turned'
 import { type Finding, PRACTICE } from './finding'
 import { type Asked, hindered, STOCK } from './leftOut'
+import { strayWishes } from './runWish'
 import { sizeIn } from './stockWords'
 
-/** Boards that no sheet can give, and kept sheets that the design has outgrown. */
+/** Boards that no sheet can give, or that come from another kind than was chosen, and kept sheets that the design has outgrown. */
 export function stockFindings(asked: Asked, outgrown: readonly Outgrown[]): Finding[] {
-  return [...hindered(asked), ...turnedFindings(asked), ...outgrown.map((sheet) => keptFinding(asked.project, sheet))]
+  return [
+    ...hindered(asked),
+    ...strayWishes(asked),
+    ...turnedFindings(asked),
+    ...outgrown.map((sheet) => keptFinding(asked.project, sheet)),
+  ]
 }
 
 /** Backs that are wider than their sheets across the grain, and lie along it instead. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { CabinetId, PartId, SequenceId, StockId } from '../../../engine/basics/id'
+import { onOtherSheets } from '../../../engine/checks/askedSheet'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Project } from '../../../engine/project/document'
@@ -93,6 +94,33 @@ describe('boards that are marked to be cut in sequence', () => {
     const short = { ...sheet, id: 's90' as StockId, length: 1700 }
     const wished: Edit = { kind: 'pin', parts: [SIDES[0]!], stock: short.id }
     expect(banksIn(after(marked, { kind: 'putStock', stock: short }, wished))).toEqual(['length: B1-LS B1-RS'])
+  })
+
+  it('are told of where sheets of different kinds, or of different numbers, are chosen for them', () => {
+    const sheet = Object.values(plain.stock).find(({ material }) => material === 'carcass')!
+    const large = { ...sheet, id: 's90' as StockId, length: 3050 }
+    const [first, , last] = SIDES as [PartId, PartId, PartId]
+    const wishing = after(
+      marked,
+      { kind: 'putStock', stock: large },
+      { kind: 'pin', parts: [first], stock: sheet.id },
+      { kind: 'pin', parts: [last], stock: large.id },
+    )
+    const stray = derive(wishing).problems.filter(({ message }) => /same run of grain/.test(message))
+    expect(stray.map(({ limit, measure }) => [limit, measure])).toEqual([
+      ['the sheet of 18 mm birch ply (2440 mm x 1220 mm)', 'the sheet of 18 mm birch ply (3050 mm x 1220 mm)'],
+    ])
+    expect(told(applyEdit(wishing, stray[0]!.remedy!.edit))).toEqual([])
+    const numbered = after(
+      marked,
+      { kind: 'pinSheet', parts: [first], sheet: 3 },
+      { kind: 'pinSheet', parts: [last], sheet: 1 },
+    )
+    const { sheetJob: job, cutList } = derive(numbered)
+    const { sheets } = packSheets({ ...job, effort: 'glance' })
+    expect(onOtherSheets({ project: numbered, rows: cutList.rows, job }, sheets).map(({ message }) => message)).toEqual(
+      [expect.stringMatching(/sheet 3 .*, and on sheet 1, since their run of grain must come from sheet 1, which/)],
+    )
   })
 
   it('are told of where one is of another size, and lie without it', () => {
