@@ -4,7 +4,7 @@ import type { Part, PartBank } from '../parts/part'
 import type { Project } from '../project/document'
 import { isRoomFor, type WithParts, withBanks } from './banked'
 
-/** A board that was marked to lie in sequence and cannot, since it differs from the first one. */
+/** A board that was marked to lie in sequence and cannot, since it differs from the first of those that do. */
 export interface Apart {
   readonly sequence: SequenceId
   readonly along: PartBank['along']
@@ -28,8 +28,8 @@ interface Sequenced<Cabinet, Run> {
 }
 
 /**
- * Puts the boards that the maker marked into banks, in the marked order: those of one material, one size across and one
- * time to be cut, as many to a sheet as it has room for. What nothing is different for is the same object.
+ * Puts the boards that the maker marked into banks, in the marked order: those of one material with grain, one size across
+ * and one time to be cut, as many to a sheet as it has room for. What nothing is different for is the same object.
  */
 export function inSequence<Cabinet extends WithParts, Run extends WithParts>(
   cabinets: readonly Cabinet[],
@@ -44,8 +44,8 @@ export function inSequence<Cabinet extends WithParts, Run extends WithParts>(
   const apart: Apart[] = []
   const parted: Parted[] = []
   for (const { id, along, boards } of marked) {
-    const there = boards.flatMap((name) => partOf.get(name) ?? [])
-    const first = there.find(({ bank }) => !bank) ?? there[0]!
+    const there = boards.flatMap((name) => partOf.get(name) ?? []).filter(({ isGrainBound }) => isGrainBound)
+    const first = likeMost(there, along, shop)
     const alike: Part[] = []
     for (const board of there) {
       const why = differenceOf(board, first, along, shop)
@@ -61,6 +61,13 @@ export function inSequence<Cabinet extends WithParts, Run extends WithParts>(
   }
   const given = <T extends WithParts>(owners: readonly T[]) => owners.map((one) => withBanks(one, banks))
   return { cabinets: given(cabinets), runs: given(runs), apart, parted }
+}
+
+/** The first of those that most of the others may lie beside. */
+function likeMost(boards: readonly Part[], along: PartBank['along'], shop: Project['shop']): Part {
+  const alike = (board: Part) => boards.filter((other) => differenceOf(other, board, along, shop) === null).length
+  const counts = boards.map((board) => (board.bank ? 0 : alike(board)))
+  return boards[counts.indexOf(Math.max(...counts))]!
 }
 
 /** As many as one sheet has room for, in their order, then the next ones. */

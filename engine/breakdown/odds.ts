@@ -30,6 +30,7 @@ export function oddsWords(input: BreakdownInput, { rows, materials }: Design): s
   const changed = [...asCut].filter(
     ([part, row]) => asDrawn.has(part) && !isSameToTheSaw(row, asDrawn.get(part)!),
   ).length
+  const inRuns = [...asCut].filter(([part, row]) => asDrawn.has(part) && !isInSameRun(row, asDrawn.get(part)!)).length
   const gone = [...asCut.keys()].filter((part) => !asDrawn.has(part)).length
   const added = [...asDrawn.keys()].filter((part) => !asCut.has(part)).length
   const are = (count: number) => (count === 1 ? 'is' : 'are')
@@ -38,7 +39,15 @@ export function oddsWords(input: BreakdownInput, { rows, materials }: Design): s
     ...(changed > 0
       ? [`${counted(changed, 'part')} ${are(changed)} cut to another size than the design has now.`]
       : []),
+    ...(inRuns > 0
+      ? [`The grain of ${counted(inRuns, 'part')} runs on otherwise in the design than in what is being cut.`]
+      : []),
     ...(gone > 0 ? [`${counted(gone, 'part')} of what is being cut ${are(gone)} not in the design any more.`] : []),
     ...(added > 0 ? [`${counted(added, 'part')} of the design ${are(added)} not in what is being cut.`] : []),
   ]
+}
+
+/** Whether the grain runs on over both from and to the same boards, or over neither. */
+function isInSameRun({ bank: a = null }: CutRow, { bank: b = null }: CutRow): boolean {
+  return a?.id === b?.id && a?.place === b?.place && a?.along === b?.along
 }

@@ -90,6 +90,7 @@ function canFollow(boards: readonly Part[], sequence: Sequence, derived: Derived
 function wordsOf(sequence: Sequence, board: Part, derived: Derived): string {
   const boards = boardsIn(sequence, derived)
   const lie = LIE[sequence.along]
+  if (!board.isGrainBound) return `${lie}, were there grain`
   if (boards.length < 2) return `${lie}, none follows yet`
   return `${lie}, ${boards.indexOf(board) + 1} of ${boards.length} from ${boards[0]!.mark} on`
 }

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { CabinetId, PartId, SequenceId, StockId } from '../../../engine/basics/id'
+import { oddsWords } from '../../../engine/breakdown/odds'
+import type { BreakdownInput } from '../../../engine/breakdown/steps'
 import { onOtherSheets } from '../../../engine/checks/askedSheet'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
@@ -135,6 +137,32 @@ describe('boards that are marked to be cut in sequence', () => {
     const mended = applyEdit(deeper, finding!.remedy!.edit)
     expect(told(mended)).toEqual([])
     expect(banksIn(mended)).toEqual(['length: B1-LS B1-RS B3-BT'])
+  })
+
+  it('are judged by the most of them: one that is made larger is told, and not the others', () => {
+    const shapes = [{ ...plain.cabinets[B1!]!, depth: 620 }]
+    const more = ['B3-LS', 'B3-RS'].map(part)
+    const deeper = after(marked, put(more, head('length')), { kind: 'shapeCabinets', shapes })
+    expect(banksIn(deeper)).toEqual(['length: B2-LS B3-LS B3-RS'])
+    expect(told(deeper).map((message) => message.slice(0, 14))).toEqual(['B1-LS: marked ', 'B1-RS: marked '])
+  })
+
+  it('lie as they come where their board has no grain', () => {
+    const bare = after(marked, {
+      kind: 'editMaterial',
+      id: derive(plain).partOf.get(SIDES[0]!)!.material,
+      change: { hasGrain: false },
+    })
+    expect([banksIn(bare), told(bare)]).toEqual([[], []])
+  })
+
+  it('are told where a plan that is being cut knows nothing of it', () => {
+    const before = derive(plain)
+    const input = { cutList: { rows: before.cutList.rows } } as unknown as BreakdownInput
+    const words = (project: Project) =>
+      oddsWords(input, { rows: derive(project).cutList.rows, materials: project.materials })
+    expect(words(plain)).toEqual([])
+    expect(words(marked)).toEqual(['The grain of 3 parts runs on otherwise in the design than in what is being cut.'])
   })
 
   it('leave fronts to the grain that runs on over their cabinet', () => {
