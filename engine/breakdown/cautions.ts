@@ -106,9 +106,17 @@ function railWay(work: Work, reach: Mm, shop: Shop, say: Say): string {
     if (!isFirst) return `cut both halves of it, crosscut at ${say(at)} before.`
     return `crosscut it roughly at ${say(at)} first, and do to both halves what follows. Each keeps ${say(shop.roughLength)} to be squared.`
   }
-  return isRip(work)
-    ? 'no crosscut leaves every part whole. Borrow a longer rail, or lay the sheets out with the crosscut first.'
-    : 'borrow a longer rail, or lay the sheets out with the rip first.'
+  if (isStraightened(task) && task.drawn.pieces.every(({ length }) => length <= reach))
+    return 'crosscut it where that is drawn first, and straighten one long edge of every piece instead.'
+  const [leaves, other] = isRip(work) ? ['no crosscut leaves every part whole. Borrow', 'crosscut'] : ['borrow', 'rip']
+  const turned =
+    shop.firstCut === 'any' || shop.firstCut === other ? '' : `, or lay the sheets out with the ${other} first`
+  return `${leaves} a longer rail${turned}.`
+}
+
+/** A sheet that is crosscut first, whose long edge is straightened along all of it before. */
+function isStraightened({ direction, drawn }: Work['task']): boolean {
+  return direction === 'rip' && drawn.direction === 'crosscut'
 }
 
 function smallCautions(work: Work, say: Say): string[] {

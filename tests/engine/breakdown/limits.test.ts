@@ -229,6 +229,17 @@ describe('the first edge of a sheet that is crosscut first', () => {
     const [ripped] = stepsIn({ onePersonLift: 50 }, SIZES, TWO_STRIPS)
     expect([ripped!.kind, ripped!.cautions]).toEqual(['trim', []])
   })
+
+  it('is straightened piece by piece where the rail is too short for all of it', () => {
+    const short = { railLength: 1300, canJoinRails: false, onePersonLift: 50, firstCut: 'crosscut' } as const
+    const [trim] = stepsIn(short, SIZES, CROSS)
+    expect(trim!.cautions).toContain(
+      'The cut is 2440 mm long and the rail 1300 mm: crosscut it where that is drawn first, and straighten one long edge of every piece instead.',
+    )
+    // Of one strip across the sheet with a part as long as it there is no such way, and no other layout helps.
+    const [whole] = stepsIn(short, { A: [2420, 580], B: [1000, 320] }, rip(part('A'), OFFCUT))
+    expect(whole!.cautions[0]).toMatch(/no crosscut leaves every part whole\. Borrow a longer rail\.$/)
+  })
 })
 
 describe('an offcut with factory edges', () => {
