@@ -99,6 +99,8 @@ function railCautions(work: Work, shop: Shop, say: Say): string[] {
 /** What to do where a cut is longer than all rails reach. */
 function railWay(work: Work, reach: Mm, shop: Shop, say: Say): string {
   const { task } = work
+  if (isStraightened(task) && task.drawn.pieces.every(({ length }) => length <= reach))
+    return 'crosscut it where that is drawn first, and straighten one long edge of every piece instead.'
   const canCross = isRip(work) && task.span <= reach
   const at = canCross ? roughCutOf(task, reach, shop.kerf, shop.roughLength) : null
   if (at !== null) {
@@ -106,8 +108,6 @@ function railWay(work: Work, reach: Mm, shop: Shop, say: Say): string {
     if (!isFirst) return `cut both halves of it, crosscut at ${say(at)} before.`
     return `crosscut it roughly at ${say(at)} first, and do to both halves what follows. Each keeps ${say(shop.roughLength)} to be squared.`
   }
-  if (isStraightened(task) && task.drawn.pieces.every(({ length }) => length <= reach))
-    return 'crosscut it where that is drawn first, and straighten one long edge of every piece instead.'
   const [leaves, other] = isRip(work) ? ['no crosscut leaves every part whole. Borrow', 'crosscut'] : ['borrow', 'rip']
   const turned =
     shop.firstCut === 'any' || shop.firstCut === other ? '' : `, or lay the sheets out with the ${other} first`
