@@ -21,6 +21,8 @@ export interface Saving {
   readonly moneySaved: number
   /** What it adds to what is to be made and bought, as where a wider door becomes two: nothing for most changes. */
   readonly added: Pieces
+  /** So many sheets that are kept as they are now would no longer do. */
+  readonly released: number
 }
 
 /** How many there are in a design. */
@@ -77,6 +79,8 @@ interface Laid extends Taken, Pieces {
   readonly cost: number
   /** Parts on no sheet, and findings to stop for. */
   readonly faults: number
+  /** Sheets that are kept as they are. */
+  readonly held: number
 }
 
 /** By halving: all of the freedoms first, and then as little of them as still saves as much. */
@@ -120,12 +124,13 @@ function* changedBy(
   const changes = steps.map(({ dimension, change }) => ({ dimension, to: sizeAfter(dimension, change) }))
   const moneySaved = Math.round(100 * (now.cost - laid.cost)) / 100
   const added = { parts: laid.parts - now.parts, hardware: laid.hardware - now.hardware }
-  return { changes, edit, sheets: laid.sheets, sheetsSaved: now.sheets - laid.sheets, moneySaved, added }
+  const released = Math.max(0, now.held - laid.held)
+  return { changes, edit, sheets: laid.sheets, sheetsSaved: now.sheets - laid.sheets, moneySaved, added, released }
 }
 
 /** An unsound layout counts as a fault, too: nothing is promised by it. */
 function* laidOut(project: Project, trial: { tried: number; of: number }): Generator<ThriftProgress, Laid> {
-  const { sheetJob, problems, cabinets, partOf } = derive(project)
+  const { sheetJob, problems, cabinets, partOf, heldSheets } = derive(project)
   trial.tried++
   let answer: SheetAnswer | null = null
   for (const better of packing({ ...sheetJob, effort: 'quick', goals: [] })) {
@@ -137,5 +142,6 @@ function* laidOut(project: Project, trial: { tried: number; of: number }): Gener
   const stops = problems.filter(({ weight }) => weight === 'stop').length
   const faults = left + stops + verify(sheetJob, laid).length
   const hardware = cabinets.flatMap(({ hardware: rows }) => rows).reduce((sum, { quantity }) => sum + quantity, 0)
-  return { ...takenBy(sheetJob, laid), cost: sheetCost(sheetJob, laid), faults, parts: partOf.size, hardware }
+  const held = heldSheets.reduce((sum, id) => sum + project.kept[id]!.copies, 0)
+  return { ...takenBy(sheetJob, laid), cost: sheetCost(sheetJob, laid), faults, parts: partOf.size, hardware, held }
 }

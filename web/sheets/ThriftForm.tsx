@@ -181,6 +181,7 @@ function Found({ thrift: { savings, taken }, project }: { readonly thrift: Thrif
           <span>
             {changeWords(saving, project.display)}: <strong>{savedWords(saving, project.shop.currency)}</strong>
             {addedWords(saving)}
+            {releasedWords(saving)}
           </span>
           <Button onClick={() => actions.commit(saving.edit, `Save sheets: ${changeWords(saving, project.display)}`)}>
             Do it
@@ -213,4 +214,9 @@ function addedWords({ added: { parts, hardware } }: Saving): string {
       : [`${counted(Math.abs(hardware), 'piece')} of hardware ${hardware > 0 ? 'more' : 'fewer'}`]),
   ]
   return counts.length === 0 ? '' : `. It is made otherwise then: ${counts.join(' and ')}`
+}
+
+function releasedWords({ released }: Saving): string {
+  if (released === 0) return ''
+  return `. ${counted(released, 'kept sheet')} no longer ${released === 1 ? 'fits and is' : 'fit and are'} laid out anew`
 }

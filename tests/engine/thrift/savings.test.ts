@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { StockId } from '../../../engine/basics/id'
+import type { KeptId, StockId } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import { newProject } from '../../../engine/project/defaults'
@@ -90,6 +90,18 @@ describe('thrift', () => {
     expect(to).toBeLessThan(602)
     expect(to).toBeGreaterThanOrEqual(590)
     expect(saving!.added).toEqual({ parts: 0, hardware: 0 })
+  })
+
+  it('says how many kept sheets would no longer do', () => {
+    const [first] = packSheets(derive(deep).sheetJob).sheets
+    const { stock, copies, root } = first!
+    const sheet = { id: 'q1' as KeptId, order: 0, stock: stock as StockId, copies, root }
+    const kept = applyEdit(deep, { kind: 'keepSheet', sheet })
+    expect(derive(kept).heldSheets).toEqual(['q1'])
+    const released = (project: Project) =>
+      thriftOf(project, free(project, /depth of the bases/, 12)).savings.map((saving) => saving.released)
+    expect(released(kept)).toEqual([copies])
+    expect(released(deep)).toEqual([0])
   })
 
   it('says what it adds where a door on a higher kick becomes wider than it is high, and so two', () => {
