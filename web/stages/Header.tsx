@@ -126,12 +126,17 @@ function ProjectName() {
         className={styles.name}
         aria-label="Name of the project"
         value={typed}
+        title={name}
         maxLength={80}
         rows={1}
         autoComplete="off"
         spellCheck={false}
         onChange={(event) => setTyped(event.currentTarget.value.replace(/\s*\n\s*/g, ' '))}
-        onBlur={settleName}
+        onBlur={(event) => {
+          settleName()
+          // A long name is read from its beginning.
+          event.currentTarget.scrollTop = 0
+        }}
         onKeyDown={(event) => {
           if (event.key === 'Enter') {
             event.preventDefault()
