@@ -1,10 +1,13 @@
-import { type CabinetId, isRunId } from '../basics/id'
+import { type CabinetId, isRunId, type PartId } from '../basics/id'
 import type { About } from '../basics/problem'
 import { lengthTogether } from '../between/banked'
 import { type Apart, acrossOf, type Parted } from '../between/inSequence'
 import type { Part } from '../parts/part'
 import type { Project } from '../project/document'
-import type { Finding } from './finding'
+import type { Edit } from '../project/edit'
+import { isThere } from '../project/references'
+import { sequenceOf } from '../project/sequences'
+import type { Finding, Remedy } from './finding'
 import { sayIn } from './say'
 
 const MARKED = 'the sequences that boards were marked for'
@@ -40,6 +43,18 @@ export function partedFinding({ along, boards, shares }: Parted, { display, shop
     ...{ weight: 'know', about: aboutBoard(first), measure: together, source: MARKED },
     message: `${first.mark}: the ${boards.length} boards in sequence from it on take ${together} ${lie}, more than a sheet gives, so they are cut in ${shares} runs.`,
   }
+}
+
+/** What cuts boards by themselves whose grain would run on, because they were marked or because their cabinet wishes it. */
+export function cutApart(parts: readonly PartId[], project: Project): Remedy {
+  const marked = parts.filter((part) => sequenceOf(project, part) !== undefined)
+  const owners = parts.filter((part) => !marked.includes(part)).map((part) => part.split('/')[0] as CabinetId)
+  const ids = [...new Set(owners)].filter((id) => isThere(project.cabinets, id))
+  const edits: Edit[] = [
+    ...(marked.length > 0 ? [{ kind: 'putInSequence', parts: marked, sequence: null } as const] : []),
+    ...(ids.length > 0 ? [{ kind: 'letGrainRun', ids, way: 'none' } as const] : []),
+  ]
+  return { label: 'Cut these boards by themselves', edit: { kind: 'several', edits } }
 }
 
 function aboutBoard({ owner, id, material }: Part): About {

@@ -13,6 +13,7 @@ import { kindsOf, type PartKind } from '../sheets/lot'
 import { countedStock } from '../sheets/unplaced'
 import { formatWithUnit } from '../units/format'
 import type { LengthDisplay } from '../units/length'
+import { cutApart } from './apart'
 import { ANY_SHEET, whyNotOnSheet } from './askedSheet'
 import type { Finding, Remedy } from './finding'
 import { sizeIn, sizes, stockName } from './stockWords'
@@ -217,6 +218,7 @@ function whyLeft(left: Left, { name }: Material, asked: Asked, sheets: SheetAnsw
   const { kind } = left
   const { project, job } = asked
   const own = takers(left, asked)
+  if (isUncuttable(kind, job)) return 'the boards of a run of grain cannot be cut apart as one piece in two directions.'
   if (kind.sheet !== undefined) return whyNotOnSheet(kind.part, name, job, sheets)
   const there = onHand(own)
   const used = sheets.reduce((sum, { stock, copies }) => sum + (own.some(({ id }) => id === stock) ? copies : 0), 0)
@@ -233,6 +235,12 @@ function whyLeft(left: Left, { name }: Material, asked: Asked, sheets: SheetAnsw
   return `the ${countedStock(own)} of ${name} on hand${which} ${there === 1 ? 'is' : 'are'} used up. ${MORE}.`
 }
 
+/** Whether the boards of a run lie side by side where a third direction would be needed to part them. */
+function isUncuttable({ block }: PartKind, { stages = 3, firstCut = 'rip' }: SheetJob): boolean {
+  const along = block?.[0]?.bank?.along
+  return stages === 2 && ((along === 'width' && firstCut === 'rip') || (along === 'length' && firstCut === 'crosscut'))
+}
+
 function onHand(stocks: readonly JobStock[]): number {
   return stocks.reduce((sum, { quantity = Infinity }) => sum + quantity, 0)
 }
@@ -241,6 +249,7 @@ function onHand(stocks: readonly JobStock[]): number {
 function remedyFor(group: readonly Left[], material: Material, { project, job }: Asked): Remedy | null {
   const { kind, hindrance } = group[0]!
   const boards = group.flatMap(({ rows }) => rows.flatMap(({ row }) => row.parts))
+  if (!hindrance && isUncuttable(kind, job)) return cutApart(boards, project)
   if (!hindrance && kind.sheet !== undefined)
     return { label: ANY_SHEET, edit: { kind: 'pinSheet', parts: boards, sheet: null } }
   if (!hindrance) return null

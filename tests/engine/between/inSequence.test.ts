@@ -3,6 +3,7 @@ import type { CabinetId, PartId, SequenceId, StockId } from '../../../engine/bas
 import { oddsWords } from '../../../engine/breakdown/odds'
 import type { BreakdownInput } from '../../../engine/breakdown/steps'
 import { onOtherSheets } from '../../../engine/checks/askedSheet'
+import { leftOut } from '../../../engine/checks/leftOut'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import type { Project } from '../../../engine/project/document'
@@ -145,6 +146,23 @@ describe('boards that are marked to be cut in sequence', () => {
     const deeper = after(marked, put(more, head('length')), { kind: 'shapeCabinets', shapes })
     expect(banksIn(deeper)).toEqual(['length: B2-LS B3-LS B3-RS'])
     expect(told(deeper).map((message) => message.slice(0, 14))).toEqual(['B1-LS: marked ', 'B1-RS: marked '])
+  })
+
+  it('are told, with a way out, where two directions of cuts cannot part them, also where one sheet is chosen', () => {
+    const two = after(
+      plain,
+      put(SIDES.slice(0, 2), head('width')),
+      { kind: 'editShop', change: { stages: 2 } },
+      { kind: 'pinSheet', parts: SIDES.slice(0, 1), sheet: 1 },
+    )
+    const left = (project: Project) => {
+      const { sheetJob: job, cutList } = derive(project)
+      return leftOut({ project, rows: cutList.rows, job }, packSheets({ ...job, effort: 'glance' }))
+    }
+    const [finding] = left(two)
+    expect(finding!.message).toMatch(/cannot be cut apart as one piece in two directions\.$/)
+    expect(finding!.remedy!.label).toBe('Cut these boards by themselves')
+    expect(left(applyEdit(two, finding!.remedy!.edit))).toEqual([])
   })
 
   it('lie as they come where their board has no grain', () => {
