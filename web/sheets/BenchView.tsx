@@ -291,7 +291,7 @@ function StepCard({ step, before, cutting, isDone }: StepCardProps) {
       </ul>
       {step.cautions.map((caution) => (
         <p key={caution} className={styles.caution}>
-          <span aria-hidden="true">▲</span> {caution}
+          <span aria-hidden="true">▲</span> <Sentence words={caution} />
         </p>
       ))}
     </article>

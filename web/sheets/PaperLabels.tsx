@@ -54,6 +54,11 @@ function PartLabel({ label: { mark, row, step }, before, called, display, materi
         {material?.name ?? row.material}
         {bands && `, banded: ${bands}`}
       </span>
+      {row.bank && (
+        <span className={styles.name}>
+          grain runs on: {row.bank.id}, place {row.bank.place}
+        </span>
+      )}
     </li>
   )
 }

@@ -14,6 +14,7 @@ import { useStore } from '../store/store'
 import { Choice } from '../ui/Choice'
 
 const ALONE = 'alone'
+const APART = 'apart'
 const NEW = { width: 'new width', length: 'new length' } as const
 const LIE = { width: 'edge to edge', length: 'end to end' } as const
 
@@ -35,13 +36,14 @@ export function SequenceChoice({ parts, derived }: SequenceChoiceProps) {
   // The fronts of a cabinet whose grain runs on have their place from there.
   if (!board || (!current && (!board.isGrainBound || board.bank))) return null
   const head = (choice: string): SequenceHead | null => {
-    if (choice === ALONE) return null
+    if (choice === ALONE || choice === APART) return null
     const along = (['width', 'length'] as const).find((way) => NEW[way] === choice)
     if (along) return { id: freeId<SequenceId>('g', project.sequences ?? {}), along }
     return project.sequences![choice as SequenceId]!
   }
   const options: [string, string][] = [
     [ALONE, 'cut by itself'],
+    ...takenApart(current),
     ...newWays(boards.length > 1 || !current).map((way): [string, string] => [
       NEW[way],
       boards.length > 1 ? `these ${boards.length}, ${LIE[way]}` : `the first of more, ${LIE[way]}`,
@@ -57,10 +59,18 @@ export function SequenceChoice({ parts, derived }: SequenceChoiceProps) {
       value={isMixed ? null : (current?.id ?? ALONE)}
       options={options}
       onChoice={(choice) => {
-        if (choice !== current?.id) actions.commit({ kind: 'putInSequence', parts, sequence: head(choice) })
+        if (choice === current?.id) return
+        const boards = choice === APART ? current!.boards : parts
+        actions.commit({ kind: 'putInSequence', parts: boards, sequence: head(choice) })
       }}
     />
   )
+}
+
+/** Of more than two, one alone does not take the others with it. */
+function takenApart(sequence: Sequence | undefined): [string, string][] {
+  if (!sequence || sequence.boards.length < 3) return []
+  return [[APART, `all ${sequence.boards.length} cut by themselves`]]
 }
 
 /** A board of a sequence begins no other; several may. */

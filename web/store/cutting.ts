@@ -164,7 +164,7 @@ export function handNow({ input, done }: Cutting): readonly LyingNow[] {
   return hand.ok ? hand.value : []
 }
 
-/** Marks of the parts that are cut, before this plan or by its steps that are done, so that one of them can be called spoiled. */
+/** Marks of the parts that are cut, the last first, then those from before this plan, so that one of them can be called spoiled. */
 export function partsCut({ input, done, cutBefore }: Cutting): { readonly part: PartId; readonly mark: string }[] {
   const isDone = new Set(done)
   const written = breakdownOf(input).steps.filter(({ id }) => isDone.has(id))
@@ -173,7 +173,10 @@ export function partsCut({ input, done, cutBefore }: Cutting): { readonly part: 
   )
   // A plan that an earlier version made again does not know the sizes of what was cut before.
   const before = new Set(input.cutBefore ? cutBefore : [])
-  return [...input.marks].flatMap(([part, mark]) => (names.has(mark) || before.has(part) ? [{ part, mark }] : []))
+  const turn = new Map([...names].map((mark, at) => [mark, at]))
+  return [...input.marks]
+    .flatMap(([part, mark]) => (names.has(mark) || before.has(part) ? [{ part, mark }] : []))
+    .sort((a, b) => (turn.get(b.mark) ?? -1) - (turn.get(a.mark) ?? -1))
 }
 
 export function show(cutting: Cutting): void {

@@ -146,6 +146,13 @@ describe('parts that no longer fit', () => {
     expect(cutCount()).toBe(before)
   })
 
+  it('are named from the last one on', () => {
+    const { input, done } = cuttingNow()
+    const cut = breakdownOf(input).steps.filter(({ id }) => done.includes(id))
+    const last = cut.findLast(({ leaves }) => leaves.some(({ kind }) => kind === 'part'))!
+    expect(last.write).toContain(partsCut(cuttingNow())[0]!.mark)
+  })
+
   it('stay lost when they were spoiled', async () => {
     const { part } = partsCut(cuttingNow())[0]!
     await enter({ kind: 'spoiled', parts: [part] })
