@@ -3,6 +3,7 @@ import {
   type Derived,
   type Edit,
   formatLength,
+  formatMoney,
   type PartId,
   rowName,
   type StockId,
@@ -71,20 +72,24 @@ export function BoardBar({ selection, derived, folds }: BoardBarProps) {
 }
 
 /**
- * The sheets and offcuts that give the row's boards, by their sizes, and those on hand by how many there are; one that was
- * chosen and gives none is named as such.
+ * The sheets and offcuts that give the row's boards, by their sizes, those on hand by how many there are, and by their
+ * prices where nothing else tells them apart; one that was chosen and gives none is named as such.
  */
 function sheetsFor({ key, material, from }: CutRow, { project, sheetJob }: Derived): [string, string][] {
-  const { display } = project
+  const { display, shop } = project
   const large = new Set(stockFor(sheetJob, key).map(({ id }) => id))
-  return stockOf(project.stock, material)
+  const named = stockOf(project.stock, material)
     .filter(({ id, isExcluded }) => id === from || (large.has(id) && !isExcluded))
-    .map(({ id, length, width, quantity, isOffcut, isExcluded }) => {
+    .map(({ id, length, width, price, quantity, isOffcut, isExcluded }) => {
       const size = `${formatLength(length, display)} × ${formatLength(width, display)}`
       const there = quantity === null ? '' : `, ${quantity} on hand`
       const why = isExcluded ? ', set aside' : large.has(id) ? '' : ', too small'
-      return [id, `the ${isOffcut ? 'offcut' : 'sheet'} ${size} ${display.unit}${there}${why}`]
+      return { id, price, words: `the ${isOffcut ? 'offcut' : 'sheet'} ${size} ${display.unit}${there}${why}` }
     })
+  return named.map(({ id, price, words }) => {
+    const isAlone = named.every((other) => other.id === id || other.words !== words)
+    return [id, isAlone ? words : `${words}, ${formatMoney(price, shop.currency)}`]
+  })
 }
 
 /** A sheet of the layout in sight that boards may be chosen from. */
