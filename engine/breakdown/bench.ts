@@ -76,9 +76,14 @@ export class Bench {
     return own.filter(({ turn }) => turn === own[0]!.turn)
   }
 
-  /** Runs whose boards are all of one size, each to its end. */
+  /**
+   * Runs whose boards are all of one size, each to its end; not of a piece that parts fill to its end, where what all cuts
+   * leave may be the last board of a run.
+   */
   private cutRunsOf(size: Mm, open: readonly Standing[]): void {
     for (const standing of open) {
+      const { rest } = standing.task
+      if (rest && rest.kind !== 'offcut' && rest.kind !== 'waste') continue
       let run = this.nextRun(standing, false)
       while (run.length > 0 && run.every((group) => group.size === size)) {
         this.cutBoards(standing, run)

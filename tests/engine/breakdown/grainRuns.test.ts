@@ -89,6 +89,12 @@ describe('boards over which the grain runs on', () => {
     expect(isTold(/to the next board/)).toEqual([false, false, false, false, false, false])
   })
 
+  it('are not parted where the last of them is what all cuts leave', () => {
+    const full = { A: [600, 200], B: [600, 200], T: [600, 200], S: [600, 150] } as const
+    const filled = rip(crosscut(rip(part('A'), part('B'), part('T'), part('S')), WASTE), OFFCUT)
+    for (const order of ORDERS) expect(tornApart(running(sheets(full, [[1, filled]]), ['A', 'B'], order))).toEqual([])
+  })
+
   it('are cut by the length where they are in no run', () => {
     const names = worksIn(running(given, [], 'sheet by sheet')).filter(({ kind }) => kind === 'crosscut')
     expect(names.flatMap(cutOff).map(({ name }) => name)).toEqual(['B', 'C', 'D', 'A'])
