@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest'
 import type { CabinetId, PartId } from '../../../engine/basics/id'
 import { floorAfter } from '../../../engine/breakdown/floor'
 import { replanAfter } from '../../../engine/breakdown/mishap'
-import { type BreakdownInput, breakdownOf, worksOf } from '../../../engine/breakdown/steps'
-import type { Left, Work } from '../../../engine/breakdown/work'
+import { type BreakdownInput, breakdownOf } from '../../../engine/breakdown/steps'
+import type { Work } from '../../../engine/breakdown/work'
 import type { CutRow } from '../../../engine/cutlist/row'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
@@ -11,8 +11,8 @@ import type { CutOrder, Project } from '../../../engine/project/document'
 import { demonstrationKitchen } from '../../../engine/samples/kitchen'
 import { fortyCabinets } from '../../../engine/samples/workshop'
 import { packSheets } from '../../../engine/sheets/pack'
-import { settle } from '../../../engine/units/length'
 import { crosscut, OFFCUT, PLY, part, rip, SHOP, sheets, WASTE } from './sawyer'
+import { tornApart, worksIn } from './torn'
 
 const ORDERS: readonly CutOrder[] = ['sheet by sheet', 'setting by setting']
 
@@ -27,31 +27,6 @@ function running(given: ReturnType<typeof sheets>, run: readonly string[], cutOr
 }
 
 const cutOff = ({ leaves, cuts }: Work) => leaves.slice(0, cuts)
-const worksIn = (input: BreakdownInput) => [...worksOf(input).values()].flat()
-
-/** Where every part came off the saw, in the order of the works; what the last cut leaves is one too. */
-function freed(input: BreakdownInput): ReadonlyMap<PartId, Left> {
-  const left = worksIn(input).flatMap(({ leaves }) => leaves.filter(({ part }) => part !== null))
-  return new Map(left.map((piece) => [piece.part!, piece]))
-}
-
-/** Boards of one bank that do not lie in its order, a kerf apart, where they were cut out. */
-function tornApart(input: BreakdownInput): string[] {
-  const where = freed(input)
-  const banks = new Map<string, CutRow[]>()
-  for (const row of input.cutList.rows) if (row.bank) banks.set(row.bank.id, [...(banks.get(row.bank.id) ?? []), row])
-  return [...banks].flatMap(([id, rows]) => {
-    const pieces = rows.sort((a, b) => a.bank!.place - b.bank!.place).map(({ parts }) => where.get(parts[0]!)!)
-    const isBeside = (along: 'length' | 'width', axis: 'x' | 'y') =>
-      pieces.slice(1).every((piece, at) => {
-        const before = pieces[at]!
-        return settle(piece[axis] - before[axis] - before[along] - input.job.kerf) === 0
-      })
-    const isInOrder = isBeside('length', 'x') || isBeside('width', 'y')
-    return isInOrder ? [] : [`${id}: ${pieces.map(({ name, x, y }) => `${name} at ${x}, ${y}`).join('; ')}`]
-  })
-}
-
 /** A and B are one run, C and D another. */
 function inTwoBanks(row: CutRow): CutRow {
   if (!row.bank) return row
