@@ -193,7 +193,7 @@ export { type Overrides, ownNames, type RuleSet, withOwn } from './project/overr
 export { startOf } from './project/ready'
 export { type NewKind, newKindName, READY, type ReadyName, SPACES, type SpaceName } from './project/readyKinds'
 export { readProject, writeProject } from './project/schema'
-export type { Sequence } from './project/sequence'
+export { MOST_IN_SEQUENCE, type Sequence } from './project/sequence'
 export { sequenceOf } from './project/sequences'
 export { APPLIANCES, type Appliance, type ApplianceSpace, applianceName, cabinetWords } from './project/space'
 export {

@@ -1,6 +1,6 @@
 import type { Part, PartBank } from '../parts/part'
-import type { Project } from '../project/document'
-import { stockOf, trimOf } from '../project/materials'
+import type { Project, Stock } from '../project/document'
+import { stockOf, trimOf, wishedFrom } from '../project/materials'
 import { type Mm, settle } from '../units/length'
 
 /** Whatever has boards, with what else was worked out for it. */
@@ -43,19 +43,22 @@ export function lengthTogether(boards: readonly Part[], along: PartBank['along']
 }
 
 /**
- * Whether one sheet gives all of them side by side, less its trim: one of the kind that is chosen for one of them; else one
- * that can be bought, or is on hand where none can.
+ * Whether one sheet gives all of them side by side, less its trim: one of the kind that is chosen for the last of them that
+ * asks for one; else one that can be bought, or is on hand where none can.
  */
 export function isRoomFor(boards: readonly Part[], along: PartBank['along'], { stock, shop }: Project): boolean {
   const { cutLength, cutWidth, material } = boards[0]!
   const together = lengthTogether(boards, along, shop.kerf)
   const [length, width] = along === 'width' ? [cutLength, together] : [together, cutWidth]
-  const from = boards.find((board) => board.from !== null)?.from
-  const own = stockOf(stock, material).filter(({ isExcluded }) => !isExcluded)
+  const wishes = boards.flatMap((board) => wishedFrom(stock, material, board.from) ?? [])
+  const from = wishes.at(-1)
+  const own = stockOf(stock, material).filter(({ isExcluded, quantity }) => !isExcluded && quantity !== 0)
   const bought = own.filter(({ quantity }) => quantity === null)
   const there = from ? own.filter(({ id }) => id === from) : bought.length > 0 ? bought : own
-  return there.some((sheet) => {
+  const isLargeEnough = (sheet: Stock) => {
     const trim = 2 * trimOf(sheet, shop)
-    return sheet.quantity !== 0 && length <= settle(sheet.length - trim) && width <= settle(sheet.width - trim)
-  })
+    return length <= settle(sheet.length - trim) && width <= settle(sheet.width - trim)
+  }
+  // Where there is no sheet at all they are not parted for its size.
+  return there.length === 0 || there.some(isLargeEnough)
 }

@@ -13,11 +13,11 @@ export interface Apart {
   readonly why: 'run' | 'material' | 'size' | 'late'
 }
 
-/** Boards in sequence that no one sheet has room for, and in how many shares they are cut. */
+/** Boards in sequence that no one sheet has room for, and over how many of them the grain runs on at most. */
 export interface Parted {
   readonly along: PartBank['along']
   readonly boards: readonly Part[]
-  readonly shares: number
+  readonly most: number
 }
 
 interface Sequenced<Cabinet, Run> {
@@ -53,7 +53,8 @@ export function inSequence<Cabinet extends WithParts, Run extends WithParts>(
       else apart.push({ sequence: id, along, board, first, why })
     }
     const shares = sharesOf(alike, along, project)
-    if (shares.length > 1) parted.push({ along, boards: alike, shares: shares.length })
+    const most = Math.max(0, ...shares.map(({ length }) => length))
+    if (shares.length > 1) parted.push({ along, boards: alike, most })
     for (const share of shares.filter(({ length }) => length > 1)) {
       const name = `${share[0]!.mark} to ${share.at(-1)!.mark}`
       for (const [at, board] of share.entries()) banks.set(board, { id: name, along, place: at + 1 })

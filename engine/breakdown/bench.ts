@@ -23,7 +23,7 @@ interface Standing {
 }
 
 /** What a work is, whatever it is done with. */
-type Done = Pick<Work, 'kind' | 'size' | 'takes' | 'cuts' | 'leaves' | 'turn'>
+type Done = Pick<Work, 'kind' | 'size' | 'takes' | 'cuts' | 'leaves' | 'turn' | 'place'>
 
 /** Cuts tasks and writes down the works, knowing where on its sheet every piece lies. */
 export class Bench {
@@ -167,7 +167,7 @@ export class Bench {
     standing.groups = standing.groups.filter((each) => each !== group)
     const children = this.cutOff(standing, group)
     const leaves = [...children, ...this.remaining(standing)]
-    const turn = group.turn ? { turn: group.turn } : {}
+    const turn = group.turn ? { turn: group.turn, place: group.place } : {}
     this.add(task, size, { kind: task.kind, size, takes, cuts: children.length, leaves, ...turn })
     if (standing.groups.length === 0) this.freeTail(standing)
   }

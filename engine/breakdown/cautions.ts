@@ -99,7 +99,7 @@ function railCautions(work: Work, shop: Shop, say: Say): string[] {
 /** What to do where a cut is longer than all rails reach. */
 function railWay(work: Work, reach: Mm, shop: Shop, say: Say): string {
   const { task } = work
-  if (isStraightened(task) && task.drawn.pieces.every(({ length }) => length <= reach))
+  if (isStraightened(task) && task.span <= reach && task.drawn.pieces.every(({ length }) => length <= reach))
     return 'crosscut it where that is drawn first, and straighten one long edge of every piece instead.'
   const canCross = isRip(work) && task.span <= reach
   const at = canCross ? roughCutOf(task, reach, shop.kerf, shop.roughLength) : null
@@ -180,11 +180,10 @@ function restCautions(work: Work, say: Say): string[] {
 }
 
 /** Lines across boards that belong beside each other show their order and their sides: common practice, no source. */
-function grainCautions({ turn, leaves }: Work): string[] {
-  const at = turn ? turn.boards.indexOf(leaves[0]!.name) : -1
+function grainCautions({ turn, place }: Work): string[] {
   // After the last one there is no next to keep it beside.
-  if (!turn || at === turn.boards.length - 1) return []
-  if (turn.isBegun || at !== 0)
+  if (!turn || place === turn.boards.length - 1) return []
+  if (turn.isBegun || place !== 0)
     return [
       'The grain runs on to the next board: keep to this order, and cut nothing else from this piece between them.',
     ]

@@ -1,8 +1,8 @@
 import type { CutOrder, Shop } from '../project/document'
 import type { Mm } from '../units/length'
+import { batchOrder } from './batchOrder'
 import { Bench } from './bench'
 import { linksOf } from './links'
-import { sequenceOf } from './sequence'
 import type { Group, Task } from './task'
 import { gripFor } from './tool'
 import type { Work } from './work'
@@ -100,7 +100,7 @@ function sheetBySheet(ready: readonly Task[], shop: Shop, isLate: boolean): Task
 
 /** Sheets in an order in which many begin with the setting that the one before ended with. */
 function besideAlike(sheets: readonly Task[], shop: Shop, isLate: boolean): Task[] {
-  return sequenceOf(sheets.map((task) => settingsOf([task], 'guides', shop, isLate))).map((at) => sheets[at]!)
+  return batchOrder(sheets.map((task) => settingsOf([task], 'guides', shop, isLate))).map((at) => sheets[at]!)
 }
 
 /** The sizes of every batch: the one that is set already, then from the greatest down, then the one that the next begins with. */

@@ -66,6 +66,8 @@ export interface Group {
   readonly children: readonly Child[]
   /** Of a board in a run of grain, the same for all of it: they are cut one after another; a run that is begun goes on at once. */
   readonly turn?: { readonly isBegun: boolean; readonly boards: readonly string[] }
+  /** Which board of its run, from 0. */
+  readonly place?: number
 }
 
 export interface Child extends Omit<StepPiece, 'count'> {
@@ -191,8 +193,10 @@ function taskOf(held: Held, cut: CutPiece, walk: SheetWalk): Task {
     const { isLate } = child
     const key = `${wide} ${isLate}`
     if (isLeft(each.piece)) tail.push({ size: wide, isLate, children: [child] })
-    else if (run) groups.set(`${key} ${at}`, { size: wide, isLate, children: [child], turn: turns.get(run)! })
-    else if (groups.has(key)) groups.get(key)!.children.push(child)
+    else if (run) {
+      const place = run.pieces.indexOf(cut.pieces[cutOff[at]!] as PartPiece)
+      groups.set(`${key} ${at}`, { size: wide, isLate, children: [child], turn: turns.get(run)!, place })
+    } else if (groups.has(key)) groups.get(key)!.children.push(child)
     else groups.set(key, { size: wide, isLate, children: [child] })
   }
   return {

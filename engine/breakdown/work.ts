@@ -25,6 +25,7 @@ export interface Work {
   readonly run: number
   /** Of a board in a run of grain. */
   readonly turn?: Group['turn']
+  readonly place?: Group['place']
 }
 
 /** Where a piece lies on its sheet, or lay before it was cut out: from the corner of the first clean edges. */

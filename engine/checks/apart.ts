@@ -34,14 +34,14 @@ export function apartFinding({ along, board, first, why }: Apart, { display, mat
   }
 }
 
-/** Boards in sequence that are cut in several runs, since no sheet has room for all of them. */
-export function partedFinding({ along, boards, shares }: Parted, { display, shop }: Project): Finding {
+/** Boards in sequence over which the grain does not run on as marked, since no sheet has room for all of them. */
+export function partedFinding({ along, boards, most }: Parted, { display, shop }: Project): Finding {
   const together = sayIn(display).length(lengthTogether(boards, along, shop.kerf))
   const lie = along === 'width' ? 'edge to edge' : 'end to end'
   const first = boards[0]!
   return {
     ...{ weight: 'know', about: aboutBoard(first), measure: together, source: MARKED },
-    message: `${first.mark}: the ${boards.length} boards in sequence from it on take ${together} ${lie}, more than a sheet gives, so they are cut in ${shares} runs.`,
+    message: `${first.mark}: the ${boards.length} boards in sequence from it on take ${together} ${lie}, more than a sheet gives, so the grain runs on over ${most} of them at most.`,
   }
 }
 

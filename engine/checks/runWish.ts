@@ -1,6 +1,6 @@
-import type { MaterialId, StockId } from '../basics/id'
 import type { CutRow } from '../cutlist/row'
 import type { Project } from '../project/document'
+import { wishedFrom } from '../project/materials'
 import type { Finding } from './finding'
 import { stockName } from './stockWords'
 
@@ -34,14 +34,15 @@ export function strayWishes({
   readonly project: Project
   readonly rows: readonly CutRow[]
 }): Finding[] {
-  const led = ledBy(rows, ({ from }) => from !== null)
+  const wishOf = ({ material, from }: CutRow) => wishedFrom(project.stock, material, from)
+  const led = ledBy(rows, (row) => wishOf(row) !== null)
   return rows.flatMap((row): Finding[] => {
-    const leader = row.bank && row.from ? led.get(row.bank.id) : undefined
+    const leader = row.bank && wishOf(row) ? led.get(row.bank.id) : undefined
     if (!leader || leader.from === row.from) return []
-    const [wished, is] = [row.from, leader.from].map((id) => stockName(project.stock[id as StockId]!, project))
+    const [wished, is] = [row, leader].map(({ from }) => stockName(project.stock[from!]!, project))
     return [
       {
-        ...{ weight: 'mind', about: { kind: 'material', material: row.material as MaterialId } },
+        ...{ weight: 'mind', about: { kind: 'material', material: row.material } },
         message: `${row.mark} (${row.name}): to come from ${wished}, and cut from ${is}, which is chosen for ${leader.mark} of the same run of grain (${row.bank!.id}).`,
         ...{ measure: is!, limit: wished!, source: 'the sheets that were chosen for boards' },
         remedy: {

@@ -92,9 +92,10 @@ function bySize(a: Group, b: Group, order: ReadonlyMap<string, number>): number 
   )
 }
 
-/** Boards of one bank in the order in which they lie. */
+/** Those that are in no bank first, then bank by bank, its boards in the order in which they lie. */
 function byBank({ bank: a }: Group, { bank: b }: Group): number {
-  return a && b && a.id === b.id ? a.place - b.place : 0
+  if (!a || !b) return Number(Boolean(a)) - Number(Boolean(b))
+  return a.id === b.id ? a.place - b.place : a.id < b.id ? -1 : 1
 }
 
 function marked(sorted: readonly Merging[]): CutRow[] {

@@ -5,17 +5,29 @@ import type { LineMark } from './drawing'
 const BEGINS = 0.3
 const ENDS = 0.1
 
+/** No blade is thicker: boards farther apart do not lie beside one another. */
+const WIDEST_KERF = 20
+
 /**
  * The two slanted lines that are drawn over boards whose grain runs on, so that their order is seen when they are apart
- * (common practice, no source): over all parts of a run, which lie in a row, drawing together towards the last.
+ * (common practice, no source): over those of a run that lie side by side, drawing together towards the last.
  */
 export function runLines(parts: readonly PartPiece[], runOf: (part: string) => string | null): LineMark[] {
-  const runs = new Map<string, PartPiece[]>()
+  const rows: PartPiece[][] = []
   for (const part of parts) {
     const run = runOf(part.part)
-    if (run !== null) runs.set(run, [...(runs.get(run) ?? []), part])
+    const row =
+      run === null ? undefined : rows.find((own) => runOf(own[0]!.part) === run && isBeside(own.at(-1)!, part))
+    if (row) row.push(part)
+    else if (run !== null) rows.push([part])
   }
-  return [...runs.values()].filter(({ length }) => length > 1).flatMap(linesOver)
+  return rows.filter(({ length }) => length > 1).flatMap(linesOver)
+}
+
+function isBeside(a: PartPiece, b: PartPiece): boolean {
+  const isNext = (gap: number) => gap >= 0 && gap <= WIDEST_KERF
+  const isAlong = a.y === b.y && a.width === b.width && isNext(b.x - a.x - a.length)
+  return isAlong || (a.x === b.x && a.length === b.length && isNext(b.y - a.y - a.width))
 }
 
 function linesOver(boards: readonly PartPiece[]): LineMark[] {

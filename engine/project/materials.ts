@@ -30,3 +30,8 @@ export function freshBoard(project: Project): { readonly material: Material; rea
     stock: { ...size, id: freeId<StockId>('s', project.stock), material: id },
   }
 }
+
+/** The sheets that a board is to come from, where they are of its material: others are no wish. */
+export function wishedFrom(stock: Project['stock'], material: MaterialId, from: StockId | null): StockId | null {
+  return from !== null && Object.hasOwn(stock, from) && stock[from]!.material === material ? from : null
+}

@@ -3,8 +3,7 @@ import { field, measure } from './savedNumber'
 import { id, oneOf } from './savedWord'
 
 const RUN_PART_FORM = 'it must be named after its run and its place in it: Top-k1/countertop-1'
-/** A board of a run by its name. */
-export const runPart = z.string({ error: RUN_PART_FORM }).regex(/^[A-Z][A-Za-z0-9-]{0,59}\/[a-z][a-z0-9-]{0,39}$/, {
+const runPart = z.string({ error: RUN_PART_FORM }).regex(/^[A-Z][A-Za-z0-9-]{0,59}\/[a-z][a-z0-9-]{0,39}$/, {
   error: RUN_PART_FORM,
 })
 

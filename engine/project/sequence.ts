@@ -9,5 +9,8 @@ export interface Sequence {
   readonly boards: readonly PartId[]
 }
 
-/** As many boards as a sheet can hold in a row, and more than any does. */
+/** More than anybody marks. */
 export const MOST_IN_SEQUENCE = 200
+
+/** How a board of a cabinet or of a run is named: `k1/left-side`, `Top-k1/countertop-1`. */
+export const BOARD_NAME = /^([a-z][a-z0-9-]{0,39}|[A-Z][A-Za-z0-9-]{0,59})\/[a-z][a-z0-9-]{0,59}$/

@@ -10,7 +10,8 @@ import {
 } from '../basics/id'
 import type { Project } from './document'
 import { find, isThere } from './references'
-import { MOST_IN_SEQUENCE, type Sequence } from './sequence'
+import { BOARD_NAME, MOST_IN_SEQUENCE, type Sequence } from './sequence'
+import { isSame } from './settled'
 
 /**
  * Boards go to the end of a sequence, which begins with them where it is not there yet; with null they are cut by
@@ -25,7 +26,8 @@ export function putInSequence(
   const before = to ? find(project.sequences ?? {}, to.id) : undefined
   const others = (before?.boards ?? []).filter((part) => !own.includes(part))
   const boards = [...others, ...own]
-  if (boards.length > MOST_IN_SEQUENCE || (own.length === 0 && before === undefined)) return project
+  const isSaid = to !== null && isSame(before?.boards, boards)
+  if (own.length === 0 || boards.length > MOST_IN_SEQUENCE || isSaid) return project
   const rest = withoutBoards(project.sequences ?? {}, (part) => own.includes(part))
   return withSequences(project, to ? { ...rest, [to.id]: { ...(before ?? to), boards } } : rest)
 }
@@ -66,7 +68,7 @@ function withSequences(project: Project, sequences: Sequences): Project {
 }
 
 function isOwned({ cabinets }: Project, part: PartId): boolean {
-  return /^[A-Za-z][A-Za-z0-9-]*\/[a-z][a-z0-9-]*$/.test(part) && isThere(cabinets, cabinetOf(part) as CabinetId)
+  return BOARD_NAME.test(part) && isThere(cabinets, cabinetOf(part) as CabinetId)
 }
 
 /** The cabinet that a board stands in, or the first that its run goes over. */

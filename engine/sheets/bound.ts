@@ -38,28 +38,34 @@ export function largestSheet({ stocks }: Lot): { readonly length: number; readon
 export function productsOf(lot: Lot): Product[] {
   const { kinds } = lot
   const { length, width } = largestSheet(lot)
-  const lengths = sizesOf(kinds, (kind) => kind.length)
-  const widths = sizesOf(kinds, (kind) => kind.width)
+  const ways = kinds.map((kind) => waysOf(kind, length, width))
+  const lengths = sizesIn(lot, ways, lengthFirst)
+  const widths = sizesIn(lot, ways, widthFirst)
   const most = Math.max(8, Math.floor(Math.sqrt(MOST_PRODUCTS / kinds.length)))
   const along = measuresOf(length, lengths, most)
   const across = measuresOf(width, widths, most)
-  return bestProducts(kinds, length, width, along, across)
+  return bestProducts(kinds, ways, along, across)
 }
 
+/** The sides of a part in one direction of the sheet, as it lies and turned. */
+export type SidesOf = (kind: PartKind) => readonly [lying: number, turned: number]
+export const lengthFirst: SidesOf = ({ length, width }) => [length, width]
+export const widthFirst: SidesOf = ({ length, width }) => [width, length]
+
 /** The sizes that parts may have in one direction, each with how many parts may have it there. */
-function sizesOf(kinds: readonly PartKind[], own: (kind: PartKind) => number): SizeCount[] {
+export function sizesIn({ kinds }: Pick<Lot, 'kinds'>, ways: readonly Ways[], sidesOf: SidesOf): SizeCount[] {
   const counts = new Map<number, number>()
-  for (const kind of kinds) {
-    const sizes = kind.turns ? new Set([kind.length, kind.width]) : [own(kind)]
-    for (const size of sizes) counts.set(size, (counts.get(size) ?? 0) + kind.quantity)
+  for (const [at, kind] of kinds.entries()) {
+    const [lying, turned] = sidesOf(kind)
+    const own = new Set([...(ways[at] === 2 ? [] : [lying]), ...(ways[at] === 0 ? [] : [turned])])
+    for (const size of own) counts.set(size, (counts.get(size) ?? 0) + kind.quantity)
   }
   return [...counts].map(([size, count]) => ({ size, count })).sort((a, b) => a.size - b.size)
 }
 
 function bestProducts(
   kinds: readonly PartKind[],
-  length: number,
-  width: number,
+  ways: readonly Ways[],
   along: readonly Measure[],
   across: readonly Measure[],
 ): Product[] {
@@ -68,7 +74,6 @@ function bestProducts(
   const count = Float64Array.from(kinds, ({ quantity }) => quantity)
   const [lying, lyingWidth] = [flat(along, (kind) => kind.length), flat(across, (kind) => kind.width)]
   const [turned, turnedWidth] = [flat(along, (kind) => kind.width), flat(across, (kind) => kind.length)]
-  const ways = kinds.map((kind) => waysOf(kind, length, width))
   const products = along.map((measure, i): Product => {
     let best = { value: 0, along: measure, across: across[0]! }
     for (let j = 0; j < across.length; j++) {

@@ -3,7 +3,7 @@ import { anySheetKey, otherTimeKey } from '../cutlist/groups'
 import type { CutRow } from '../cutlist/row'
 import type { Piece } from '../geometry/sheetTree'
 import type { KeptSheet, Project } from '../project/document'
-import { trimOf } from '../project/materials'
+import { trimOf, wishedFrom } from '../project/materials'
 import { wrongLocks } from './checkLayouts'
 import { isKeptLeft } from './draw'
 import type { JobPart, JobStock, SheetJob } from './job'
@@ -138,21 +138,29 @@ function goalsOf({ goals }: Project['shop']): Pick<SheetJob, 'goals'> {
   return { goals: isOffcutLarge ? ['leftover'] : areSettingsFew ? ['settings'] : [] }
 }
 
-/** Rows as parts of a job; the boards of a bank follow each other in their order. A wish for sheets of another material is none. */
+/**
+ * Rows as parts of a job; the boards of a bank follow each other in their order, and the last of them that asks for sheets
+ * asks for all. A wish for sheets of another material is none.
+ */
 export function jobParts(rows: readonly CutRow[], stock: Project['stock']): JobPart[] {
   const cut = rows.filter(({ length, width }) => length > 0 && width > 0)
   const single = cut.filter(({ bank }) => !bank)
   const banked = cut
     .filter(({ bank }) => bank)
     .sort((a, b) => (a.bank!.id < b.bank!.id ? -1 : a.bank!.id > b.bank!.id ? 1 : a.bank!.place - b.bank!.place))
-  const wishes = new Map(banked.flatMap(({ bank, from }) => (from ? [[bank!.id, from] as const] : [])))
+  const wishes = new Map(
+    banked.flatMap(({ bank, material, from }) => {
+      const wish = wishedFrom(stock, material, from)
+      return wish ? [[bank!.id, wish] as const] : []
+    }),
+  )
   const asked = new Map(banked.flatMap(({ bank, sheet }) => (sheet === undefined ? [] : [[bank!.id, sheet] as const])))
   return [...single, ...banked].map(
     ({ key: id, material, length, width, quantity, isGrainBound, bank, isLate, ...row }): JobPart => {
       // A bank lies on one sheet, so what is wished for one of its boards is wished for all.
-      const from = bank ? wishes.get(bank.id) : row.from
+      const from = bank ? wishes.get(bank.id) : wishedFrom(stock, material, row.from)
       const run = bank ? { bank: { id: bank.id, along: bank.along } } : {}
-      const wish = from && stock[from]?.material === material ? { from } : {}
+      const wish = from ? { from } : {}
       const sheet = bank ? asked.get(bank.id) : row.sheet
       const one = sheet === undefined ? {} : { sheet }
       const time = isLate ? { late: true } : {}

@@ -1,6 +1,6 @@
-import { largestSheet, productsOf, type Ways, waysOf } from './bound'
+import { largestSheet, lengthFirst, productsOf, type SidesOf, sizesIn, type Ways, waysOf, widthFirst } from './bound'
 import type { Measure, SizeCount } from './dualFeasible'
-import type { Lot, PartKind } from './lot'
+import type { Lot } from './lot'
 import { knapsackWork, Scale } from './scale'
 
 /** So many products are set out from. */
@@ -98,21 +98,6 @@ function* bestBeside(
     if (found.value <= Math.max(best.value, least) + DUST) break
   }
   return best
-}
-
-type SidesOf = (kind: PartKind) => readonly [lying: number, turned: number]
-const lengthFirst: SidesOf = ({ length, width }) => [length, width]
-const widthFirst: SidesOf = ({ length, width }) => [width, length]
-
-/** The sizes that parts may have in one direction, each with how many may have it. */
-function sizesIn({ kinds }: Lot, ways: readonly Ways[], sidesOf: SidesOf): SizeCount[] {
-  const counts = new Map<number, number>()
-  for (const [at, kind] of kinds.entries()) {
-    const [lying, turned] = sidesOf(kind)
-    const own = new Set([...(ways[at] === 2 ? [] : [lying]), ...(ways[at] === 0 ? [] : [turned])])
-    for (const size of own) counts.set(size, (counts.get(size) ?? 0) + kind.quantity)
-  }
-  return [...counts].map(([size, count]) => ({ size, count })).sort((a, b) => a.size - b.size)
 }
 
 interface Sides {

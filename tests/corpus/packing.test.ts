@@ -57,6 +57,7 @@ describe('packings that once went wrong', () => {
       before = answer
     }
     expect(verify(job, before!)).toEqual([])
+    expect(drawn.length).toBeGreaterThan(0)
     expect(drawn.filter((share) => share > 0.5)).toEqual([])
   }, 60_000)
 

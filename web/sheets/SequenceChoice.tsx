@@ -2,6 +2,7 @@ import {
   type Derived,
   differenceOf,
   freeId,
+  MOST_IN_SEQUENCE,
   type Part,
   type PartId,
   type Sequence,
@@ -44,7 +45,7 @@ export function SequenceChoice({ parts, derived }: SequenceChoiceProps) {
   const options: [string, string][] = [
     [ALONE, 'cut by itself'],
     ...takenApart(current),
-    ...newWays(boards.length > 1 || !current).map((way): [string, string] => [
+    ...newWays((boards.length > 1 || !current) && boards.length <= MOST_IN_SEQUENCE).map((way): [string, string] => [
       NEW[way],
       boards.length > 1 ? `these ${boards.length}, ${LIE[way]}` : `the first of more, ${LIE[way]}`,
     ]),
@@ -82,25 +83,31 @@ function boardsIn({ boards }: Sequence, { partOf }: Derived): Part[] {
   return boards.flatMap((name) => partOf.get(name) ?? [])
 }
 
-/** `edge to edge after B3-LS`; null where one of the boards cannot lie there. */
-function canFollow(boards: readonly Part[], sequence: Sequence, derived: Derived): string | null {
-  const before = boardsIn(sequence, derived).filter((part) => !boards.includes(part))
-  const first = before[0]
-  const last = before.at(-1)
-  if (!first || !last) return null
-  const asMarked = (part: Part) => ({ ...part, bank: null })
-  const isAlike = boards.every((part) => {
-    const free = sequenceOf(derived.project, part.id) ? asMarked(part) : part
-    return differenceOf(free, first, sequence.along, derived.project.shop) === null
-  })
-  return isAlike ? `${LIE[sequence.along]} after ${last.mark}` : null
+/** Those that lie so in their sequence; before there are two, the one that it begins with. */
+function lyingIn(boards: readonly Part[]): readonly Part[] {
+  const lying = boards.filter(({ bank }) => bank)
+  return lying.length > 0 ? lying : boards
 }
 
-/** `edge to edge, 2nd of 4 from B3-LS on`; what is not there yet is said too. */
+/** `edge to edge after B3-LS`; null where one of the boards cannot lie there. */
+function canFollow(boards: readonly Part[], sequence: Sequence, derived: Derived): string | null {
+  const before = lyingIn(boardsIn(sequence, derived).filter((part) => !boards.includes(part)))
+  const [first] = before
+  if (!first) return null
+  const isAlike = boards.every((part) => {
+    const free = sequenceOf(derived.project, part.id) ? { ...part, bank: null } : part
+    return differenceOf(free, first, sequence.along, derived.project.shop) === null
+  })
+  return isAlike ? `${LIE[sequence.along]} after ${before.at(-1)!.mark}` : null
+}
+
+/** `edge to edge, 2 of 4 from B3-LS on`; what is not so is said too. */
 function wordsOf(sequence: Sequence, board: Part, derived: Derived): string {
   const boards = boardsIn(sequence, derived)
+  const lying = lyingIn(boards)
   const lie = LIE[sequence.along]
   if (!board.isGrainBound) return `${lie}, were there grain`
   if (boards.length < 2) return `${lie}, none follows yet`
-  return `${lie}, ${boards.indexOf(board) + 1} of ${boards.length} from ${boards[0]!.mark} on`
+  if (!board.bank) return `${lie}, and cut by itself all the same`
+  return `${lie}, ${lying.indexOf(board) + 1} of ${lying.length} from ${lying[0]!.mark} on`
 }

@@ -64,6 +64,22 @@ describe('boards over which the grain runs on', () => {
     expect(isTold(/to the next board/)).toEqual([false, false, false, false, false, false])
   })
 
+  it('have their lines drawn, and no more asked of the last, where they still have factory ends', () => {
+    const strips = { A: [2420, 300], B: [2420, 300], C: [2420, 300] } as const
+    const input = running(
+      sheets(strips, [[1, rip(part('A'), part('B'), part('C'), OFFCUT)]]),
+      ['A', 'B', 'C'],
+      'sheet by sheet',
+    )
+    const rips = breakdownOf(input).steps.filter(({ kind }) => kind === 'rip')
+    const said = rips.map(({ cautions }) => cautions.filter((caution) => caution.startsWith('The grain')).join())
+    expect(said.map((words) => words.slice(0, 26))).toEqual([
+      'The grain runs on over A, ',
+      'The grain runs on to the n',
+      '',
+    ])
+  })
+
   it('are not parted where the last of them is what all cuts leave', () => {
     const full = { A: [600, 200], B: [600, 200], T: [600, 200], S: [600, 150] } as const
     const filled = rip(crosscut(rip(part('A'), part('B'), part('T'), part('S')), WASTE), OFFCUT)

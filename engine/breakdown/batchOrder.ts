@@ -11,7 +11,7 @@ const STARTS = 40
  *
  *     580 | 400 | 580 400        is made as 580, 580 400, 400
  */
-export function sequenceOf(batches: readonly ReadonlySet<Mm>[]): number[] {
+export function batchOrder(batches: readonly ReadonlySet<Mm>[]): number[] {
   const beside = batches.map((one, at) =>
     [...batches.keys()].filter((other) => other !== at && shares(one, batches[other]!)),
   )

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { batchOrder } from '../../../engine/breakdown/batchOrder'
 import { linksOf } from '../../../engine/breakdown/links'
-import { sequenceOf } from '../../../engine/breakdown/sequence'
 
 function sequence(...batches: readonly (readonly number[])[]) {
-  return sequenceOf(batches.map((batch) => new Set(batch)))
+  return batchOrder(batches.map((batch) => new Set(batch)))
 }
 
 describe('the order of batches of settings', () => {
@@ -18,7 +18,7 @@ describe('the order of batches of settings', () => {
   it('goes first where few others can follow', () => {
     // 580 | 580 400 | 400 320 | 320: begun in the middle, one end would be left over.
     const batches = [[580, 400], [580], [400, 320], [320]].map((batch) => new Set(batch))
-    const order = sequenceOf(batches)
+    const order = batchOrder(batches)
     expect([...order].sort()).toEqual([0, 1, 2, 3])
     expect(linksOf(order.map((at) => batches[at]!)).every((link) => link !== null)).toBe(true)
   })
