@@ -23,6 +23,8 @@ export interface Saving {
   readonly added: Pieces
   /** So many sheets that are kept as they are now would no longer do. */
   readonly released: number
+  /** Over so many boards the grain would no longer run on. */
+  readonly outOfRuns: number
 }
 
 /** How many there are in a design. */
@@ -81,6 +83,8 @@ interface Laid extends Taken, Pieces {
   readonly faults: number
   /** Sheets that are kept as they are. */
   readonly held: number
+  /** Boards over which the grain runs on. */
+  readonly inRuns: number
 }
 
 /** By halving: all of the freedoms first, and then as little of them as still saves as much. */
@@ -125,12 +129,14 @@ function* changedBy(
   const moneySaved = Math.round(100 * (now.cost - laid.cost)) / 100
   const added = { parts: laid.parts - now.parts, hardware: laid.hardware - now.hardware }
   const released = Math.max(0, now.held - laid.held)
-  return { changes, edit, sheets: laid.sheets, sheetsSaved: now.sheets - laid.sheets, moneySaved, added, released }
+  const outOfRuns = Math.max(0, now.inRuns - laid.inRuns)
+  const sheetsSaved = now.sheets - laid.sheets
+  return { changes, edit, sheets: laid.sheets, sheetsSaved, moneySaved, added, released, outOfRuns }
 }
 
 /** An unsound layout counts as a fault, too: nothing is promised by it. */
 function* laidOut(project: Project, trial: { tried: number; of: number }): Generator<ThriftProgress, Laid> {
-  const { sheetJob, problems, cabinets, partOf, heldSheets } = derive(project)
+  const { sheetJob, problems, cabinets, partOf, heldSheets, cutList } = derive(project)
   trial.tried++
   let answer: SheetAnswer | null = null
   for (const better of packing({ ...sheetJob, effort: 'quick', goals: [] })) {
@@ -143,5 +149,14 @@ function* laidOut(project: Project, trial: { tried: number; of: number }): Gener
   const faults = left + stops + verify(sheetJob, laid).length
   const hardware = cabinets.flatMap(({ hardware: rows }) => rows).reduce((sum, { quantity }) => sum + quantity, 0)
   const held = heldSheets.reduce((sum, id) => sum + project.kept[id]!.copies, 0)
-  return { ...takenBy(sheetJob, laid), cost: sheetCost(sheetJob, laid), faults, parts: partOf.size, hardware, held }
+  const inRuns = cutList.rows.filter(({ bank }) => bank).length
+  return {
+    ...takenBy(sheetJob, laid),
+    cost: sheetCost(sheetJob, laid),
+    faults,
+    parts: partOf.size,
+    hardware,
+    held,
+    inRuns,
+  }
 }

@@ -181,7 +181,7 @@ function Found({ thrift: { savings, taken }, project }: { readonly thrift: Thrif
           <span>
             {changeWords(saving, project.display)}: <strong>{savedWords(saving, project.shop.currency)}</strong>
             {addedWords(saving)}
-            {releasedWords(saving)}
+            {lostWords(saving)}
           </span>
           <Button onClick={() => actions.commit(saving.edit, `Save sheets: ${changeWords(saving, project.display)}`)}>
             Do it
@@ -216,7 +216,9 @@ function addedWords({ added: { parts, hardware } }: Saving): string {
   return counts.length === 0 ? '' : `. It is made otherwise then: ${counts.join(' and ')}`
 }
 
-function releasedWords({ released }: Saving): string {
-  if (released === 0) return ''
-  return `. ${counted(released, 'kept sheet')} no longer ${released === 1 ? 'fits and is' : 'fit and are'} laid out anew`
+/** What the maker wished of sheets and has no longer. */
+function lostWords({ released, outOfRuns }: Saving): string {
+  const kept = `${counted(released, 'kept sheet')} no longer ${released === 1 ? 'fits and is' : 'fit and are'} laid out anew`
+  const runs = `${counted(outOfRuns, 'board')} ${outOfRuns === 1 ? 'is' : 'are'} in no run of grain any more`
+  return [...(released > 0 ? [`. ${kept}`] : []), ...(outOfRuns > 0 ? [`. ${runs}`] : [])].join('')
 }

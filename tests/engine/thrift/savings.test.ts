@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { KeptId, StockId } from '../../../engine/basics/id'
+import type { KeptId, SequenceId, StockId } from '../../../engine/basics/id'
 import { derive } from '../../../engine/pipeline'
 import { applyEdit } from '../../../engine/project/apply'
 import { newProject } from '../../../engine/project/defaults'
@@ -102,6 +102,18 @@ describe('thrift', () => {
       thriftOf(project, free(project, /depth of the bases/, 12)).savings.map((saving) => saving.released)
     expect(released(kept)).toEqual([copies])
     expect(released(deep)).toEqual([0])
+  })
+
+  it('says over how many boards the grain would no longer run on', () => {
+    const tall = { ...newCabinetAt(deep, 'tall', 4000, 600)!, depth: 602, height: 1500 }
+    const project = applyEdit(deep, { kind: 'addCabinet', cabinet: tall })
+    const sides = [...derive(project).partOf.values()].filter(({ role }) => role === 'leftSide')
+    const parts = [sides[0]!, sides.find(({ owner }) => owner === tall.id)!].map(({ id }) => id)
+    const sequence = { id: 'g1' as SequenceId, along: 'length' } as const
+    const marked = applyEdit(project, { kind: 'putInSequence', parts, sequence })
+    expect(derive(marked).cutList.rows.filter(({ bank }) => bank)).toHaveLength(2)
+    const [saving] = thriftOf(marked, free(marked, /depth of the bases/, 12)).savings
+    expect(saving!.outOfRuns).toBe(2)
   })
 
   it('says what it adds where a door on a higher kick becomes wider than it is high, and so two', () => {
