@@ -1,4 +1,4 @@
-import { type SequenceId, valuesOf } from '../basics/id'
+import { valuesOf } from '../basics/id'
 import { isCutLate } from '../parts/late'
 import type { Part, PartBank } from '../parts/part'
 import type { Project } from '../project/document'
@@ -6,7 +6,6 @@ import { isRoomFor, type WithParts, withBanks } from './banked'
 
 /** A board that was marked to lie in sequence and cannot, since it differs from the first of those that do. */
 export interface Apart {
-  readonly sequence: SequenceId
   readonly along: PartBank['along']
   readonly board: Part
   readonly first: Part
@@ -43,14 +42,14 @@ export function inSequence<Cabinet extends WithParts, Run extends WithParts>(
   const banks = new Map<Part, PartBank>()
   const apart: Apart[] = []
   const parted: Parted[] = []
-  for (const { id, along, boards } of marked) {
+  for (const { along, boards } of marked) {
     const there = boards.flatMap((name) => partOf.get(name) ?? []).filter(({ isGrainBound }) => isGrainBound)
     const first = likeMost(there, along, shop)
     const alike: Part[] = []
     for (const board of there) {
       const why = differenceOf(board, first, along, shop)
       if (why === null) alike.push(board)
-      else apart.push({ sequence: id, along, board, first, why })
+      else apart.push({ along, board, first, why })
     }
     const shares = sharesOf(alike, along, project)
     const most = Math.max(0, ...shares.map(({ length }) => length))
