@@ -151,6 +151,8 @@ test.describe('the wall of the demonstration is built from a new project', () =>
     await expect(cabinets(page)).toHaveCount(count + 1)
     await expect(page.locator('[data-cabinet]:focus')).toHaveCount(1)
     await page.keyboard.press('Enter')
+    // What is typed before the field has the keyboard is lost.
+    await expect(page.locator('input:focus')).toHaveCount(1)
     await page.keyboard.type(String(width))
     await page.keyboard.press('Enter')
     await expect(page.locator(`[data-cabinet][aria-pressed=true]`)).toHaveAccessibleName(new RegExp(`, ${width} wide`))
