@@ -83,15 +83,16 @@ function boardsIn({ boards }: Sequence, { partOf }: Derived): Part[] {
   return boards.flatMap((name) => partOf.get(name) ?? [])
 }
 
-/** Those that lie so in their sequence; before there are two, the one that it begins with. */
-function lyingIn(boards: readonly Part[]): readonly Part[] {
-  const lying = boards.filter(({ bank }) => bank)
-  return lying.length > 0 ? lying : boards
+/** Those of a sequence that go with the boards which lie in it, or with the one that it begins with. */
+function goingIn(boards: readonly Part[], { along }: Sequence, { project }: Derived): readonly Part[] {
+  const first = boards.find(({ bank }) => bank) ?? boards[0]
+  return boards.filter((part) => differenceOf({ ...part, bank: null }, first!, along, project.shop) === null)
 }
 
 /** `edge to edge after B3-LS`; null where one of the boards cannot lie there. */
 function canFollow(boards: readonly Part[], sequence: Sequence, derived: Derived): string | null {
-  const before = lyingIn(boardsIn(sequence, derived).filter((part) => !boards.includes(part)))
+  const others = boardsIn(sequence, derived).filter((part) => !boards.includes(part))
+  const before = goingIn(others, sequence, derived)
   const [first] = before
   if (!first) return null
   const isAlike = boards.every((part) => {
@@ -104,10 +105,10 @@ function canFollow(boards: readonly Part[], sequence: Sequence, derived: Derived
 /** `edge to edge, 2 of 4 from B3-LS on`; what is not so is said too. */
 function wordsOf(sequence: Sequence, board: Part, derived: Derived): string {
   const boards = boardsIn(sequence, derived)
-  const lying = lyingIn(boards)
+  const going = goingIn(boards, sequence, derived)
   const lie = LIE[sequence.along]
   if (!board.isGrainBound) return `${lie}, were there grain`
   if (boards.length < 2) return `${lie}, none follows yet`
-  if (!board.bank) return `${lie}, and cut by itself all the same`
-  return `${lie}, ${lying.indexOf(board) + 1} of ${lying.length} from ${lying[0]!.mark} on`
+  if (!going.includes(board)) return `${lie}, and cut by itself all the same`
+  return `${lie}, ${going.indexOf(board) + 1} of ${going.length} from ${going[0]!.mark} on`
 }
