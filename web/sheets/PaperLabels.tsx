@@ -56,7 +56,7 @@ function PartLabel({ label: { mark, row, step }, before, called, display, materi
       </span>
       {row.bank && (
         <span className={styles.name}>
-          grain runs on: {row.bank.id}, place {row.bank.place}
+          grain, place {row.bank.place}: {row.bank.id}
         </span>
       )}
     </li>
