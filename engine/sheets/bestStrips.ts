@@ -4,16 +4,15 @@ import type { HandlingCount } from './handling'
 import { type Lot, mayComeFrom } from './lot'
 import type { PatternSection } from './pattern'
 import { stripTwig } from './settledSheets'
+import { type Item, StripOfSections } from './stripOfSections'
 
 /** What a part counts is its area, more or less by up to so much, and up to so much more the larger it is. */
 const NOISE = 0.1
 const MORE_FOR_LARGE = 0.15
-/** How much a strip counts for its area, more or less. */
+/** How much more or less a strip counts for its area. */
 const STRIP_NOISE = 0.05
 /** What one unit of handling costs beside the area of a sheet: a mood for each time. */
 const MOODS = [0, 0.0015, 0.0045, 0.009]
-/** A strip is left as it is after so many sections tried. */
-const MOST_TRIED = 300
 /** What one section tried costs beside a rest that is looked at (measured). */
 const TRIED_WORK = 0.5
 /** So often a whole width is given up, where no more sheets than these have it, and so often it is avoided then. */
@@ -21,23 +20,15 @@ const GIVEN_UP = 0.2
 const MOST_SHEETS = 4
 const AVOIDED = 0.8
 
-/** A kind of part as it may lie in a strip: along it, and across it. */
-interface Item {
-  readonly kind: number
-  readonly turned: boolean
-  readonly along: number
+/** The best strip of a width; what it is worth for its area is Infinity before that is known. */
+interface StripOfWidth {
   readonly across: number
-  /** Which of the lengths it has. */
-  readonly group: number
-}
-
-/** Parts of one length from edge to edge of a strip: one as wide as the strip, or several trimmed. */
-interface Section {
-  along: number
-  worth: number
-  density: number
-  readonly items: Item[]
-  count: number
+  /** Kinds of parts that are as wide. */
+  readonly kinds: number[]
+  /** How much it counts for its area. */
+  readonly favour: number
+  score: number
+  sections: readonly PatternSection[]
 }
 
 /** Sheets that are ripped anew, and the width that is avoided then; -1 for none. */
@@ -61,22 +52,8 @@ export class BestStrips {
   private readonly areas: readonly number[]
   /** How large each kind is: 0 for a twentieth of a sheet, in powers of e. */
   private readonly sizes: readonly number[]
-  private readonly left: number[]
-  private readonly prices: Float64Array
-  private readonly trims: Float64Array
-  private readonly stops: Float64Array
+  private readonly strip: StripOfSections
   private active: Item[] = []
-  /** For each length the items that may be taken now. */
-  private readonly groups: Item[][]
-  private readonly stack: Item[] = []
-  /** All sections that may be in a strip, kept from strip to strip so that none is made anew; the first `made` count. */
-  private readonly sections: Section[] = []
-  private readonly densest: Section[] = []
-  private made = 0
-  private readonly taken: Section[] = []
-  private best: PatternSection[] = []
-  private most = 0
-  private tried = 0
   private mood = 0
   constructor(
     private readonly lot: Lot,
@@ -96,11 +73,7 @@ export class BestStrips {
       .sort((a, b) => b.across - a.across || a.kind - b.kind)
     this.areas = lot.kinds.map(({ area }) => area / lot.sheetArea)
     this.sizes = this.areas.map((area) => Math.log(20 * area))
-    this.groups = this.lengths.map(() => [])
-    this.left = lot.kinds.map(() => 0)
-    this.prices = new Float64Array(lot.kinds.length)
-    this.trims = new Float64Array(this.items.length)
-    this.stops = new Float64Array(this.lengths.length)
+    this.strip = new StripOfSections(lot.kinds.length, this.lengths.length, lot.depth > 2)
   }
 
   /** One to three sheets; or all that have a width that few have, and perhaps one more. */
@@ -145,18 +118,20 @@ export class BestStrips {
         return false
       })
     }
-    this.tried = 0
+    const { strip } = this
+    const before = strip.tried
     this.priceAll(pool)
     for (const board of ours) this.fill(board, avoided)
     pool.length = 0
-    for (let kind = 0; kind < this.left.length; kind++) {
-      for (let one = this.left[kind]!; one > 0; one--) pool.push(kind)
+    for (let kind = 0; kind < strip.left.length; kind++) {
+      for (let one = strip.left[kind]!; one > 0; one--) pool.push(kind)
     }
-    return TRIED_WORK * this.tried
+    return TRIED_WORK * (strip.tried - before)
   }
 
   private priceAll(pool: readonly number[]): void {
-    const { left, prices, trims, stops, count, random, isRip, items } = this
+    const { count, random, isRip, items } = this
+    const { left, prices, trims, stops } = this.strip
     left.fill(0)
     for (const kind of pool) left[kind]!++
     const power = MORE_FOR_LARGE * random()
@@ -172,120 +147,55 @@ export class BestStrips {
     }
   }
 
-  /** One strip after the other, each the one that is worth the most for its area. */
-  private fill({ root, stock, sheet }: Board, avoided: number): void {
-    const { lot, left, groups, mood, count, isRip } = this
+  /**
+   * One strip after the other, each the one that is worth the most for its area. As parts are used up no strip becomes
+   * worth more: one whose parts are all there still is as good as it was, and what another was worth it is not above.
+   */
+  private fill(board: Board, avoided: number): void {
+    const { mood, count, isRip } = this
+    const { left } = this.strip
+    const { root } = board
     const along = isRip ? root.length : root.width
+    const strips = this.stripsFor(board, along, avoided)
     for (;;) {
-      for (const group of groups) if (group.length > 0) group.length = 0
-      const widths: number[] = []
-      for (const item of this.active) {
-        const { kind, across } = item
-        if (left[kind]! === 0 || across > root.rest || item.along > along) continue
-        const wanted = lot.kinds[kind]!
-        if (!mayComeFrom(wanted, stock) || (wanted.sheet !== undefined && wanted.sheet !== sheet)) continue
-        groups[item.group]!.push(item)
-        if (widths[widths.length - 1] !== across) widths.push(across)
+      let best: StripOfWidth | null = null
+      for (const strip of strips) {
+        if (strip.across <= root.rest && strip.score > (best?.score ?? -Infinity)) best = strip
       }
-      let [score, width] = [-Infinity, 0]
-      let best: readonly PatternSection[] = []
-      for (const across of widths) {
-        if (across === avoided) continue
-        const worth = this.bestOf(across, along) - mood * count.costOfCut(across, 1, isRip)
-        const own = (worth / (across * along)) * (1 + STRIP_NOISE * (2 * this.random() - 1))
-        if (own <= score || this.best.length === 0) continue
-        score = own
-        width = across
-        best = this.best
+      if (!best) return
+      if (best.score < Infinity && this.strip.areThere(best.sections)) {
+        root.pieces.push(stripTwig(best, root, root.way, left))
+        root.rest -= best.across
+        continue
       }
-      if (best.length === 0) return
-      root.pieces.push(stripTwig({ across: width, sections: best }, root, root.way, left))
-      root.rest -= width
+      const isAny = best.kinds.some((kind) => left[kind]! > 0)
+      const worth = isAny ? this.strip.worthOf(best.across, along) - mood * count.costOfCut(best.across, 1, isRip) : 0
+      best.sections = isAny ? this.strip.best : []
+      best.score = best.sections.length > 0 ? (worth / (best.across * along)) * best.favour : -Infinity
     }
   }
 
-  /** What the best strip of a width is worth, which is `best` then. */
-  private bestOf(width: number, along: number): number {
-    const { groups, sections, densest, stops, prices, lot } = this
-    this.made = 0
-    for (let group = 0; group < groups.length; group++) {
-      const items = groups[group]!
-      let at = 0
-      while (at < items.length && items[at]!.across > width) at++
-      for (; at < items.length && items[at]!.across === width; at++) {
-        this.stack[0] = items[at]!
-        this.note(1, prices[items[at]!.kind]! - stops[group]!)
-      }
-      if (lot.depth > 2 && at < items.length) this.pile(items, at, width, 0, -stops[group]!)
-    }
-    for (let at = 0; at < this.made; at++) {
-      const section = sections[at]!
-      let to = at
-      for (; to > 0 && densest[to - 1]!.density < section.density; to--) densest[to] = densest[to - 1]!
-      densest[to] = section
-    }
-    this.best = []
-    this.most = 0
-    const until = this.tried + MOST_TRIED
-    this.lay(0, 0, along, 0, until)
-    this.tried += this.made
-    return this.most
-  }
-
-  /** All ways to lay parts of one length side by side until no other fits. */
-  private pile(items: readonly Item[], from: number, rest: number, high: number, worth: number): void {
-    const { left, prices, trims, stack } = this
-    let isFull = true
-    for (let next = from; next < items.length; next++) {
-      const item = items[next]!
+  /** The strips that may be cut from a sheet, one of each width; the parts that may lie on it are in their groups then. */
+  private stripsFor({ stock, sheet }: Board, along: number, avoided: number): StripOfWidth[] {
+    const { lot } = this
+    const { groups, left } = this.strip
+    const strips: StripOfWidth[] = []
+    for (const group of groups) group.length = 0
+    for (const item of this.active) {
       const { kind, across } = item
-      if (across > rest || left[kind]! === 0) continue
-      isFull = false
-      left[kind]!--
-      stack[high] = item
-      this.pile(items, next, rest - across, high + 1, worth + prices[kind]! - trims[kind]!)
-      left[kind]!++
+      if (left[kind] === 0 || item.along > along) continue
+      const wanted = lot.kinds[kind]!
+      if (!mayComeFrom(wanted, stock) || (wanted.sheet !== undefined && wanted.sheet !== sheet)) continue
+      groups[item.group]!.push(item)
+      if (across === avoided) continue
+      const known = strips[strips.length - 1]
+      if (known?.across === across) known.kinds.push(kind)
+      else strips.push({ across, kinds: [kind], favour: this.anyFavour(), score: Infinity, sections: [] })
     }
-    if (isFull && high > 0) this.note(high, worth)
+    return strips
   }
 
-  private note(high: number, worth: number): void {
-    if (worth <= 0) return
-    const { sections, stack } = this
-    if (this.made === sections.length) sections.push({ along: 0, worth: 0, density: 0, items: [], count: 0 })
-    const section = sections[this.made++]!
-    section.along = stack[0]!.along
-    section.worth = worth
-    section.density = worth / section.along
-    section.count = high
-    for (let at = 0; at < high; at++) section.items[at] = stack[at]!
-  }
-
-  /** Branch and bound over the sections, the densest first. */
-  private lay(from: number, deep: number, rest: number, worth: number, until: number): void {
-    const { taken, densest, left } = this
-    if (worth > this.most) {
-      this.most = worth
-      this.best = taken.slice(0, deep).map(({ along, items, count }) => ({ along, kinds: items.slice(0, count) }))
-    }
-    for (let next = from; next < this.made && this.tried < until; next++) {
-      this.tried++
-      const section = densest[next]!
-      if (worth + rest * section.density <= this.most) return
-      if (section.along > rest || !this.takes(section)) continue
-      taken[deep] = section
-      this.lay(next, deep + 1, rest - section.along, worth + section.worth, until)
-      for (let at = 0; at < section.count; at++) left[section.items[at]!.kind]!++
-    }
-  }
-
-  private takes({ items, count }: Section): boolean {
-    const { left } = this
-    for (let at = 0; at < count; at++) {
-      if (--left[items[at]!.kind]! >= 0) continue
-      for (let back = at; back >= 0; back--) left[items[back]!.kind]!++
-      return false
-    }
-    return true
+  private anyFavour(): number {
+    return 1 + STRIP_NOISE * (2 * this.random() - 1)
   }
 }

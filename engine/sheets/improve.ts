@@ -17,6 +17,8 @@ import { patternsOf } from './staged'
 /** Each goal after the sheets gets so much of the work that the sheets may get, up to so much. */
 const GOAL_SHARE = 0.3
 const GOAL_WORK = 48_000_000
+/** A large leftover of few parts is found with so much for each, or not with more either (found by trial). */
+const LEFTOVER_WORK_A_PART = 150_000
 /**
  * Few settings of many parts get a larger share, and at least so much for each part, but not over so many times what the
  * sheets may get; of yet more parts it would take long for little.
@@ -127,10 +129,11 @@ export function* improve(
 
 function goalWork(goal: JobGoal, lot: Lot, budget: number): number {
   const parts = partsIn(lot)
+  const work = Math.min(GOAL_WORK, GOAL_SHARE * budget)
+  if (goal === 'leftover') return parts < MANY_PARTS ? Math.min(work, LEFTOVER_WORK_A_PART * parts) : work
   const { share, aPart, mostShare, mostParts } = SETTINGS_WORK
-  const isMore = goal === 'settings' && parts >= MANY_PARTS && parts <= mostParts
-  const work = isMore ? Math.min(Math.max(share * budget, aPart * parts), mostShare * budget) : GOAL_SHARE * budget
-  return Math.min(GOAL_WORK, work)
+  if (parts < MANY_PARTS || parts > mostParts) return work
+  return Math.min(GOAL_WORK, mostShare * budget, Math.max(share * budget, aPart * parts))
 }
 
 /** The linear programme of a lot, where it can help. */

@@ -17,8 +17,7 @@ const GIVEN_UP = 10
  */
 const KEPT = { ofFew: 0.7, ofMany: { least: 0.4, more: 0.5 } }
 /** After so many turns without a better plan states are kept that cost so many units more (found by trial). */
-const PATIENCE = 8000
-const LOOSENED = 40
+const LOOSENED = { ofFew: { patience: 3000, units: 6 }, ofMany: { patience: 8000, units: 40 } }
 
 /**
  * On as many sheets, plans that take fewer settings and cuts, and among those plans that leave more in one piece.
@@ -37,6 +36,7 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
   const freed = (board: Board) => (board.isHeld ? release(copyOf(board), lot) : board)
   look.fuss = count
   const areMany = partsIn(lot) >= MANY_PARTS
+  const { patience, units } = areMany ? LOOSENED.ofMany : LOOSENED.ofFew
   const strips = areMany ? new BestStrips(lot, count, random) : null
   const boards = isOffcutKept ? withOffcutKept(first.boards, lot, areMany) : first.boards
   const search = new Search(lot, { boards, pool: [] }, look, random, cost, strips)
@@ -45,7 +45,7 @@ export function* neaten(saw: Saw, first: Plan, budget: number, isOffcutKept: boo
   let next = look.work + chunk
   while (look.work < until) {
     const isKept = search.turn()
-    if (strips && ++turns % PATIENCE === 0) search.loosen(LOOSENED * UNIT)
+    if (++turns % patience === 0) search.loosen(units * UNIT)
     if (isKept && search.pool.length === 0 && now < best - 1e-9) {
       best = now
       turns = 0

@@ -37,15 +37,15 @@ export interface HandlingWeights extends Readonly<Record<Exclude<keyof Settings,
 /** From so many parts on a whole width can be spared, and it pays to put strips together anew for it (found by trial). */
 export const MANY_PARTS = 100
 
-/** For a few parts: setting a guide takes longest (common practice, no source). */
+/** For a few parts: setting a guide takes long, and so does a rip, which takes a whole sheet in hand (found by trial). */
 const OF_FEW: HandlingWeights = {
-  ...{ rips: 2, ripWidths: 3, setups: 0.5, crosscutLengths: 2 },
-  ...{ trimmed: 1, trimSizes: 0.5, patterns: 0.5, mixed: 1, crowding: 0 },
+  ...{ rips: 4, ripWidths: 3, setups: 0.5, crosscutLengths: 4 },
+  ...{ trimmed: 1.5, trimSizes: 0.5, patterns: 0.5, mixed: 2, crowding: 0 },
 }
 
 /**
- * For many parts: a rip is the dearest, it takes a whole sheet in hand, and trimmed parts count little until they are
- * many (found by trial: one rip in twenty is spared, and the minutes at the saw are the same within one in a hundred).
+ * For many parts: a rip is by far the dearest, and trimmed parts count little until they are many (found by trial: one
+ * rip in twenty is spared, and the minutes at the saw are the same within one in a hundred).
  */
 const OF_MANY: HandlingWeights = {
   ...{ rips: 20, ripWidths: 11, setups: 0.5, crosscutLengths: 7 },

@@ -80,11 +80,11 @@ function sectionTwig(
   isElsewhere: readonly boolean[],
 ): Twig {
   const twig = way === RIP ? new Twig(along, across, RIP, -1, false) : new Twig(across, along, CROSSCUT, -1, false)
-  twig.pieces = kinds.flatMap((part): Twig[] => {
-    if (left[part.kind]! <= 0 || isElsewhere[part.kind]) return []
+  for (const part of kinds) {
+    if (left[part.kind]! <= 0 || isElsewhere[part.kind]) continue
     left[part.kind]!--
     const [length, width] = way === RIP ? [along, part.across] : [part.across, along]
-    return [new Twig(length, width, way, part.kind, part.turned)]
-  })
+    twig.pieces.push(new Twig(length, width, way, part.kind, part.turned))
+  }
   return twig
 }

@@ -38,7 +38,7 @@ describe('the settings of an answer', () => {
 describe('the cost of handling', () => {
   it('adds up what is counted: two rips of one width, a setup, one length, a pattern', () => {
     const answer = packSheets(aJob([boards('720 x 560 x 5')]))
-    expect(handlingCost(settingsOf(answer))).toBe(2 * 2 + 3 + 0.5 + 2 + 0 + 0.5)
+    expect(handlingCost(settingsOf(answer))).toBe(2 * 4 + 3 + 0.5 + 4 + 0 + 0.5)
   })
 
   it('weighs a rip of many parts as ten that are trimmed', () => {
