@@ -4,7 +4,7 @@ import type { HandlingCount } from './handling'
 import { type Lot, mayComeFrom } from './lot'
 import type { PatternSection } from './pattern'
 import { stripTwig } from './settledSheets'
-import { type Item, StripOfSections } from './stripOfSections'
+import { type Item, itemsOf, lengthsOf, StripOfSections } from './stripOfSections'
 
 /** What a part counts is its area, more or less by up to so much, and up to so much more the larger it is. */
 const NOISE = 0.1
@@ -61,16 +61,8 @@ export class BestStrips {
     private readonly random: Random,
   ) {
     this.isRip = lot.first !== 'crosscut'
-    const ways = lot.kinds.flatMap(({ length, width, turns, block }, kind) => {
-      if (block) return []
-      const [a, b] = this.isRip ? [length, width] : [width, length]
-      const own = { kind, along: a, across: b, turned: false }
-      return turns ? [own, { kind, along: b, across: a, turned: true }] : [own]
-    })
-    this.lengths = [...new Set(ways.map(({ along }) => along))]
-    this.items = ways
-      .map((way) => ({ ...way, group: this.lengths.indexOf(way.along) }))
-      .sort((a, b) => b.across - a.across || a.kind - b.kind)
+    this.lengths = lengthsOf(lot, this.isRip)
+    this.items = itemsOf(lot, this.isRip, this.lengths)
     this.areas = lot.kinds.map(({ area }) => area / lot.sheetArea)
     this.sizes = this.areas.map((area) => Math.log(20 * area))
     this.strip = new StripOfSections(lot.kinds.length, this.lengths.length, lot.depth > 2)

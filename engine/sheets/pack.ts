@@ -8,10 +8,11 @@ import { improve, improvedBriefly } from './improve'
 import type { SheetJob } from './job'
 import type { SheetAnswer, SheetLayout } from './layout'
 import { asIfFree, lockedOf, withoutLocked } from './locked'
-import { type Lot, lotsOf, type StockKind } from './lot'
+import { type Lot, lotsOf, partsIn, type StockKind } from './lot'
 import { stayNear } from './near'
-import { firstPlan, type Known, type Plan } from './plan'
+import { firstPlan, isBetter, type Known, type Plan } from './plan'
 import { standing } from './standing'
+import { stripPlan } from './stripPlan'
 import { sheetCount } from './tally'
 import { shutOut, unfitting, unplacedOf } from './unplaced'
 
@@ -22,9 +23,13 @@ export { checkJob }
  * a second and a half for forty cabinets, half of it, a glance.
  */
 const WORK = { thorough: 16_000_000, quick: 8_000_000, glance: 100_000 }
-/** Rests looked at before the first answer: some six milliseconds' worth, or a tenth of all. */
+/**
+ * Rests looked at before the first answer: some six milliseconds' worth, or a tenth of all. Many parts get less: a process
+ * that has just begun takes ten times as long for it.
+ */
 const FIRST_WORK = 200_000
 const FIRST_SHARE = 0.1
+const MANY_FIRST = { parts: 250, share: 0.25 }
 /** About as many as are looked at in a second for large jobs; small ones take longer, and end by the clock. */
 const WORK_A_SECOND = 60_000_000
 
@@ -176,9 +181,18 @@ function locksOf(whole: SheetJob, lifted: Lifted): Locks[] {
 }
 
 function bayOf(lot: Lot, job: SheetJob, seed: number, work: number, locks: Locks | null): Bay {
-  const plan = improvedBriefly(lot, firstPlan(lot), areaBound(lot), seed, work)
+  const share = partsIn(lot) >= MANY_FIRST.parts ? MANY_FIRST.share : 1
+  const plan = improvedBriefly(lot, beginning(lot), areaBound(lot), seed, share * work)
   const draw = drawerFor(lot, job)
   return { lot, draw, bound: areaBound(lot), plan, layouts: draw(plan.boards), locks }
+}
+
+/** Strip by strip, or part by part where that is better; many parts are placed only once. */
+function beginning(lot: Lot): Plan {
+  const byStrips = stripPlan(lot)
+  if (byStrips && partsIn(lot) >= MANY_FIRST.parts) return byStrips
+  const byParts = firstPlan(lot)
+  return byStrips && byParts.left.length === 0 && !isBetter(byParts, byStrips) ? byStrips : byParts
 }
 
 function withKnown(

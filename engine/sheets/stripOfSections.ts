@@ -1,7 +1,9 @@
+import type { Lot } from './lot'
 import type { PatternSection } from './pattern'
 
-/** A strip is left as it is after so many sections tried. */
+/** A strip is left as it is after so many sections tried, out of so many. */
 const MOST_TRIED = 300
+const MOST_MADE = 200
 
 /** A kind of part as it may lie in a strip: along it, and across it. */
 export interface Item {
@@ -11,6 +13,26 @@ export interface Item {
   readonly across: number
   /** Which of the lengths it has. */
   readonly group: number
+}
+
+/** All lengths that parts may have along a strip. */
+export function lengthsOf({ kinds }: Lot, isRip: boolean): number[] {
+  const ways = kinds.flatMap(({ length, width, turns, block }) => {
+    if (block) return []
+    return turns ? [length, width] : [isRip ? length : width]
+  })
+  return [...new Set(ways)]
+}
+
+/** How parts may lie in strips that are ripped, or crosscut where that is the first cut; the widest first. Banks do not. */
+export function itemsOf({ kinds }: Lot, isRip: boolean, lengths: readonly number[]): Item[] {
+  const items = kinds.flatMap(({ length, width, turns, block }, kind) => {
+    if (block) return []
+    const [along, across] = isRip ? [length, width] : [width, length]
+    const own = { kind, along, across, turned: false, group: lengths.indexOf(along) }
+    return turns ? [own, { kind, along: across, across: along, turned: true, group: lengths.indexOf(across) }] : [own]
+  })
+  return items.sort((a, b) => b.across - a.across || a.kind - b.kind)
 }
 
 /** Parts of one length from edge to edge of a strip: one as wide as the strip, or several trimmed. */
@@ -106,7 +128,7 @@ export class StripOfSections {
   private pile(items: readonly Item[], from: number, rest: number, high: number, worth: number): void {
     const { left, prices, trims, stack } = this
     let isFull = true
-    for (let next = from; next < items.length; next++) {
+    for (let next = from; next < items.length && this.made < MOST_MADE; next++) {
       const item = items[next]!
       const { kind, across } = item
       if (across > rest || left[kind]! === 0) continue
