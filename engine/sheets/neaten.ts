@@ -17,7 +17,7 @@ const GIVEN_UP = 10
  */
 const KEPT = { ofFew: 0.7, ofMany: { least: 0.4, more: 0.5 } }
 /** After so many turns without a better plan states are kept that cost so many units more (found by trial). */
-const LOOSENED = { ofFew: { patience: 3000, units: 6 }, ofMany: { patience: 8000, units: 40 } }
+const LOOSENED = { ofFew: { patience: 2000, units: 6 }, ofMany: { patience: 8000, units: 40 } }
 
 /**
  * On as many sheets, plans that take fewer settings and cuts, and among those plans that leave more in one piece.
