@@ -101,8 +101,12 @@ test.describe('the wall of the demonstration is built from a new project', () =>
     await expect(cabinets(page)).toHaveCount(count + 1)
     if (!stretch) return
     const [edge, to] = stretch
-    const from = await middleOf(page.locator(`[data-handle="${edge}"]`))
+    const handle = page.locator(`[data-handle="${edge}"]`)
+    const from = await middleOf(handle)
     await drag(page, from, { x: (await onScreen(page, to, 0)).x, y: from.y })
+    // The next box is pulled when this edge stands.
+    const off = async () => Math.abs((await middleOf(handle)).x - (await onScreen(page, to, 0)).x)
+    await expect.poll(off).toBeLessThan(3)
   }
 
   test('by the keyboard alone', async ({ shop }) => {
